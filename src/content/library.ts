@@ -1,0 +1,82 @@
+/** What content hands on: everything parsed once, in types that cannot be wrong. */
+import type { Dose, Tempo, ChangeKind } from '../dose/dose.ts';
+import type { Movement } from '../mechanics/movement.ts';
+import type { Prop } from '../mechanics/scene.ts';
+import type { IsoDate } from '../units/date.ts';
+import type { Mark, Source } from '../units/source.ts';
+import type { ProseSection } from './prose/block.ts';
+import type { AdviceFrontMatter } from './schema/advice.ts';
+import type { ClinicFrontMatter } from './schema/clinic.ts';
+import type { ConsultFrontMatter } from './schema/consult.ts';
+import type { ExerciseFrontMatter } from './schema/exercise.ts';
+import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
+import type { CannotDo, Equipment, Position } from './schema/words.ts';
+
+export interface ExerciseCard {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: ExerciseFrontMatter['kind'];
+  readonly positions: readonly Position[];
+  /** Null for a card without a pose: it then takes no part in squeeze or pull. */
+  readonly movement: Movement | null;
+  /** Hip flexion of a card without a pose, with its mark; null for a posed card. */
+  readonly statedHipFlexion: { readonly deg: number; readonly mark: Mark } | null;
+  /** `each`: one leg after the other, so sets count for both sides. */
+  readonly legs: 'together' | 'each';
+  /** Height in metres from which the weight is lifted; null when it is handed over or put on lying down. */
+  readonly pickUpHeightM: number | null;
+  readonly props: readonly Prop[];
+  readonly equipment: readonly Equipment[];
+  readonly needs: readonly CannotDo[];
+  readonly tempo: Tempo;
+  readonly easier: string | null;
+  readonly harder: string | null;
+  /** The author's own landmark, where the pose gives none. */
+  readonly landmark: string | null;
+  readonly cautions: readonly string[];
+  readonly evidence: readonly Source[];
+  readonly reviewedOn: IsoDate;
+  readonly nextReviewOn: IsoDate;
+  readonly body: readonly ProseSection[];
+}
+
+export interface Change {
+  readonly change: ChangeKind;
+  /** Null: by the kit (load) or to the stage's end. */
+  readonly by: number | null;
+  readonly to: number | null;
+}
+
+export type Slot = Omit<SlotFrontMatter, 'dose' | 'progression'> & {
+  readonly dose: Dose;
+  readonly doseSource: Source;
+  /** True when the protocol gives its own tempo; otherwise the card's is used. */
+  readonly progression: readonly Change[];
+};
+
+export type Stage = Omit<StageFrontMatter, 'slots'> & { readonly slots: readonly Slot[] };
+
+export type Protocol = Omit<ProtocolFrontMatter, 'stages'> & {
+  readonly id: string;
+  readonly stages: readonly Stage[];
+  readonly body: readonly ProseSection[];
+};
+
+export type AdviceCard = AdviceFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };
+
+export type Clinic = ClinicFrontMatter & { readonly body: readonly ProseSection[] };
+
+export type Consult = ConsultFrontMatter & {
+  /** The file's id, `<alias>-r<revision>`. */
+  readonly id: string;
+  readonly notes: readonly ProseSection[];
+};
+
+export interface Library {
+  readonly exercises: ReadonlyMap<string, ExerciseCard>;
+  readonly advice: ReadonlyMap<string, AdviceCard>;
+  readonly protocols: ReadonlyMap<string, Protocol>;
+  readonly clinic: Clinic;
+  /** SHA-256 (hex, first 12) over the library files in order of their names; says which library a leaflet was made from. */
+  readonly version: string;
+}

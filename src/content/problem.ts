@@ -1,0 +1,28 @@
+/** An author's mistake as data: where, what was found, what was expected, and the cure. */
+
+/** The closed list of codes; each has a test of its full printed text. */
+export const PROBLEM_CODES = [
+  'not-utf8', 'bad-character', 'too-large', 'link-out', 'no-front-matter', 'yaml', 'alias', 'duplicate-key',
+  'unknown-key', 'missing-key', 'wrong-type', 'out-of-range', 'not-a-date', 'wrong-word', 'does-not-fit',
+  'duplicate-id', 'wrong-file-name', 'no-such-card', 'circle', 'prose', 'heading', 'link',
+  'no-such-country', 'screen-block', 'no-card-for-slot', 'pose-cannot-close', 'nothing-fits', 'letter-not-in-font', 'image',
+  'load-not-in-kit', 'no-free-day',
+  // Warnings: wording, evidence and review dates only, never a number.
+  'review-overdue', 'card-unused', 'words-against-angle', 'easier-is-harder', 'long-sentence', 'reading-grade', 'trade-word', 'banned-word', 'evidence-weak', 'stage-leaves-out',
+] as const;
+export type ProblemCode = (typeof PROBLEM_CODES)[number];
+
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly severity: 'error' | 'warning';
+  /** Relative to the content folder (or to the consults folder, with `consults/` before it), `/` between folders. */
+  readonly file: string;
+  /** Both from 1; the column counts UTF-16 units as editors do. */
+  readonly line: number;
+  readonly column: number;
+  /** Into the front matter, for example `tests[0].pain`; empty for the whole file. */
+  readonly path: string;
+  readonly found: string;
+  readonly expected: string;
+  readonly fix: string;
+}

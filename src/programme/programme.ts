@@ -1,0 +1,306 @@
+/**
+ * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
+ * Page, paper and record choose places and sizes; none of them works out or words anything.
+ */
+import type { Block } from '../content/prose/block.ts';
+import type { Scene } from '../mechanics/scene.ts';
+import type { IsoDate } from '../units/date.ts';
+import type { Source } from '../units/source.ts';
+import type { Weekday } from '../units/weekday.ts';
+
+export interface Programme {
+  readonly format: 1;
+  readonly alias: string;
+  readonly revision: number;
+  readonly language: 'en';
+  readonly paper: 'A4' | 'Letter';
+  /** Document title, for example `Home exercises for otter`. */
+  readonly title: string;
+  /** Alias, revision and dates in one line, for headers and footers. */
+  readonly runningLine: string;
+  /** `n of m` wording is the paper's; this is the word before it. */
+  readonly pageWord: string;
+  readonly clinic: {
+    readonly name: string;
+    readonly contact: readonly string[];
+    readonly logo: string | null;
+  };
+  readonly clinician: string;
+  readonly seenOn: IsoDate;
+  readonly startOn: IsoDate;
+  readonly reviewOn: IsoDate;
+  /** `Use this from 3 March to 23 March 2026. Next review: 24 March.` */
+  readonly dates: string;
+  readonly stage: StageChoice;
+  readonly step: number;
+  /** Who it is for and why it hurts, three sentences or so. */
+  readonly opening: readonly string[];
+  readonly emergency: EmergencyBox;
+  /** `For use by or under a licensed clinician; local rules come first.` and its like. */
+  readonly notice: readonly string[];
+  readonly nextSession: NextSession;
+  /** The present step, in the order of the session. */
+  readonly exercises: readonly Exercise[];
+  /** The present step in full, then the next two as a preview. */
+  readonly steps: readonly StepTable[];
+  readonly painRule: Section;
+  readonly morningCheck: Section;
+  readonly flare: Section;
+  readonly missedDays: Section;
+  readonly getHelp: Section;
+  readonly week: Section;
+  readonly running: Section;
+  readonly sitting: Section;
+  readonly stretching: Section;
+  /** Keep, change how, leave until. */
+  readonly activities: Section;
+  readonly whatComesNext: Section;
+  readonly advice: readonly AdviceText[];
+  readonly log: LogSheet;
+  readonly calendar: readonly DatedSession[];
+  readonly record: ProgrammeRecord;
+}
+
+/** A heading with what stands under it. */
+export interface Section {
+  readonly id: string;
+  readonly heading: string;
+  readonly parts: readonly Part[];
+}
+
+export type Part =
+  | { readonly kind: 'paragraph'; readonly text: string; readonly weight: 'normal' | 'strong' | 'quiet' }
+  | { readonly kind: 'list'; readonly ordered: boolean; readonly entries: readonly string[] }
+  | { readonly kind: 'table'; readonly table: Table };
+
+/** A plain table of text: the first column is the row's header. */
+export interface Table {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export interface EmergencyBox {
+  readonly country: string;
+  readonly heading: string;
+  readonly lines: readonly string[];
+}
+
+export interface NextSession {
+  readonly heading: string;
+  /** `Tuesday 3 March, then leave one clear day.` */
+  readonly when: string;
+  /** `About 25 minutes with rests.` */
+  readonly minutes: string;
+  readonly minutesValue: number;
+}
+
+export const CELLS = [
+  'sets',
+  'repetitions',
+  'holdSeconds',
+  'tempo',
+  'restSeconds',
+  'loadKg',
+  'reserve',
+  'hipFlexionDeg',
+  'howFar',
+  'timesPerDay',
+  'days',
+] as const;
+export type CellName = (typeof CELLS)[number];
+
+export const DECIDED_BY = [
+  'hipFlexion',
+  'compression',
+  'tension',
+  'demand',
+  'provokedAngle',
+  'testedSet',
+  'step',
+  'dose',
+  'kit',
+  'minutes',
+  'clinician',
+] as const;
+export type DecidedBy = (typeof DECIDED_BY)[number];
+
+/** One number of the dosage table with its reason. */
+export interface Cell {
+  readonly step: number;
+  readonly slot: string;
+  readonly card: string;
+  readonly cell: CellName;
+  /** Null where the cell does not apply or a number would be invented; `text` then says what to do or is a dash. */
+  readonly value: number | string | null;
+  /** As the patient reads it; plain words, no shorthand. Empty when the cell does not apply. */
+  readonly text: string;
+  /** The rule in words, for the record. */
+  readonly rule: string;
+  readonly inputs: Readonly<Record<string, number | string | null>>;
+  readonly source: Source;
+  readonly decidedBy: DecidedBy;
+}
+
+/** Every exercise of a step carries all cells, in the order of CELLS. */
+export interface Prescription {
+  readonly card: string;
+  readonly title: string;
+  readonly slot: string;
+  readonly cells: readonly Cell[];
+}
+
+export interface StepTable {
+  readonly step: number;
+  readonly heading: string;
+  /** Column headings by cell, shared by page and paper. */
+  readonly columns: Readonly<Record<CellName, string>>;
+  readonly caption: string;
+  /** What is new in this step, in a sentence; empty for the present one. */
+  readonly change: string;
+  /** `Go on when ...`; empty for the present step. */
+  readonly goOnWhen: readonly string[];
+  readonly present: boolean;
+  readonly prescriptions: readonly Prescription[];
+}
+
+export interface Exercise {
+  readonly card: string;
+  readonly title: string;
+  readonly slot: string;
+  /** `Right leg`, `Both legs together`, `Each leg in turn`. */
+  readonly side: string;
+  /** The dose in big type: `4 × 8` or `5 × 30 seconds`. */
+  readonly dose: string;
+  /** The dose in words for those who do not read signs: `4 sets of 8`. */
+  readonly doseWords: string;
+  readonly figures: FigureText | null;
+  /** Home landmarks, most useful first. */
+  readonly howFar: readonly string[];
+  /** Label and text: weight, tempo, rest, when to stop. */
+  readonly facts: readonly { readonly label: string; readonly text: string; readonly cell: CellName }[];
+  /** The card's own words under its fixed headings. */
+  readonly body: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
+  readonly cautions: readonly string[];
+  readonly cells: readonly Cell[];
+}
+
+export interface FigureText {
+  readonly scene: Scene;
+  /** One for each frame of the scene. */
+  readonly captions: readonly string[];
+  /** Text alternative of the whole figure. */
+  readonly alt: string;
+}
+
+export interface AdviceText {
+  readonly id: string;
+  readonly heading: string;
+  readonly body: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
+}
+
+/** A sheet to fill in with a pen: one row a day. */
+export interface LogSheet {
+  readonly heading: string;
+  readonly hint: string;
+  readonly columns: readonly string[];
+  readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
+}
+
+export interface DatedSession {
+  readonly on: IsoDate;
+  readonly weekday: Weekday;
+  readonly kind: 'session' | 'between' | 'run' | 'other';
+  readonly text: string;
+}
+
+export interface StageChoice {
+  readonly chosen: 1 | 2 | 3 | 4 | 'keep';
+  readonly name: string;
+  readonly proposed: 1 | 2 | 3 | 4 | 'keep';
+  readonly chosenBy: 'proposal' | 'clinician';
+  /** Why this stage was proposed, a sentence each, for the record. */
+  readonly because: readonly string[];
+}
+
+/** What the model says of one exercise at its prescribed range and load; null where the card has no pose. */
+export interface ModelEstimate {
+  readonly hipFlexionDeg: number;
+  readonly trunkLeanDeg: number;
+  readonly tensionBw: number;
+  readonly compressionBw: number;
+  readonly compressionVerticalOnlyBw: number;
+  readonly hipMomentNm: number;
+  readonly kneeMomentNm: number;
+  readonly demand: number;
+  readonly tensionTimeBwS: number;
+  readonly compressionTimeBwS: number;
+  readonly squeeze: 'low' | 'middle' | 'high';
+}
+
+export interface PassedOver {
+  readonly card: string;
+  readonly title: string;
+  readonly slot: string;
+  readonly stage: number | 'keep';
+  /** In a sentence: what stood against it. */
+  readonly because: string;
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, kit, cannotDo, screen, minutes, slotFull. */
+  readonly limit: string;
+  readonly value: number | string | null;
+}
+
+/** A thin scale of 0 to 120 degrees of hip flexion. */
+export interface RangeRuler {
+  readonly fromDeg: number;
+  readonly toDeg: number;
+  readonly ticks: readonly { readonly stage: string; readonly capDeg: number }[];
+  readonly alt: string;
+}
+
+/** All cards sorted by squeeze, with the stages' caps as lines. */
+export interface CompressionLadder {
+  readonly rungs: readonly {
+    readonly card: string;
+    readonly title: string;
+    readonly compressionBw: number;
+    readonly prescribed: boolean;
+    /** Cards of one bracket lie within 25 % of its lowest and are not separable. */
+    readonly bracket: number;
+  }[];
+  readonly caps: readonly { readonly stage: string; readonly compressionBw: number }[];
+  readonly alt: string;
+}
+
+export interface ProgrammeRecord {
+  readonly heading: string;
+  readonly findings: readonly Table[];
+  readonly screen: Table;
+  readonly effects: readonly string[];
+  readonly notes: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
+  readonly exercises: readonly {
+    readonly card: string;
+    readonly title: string;
+    readonly decidedBy: DecidedBy;
+    readonly because: string;
+    readonly estimate: ModelEstimate | null;
+    readonly ruler: RangeRuler | null;
+    readonly remarks: readonly string[];
+  }[];
+  readonly ladder: CompressionLadder;
+  readonly passedOver: readonly PassedOver[];
+  readonly remarks: readonly string[];
+  readonly week: {
+    readonly days: readonly { readonly weekday: Weekday; readonly entries: readonly string[] }[];
+    readonly gaveUp: readonly string[];
+  };
+  readonly running: Section;
+  readonly sitting: Section;
+  readonly stepsAhead: Section;
+  readonly changes: readonly string[];
+  readonly cert: Table;
+  readonly settings: Table;
+  readonly versions: { readonly library: string; readonly protocol: string; readonly loadleaf: string };
+  /** The plain note to paste into the clinic's own system, 12 to 15 lines. */
+  readonly note: readonly string[];
+}

@@ -1,0 +1,85 @@
+/** Joint angles to points in the plane: x forward, y up, the hip joint centre at the origin, both hips in one place. */
+import { toRadians } from '../units/angle.ts';
+import { BACK, FOOT, LENGTH, MODEL_HEIGHT_M, PELVIS_FRONT, SEAT } from './anthropometry.ts';
+import type { Body } from './body.ts';
+import type { LegPoints, LegPose, Point, Pose, Posture } from './pose.ts';
+
+/**
+ * The points of a pose, metres from the hip, for a body of this height; mass plays no part.
+ * Total: any finite angles give finite points. Whether the pose can rest there is for `closePose` and `loadingAt` to say.
+ * @example postureOf({ trunk: 0, work: { hip: 90, knee: 90, pitch: 0 } }, { massKg: 70, heightM: 1.75 }).work.knee.x // => 0.42875
+ */
+export function postureOf(pose: Pose, body: Body): Posture {
+  const heightM = body.heightM;
+  const pelvisDeg = pose.trunk - (pose.lumbar ?? 0);
+  const up = upwardAt(pose.trunk);
+  const front = frontOf(up);
+  const pelvisUp = upwardAt(pelvisDeg);
+  const pelvisFront = frontOf(pelvisUp);
+  const shoulder = times(up, LENGTH.trunk * heightM);
+  const seatScale = heightM / MODEL_HEIGHT_M;
+  const work = legPoints(pose.work, pelvisDeg, heightM);
+  return {
+    pose,
+    shoulder,
+    hands: from(shoulder, LENGTH.grip * heightM, armDirection(pose, up)),
+    upperBack: from(times(shoulder, BACK.along), -BACK.behind * heightM, front),
+    seat: from(times(pelvisFront, -SEAT.behindM * seatScale), -SEAT.belowM * seatScale, pelvisUp),
+    pelvisFront: times(pelvisFront, PELVIS_FRONT * heightM),
+    work,
+    other: pose.other ? legPoints(pose.other, pelvisDeg, heightM) : work,
+  };
+}
+
+/** Dorsiflexion of a foot in degrees, whether the pose gives it or the foot's angle to the ground. */
+export function ankleDegOf(leg: LegPose, pelvisDeg: number): number {
+  return leg.ankle ?? (leg.pitch ?? 0) - (leg.hip - pelvisDeg - leg.knee);
+}
+
+function legPoints(leg: LegPose, pelvisDeg: number, heightM: number): LegPoints {
+  const thighDeg = leg.hip - pelvisDeg;
+  const shankDeg = thighDeg - leg.knee;
+  const knee = times(limbDirection(thighDeg), LENGTH.thigh * heightM);
+  const ankle = from(knee, LENGTH.shank * heightM, limbDirection(shankDeg));
+  const along = limbDirection(leg.ankle === undefined ? 90 + (leg.pitch ?? 0) : shankDeg + 90 + leg.ankle);
+  const dorsal = { x: -along.y, y: along.x };
+  const onFoot = (at: { readonly forward: number; readonly down: number }) =>
+    from(from(ankle, at.forward * heightM, along), -at.down * heightM, dorsal);
+  return {
+    knee,
+    ankle,
+    heel: onFoot(FOOT.heel),
+    mid: onFoot(FOOT.mid),
+    fore: onFoot(FOOT.fore),
+    footCom: onFoot(FOOT.com),
+  };
+}
+
+function armDirection({ arms = 'trunk' }: Pose, up: Point): Point {
+  if (arms === 'trunk') return times(up, -1);
+  return limbDirection(arms === 'hang' ? 0 : arms);
+}
+
+/** A limb's direction, its angle counted from straight down, forward positive. */
+function limbDirection(deg: number): Point {
+  const rad = toRadians(deg);
+  return { x: Math.sin(rad), y: -Math.cos(rad) };
+}
+
+/** The trunk's direction, its inclination counted from straight up, forward positive. */
+function upwardAt(deg: number): Point {
+  const rad = toRadians(deg);
+  return { x: Math.sin(rad), y: Math.cos(rad) };
+}
+
+function frontOf(up: Point): Point {
+  return { x: up.y, y: -up.x };
+}
+
+function times(point: Point, factor: number): Point {
+  return { x: point.x * factor, y: point.y * factor };
+}
+
+function from(point: Point, distance: number, direction: Point): Point {
+  return { x: point.x + distance * direction.x, y: point.y + distance * direction.y };
+}

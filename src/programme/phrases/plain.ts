@@ -1,0 +1,101 @@
+/** Small words and joins used by every sentence: dates, lists, counts. English; no locale of the machine is asked. */
+import type { IsoDate } from '../../units/date.ts';
+import { weekdayOf } from '../../units/date.ts';
+import type { Weekday } from '../../units/weekday.ts';
+import type { Part, Section } from '../programme.ts';
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+const WEEKDAY_WORDS: Readonly<Record<Weekday, string>> = {
+  mon: 'Monday',
+  tue: 'Tuesday',
+  wed: 'Wednesday',
+  thu: 'Thursday',
+  fri: 'Friday',
+  sat: 'Saturday',
+  sun: 'Sunday',
+};
+
+/** @example dayText('2026-03-03') // => '3 March' */
+export function dayText(date: IsoDate): string {
+  return `${Number(date.slice(8))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
+}
+
+/** @example dayAndYear('2026-03-03') // => '3 March 2026' */
+export function dayAndYear(date: IsoDate): string {
+  return `${dayText(date)} ${date.slice(0, 4)}`;
+}
+
+/** @example weekdayAndDay('2026-03-03') // => 'Tuesday 3 March' */
+export function weekdayAndDay(date: IsoDate): string {
+  return `${weekdayText(weekdayOf(date))} ${dayText(date)}`;
+}
+
+export function weekdayText(weekday: Weekday): string {
+  return WEEKDAY_WORDS[weekday];
+}
+
+/** @example listText(['hills', 'speed', 'stress']) // => 'hills, speed and stress' */
+export function listText(words: readonly string[], joint = 'and'): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)}`;
+}
+
+/** @example countText(1, 'set') // => '1 set' */
+export function countText(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Seconds as a patient says them. @example secondsText(120) // => '2 minutes' */
+export function secondsText(seconds: number): string {
+  if (seconds % 60 === 0 && seconds >= 60) return countText(seconds / 60, 'minute');
+  if (seconds > 60) return `${Math.floor(seconds / 60)} min ${seconds % 60} s`;
+  return countText(seconds, 'second');
+}
+
+/** A number without trailing zeros, a point between. @example numberText(7.50) // => '7.5' */
+export function numberText(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}
+
+/** @example kgText(7.5) // => '7.5 kg' */
+export function kgText(kg: number): string {
+  return `${numberText(kg)} kg`;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export function paragraph(text: string, weight: 'normal' | 'strong' | 'quiet' = 'normal'): Part {
+  return { kind: 'paragraph', text, weight };
+}
+
+export function list(entries: readonly string[], ordered = false): Part {
+  return { kind: 'list', ordered, entries };
+}
+
+export function table(
+  caption: string,
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+): Part {
+  return { kind: 'table', table: { caption, columns, rows } };
+}
+
+export function section(id: string, heading: string, parts: readonly Part[]): Section {
+  return { id, heading, parts };
+}

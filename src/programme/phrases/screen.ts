@@ -1,0 +1,96 @@
+/** What the clinician reads when the screen stops a programme, and in the record when it limits one. */
+import type { Clinic } from '../../content/library.ts';
+import type { ScreenItem } from '../../content/schema/consult.ts';
+
+export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
+  saddleNumbness: 'numbness between the legs',
+  bladderBowel: 'new bladder or bowel change',
+  bothLegWeakness: 'weakness in both legs',
+  worseningWeakness: 'weakness that is getting worse',
+  footDrop: 'foot drop',
+  fever: 'fever',
+  weightLoss: 'weight loss without a reason',
+  cancerNightPain: 'history of cancer with night pain',
+  clotSigns: 'signs of a clot in leg or lung',
+  popBruise: 'sudden pop with a bruise, or not able to walk',
+  suspectedFracture: 'suspected fracture',
+  hopPain: 'bone pain on hopping',
+  focalBonePain: 'pain on one spot of bone',
+  nightBonePain: 'bone pain at night or at rest',
+  missedPeriods: 'missed periods',
+  lowEnergy: 'low energy intake',
+  fluoroquinolone: 'fluoroquinolone antibiotic in the last six months',
+  oralSteroid: 'steroid tablets',
+  recentInjection: 'injection in the last two weeks',
+  uncontrolledBloodPressure: 'blood pressure not under control',
+  hernia: 'hernia',
+  suddenOnsetUnder18: 'under 18 with a sudden start',
+};
+
+export const ANSWER_WORDS = { no: 'no', yes: 'yes', notAsked: 'not asked' } as const;
+type Answer = keyof typeof ANSWER_WORDS;
+
+interface Wording {
+  readonly expected: string;
+  readonly fix: string;
+}
+
+const ASK = 'Not asked acts like yes: ask, and record the answer.';
+
+/** For an item that stops the programme: what to do now, with the country's own number. */
+export function blockText(
+  item: ScreenItem,
+  answer: Answer,
+  effect: 'emergency' | 'block',
+  local: Clinic['emergency'][string] | undefined,
+): Wording {
+  const expected = `no: with ${SCREEN_WORDS[item]} no exercise programme is written`;
+  if (answer === 'notAsked') return { expected, fix: ASK };
+  const urgent =
+    local === undefined ? 'the local emergency number' : `${local.emergencyNumber} (${local.department})`;
+  const ask = local === undefined ? 'the local urgent line' : local.urgentAdvice;
+  return effect === 'emergency'
+    ? {
+        expected,
+        fix: `Send the person for emergency assessment now: ${urgent}. No entry in the file lifts this.`,
+      }
+    : {
+        expected,
+        fix: `Have it assessed first: ${ask}; in an emergency ${urgent}. Then record who cleared it, when and on what ground under clearances.`,
+      };
+}
+
+export function lightHoldsText(item: ScreenItem, answer: Answer): Wording {
+  return {
+    expected: `no, or a recorded decision: with ${SCREEN_WORDS[item]} light holds at most`,
+    fix:
+      answer === 'notAsked'
+        ? ASK
+        : `Contact the prescriber, then record the decision on light holds under clearances (flag: ${item}).`,
+  };
+}
+
+export function under18Text(answer: Answer): Wording {
+  return {
+    expected: 'a clearance for someone under 18',
+    fix:
+      answer === 'no'
+        ? 'Record under clearances (flag: suddenOnsetUnder18) who considered a growth-plate cause, when and with what result.'
+        : 'A sudden start under 18 needs imaging before any loading: record the result with its date under clearances (flag: suddenOnsetUnder18).',
+  };
+}
+
+/** A sentence of the record for an effect that limits the programme. */
+export function effectText(
+  effect: 'noRunning' | 'lightHolds' | 'shortHolds',
+  items: readonly ScreenItem[],
+  answers: Readonly<Record<ScreenItem, Answer>>,
+): string {
+  const because = items.map((item) => `${SCREEN_WORDS[item]} (${ANSWER_WORDS[answers[item]]})`).join(', ');
+  const what = {
+    noRunning: 'No running',
+    lightHolds: 'Light holds at most, no weight, as decided and recorded; contact the prescriber',
+    shortHolds: 'Short holds only',
+  }[effect];
+  return `${what}: ${because}.`;
+}

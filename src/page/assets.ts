@@ -1,0 +1,106 @@
+/** Style and script of a page as text with their hashes: what goes into the file, and what its policy lets run. */
+import { createHash } from 'node:crypto';
+
+/** The part of `shared/tokens.json` that the page reads. */
+export interface PageTokens {
+  readonly colour: Readonly<Record<'light' | 'dark' | 'print', Readonly<Record<string, string>>>>;
+  readonly type: {
+    readonly family: string;
+    readonly page: Readonly<
+      Record<string, { readonly sizeRem: number; readonly lineHeight: number; readonly weight: number }>
+    >;
+  };
+  readonly space: { readonly page: Readonly<Record<string, number>> };
+  readonly line: { readonly page: Readonly<Record<string, number>> };
+  readonly sheet: { readonly page: Readonly<Record<string, number>> };
+}
+
+/** Files the page is dressed with, read by the shell. */
+export interface PageFiles {
+  readonly tokens: PageTokens;
+  /** Style sheets by name: `sheet` for all pages, one more for each kind of page. */
+  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
+  /** WOFF2 faces, base64. */
+  readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
+  readonly script: string;
+}
+
+/** Text to stand in the page, with the hash its policy names (`sha256-...`, CSP level 3 section 2.3.1). */
+export interface Hashed {
+  readonly text: string;
+  readonly hash: string;
+}
+
+export interface PageAssets {
+  readonly leaflet: Hashed;
+  readonly record: Hashed;
+  readonly public: Hashed;
+  readonly script: Hashed;
+}
+
+/** Everything that dresses the pages, ready to stand in them. */
+export function pageAssets({ tokens, styles, fonts, script }: PageFiles): PageAssets {
+  const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
+  const dressed = (...sheets: readonly string[]) =>
+    hashed(faces + lightly([tokenSheet(tokens), styles.sheet, ...sheets].join('\n')));
+  return {
+    leaflet: dressed(styles.leaflet),
+    record: dressed(styles.record),
+    public: dressed(styles.leaflet, styles.record, styles.public),
+    script: hashed(script.trim()),
+  };
+}
+
+/**
+ * The tokens as custom properties, light, dark and print; `sizeRem: 1` of `body` becomes `--body-size: 1rem`.
+ * The dark set is for screens only, so that paper is always printed light.
+ */
+export function tokenSheet(tokens: PageTokens): string {
+  const { light, dark, print } = tokens.colour;
+  const type = Object.entries(tokens.type.page).flatMap(([name, { sizeRem, lineHeight, weight }]) => [
+    `--${name}-size:${sizeRem}rem`,
+    `--${name}-line:${lineHeight}`,
+    `--${name}-weight:${weight}`,
+  ]);
+  const sizes = [tokens.space.page, tokens.line.page, tokens.sheet.page].flatMap(lengths);
+  return [
+    `:root{color-scheme:light dark;${[...colours(light), ...type, ...sizes].join(';')}}`,
+    `@media screen and (prefers-color-scheme:dark){:root:not([data-theme="light"]){${colours(dark).join(';')}}}`,
+    `@media screen{:root[data-theme="dark"]{color-scheme:dark;${colours(dark).join(';')}}:root[data-theme="light"]{color-scheme:light}}`,
+    `@media print{:root{color-scheme:light;${colours(print).join(';')}}}`,
+  ].join('\n');
+}
+
+function colours(set: Readonly<Record<string, string>>): string[] {
+  return Object.entries(set).map(([name, value]) => `--${kebab(name)}:${value}`);
+}
+
+/** `smallRem: 0.5` becomes `--small:0.5rem`: the unit stands at the end of the name. */
+function lengths(set: Readonly<Record<string, number>>): string[] {
+  return Object.entries(set).map(([name, value]) => {
+    const [, stem = name, unit = ''] = /^(.+?)(Rem|Px)$/.exec(name) ?? [];
+    return `--${kebab(stem)}:${value}${unit.toLowerCase()}`;
+  });
+}
+
+function kebab(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+function face(family: string, font: { readonly weight: number; readonly base64: string }): string {
+  return `@font-face{font-family:"${family}";font-weight:${font.weight};font-style:normal;src:url(data:font/woff2;base64,${font.base64}) format("woff2")}`;
+}
+
+// Comments and spare white space only: our own sheets hold no strings with either.
+function lightly(css: string): string {
+  return css
+    .replace(/\/\*[^]*?\*\//g, '')
+    .replace(/\s+/g, ' ')
+    .replace(/ ?([{};,]) ?/g, '$1')
+    .replace(/;}/g, '}')
+    .trim();
+}
+
+function hashed(text: string): Hashed {
+  return { text, hash: `sha256-${createHash('sha256').update(text).digest('base64')}` };
+}

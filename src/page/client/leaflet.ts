@@ -1,0 +1,39 @@
+/**
+ * All the script a sheet has: print, and light or dark. Without it nothing is missing but these two buttons.
+ * One plain script without imports; nothing is stored, since pages opened from a disk share one store.
+ */
+(() => {
+  const root = document.documentElement;
+  const tools = document.querySelector<HTMLElement>('[data-tools]');
+  if (!tools) return;
+  tools.hidden = false;
+
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const isDark = () => (root.dataset['theme'] ?? (dark.matches ? 'dark' : 'light')) === 'dark';
+  const theme = tools.querySelector<HTMLButtonElement>('[data-tool="theme"]');
+  const name = () => {
+    if (theme) theme.textContent = (isDark() ? theme.dataset['toLight'] : theme.dataset['toDark']) ?? '';
+  };
+  theme?.addEventListener('click', () => {
+    root.dataset['theme'] = isDark() ? 'light' : 'dark';
+    name();
+  });
+  dark.addEventListener('change', name);
+  name();
+
+  tools.querySelector('[data-tool="print"]')?.addEventListener('click', () => print());
+
+  // What is folded on the screen stands open on paper.
+  addEventListener('beforeprint', () => {
+    for (const folded of document.querySelectorAll<HTMLDetailsElement>('details:not([open])')) {
+      folded.dataset['folded'] = '';
+      folded.open = true;
+    }
+  });
+  addEventListener('afterprint', () => {
+    for (const unfolded of document.querySelectorAll<HTMLDetailsElement>('details[data-folded]')) {
+      delete unfolded.dataset['folded'];
+      unfolded.open = false;
+    }
+  });
+})();

@@ -1,0 +1,29 @@
+/** As much of Eleventy 3.1.8 as this house uses; the package ships no types. */
+declare module '@11ty/eleventy' {
+  interface UserConfig {
+    addGlobalData(name: string, value: () => unknown): void;
+    setTemplateFormats(formats: readonly string[]): void;
+    setUseGitIgnore(use: boolean): void;
+    readonly ignores: Set<string>;
+  }
+
+  interface Rendered {
+    /** Address in the site, with a slash at the end for an `index.html`. */
+    readonly url: string | false;
+    readonly content: string;
+  }
+
+  export default class Eleventy {
+    constructor(
+      input: string,
+      output: string,
+      options: {
+        readonly configPath: false;
+        readonly quietMode: boolean;
+        readonly config: (config: UserConfig) => void;
+      },
+    );
+    /** Every page rendered, nothing written. */
+    toJSON(): Promise<readonly Rendered[]>;
+  }
+}

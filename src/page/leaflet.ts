@@ -1,0 +1,87 @@
+/** The patient's page: one long quiet sheet laid out from the finished programme, nothing worked out or worded here. */
+import { labelsOf, type LeafletLabels } from '../programme/phrases/labels.ts';
+import type { Programme } from '../programme/programme.ts';
+import type { PageAssets } from './assets.ts';
+import { documentText } from './document.ts';
+import { html, nothing, type Html } from './html.ts';
+import { emergencyHtml } from './parts/emergency.ts';
+import { doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
+import { logHtml } from './parts/log.ts';
+import { footHtml, mastheadHtml } from './parts/masthead.ts';
+import { proseHtml } from './parts/prose.ts';
+import { hangHtml, sectionHtml } from './parts/section.ts';
+import { stepsHtml } from './parts/steps.ts';
+
+/**
+ * The file `leaflet.html` as text: complete without scripts and on paper, with style and figures inside it.
+ * Throws when a value is missing; a programme that is one has none missing.
+ */
+export function leafletHtml(programme: Programme, assets: PageAssets): string {
+  const labels = labelsOf(programme.language).leaflet;
+  return documentText({
+    language: programme.language,
+    title: programme.title,
+    kind: 'leaflet',
+    style: assets.leaflet,
+    script: assets.script,
+    body: html`${mastheadHtml(programme, programme.title, labels)}
+      <main>
+        ${nextSessionHtml(programme, labels)}${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}
+      </main>
+      ${footHtml(programme, labels)}`,
+  });
+}
+
+/** First what to do next, beside it for whom and why, then the exercises. */
+function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
+  const { nextSession, exercises, steps } = programme;
+  const present = steps.find((step) => step.present);
+  if (present === undefined) throw new TypeError(`${programme.alias}: no step is the present one`);
+  return html`<section class="next" aria-labelledby="next-heading">
+    <div class="opening">
+      <div class="now">
+        <h2 id="next-heading">${nextSession.heading}</h2>
+        <p class="when">${nextSession.when}</p>
+        <p>${nextSession.minutes}</p>
+        ${glanceHtml(programme, labels)}
+      </div>
+      <div class="why">
+        ${programme.opening.map((sentence) => html`<p>${sentence}</p> `)}
+        <p class="quiet">${programme.dates}</p>
+      </div>
+    </div>
+    ${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels))}
+  </section> `;
+}
+
+/** The session in as many lines as it has exercises; each leads to its place below. */
+function glanceHtml({ exercises }: Programme, labels: LeafletLabels): Html {
+  if (exercises.length === 0) return nothing;
+  return html`<ol class="glance" aria-label="${labels.atAGlance}">
+    ${exercises.map(
+      ({ title, dose }, at) =>
+        html`<li>
+          <a href="#${exerciseId(at + 1)}"><bdi>${title}</bdi> <span class="dose">${doseHtml(dose)}</span></a>
+        </li> `,
+    )}
+  </ol> `;
+}
+
+function painHtml({ painRule, morningCheck, flare, missedDays }: Programme): Html {
+  return html`${sectionHtml(painRule, 'caution')}${[morningCheck, flare, missedDays].map((part) => sectionHtml(part))}`;
+}
+
+function planHtml(programme: Programme, labels: LeafletLabels): Html {
+  const { week, running, sitting, stretching, activities, steps, whatComesNext } = programme;
+  return html`${[week, running, sitting, stretching, activities].map((part) => sectionHtml(part))}${stepsHtml(steps, labels)}${sectionHtml(whatComesNext)}`;
+}
+
+function helpHtml({ getHelp, emergency }: Programme): Html {
+  return html`${sectionHtml(getHelp)}${emergencyHtml(emergency)}`;
+}
+
+function adviceHtml({ advice }: Programme): Html {
+  return html`${advice.map(({ id, heading, body }) =>
+    hangHtml(`advice-${id}`, heading, html`${proseHtml(body, 3)}`, 'advice'),
+  )}`;
+}

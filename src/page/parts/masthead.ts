@@ -1,0 +1,41 @@
+/** Head and foot of a sheet: whose it is, from when to when, who stands behind it. */
+import type { LeafletLabels } from '../../programme/phrases/labels.ts';
+import type { Programme } from '../../programme/programme.ts';
+import { html, nothing, type Html } from '../html.ts';
+
+/** Clinic, line of alias and dates, title, and the two buttons that only a script can bring to life. */
+export function mastheadHtml(programme: Programme, title: string, labels: LeafletLabels): Html {
+  return html`<header class="masthead">
+    <div class="line">
+      <p class="clinic">${logoHtml(programme)}<bdi>${programme.clinic.name}</bdi></p>
+      <p class="running">${programme.runningLine}</p>
+      ${toolsHtml(labels)}
+    </div>
+    <h1>${title}</h1>
+  </header> `;
+}
+
+/** Notice, who wrote it, how to reach the clinic. */
+export function footHtml(programme: Programme, labels: LeafletLabels): Html {
+  return html`<footer class="foot">
+    ${programme.notice.map((sentence) => html`<p>${sentence}</p> `)}
+    <p>${labels.from} <bdi>${programme.clinician}</bdi>, <bdi>${programme.clinic.name}</bdi></p>
+    <ul class="contact">
+      ${programme.clinic.contact.map((line) => html`<li><bdi>${line}</bdi></li> `)}
+    </ul>
+    <p class="running">${programme.runningLine}</p>
+  </footer> `;
+}
+
+function logoHtml({ clinic }: Programme): Html {
+  return clinic.logo === null ? nothing : html`<img class="logo" src="${clinic.logo}" alt="" /> `;
+}
+
+function toolsHtml({ print, toDark, toLight }: LeafletLabels): Html {
+  return html`<div class="tools" data-tools hidden>
+    <button type="button" data-tool="theme" data-to-dark="${toDark}" data-to-light="${toLight}">
+      ${toDark}
+    </button>
+    <button type="button" data-tool="print">${print}</button>
+  </div> `;
+}

@@ -1,0 +1,32 @@
+/** Plain tables of text. */
+import type { Table } from '../../programme/programme.ts';
+import { html, type Html } from '../html.ts';
+
+/** The table with its caption; the first cell of a row is the row's header. */
+export function tableHtml({ caption, columns, rows }: Table): Html {
+  return html`<table>
+    <caption>
+      ${caption}
+    </caption>
+    <thead>
+      <tr>
+        ${columns.map((column) => html`<th scope="col">${column}</th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(rowHtml)}
+    </tbody>
+  </table> `;
+}
+
+function rowHtml([first = '', ...others]: readonly string[]): Html {
+  return html`<tr>
+    <th scope="row">${first}</th>
+    ${others.map((text) => html`<td>${text}</td>`)}
+  </tr> `;
+}
+
+/** The same in a frame that scrolls sideways by itself where a wide table does not fit. */
+export function wideTableHtml(table: Html, label: string): Html {
+  return html`<div class="wide" role="region" aria-label="${label}" tabindex="0">${table}</div> `;
+}

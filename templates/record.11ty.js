@@ -1,0 +1,11 @@
+/** Private: the clinician's page of every programme. */
+import { recordHtml } from '#dist/page/record.js';
+
+export const data = {
+  pagination: { data: 'aliases', size: 1, alias: 'alias' },
+  permalink: ({ alias }) => `private/${alias}/record.html`,
+};
+
+export function render({ alias, programmes, assets }) {
+  return recordHtml(programmes.get(alias), assets);
+}

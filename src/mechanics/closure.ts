@@ -1,0 +1,83 @@
+/**
+ * Closing a pose: turning its unknown until the body balances over its support, or rests on both.
+ *
+ * Turned by an angle q, every point of the body moves on a circle or stays, so both conditions read
+ * a cos q + b sin q + c = 0 exactly: three evaluations give a, b, c and an arctangent gives the root.
+ */
+import { toDegrees } from '../units/angle.ts';
+import type { Body } from './body.ts';
+import { postureOf } from './kinematics.ts';
+import type { Closure, Movement, SupportPoint } from './movement.ts';
+import type { LegPoints, Point, Pose, Posture } from './pose.ts';
+import { sumOf, weightsOf } from './weight.ts';
+
+/**
+ * The posture in which `pose` rests on the movement's supports with `loadKg` in place: the first root in the range of
+ * the closure, or the pose as it stands when nothing is to be solved. Null when no angle in the range closes it.
+ */
+export function closePose(movement: Movement, pose: Pose, body: Body, loadKg: number): Posture | null {
+  const { solve } = movement;
+  if (!solve) return postureOf(pose, body);
+  const turned = (deg: number) => postureOf(withUnknown(pose, solve.unknown, deg), body);
+  const gap = (deg: number) => closureGap(movement, solve, turned(deg), body, loadKg);
+  const rootDeg = firstRootDeg(gap(0), gap(90), gap(180), solve.range);
+  return rootDeg === null ? null : turned(rootDeg);
+}
+
+/** Where a support touches, metres from the hip. `both.*` is the same point of either foot. */
+export function supportAt(posture: Posture, support: SupportPoint): Point {
+  const [owner, part] = support.split('.') as [string, keyof LegPoints | undefined];
+  if (part) return (owner === 'other' ? posture.other : posture.work)[part];
+  return posture[owner as 'upperBack' | 'seat' | 'shoulder' | 'hands'];
+}
+
+/** Metres by which the first support stands above the second; 0 with fewer than two. */
+export function supportRiseM(posture: Posture, supports: readonly SupportPoint[]): number {
+  const [first, second] = supports;
+  return first && second ? supportAt(posture, first).y - supportAt(posture, second).y : 0;
+}
+
+/** What is left to close: moment about the support in N·m (balance), or metres of height. */
+function closureGap(
+  movement: Movement,
+  solve: Closure,
+  posture: Posture,
+  body: Body,
+  loadKg: number,
+): number {
+  if (solve.kind === 'height') return supportRiseM(posture, movement.supports) - (solve.dh ?? 0);
+  const support = movement.supports[0];
+  if (!support) return Number.NaN;
+  const { downN, momentNm } = sumOf(weightsOf(posture, body, movement.loadAt, loadKg));
+  return momentNm + supportAt(posture, support).x * downN;
+}
+
+/** The lowest root in `range` (degrees) of the cosine wave through its values at 0, 90 and 180 degrees; else null. */
+function firstRootDeg(
+  at0: number,
+  at90: number,
+  at180: number,
+  [lowDeg, highDeg]: readonly [number, number],
+): number | null {
+  const middle = (at0 + at180) / 2;
+  const cosine = (at0 - at180) / 2;
+  const sine = at90 - middle;
+  const height = Math.hypot(cosine, sine);
+  // A wave that does not reach zero, or no wave at all: the unknown moves nothing.
+  if (!(height > 1e-12) || Math.abs(middle) > height) return null;
+  const crestDeg = toDegrees(Math.atan2(sine, cosine));
+  const awayDeg = toDegrees(Math.atan2(Math.sqrt(height * height - middle * middle), -middle));
+  const roots = [crestDeg - awayDeg, crestDeg + awayDeg].map((deg) => firstTurnFrom(lowDeg, deg));
+  const first = Math.min(...roots);
+  return first <= highDeg ? first : null;
+}
+
+// The angle's whole turns are chosen so that it is the first one not below `lowDeg`.
+function firstTurnFrom(lowDeg: number, deg: number): number {
+  return deg - 360 * Math.floor((deg - lowDeg) / 360);
+}
+
+function withUnknown(pose: Pose, unknown: Closure['unknown'], deg: number): Pose {
+  if (unknown === 'trunk') return { ...pose, trunk: deg };
+  return { ...pose, other: { ...(pose.other ?? pose.work), knee: deg } };
+}

@@ -1,0 +1,31 @@
+/** The form in which the muscle geometry was fitted: a polynomial in the joint angle over 90 degrees. */
+
+/**
+ * The polynomial with `coefficients` in ascending powers of angle / 90, the angle held inside `heldDeg`.
+ * Result in the coefficients' unit.
+ */
+export function polynomial(
+  coefficients: readonly number[],
+  angleDeg: number,
+  heldDeg: readonly [number, number],
+): number {
+  const x = held(angleDeg, heldDeg) / 90;
+  let sum = 0;
+  for (let power = coefficients.length - 1; power >= 0; power--)
+    sum = sum * x + (coefficients[power] as number);
+  return sum;
+}
+
+/** Its integral from 0 to the angle, in the coefficients' unit times radians. */
+export function polynomialIntegral(
+  coefficients: readonly number[],
+  angleDeg: number,
+  heldDeg: readonly [number, number],
+): number {
+  const raised = [0, ...coefficients.map((c, power) => c / (power + 1))];
+  return (Math.PI / 2) * polynomial(raised, angleDeg, heldDeg);
+}
+
+function held(angleDeg: number, [lowDeg, highDeg]: readonly [number, number]): number {
+  return Math.min(highDeg, Math.max(lowDeg, angleDeg));
+}

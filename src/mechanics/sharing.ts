@@ -1,0 +1,112 @@
+/**
+ * How muscles share a hip and a knee moment: the least sum of (force / area)², each force between its bounds.
+ *
+ * With weights w = area², the optimum is F = w (a rh + b rk) held inside the bounds, a and b being the multipliers of
+ * the two moment equations. So only two numbers are sought: the minimum of a convex, piecewise quadratic function of
+ * (a, b). Newton steps with a halving line search reach it in 3-6 steps and end on the exact answer, because within one
+ * set of free muscles the step is exact.
+ */
+import type { Arms } from './muscle.ts';
+
+/** One case. Moments in N·m; `leastN` and `mostN` bound each force, `areaCm2` weighs it; all in the order of the arms. */
+export interface SharingProblem {
+  readonly arms: Arms;
+  readonly hipNm: number;
+  readonly kneeNm: number;
+  readonly leastN: readonly number[];
+  readonly mostN: readonly number[];
+  readonly areaCm2: readonly number[];
+}
+
+export interface Shares {
+  readonly forcesN: readonly number[];
+  /** Sum of (force / area)², N²/cm⁴. */
+  readonly cost: number;
+  /** Half the rise of the cost with each moment, the multipliers a and b. */
+  readonly multipliers: readonly [number, number];
+}
+
+/** Moment equations hold to this, N·m. */
+const RESIDUAL_NM = 1e-10;
+const MOST_STEPS = 100;
+
+/**
+ * Forces in newtons that supply both moments at the least cost; they exist whenever the arms pull in every direction,
+ * as the seven lumps do at every hip and knee angle. Throws when the moments are out of the muscles' reach.
+ */
+export function shareLoad(problem: SharingProblem): Shares {
+  const weights = problem.areaCm2.map((area) => area * area);
+  let [a, b] = [0, 0];
+  let here = lagrangian(problem, weights, a, b);
+  for (let step = 0; step < MOST_STEPS && worst(here) > RESIDUAL_NM; step++) {
+    const [stepA, stepB] = newtonStep(here);
+    const slope = here.hipGap * stepA + here.kneeGap * stepB;
+    let share = 1;
+    let next = lagrangian(problem, weights, a + stepA, b + stepB);
+    while (next.value > here.value + 1e-4 * share * slope && worst(next) > RESIDUAL_NM && share > 1e-9) {
+      share /= 2;
+      next = lagrangian(problem, weights, a + share * stepA, b + share * stepB);
+    }
+    [a, b] = [a + share * stepA, b + share * stepB];
+    here = next;
+  }
+  const reached = worst(here) <= 1e-9 * Math.max(1, Math.abs(problem.hipNm) + Math.abs(problem.kneeNm));
+  if (!reached)
+    throw new Error(`moments ${problem.hipNm} and ${problem.kneeNm} N·m out of the muscles' reach`);
+  const cost = here.forcesN.reduce((sum, force, i) => sum + (force * force) / (weights[i] as number), 0);
+  return { forcesN: here.forcesN, cost, multipliers: [a, b] };
+}
+
+/** The function to minimise at one (a, b): its value, its slope (the gaps in the moments), its curvature. */
+interface Lagrangian {
+  readonly value: number;
+  readonly hipGap: number;
+  readonly kneeGap: number;
+  readonly hipHip: number;
+  readonly hipKnee: number;
+  readonly kneeKnee: number;
+  readonly forcesN: readonly number[];
+}
+
+function lagrangian(
+  { arms, hipNm, kneeNm, leastN, mostN }: SharingProblem,
+  weights: readonly number[],
+  a: number,
+  b: number,
+): Lagrangian {
+  let value = -(a * hipNm + b * kneeNm);
+  let [hipGap, kneeGap] = [-hipNm, -kneeNm];
+  let [hipHip, hipKnee, kneeKnee] = [0, 0, 0];
+  const forcesN = new Array<number>(weights.length);
+  for (let i = 0; i < weights.length; i++) {
+    const [w, rh, rk] = [weights[i] as number, arms.hipM[i] as number, arms.kneeM[i] as number];
+    const [least, most] = [leastN[i] as number, mostN[i] as number];
+    const pull = a * rh + b * rk;
+    const wished = w * pull;
+    const force = wished < least ? least : wished > most ? most : wished;
+    forcesN[i] = force;
+    value += force * pull - (force * force) / (2 * w);
+    hipGap += rh * force;
+    kneeGap += rk * force;
+    if (wished >= least && wished <= most) {
+      hipHip += w * rh * rh;
+      hipKnee += w * rh * rk;
+      kneeKnee += w * rk * rk;
+    }
+  }
+  return { value, hipGap, kneeGap, hipHip, hipKnee, kneeKnee, forcesN };
+}
+
+/** Step to the minimum of the quadratic at hand; a direction in which it is flat is stiffened, which the next step mends. */
+function newtonStep({ hipGap, kneeGap, hipHip, hipKnee, kneeKnee }: Lagrangian): readonly [number, number] {
+  const determinant = hipHip * kneeKnee - hipKnee * hipKnee;
+  const trace = hipHip + kneeKnee;
+  const stiffening = determinant > 1e-10 * trace * trace ? 0 : 1e-8 * trace + 1e-6;
+  const [hh, kk] = [hipHip + stiffening, kneeKnee + stiffening];
+  const det = hh * kk - hipKnee * hipKnee;
+  return [(hipKnee * kneeGap - kk * hipGap) / det, (hipKnee * hipGap - hh * kneeGap) / det];
+}
+
+function worst({ hipGap, kneeGap }: Lagrangian): number {
+  return Math.max(Math.abs(hipGap), Math.abs(kneeGap));
+}

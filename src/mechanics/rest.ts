@@ -1,0 +1,62 @@
+/** Whether a closed posture can stay where it is: nothing in the air, the weight over the foot, the ankle within reach. */
+import type { Body } from './body.ts';
+import { closePose, supportAt } from './closure.ts';
+import { ankleDegOf } from './kinematics.ts';
+import type { Movement, SupportPoint } from './movement.ts';
+import type { Posture } from './pose.ts';
+import { reactionsOf } from './reaction.ts';
+import { poseAt } from './trajectory.ts';
+import { sumOf, weightsOf, type Weights } from './weight.ts';
+
+/**
+ * `notClosed`: no angle of the unknown closes the pose · `supportInTheAir`: a support would have to pull the body down ·
+ * `offBalance`: the weight does not stand over the one support · `ankleBeyondReach`: the standing ankle cannot bend so far.
+ */
+export type Obstacle = 'notClosed' | 'supportInTheAir' | 'offBalance' | 'ankleBeyondReach';
+
+/** Dorsiflexion a standing ankle can reach, degrees, plantarflexion negative [memory]. */
+const ANKLE_DEG = [-50, 40] as const;
+
+/** Under a pose without a balance closure the weight may stand this far from the support, metres: the sway of the centre of pressure. */
+const SWAY_M = 0.03;
+
+/** What keeps the movement from resting at fraction `t` with this load; null when it can. */
+export function obstacleAt(movement: Movement, body: Body, loadKg: number, t: number): Obstacle | null {
+  const posture = closePose(movement, poseAt(movement, t), body, loadKg);
+  return posture ? obstacleIn(movement, posture, body, loadKg) : 'notClosed';
+}
+
+/** Whether a closed posture can rest on the movement's supports. */
+export function restsOn(movement: Movement, posture: Posture, body: Body, loadKg: number): boolean {
+  return obstacleIn(movement, posture, body, loadKg) === null;
+}
+
+function obstacleIn(movement: Movement, posture: Posture, body: Body, loadKg: number): Obstacle | null {
+  const { supports } = movement;
+  const [first, second] = supports;
+  if (!first) return null;
+  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+  if (second) return liftsOff(posture, supports, weights) ? 'supportInTheAir' : null;
+  if (offsetM(posture, first, weights) > SWAY_M) return 'offBalance';
+  return movement.solve?.kind === 'balance' && !ankleReaches(posture, first) ? 'ankleBeyondReach' : null;
+}
+
+// Only an ankle is ever strapped or held down; everything else just lies or stands there.
+function liftsOff(posture: Posture, supports: readonly SupportPoint[], weights: Weights): boolean {
+  return reactionsOf(posture, supports, weights, 0).some(
+    ({ support, upN }) => !(upN >= 0) && !(support.endsWith('.ankle') && Number.isFinite(upN)),
+  );
+}
+
+function offsetM(posture: Posture, support: SupportPoint, weights: Weights): number {
+  const { downN, momentNm } = sumOf(weights);
+  return Math.abs(supportAt(posture, support).x + momentNm / downN);
+}
+
+function ankleReaches(posture: Posture, support: SupportPoint): boolean {
+  const { pose } = posture;
+  if (!/heel|mid|fore/.test(support)) return true;
+  const leg = support.startsWith('other.') ? (pose.other ?? pose.work) : pose.work;
+  const ankleDeg = ankleDegOf(leg, pose.trunk - (pose.lumbar ?? 0));
+  return ankleDeg >= ANKLE_DEG[0] && ankleDeg <= ANKLE_DEG[1];
+}

@@ -9,3 +9,8 @@ export const RUN_KINDS = [
   'fast',
 ] as const;
 export type RunKind = (typeof RUN_KINDS)[number];
+
+/** The place of a kind in the order of return, 0 for none. */
+export function order(kind: RunKind): number {
+  return RUN_KINDS.indexOf(kind);
+}

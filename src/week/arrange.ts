@@ -1,0 +1,83 @@
+/** Every way to put hard runs and other hard things on the days of a week that repeats. */
+import { ahead, daysIn, type DayMask } from './circle.ts';
+
+export interface HardEvent {
+  /** Days to the next hard thing. */
+  readonly recoveryDays: number;
+  readonly allowed: DayMask;
+  /** `pinned`: stands where it stands · `must`: on some day · `run`: may be dropped, and a lift may follow it. */
+  readonly hold: 'pinned' | 'must' | 'run';
+  /** Runs of different families keep at least this far apart (2: no neighbours, 8: never in one week); null: no family. */
+  readonly family: { readonly name: string; readonly daysApart: number } | null;
+}
+
+/**
+ * Every way to put the events on days so that no two disturb each other, runs also left out (null). Events that stand
+ * where they stand are not judged among themselves: the planner cannot move them.
+ */
+export function arrangements(events: readonly HardEvent[]): (number | null)[][] {
+  const found: (number | null)[][] = [];
+  const days: (number | null)[] = [];
+  const settle = (index: number): void => {
+    const event = events[index];
+    if (event === undefined) {
+      found.push([...days]);
+      return;
+    }
+    for (const day of [...daysIn(event.allowed), ...(event.hold === 'run' ? [null] : [])]) {
+      if (day !== null && !agrees(event, day, events, days)) continue;
+      if (mirrors(event, day, events[index - 1], days[index - 1])) continue;
+      days.push(day);
+      settle(index + 1);
+      days.pop();
+    }
+  };
+  settle(0);
+  return found;
+}
+
+function agrees(
+  event: HardEvent,
+  day: number,
+  events: readonly HardEvent[],
+  days: readonly (number | null)[],
+): boolean {
+  if (event.recoveryDays > 7 && event.hold !== 'pinned') return false;
+  return days.every((otherDay, index) => {
+    const other = events[index];
+    if (other === undefined || otherDay === null) return true;
+    if (other.hold === 'pinned' && event.hold === 'pinned') return true;
+    if (otherDay === day) return false;
+    const from = ahead(otherDay, day);
+    const to = ahead(day, otherDay);
+    return (
+      from >= other.recoveryDays && to >= event.recoveryDays && Math.min(from, to) >= apart(event, other)
+    );
+  });
+}
+
+function apart(one: HardEvent, other: HardEvent): number {
+  if (one.family === null || other.family === null || one.family.name === other.family.name) return 0;
+  return Math.max(one.family.daysApart, other.family.daysApart);
+}
+
+// Two runs of a kind swapped are the same week: only the one in the order of the days is looked at.
+function mirrors(
+  event: HardEvent,
+  day: number | null,
+  before: HardEvent | undefined,
+  dayBefore: number | null | undefined,
+): boolean {
+  if (before === undefined || dayBefore === undefined || !alike(event, before)) return false;
+  return dayBefore === null ? day !== null : day !== null && day < dayBefore;
+}
+
+function alike(one: HardEvent, other: HardEvent): boolean {
+  return (
+    one.hold === 'run' &&
+    other.hold === 'run' &&
+    one.recoveryDays === other.recoveryDays &&
+    one.allowed === other.allowed &&
+    one.family?.name === other.family?.name
+  );
+}

@@ -1,0 +1,165 @@
+/** One week that repeats: sessions, runs and other hard things on days, by one recovery clock (house rules 6). */
+import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
+import { ahead, count, type DayMask, daysIn, gaps, has, maskOf, weekdaysIn } from './circle.ts';
+import { place, type Placement, type Puzzle } from './place.ts';
+import { clockOf, puzzleOf, type SortedWish, sortWish } from './puzzle.ts';
+import { type Reason, reason } from './reason.ts';
+import type { Recoverer, Recovery, RecoveryRules } from './recovery.ts';
+import type { WeekWish } from './wish.ts';
+
+export interface WeekPlan {
+  readonly fits: true;
+  /** Seven, Monday first. */
+  readonly days: readonly DayPlan[];
+  readonly liftRecovery: Recovery;
+  readonly easyRunRecovery: Recovery;
+  /** Calendar days from a session to the next at the earliest. */
+  readonly liftGapDays: number;
+  /** Days with time that suit a session beside the hard runs and fixed points; a late session moves to one of these. */
+  readonly openDays: readonly Weekday[];
+  /** Hours between the two nearest hard days, a week when there are fewer than two. */
+  readonly nearestHardHours: number;
+  readonly gaveUp: readonly Reason<GaveUpCode>[];
+  /** Fixed points nearer to each other than the clock allows; the plan cannot move them. */
+  readonly tightFixed: readonly Reason<'fixed-points-too-near'>[];
+}
+
+export interface DayPlan {
+  readonly weekday: Weekday;
+  readonly session: boolean;
+  /** The session follows a hard run on the same day. */
+  readonly afterRun: boolean;
+  readonly between: boolean;
+  readonly daily: boolean;
+  /** Ids of runs and of other hard things, as they were wished. */
+  readonly runs: readonly string[];
+  readonly other: readonly string[];
+}
+
+export type GaveUpCode = 'one-session-a-day' | 'lift-after-run' | 'fewer-lifts' | 'hard-run' | 'easy-runs';
+
+/** Not even one session fits. */
+export interface NoWeek {
+  readonly fits: false;
+  readonly because: readonly Reason<NoWeekCode>[];
+}
+
+export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-points-fill-the-week';
+
+/**
+ * The best week for the wish, or why there is none. What does not fit is given up in the order of house rules 6: a
+ * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left.
+ */
+export function planWeek(wish: WeekWish, person: Recoverer, rules: RecoveryRules): WeekPlan | NoWeek {
+  const sorted = sortWish(wish);
+  const clock = clockOf(wish, person, rules);
+  const puzzle = puzzleOf(wish, sorted, clock, person, rules);
+  const placement = place(puzzle);
+  if (placement === null) return { fits: false, because: whyNothingFits(wish, puzzle) };
+  return {
+    fits: true,
+    days: WEEKDAYS.map((_, day) => dayPlan(day, wish, sorted, placement)),
+    liftRecovery: clock.lift,
+    easyRunRecovery: clock.easyRun,
+    liftGapDays: clock.liftGapDays,
+    openDays: weekdaysIn(placement.openLiftDays),
+    nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
+    gaveUp: gaveUp(wish, sorted, puzzle, placement),
+    tightFixed: tightFixed(sorted, puzzle),
+  };
+}
+
+function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Placement): DayPlan {
+  const { fixed, hardRuns, easyRuns } = sorted;
+  const weekday = WEEKDAYS[day] as Weekday;
+  const session = has(placement.lifts, day);
+  const onDay = (index: number) => placement.events[index] === day;
+  const easyRun = easyRuns[daysIn(placement.easyRuns).indexOf(day)];
+  return {
+    weekday,
+    session,
+    afterRun: has(placement.pairs, day),
+    between: !session && wish.betweenDays.includes(weekday),
+    daily: wish.daily,
+    runs: [
+      ...hardRuns.filter((_, index) => onDay(fixed.length + index)).map(({ id }) => id),
+      ...(easyRun === undefined ? [] : [easyRun.id]),
+    ],
+    other: fixed.filter((_, index) => onDay(index)).map(({ id }) => id),
+  };
+}
+
+function hardDays({ events, lifts }: Placement, puzzle: Puzzle): DayMask {
+  const start = puzzle.lifts.onClock ? lifts : 0;
+  return events.reduce<DayMask>((mask, day) => (day === null ? mask : mask | (1 << day)), start);
+}
+
+function gaveUp(
+  wish: WeekWish,
+  { fixed, hardRuns, easyRuns }: SortedWish,
+  puzzle: Puzzle,
+  placement: Placement,
+): Reason<GaveUpCode>[] {
+  const wished = Math.min(7, wish.lifts.perWeek);
+  const planned = count(placement.lifts);
+  const plannedEasy = count(placement.easyRuns);
+  const dropped = hardRuns.flatMap(({ id, kind }, index) => {
+    const event = fixed.length + index;
+    return placement.events[event] === null
+      ? [{ id, kind, because: whyDropped(event, puzzle, placement) }]
+      : [];
+  });
+  return [
+    ...(wish.lifts.perWeek > 7
+      ? [reason('one-session-a-day', { wished: wish.lifts.perWeek, planned: wished } as const)]
+      : []),
+    ...(placement.pairs === 0
+      ? []
+      : [reason('lift-after-run', { days: weekdaysIn(placement.pairs).join(' ') })]),
+    ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
+    ...dropped.map((run) => reason('hard-run', run)),
+    ...(plannedEasy < easyRuns.length
+      ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
+      : []),
+  ];
+}
+
+// Hills beside fast running in one week is a rule of its own; everything else is the clock.
+function whyDropped(event: number, { events }: Puzzle, placement: Placement): 'hills-and-fast' | 'clock' {
+  const family = events[event]?.family ?? null;
+  const meetsOther = events.some(
+    (other, index) =>
+      placement.events[index] !== null && other.family !== null && other.family.name !== family?.name,
+  );
+  return family !== null && family.daysApart > 7 && meetsOther ? 'hills-and-fast' : 'clock';
+}
+
+function tightFixed({ fixed }: SortedWish, { events }: Puzzle): Reason<'fixed-points-too-near'>[] {
+  const pinned = fixed.flatMap(({ id, day }, index) =>
+    day === null ? [] : [{ id, day: WEEKDAYS.indexOf(day), days: events[index]?.recoveryDays ?? 0 }],
+  );
+  return pinned.flatMap((one) =>
+    pinned
+      .filter((other) => other !== one && ahead(one.day, other.day) % 7 < one.days)
+      .map((other) =>
+        reason('fixed-points-too-near', {
+          first: one.id,
+          second: other.id,
+          daysBetween: ahead(one.day, other.day) % 7,
+          daysNeeded: one.days,
+        }),
+      ),
+  );
+}
+
+function whyNothingFits(wish: WeekWish, { lifts }: Puzzle): Reason<NoWeekCode>[] {
+  if (wish.lifts.days.length === 0) return [reason('no-day-with-time')];
+  if (lifts.gapDays > 7) return [reason('spacing-over-a-week', { hoursBetween: wish.lifts.hoursBetween })];
+  return [
+    reason('fixed-points-fill-the-week', {
+      fixed: wish.fixed.map(({ id, day }) => (day === null ? id : `${id} ${day}`)).join(', '),
+      daysWithTime: weekdaysIn(maskOf(wish.lifts.days)).join(' '),
+      daysBetween: lifts.gapDays,
+    }),
+  ];
+}

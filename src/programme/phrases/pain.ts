@@ -1,4 +1,5 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
+import type { MorningBands } from '../../week/morning.ts';
 import type { Section } from '../programme.ts';
 import { countText, list, paragraph, section, table } from './plain.ts';
 
@@ -25,14 +26,6 @@ export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
       'Sore is not the same as harmed. Bending is normal, and it comes back. For now we turn the volume down; it is not a ban.',
     ),
   ]);
-}
-
-/** Scores 0-10 of the morning check by what follows; `sameAgain` is null when no score lies between. */
-export interface MorningBands {
-  readonly usual: number;
-  readonly carryOnTo: number;
-  readonly sameAgain: readonly [number, number] | null;
-  readonly easeBackFrom: number;
 }
 
 export function morningCheckText(

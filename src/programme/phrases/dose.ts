@@ -1,0 +1,100 @@
+/** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
+import type { Dose, Tempo } from '../../dose/dose.ts';
+import type { CellName } from '../programme.ts';
+import { capital, countText, kgText, listText, numberText, secondsText, weekdayText } from './plain.ts';
+import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
+
+export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
+  sets: 'Sets',
+  repetitions: 'Repetitions',
+  holdSeconds: 'Hold',
+  tempo: 'Pace',
+  restSeconds: 'Rest between sets',
+  loadKg: 'Weight',
+  reserve: 'Stop when',
+  hipFlexionDeg: 'Hip bend',
+  howFar: 'How far',
+  timesPerDay: 'Times a day',
+  days: 'Days',
+};
+
+/** The dose in big type. @example '4 × 8' or '5 × 30 s' */
+export function doseSign(dose: Dose): string {
+  return dose.holdSeconds === null
+    ? `${dose.sets} × ${dose.repetitions ?? 0}`
+    : `${dose.sets} × ${dose.holdSeconds} s`;
+}
+
+/** The same for those who do not read signs. @example '5 holds of 30 seconds' */
+export function doseWords(dose: Dose): string {
+  if (dose.holdSeconds !== null) return `${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}`;
+  const many = dose.kind === 'contacts' ? 'landings' : 'repetitions';
+  return `${countText(dose.sets, 'set')} of ${dose.repetitions} ${many}`;
+}
+
+export function setsText(dose: Dose): string {
+  return dose.holdSeconds === null ? countText(dose.sets, 'set') : countText(dose.sets, 'hold');
+}
+
+export function repetitionsText(dose: Dose): string {
+  if (dose.repetitions === null) return '';
+  return dose.kind === 'contacts'
+    ? countText(dose.repetitions, 'landing')
+    : countText(dose.repetitions, 'repetition');
+}
+
+export function holdText(holdSeconds: number | null): string {
+  return holdSeconds === null ? '' : secondsText(holdSeconds);
+}
+
+/** Which way the body goes in the first half of a repetition. */
+export type Way = 'up' | 'down' | 'out';
+
+const WAY_WORDS: Readonly<Record<Way, readonly [string, string]>> = {
+  up: ['up', 'down'],
+  down: ['down', 'up'],
+  out: ['out', 'back'],
+};
+
+/** @example tempoText({goSeconds: 3, holdSeconds: 0, backSeconds: 3}, 'up') // => '3 seconds up, 3 seconds down' */
+export function tempoText(tempo: Tempo, way: Way): string {
+  const [there, back] = WAY_WORDS[way];
+  const pause = tempo.holdSeconds === 0 ? '' : `, stay ${secondsText(tempo.holdSeconds)}`;
+  return `${secondsText(tempo.goSeconds)} ${there}${pause}, ${secondsText(tempo.backSeconds)} ${back}`;
+}
+
+export function restText(restSeconds: number, sets: number): string {
+  return sets < 2 || restSeconds === 0 ? '' : secondsText(restSeconds);
+}
+
+/** `how` names the thing in the house, for example `dumbbell 8 kg`. */
+export function loadText(loadKg: number | null, how: string | null, reserve: number | null): string {
+  if (loadKg === 0) return 'no weight';
+  if (loadKg !== null) return how ?? kgText(loadKg);
+  return reserve === null
+    ? 'a light weight, or none'
+    : `a weight that leaves you ${countText(reserve, 'more repetition')}`;
+}
+
+export function reserveText(dose: Dose): string {
+  if (dose.holdSeconds !== null) return 'you could hold 10 to 20 seconds longer';
+  if (dose.reserve === null) return '';
+  return dose.reserve === 0 ? 'you can do no more with good form' : `you could do ${dose.reserve} more`;
+}
+
+export function timesText(timesPerDay: number): string {
+  return ['once', 'twice', 'three times', 'four times'][timesPerDay - 1] ?? countText(timesPerDay, 'time');
+}
+
+export function daysText(days: readonly Weekday[]): string {
+  return days.length === WEEKDAYS.length ? 'every day' : listText(days.map(weekdayText));
+}
+
+export function sideText(legs: 'together' | 'each', side: 'left' | 'right' | 'both'): string {
+  if (legs === 'together') return 'Both legs together';
+  return side === 'both' ? 'Each leg in turn' : `${capital(side)} leg, then the other`;
+}
+
+export function degreesText(deg: number): string {
+  return `${numberText(deg)}°`;
+}

@@ -1,0 +1,23 @@
+/** The sheet to fill in with a pen: 20 seconds a day. */
+import type { LogSheet } from '../programme.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { weekdayAndDay } from './plain.ts';
+
+export const LOG_COLUMNS = [
+  'Day',
+  'Planned',
+  'Morning check 0-10',
+  'Done',
+  'Pain during 0-10',
+  'Slept well',
+  'Tired',
+] as const;
+
+export function logSheet(days: readonly { on: IsoDate; planned: string }[]): LogSheet {
+  return {
+    heading: 'Log',
+    hint: 'Fill in one line a day. Bring it to the review.',
+    columns: LOG_COLUMNS,
+    days: days.map(({ on, planned }) => ({ on, label: weekdayAndDay(on), planned })),
+  };
+}

@@ -1,0 +1,140 @@
+/** Running in plain words: what there may be, how it grows, and what waits. */
+import type { PlannedRun, WalkRunRung } from '../../week/plannedRun.ts';
+import type { RunKind } from '../../week/run.ts';
+import type { RunningPlan, RunWeek } from '../../week/runningPlan.ts';
+import type { RunDecision } from '../../week/runDecision.ts';
+import type { StepRateTarget } from '../../week/stepRate.ts';
+import type { Part, Section } from '../programme.ts';
+import { countText, dayText, list, listText, numberText, paragraph, section, table } from './plain.ts';
+
+const RUN_WORDS: Readonly<Record<RunKind, string>> = {
+  none: 'no run',
+  'walk-run': 'walk and run in turn',
+  easy: 'easy run on the flat',
+  longer: 'longer easy run',
+  steady: 'steady run',
+  'hills-or-strides': 'hills or strides',
+  fast: 'fast run',
+};
+
+export interface RunningWords {
+  readonly runs: boolean;
+  readonly decision: RunDecision;
+  readonly plan: RunningPlan;
+  readonly longestIn30DaysKm: number | null;
+  readonly stepRate: StepRateTarget | null;
+  readonly ladder: readonly WalkRunRung[];
+  /** The protocol's own sentence for this part of the way. */
+  readonly stageWords: string;
+}
+
+export function runningText(words: RunningWords): Section {
+  if (!words.runs)
+    return section('running', 'Walking', [
+      paragraph('Walking is welcome every day. Keep it flat at first, and take short steps uphill.'),
+    ]);
+  const { decision, plan, stageWords } = words;
+  if (decision.decision === 'none') {
+    return section('running', 'Running', [
+      paragraph('No running for now. Walk instead, on the flat, as long as it stays comfortable.', 'strong'),
+      paragraph('Running comes back in this order: easy and flat, longer, steady, hills or strides, fast.'),
+    ]);
+  }
+  const weeks = plan.weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null))
+    ? walkRunParts(words)
+    : distanceParts(words);
+  return section('running', 'Running', [
+    ...weeks,
+    paragraph(stageWords),
+    ...waitParts(words),
+    ...stepRateParts(words.stepRate),
+  ]);
+}
+
+/** One run in a few words. @example 'easy run on the flat, 4.2 km' */
+export function runText(run: PlannedRun): string {
+  if (run.walkRun !== null) {
+    const { cycles, walkMinutes, runMinutes } = run.walkRun;
+    return `${cycles} times: walk ${walkMinutes} min, run ${runMinutes} min`;
+  }
+  const amount =
+    run.km !== null ? `${numberText(run.km)} km` : run.minutes !== null ? `${run.minutes} minutes` : '';
+  return [RUN_WORDS[run.kind], amount].filter((part) => part !== '').join(', ');
+}
+
+function walkRunParts({ ladder, plan }: RunningWords): Part[] {
+  const runs = plan.weeks[0]?.runs.length ?? 0;
+  return [
+    paragraph(
+      `Walk and run in turn, ${countText(runs, 'time')} a week, on the flat, with a day between.`,
+      'strong',
+    ),
+    table(
+      'Walking into running',
+      ['Line', 'Walk', 'Run', 'How often'],
+      ladder.map(({ rung, walkMinutes, runMinutes, cycles }) => [
+        String(rung),
+        `${walkMinutes} min`,
+        `${runMinutes} min`,
+        `${cycles} times`,
+      ]),
+    ),
+    paragraph(
+      'Stay on a line for at least a week. Go on to the next one only if the mornings after were settled.',
+    ),
+  ];
+}
+
+function distanceParts({ plan, longestIn30DaysKm }: RunningWords): Part[] {
+  const change =
+    plan.longest.atMostKm === null || longestIn30DaysKm === null
+      ? []
+      : [
+          paragraph(
+            `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km. Do not go beyond ${numberText(plan.longest.atMostKm)} km for now.`,
+          ),
+        ];
+  return [
+    paragraph('Easy running may go on, as long as the morning check stays settled.', 'strong'),
+    table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], plan.weeks.map(weekRow)),
+    ...change,
+  ];
+}
+
+function weekRow(week: RunWeek): string[] {
+  const km = (value: number | null) => (value === null ? 'by time' : `${numberText(value)} km`);
+  return [
+    `${dayText(week.from)} to ${dayText(week.to)}`,
+    countText(week.runs.length, 'run'),
+    km(week.longestKm),
+    km(week.weeklyKm),
+  ];
+}
+
+function waitParts({ plan, decision }: RunningWords): Part[] {
+  const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
+  const entries = [
+    ...(plan.moveToFlat ? ['Leave the hilly everyday routes. Each one counts as a hard run.'] : []),
+    ...(waiting.length > 0 ? [`These wait: ${listText(waiting)}.`] : []),
+    ...(decision.most === 'hills-or-strides' || decision.most === 'fast'
+      ? [
+          plan.hillsAndFast.rule === 'never-one-week'
+            ? 'Hills and fast running not in one week.'
+            : 'Hills and fast running not on neighbouring days.',
+        ]
+      : []),
+    ...plan.races.map(
+      (race) => `After the race of ${dayText(race.on)}: easy days until ${dayText(race.easyUntil)}.`,
+    ),
+  ];
+  return entries.length === 0 ? [] : [list(entries)];
+}
+
+function stepRateParts(target: StepRateTarget | null): Part[] {
+  if (target === null) return [];
+  return [
+    paragraph(
+      `Take slightly quicker steps: ${target.toStepsPerMin} a minute instead of ${target.fromStepsPerMin}. Try it for a minute at a time. One thought is enough: your foot lands nearer under you.`,
+    ),
+  ];
+}

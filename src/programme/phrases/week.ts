@@ -1,0 +1,128 @@
+/** The week and the next session in plain words. */
+import type { DatedEntry } from '../../week/dates.ts';
+import type { WeekPlan } from '../../week/plan.ts';
+import type { PlannedRun } from '../../week/plannedRun.ts';
+import type { Reason } from '../../week/reason.ts';
+import type { Section } from '../programme.ts';
+import {
+  capital,
+  countText,
+  dayText,
+  listText,
+  paragraph,
+  section,
+  table,
+  weekdayAndDay,
+  weekdayText,
+} from './plain.ts';
+import { runText } from './running.ts';
+import type { IsoDate } from '../../units/date.ts';
+
+/** What a day holds, in the order in which it is done. */
+export function dayEntries(
+  day: WeekPlan['days'][number],
+  runs: readonly PlannedRun[],
+  words: SessionWords,
+): string[] {
+  const planned = day.runs.flatMap((id) => runs.filter((run) => run.id === id).map(runText));
+  return [
+    ...day.other,
+    ...planned,
+    ...(day.session ? [day.afterRun ? `${words.session}, after the run` : words.session] : []),
+    ...(day.between ? [words.between] : []),
+    ...(day.daily ? [words.daily] : []),
+  ];
+}
+
+/** What the three kinds of work are called; a kind without exercises is never asked for. */
+export interface SessionWords {
+  readonly session: string;
+  readonly between: string;
+  readonly daily: string;
+}
+
+export const SESSION_WORDS: SessionWords = {
+  session: 'Exercises',
+  between: 'The holds',
+  daily: 'Moving gently',
+};
+
+export function weekText(plan: WeekPlan, runs: readonly PlannedRun[]): Section {
+  const rows = plan.days.map((day) => [
+    weekdayText(day.weekday),
+    capital(dayEntries(day, runs, SESSION_WORDS).join('; ')) || 'Free',
+  ]);
+  const gap = plan.liftGapDays;
+  return section('week', 'Your week', [
+    table('A usual week', ['Day', 'Plan'], rows),
+    paragraph(
+      gap <= 1
+        ? 'The days may be moved. If a session is late, carry on from there the next day.'
+        : `The days may be moved, as long as you leave ${countText(gap - 1, 'clear day')} between two sessions.`,
+    ),
+  ]);
+}
+
+/** `Tuesday 24 November. After it, leave one clear day.` */
+export function nextSessionText(on: IsoDate, clearDays: number): string {
+  const after =
+    clearDays === 0
+      ? ''
+      : ` After it, leave ${clearDays === 1 ? 'one clear day' : `${clearDays} clear days`}.`;
+  return `${weekdayAndDay(on)}.${after}`;
+}
+
+export function minutesText(seconds: number): string {
+  const minutes = Math.ceil(seconds / 60);
+  return `About ${countText(minutes, 'minute')} with the rests.`;
+}
+
+/** One dated entry of the calendar. */
+export function entryText(entry: DatedEntry, runs: readonly PlannedRun[]): string {
+  if (entry.kind === 'run')
+    return (
+      runs
+        .filter(({ id }) => id === entry.id)
+        .map(runText)
+        .join('') || 'run'
+    );
+  if (entry.kind === 'other') return entry.id;
+  return SESSION_WORDS[entry.kind].toLowerCase();
+}
+
+const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
+  'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
+  'lift-after-run': ({ days }) => `a session follows a hard run on the same day (${days})`,
+  'fewer-lifts': ({ wished, planned }) => `${planned} sessions instead of ${wished}`,
+  'hard-run': ({ id, kind, because }) => `${kind} ${id} was dropped (${because})`,
+  'easy-runs': ({ wished, planned }) => `${planned} easy runs instead of ${wished}`,
+  'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
+    `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
+  'no-day-with-time': () => 'no day with time is recorded',
+  'spacing-over-a-week': ({ hoursBetween }) => `${hoursBetween} hours between sessions are more than a week`,
+  'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
+    `${fixed} leave no day of ${daysWithTime} with ${daysBetween} days of recovery`,
+};
+
+/** A sentence of the record for what the week gave up. */
+export function gaveUpText({ code, inputs }: Reason): string {
+  const words = GAVE_UP_WORDS[code];
+  return `${capital(words === undefined ? code : words(inputs))}.`;
+}
+
+/** Why sessions stand as far apart as they do, for the record. */
+export function recoveryText({
+  hours,
+  baseHours,
+  factor,
+  slower,
+  notRecorded,
+}: WeekPlan['liftRecovery']): string {
+  const longer = slower.length === 0 ? '' : `, ${factor} times ${baseHours} h: ${listText(slower)}`;
+  const open = notRecorded.length === 0 ? '' : `; not recorded: ${listText(notRecorded)}`;
+  return `${hours} h between sessions${longer}${open}.`;
+}
+
+export function earliestText(name: string, on: IsoDate): string {
+  return `${name}: not before ${dayText(on)} ${on.slice(0, 4)}.`;
+}

@@ -1,0 +1,154 @@
+/** What the consult recorded, as tables for the clinician; what was not recorded is printed so. */
+import type { Consult } from '../../content/library.ts';
+import { SCREEN_ITEMS } from '../../content/schema/consult.ts';
+import { ANSWER_WORDS, SCREEN_WORDS } from '../phrases/screen.ts';
+import { capital, listText, numberText } from '../phrases/plain.ts';
+import type { Table } from '../programme.ts';
+
+const NOT_RECORDED = 'not recorded';
+
+export function findingsTables(consult: Consult): Table[] {
+  return [personTable(consult), testsTable(consult), testedSetsTable(consult), outcomesTable(consult)].filter(
+    ({ rows }) => rows.length > 0,
+  );
+}
+
+export function screenTable(consult: Consult): Table {
+  return {
+    caption: 'Screen',
+    columns: ['Asked about', 'Answer', 'Clearance'],
+    rows: SCREEN_ITEMS.map((item) => {
+      const clearance = consult.clearances.find(({ flag }) => flag === item);
+      return [
+        capital(SCREEN_WORDS[item]),
+        ANSWER_WORDS[consult.screen[item]],
+        clearance === undefined ? '-' : `${clearance.decision} (${clearance.by}, ${clearance.on})`,
+      ];
+    }),
+  };
+}
+
+function personTable(consult: Consult): Table {
+  const { sitting, recovery } = consult;
+  const rows: [string, string | number | undefined][] = [
+    ['Age', `${consult.ageYears} years`],
+    [
+      'Height',
+      consult.heightM === undefined
+        ? 'not recorded; the reference body is used'
+        : `${numberText(consult.heightM)} m`,
+    ],
+    [
+      'Mass',
+      consult.massKg === undefined
+        ? 'not recorded; the reference body is used'
+        : `${numberText(consult.massKg)} kg`,
+    ],
+    ['Painful side', consult.side === 'both' ? `both, worse ${consult.worseSide}` : consult.side],
+    ['Pain area', consult.painArea],
+    ['Weeks since it began', consult.symptomWeeks],
+    ['Irritability', consult.irritability],
+    ['Next day after the tests', consult.response24h],
+    ['Usual morning pain', `${consult.usualMorningPain} of 10`],
+    [
+      'Changed before it began',
+      consult.changedBefore.length === 0 ? undefined : listText(consult.changedBefore),
+    ],
+    ['Cannot do', consult.cannotDo.length === 0 ? 'nothing named' : listText(consult.cannotDo)],
+    ['Days and minutes', `${consult.days.join(', ')}; ${consult.minutesPerDay} minutes`],
+    ['Sitting tolerance', `${sitting.toleranceMinutes} minutes`],
+    [
+      'Fixed sitting',
+      sitting.fixedBlocksMinutes === undefined
+        ? undefined
+        : `${sitting.fixedBlocksMinutes.join(', ')} minutes`,
+    ],
+    ['Sitting goal', sitting.goalMinutes === undefined ? undefined : `${sitting.goalMinutes} minutes`],
+    ['Sleep, strain, tired', `${recovery.sleep}, ${recovery.stress}, ${recovery.tired ? 'yes' : 'no'}`],
+    ['Running', runningText(consult)],
+    [
+      'Does now',
+      consult.doesNow.length === 0
+        ? undefined
+        : consult.doesNow.map(({ what, times }) => `${what} ${times} a week`).join('; '),
+    ],
+    [
+      'Goals',
+      consult.goals.length === 0
+        ? undefined
+        : consult.goals.map(({ what, on }) => (on === undefined ? what : `${what} (${on})`)).join('; '),
+    ],
+    ['Not examined', consult.notExamined.length === 0 ? undefined : listText(consult.notExamined)],
+  ];
+  return {
+    caption: 'Findings',
+    columns: ['Finding', 'Recorded'],
+    rows: rows.map(([name, value]) => [name, String(value ?? NOT_RECORDED)]),
+  };
+}
+
+function runningText({ running }: Consult): string {
+  if (!running.runs) return 'does not run';
+  const rate =
+    running.stepsPerMin === undefined ? 'step rate not recorded' : `${running.stepsPerMin} steps a minute`;
+  return [
+    `decision: ${running.decision}`,
+    `${running.weeklyKm} km a week`,
+    `longest in 30 days ${running.longestIn30DaysKm} km`,
+    `hills ${yes(running.hills)}, speed ${yes(running.speed)}, hilly routes ${yes(running.hillyRoutes)}`,
+    rate,
+    `over-striding ${running.overStriding}`,
+    `${running.trainingYears} years of training, ${running.weeksOff} weeks off`,
+  ].join('; ');
+}
+
+const yes = (value: boolean | undefined) => (value === undefined ? NOT_RECORDED : value ? 'yes' : 'no');
+
+function testsTable(consult: Consult): Table {
+  return {
+    caption: 'Tests',
+    columns: ['Test', 'Pain', 'Pain began at hip bend', 'Held or done'],
+    rows: consult.tests.map(({ test, pain, painFreeHipFlexionDeg, seconds, repetitions }) => [
+      test,
+      `${pain} of 10`,
+      painFreeHipFlexionDeg === undefined ? NOT_RECORDED : `${painFreeHipFlexionDeg}°`,
+      [
+        seconds === undefined ? [] : `${seconds} s`,
+        repetitions === undefined ? [] : `${repetitions} repetitions`,
+      ]
+        .flat()
+        .join(', ') || NOT_RECORDED,
+    ]),
+  };
+}
+
+function testedSetsTable(consult: Consult): Table {
+  return {
+    caption: 'Tested sets',
+    columns: ['Card', 'Side', 'Set', 'Reserve', 'Range', 'Pain'],
+    rows: consult.testedSets.map(({ card, side, loadKg, repetitions, reserve, rangeDeg, pain }) => [
+      card,
+      side,
+      `${repetitions} at ${numberText(loadKg)} kg`,
+      String(reserve),
+      rangeDeg === undefined ? NOT_RECORDED : `${rangeDeg}°`,
+      `${pain} of 10`,
+    ]),
+  };
+}
+
+function outcomesTable(consult: Consult): Table {
+  return {
+    caption: 'Outcome scores',
+    columns: ['On', 'VISA-H', 'Activities', 'Sitting', 'Global change'],
+    rows: consult.outcomes.map(({ on, visaH, activities, sittingMinutes, globalChange }) => [
+      on,
+      String(visaH ?? NOT_RECORDED),
+      activities === undefined
+        ? NOT_RECORDED
+        : activities.map(({ what, score }) => `${what} ${score}`).join('; '),
+      sittingMinutes === undefined ? NOT_RECORDED : `${sittingMinutes} minutes`,
+      String(globalChange ?? NOT_RECORDED),
+    ]),
+  };
+}

@@ -1,0 +1,206 @@
+/** Whether one exercise may take a step, beside what the others of the session have become. */
+import { triesOf } from './change.ts';
+import type { ChangeKind, Tempo } from './dose.ts';
+import {
+  burdenOf,
+  exerciseGrowth,
+  sessionGrowth,
+  type Burden,
+  type GrowthLimits,
+  type Measure,
+  type Measured,
+} from './growth.ts';
+import type { Amount, Change, Limit, Prescribed, Stopped } from './rung.ts';
+import { daySeconds } from './session.ts';
+import { cardOf, type LadderExercise, type Standing, type StepRules } from './step.ts';
+
+export interface LadderLimits extends GrowthLimits {
+  /** The stage's cap of squeeze, body weights; null where it is lifted. */
+  readonly compressionCapBw: number | null;
+  /** Exercises of one session above half that cap, at most. */
+  readonly cardsAboveHalfCap: number;
+  /** Minutes there are on a day; null where they do not count. */
+  readonly minutes: number | null;
+}
+
+/** What stays the same on the way up, and what each exercise has been through. */
+export interface Climb {
+  readonly exercises: readonly LadderExercise[];
+  readonly limits: LadderLimits;
+  readonly rules: StepRules;
+  readonly measure: Measure;
+  readonly past: readonly Past[];
+}
+
+export interface Past {
+  /** Steps in which the exercise took part. */
+  moves: number;
+  heaviestKg: number;
+  /** States it has been in, so that easing never leads in a circle. */
+  readonly states: Set<string>;
+}
+
+/** The next rung half put together: the burdens of the rung below, the exercises as they are so far, their burdens. */
+export interface Trial {
+  readonly below: readonly Burden[];
+  readonly exercises: readonly Prescribed[];
+  readonly burdens: readonly Burden[];
+}
+
+export interface Move {
+  readonly change: ChangeKind;
+  readonly after: Prescribed;
+  readonly wished: Amount;
+  /** What stood against the wish, where less was taken. */
+  readonly stoppedBy: Limit | null;
+}
+
+/** The first entry of an exercise's progression that can move, and the entries before it with what stopped them. */
+export function firstMove(
+  climb: Climb,
+  index: number,
+  trial: Trial,
+): { readonly move: Move | null; readonly stopped: readonly Stopped[] } {
+  const stopped: Stopped[] = [];
+  const exercise = climb.exercises[index] as LadderExercise;
+  const at = trial.exercises[index] as Prescribed;
+  for (const entry of entriesOf(exercise, at)) {
+    const found = moveOf(climb, index, trial, entry);
+    if (found === 'end') continue;
+    if ('after' in found) return { move: found, stopped };
+    stopped.push({ exercise: at.exercise, change: entry.change, ...found });
+  }
+  return { move: null, stopped };
+}
+
+/** What one entry can do now: a move, its end, or what stops even its gentlest form. */
+export function moveOf(
+  climb: Climb,
+  index: number,
+  trial: Trial,
+  entry: Change,
+): Move | 'end' | { readonly wished: Amount; readonly stoppedBy: Limit } {
+  const tries = triesOf(entry, standingOf(climb, index, trial));
+  if (tries.kind === 'end') return 'end';
+  if (tries.kind === 'stopped') return { wished: tries.wished, stoppedBy: tries.stoppedBy };
+  const { change, wished } = tries;
+  let first: Limit | null = null;
+  let last: Limit = 'alreadyLeft';
+  for (const after of tries.attempts) {
+    const limit = limitOf(climb, index, trial, after);
+    if (limit === null) return { change, after, wished, stoppedBy: first };
+    first ??= limit;
+    last = limit;
+  }
+  return { wished, stoppedBy: last };
+}
+
+/** The entries of a progression in the order in which they are asked. Without a weight: repetitions, lever, range, load (rules 4). */
+export function entriesOf({ progression }: LadderExercise, { loadKg, dose }: Prescribed): readonly Change[] {
+  const unloaded = loadKg === 0 && dose.repetitions !== null && progression.some(isLoad);
+  if (!unloaded) return progression;
+  const order: readonly ChangeKind[] = ['repetitions', 'lever', 'range', 'load'];
+  const first = order.flatMap(
+    (change) => progression.find((entry) => entry.change === change) ?? implied(change),
+  );
+  return [...first, ...progression.filter((entry) => !order.includes(entry.change))];
+}
+
+/** The trial with one exercise as it would be after its move. */
+export function withMove(index: number, trial: Trial, after: Prescribed, burden: Burden): Trial {
+  return {
+    below: trial.below,
+    exercises: trial.exercises.with(index, after),
+    burdens: trial.burdens.with(index, burden),
+  };
+}
+
+/** The burden of an exercise as the climb's model measures it. */
+export function burdenAt({ measure }: Climb, at: Prescribed): Burden {
+  const { tempo, kind } = at.dose;
+  return burdenOf(at, measure(at.card, { rangeDeg: at.rangeDeg, loadKg: at.loadKg, tempo, kind }));
+}
+
+/** What stands against a session as a whole: too many cards above half the cap, or too many minutes; or null. */
+export function sessionLimit(climb: Climb, { exercises, burdens }: Omit<Trial, 'below'>): Limit | null {
+  const { compressionCapBw, cardsAboveHalfCap, minutes } = climb.limits;
+  for (const other of ['session', 'between'] as const) {
+    const together = [...exercises.keys()].filter((index) => climb.exercises[index]?.when !== other);
+    const above = together.filter(
+      (index) => (burdens[index]?.measured?.compressionBw ?? 0) > (compressionCapBw ?? Infinity) / 2,
+    );
+    if (above.length > cardsAboveHalfCap) return 'cardsAboveHalfCap';
+    if (
+      minutes !== null &&
+      daySeconds(together.map((index) => timed(climb, exercises, index))) > minutes * 60
+    )
+      return 'minutes';
+  }
+  return null;
+}
+
+/** One state of one exercise as text, to know it again. */
+export function stateOf({ card, rangeDeg, loadKg, daysPerWeek, dose }: Prescribed): string {
+  const { sets, repetitions, holdSeconds, tempo } = dose;
+  return `${card} ${rangeDeg} ${loadKg} ${daysPerWeek} ${sets} ${repetitions} ${holdSeconds} ${tempo.goSeconds} ${tempo.backSeconds}`;
+}
+
+/** The same model, asked only once for each tempo, card, kind, load and range. */
+export function remembered(measure: Measure): Measure {
+  type ByRange = Map<number | null, Measured | null>;
+  type ByCard = Map<string, Map<string, Map<number, ByRange>>>;
+  // Tempos are known by identity: a step that leaves the tempo alone hands the same one on.
+  const known = new Map<Tempo, ByCard>();
+  return (card, at) => {
+    const byCard = entry<Tempo, ByCard>(known, at.tempo, () => new Map());
+    const byKind = entry(byCard, card, () => new Map());
+    const byLoad = entry(byKind, at.kind, () => new Map());
+    const byRange = entry<number, ByRange>(byLoad, at.loadKg, () => new Map());
+    return entry(byRange, at.rangeDeg, () => measure(card, at));
+  };
+}
+
+function entry<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
+  const there = known.get(key);
+  if (there !== undefined) return there;
+  const made = make();
+  known.set(key, made);
+  return made;
+}
+
+function standingOf(climb: Climb, index: number, trial: Trial): Standing {
+  return {
+    exercise: climb.exercises[index] as LadderExercise,
+    at: trial.exercises[index] as Prescribed,
+    heaviestKg: climb.past[index]?.heaviestKg ?? 0,
+    rules: climb.rules,
+    capOn: (at) => burdenAt(climb, at).measured?.refusedBy ?? null,
+  };
+}
+
+// The exercise alone first: most attempts fail there, and the session need not be put together for them.
+function limitOf(climb: Climb, index: number, trial: Trial, after: Prescribed): Limit | null {
+  const burden = burdenAt(climb, after);
+  const alone = exerciseGrowth(trial.below[index] as Burden, burden, climb.limits);
+  if (alone !== null) return alone;
+  if (climb.past[index]?.states.has(stateOf(after))) return 'alreadyLeft';
+  const next = withMove(index, trial, after, burden);
+  return sessionGrowth(trial.below, next.burdens, climb.limits) ?? sessionLimit(climb, next);
+}
+
+function timed({ exercises }: Climb, now: readonly Prescribed[], index: number) {
+  const at = now[index] as Prescribed;
+  const exercise = exercises[index] as LadderExercise;
+  const { setUpSeconds, sideChangeSeconds } = exercise;
+  const { legs } = cardOf(exercise, at);
+  return { exercise: at.exercise, dose: at.dose, legs, setUpSeconds, sideChangeSeconds };
+}
+
+function isLoad(entry: Change): boolean {
+  return entry.change === 'load';
+}
+
+// Repetitions and a harder card come before a first weight even where the progression does not name them.
+function implied(change: ChangeKind): Change[] {
+  return change === 'repetitions' || change === 'lever' ? [{ change, by: null, to: null }] : [];
+}

@@ -1,0 +1,48 @@
+/** How long a hold lasts, from how long it could be held. */
+import { roundDown } from '../units/round.ts';
+import { none, type None } from './none.ts';
+
+export interface HoldRules {
+  /** Share of the tested seconds a hold takes at most, for example 0.7. */
+  readonly shareTo: number;
+  readonly longestSeconds: number;
+  /** Longest hold for someone who must not hold long; null for everybody else. */
+  readonly screenedSeconds: number | null;
+}
+
+export interface HoldReason {
+  readonly decidedBy: 'dose' | 'testedHold' | 'longest' | 'screen';
+  readonly testedSeconds: number | null;
+  readonly shareTo: number;
+}
+
+export type HoldAnswer =
+  | { readonly holdSeconds: number; readonly why: HoldReason }
+  | None<{ readonly rule: 'tooShort'; readonly testedSeconds: number; readonly needed: number }>;
+
+// Seconds to which a hold is rounded down: what a person counts without a watch [choice].
+const GRAIN_SECONDS = 5;
+
+/**
+ * Seconds of a hold, a multiple of 5: the smallest of the protocol's dose, the share of the tested seconds, the
+ * longest hold and, for someone screened, theirs (rules 4). Without a test the other three decide.
+ * None when it would be under 5 s: the lever has to be easier then.
+ */
+export function holdFor(doseSeconds: number, testedSeconds: number | null, rules: HoldRules): HoldAnswer {
+  const limits = [
+    { decidedBy: 'dose', seconds: doseSeconds },
+    { decidedBy: 'testedHold', seconds: testedSeconds === null ? Infinity : testedSeconds * rules.shareTo },
+    { decidedBy: 'longest', seconds: rules.longestSeconds },
+    { decidedBy: 'screen', seconds: rules.screenedSeconds ?? Infinity },
+  ] as const;
+  const { seconds, decidedBy } = limits.reduce((least, next) =>
+    next.seconds < least.seconds ? next : least,
+  );
+  const holdSeconds = roundDown(seconds, GRAIN_SECONDS);
+  if (holdSeconds > 0) return { holdSeconds, why: { decidedBy, testedSeconds, shareTo: rules.shareTo } };
+  return none({
+    rule: 'tooShort',
+    testedSeconds: testedSeconds ?? seconds,
+    needed: GRAIN_SECONDS / rules.shareTo,
+  });
+}

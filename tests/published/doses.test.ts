@@ -1,0 +1,104 @@
+/** Published doses, progressions and session times. Each row: source and mark, given, expected; exact unless said. */
+import { describe, expect, it } from 'vitest';
+import type { DoseKind } from '../../src/dose/dose.ts';
+import { HEAVY_SLOW_RESISTANCE, mayRaiseLoad, nextLoadKg } from '../../src/dose/progression.ts';
+import { sessionSeconds } from '../../src/dose/session.ts';
+import {
+  repetitionsOf,
+  repetitionsPerDay,
+  tensionSeconds,
+  volumeLoadKg,
+  type TimedDose,
+} from '../../src/dose/work.ts';
+
+const dose = (
+  kind: DoseKind,
+  sets: number,
+  amount: { repetitions: number } | { holdSeconds: number },
+  secondsEachWay: number,
+  restSeconds = 0,
+): TimedDose => ({
+  kind,
+  sets,
+  repetitions: 'repetitions' in amount ? amount.repetitions : null,
+  holdSeconds: 'holdSeconds' in amount ? amount.holdSeconds : null,
+  tempo: { goSeconds: secondsEachWay, holdSeconds: 0, backSeconds: secondsEachWay },
+  restSeconds,
+  timesPerDay: 1,
+  reserve: null,
+});
+
+const once = (exercise: string, timed: TimedDose) =>
+  ({ exercise, dose: timed, legs: 'together', setUpSeconds: 0, sideChangeSeconds: 0 }) as const;
+
+describe('progression', () => {
+  it('23 ACSM 2009 [read]: after 20 kg comes 20.4 to 22.0 kg (0.01 kg)', () => {
+    expect(nextLoadKg(20)).toEqual({ fromKg: expect.closeTo(20.4, 2), toKg: expect.closeTo(22, 2) });
+  });
+
+  it.each([
+    [8, false],
+    [9, true],
+    [10, true],
+  ])('24 ACSM 2009 [read]: target 8, done %i: more load %s', (done, more) => {
+    expect(mayRaiseLoad(8, done)).toBe(more);
+  });
+
+  it('25 BMJ Military Health review, table 1 [read]: 3 x 8 x 65 kg is 1560 kg', () => {
+    expect(volumeLoadKg(Array.from({ length: 3 }, () => ({ repetitions: 8, loadKg: 65 })))).toBe(1560);
+  });
+
+  it('26 the same [read]: 10 x 55 + 8 x 65 + 6 x 75 is 1520 kg', () => {
+    const sets = [
+      { repetitions: 10, loadKg: 55 },
+      { repetitions: 8, loadKg: 65 },
+      { repetitions: 6, loadKg: 75 },
+    ];
+    expect(volumeLoadKg(sets)).toBe(1520);
+  });
+});
+
+// Repetitions and seconds under tension of one exercise in one session at 3 s up and 3 s down.
+// prettier-ignore
+const HEAVY_SLOW: readonly [string, number, number, number][] = [
+  // source,                                       row, repetitions, seconds
+  ['27 Beyer 2015, graphic, week 1 [secondary]',     0, 45, 270],
+  ['Beyer 2015, graphic, weeks 2-3 [secondary]',     1, 36, 216],
+  ['Beyer 2015, graphic, weeks 4-5 [secondary]',     2, 40, 240],
+  ['29 Beyer 2015, weeks 6-8 [memory]',              3, 32, 192],
+  ['28 Beyer 2015, graphic, weeks 9-12 [secondary]', 4, 24, 144],
+];
+
+describe('heavy slow resistance', () => {
+  it.each(HEAVY_SLOW)('%s', (_, row, repetitions, seconds) => {
+    const { sets, repetitionMaximum } = HEAVY_SLOW_RESISTANCE[row]!;
+    const timed = dose('repetition-maximum', sets, { repetitions: repetitionMaximum }, 3);
+    expect([repetitionsOf(timed), tensionSeconds(timed)]).toEqual([repetitions, seconds]);
+  });
+});
+
+describe('session time', () => {
+  // LOADIT protocol, doi 10.1186/s40814-020-00639-5, table 1 [read]: two exercises, four sets, 2 min between sets.
+  // Group 3 is printed as 19:12, which does not add up: 864 s of work and six rests of 120 s are 1584 s.
+  it.each([
+    ['30 LOADIT group 1, 6 of 6 s [read]: 16:48', 6, 3, 288, 1008],
+    ['31 LOADIT group 2, 6 of 2 s [read]: 13:36', 6, 1, 96, 816],
+    ['LOADIT group 3, 18 of 6 s: 26:24 by its own parts, not the printed 19:12', 18, 3, 864, 1584],
+    ['LOADIT group 4, 18 of 2 s [read]: 16:48', 18, 1, 288, 1008],
+  ])('%s', (_, repetitions, secondsEachWay, work, total) => {
+    const timed = dose('slow', 4, { repetitions }, secondsEachWay, 120);
+    const session = [once('seated', timed), once('standing', timed)];
+    expect(2 * tensionSeconds(timed)).toBe(work);
+    expect(sessionSeconds(session)).toBe(total);
+  });
+
+  it('32 Rio protocol [memory]: five holds of 45 s with 2 min between are 225 s of work and 705 s', () => {
+    const timed = dose('hold', 5, { holdSeconds: 45 }, 0, 120);
+    expect([tensionSeconds(timed), sessionSeconds([once('hold', timed)])]).toEqual([225, 705]);
+  });
+
+  it('33 Alfredson [part memory]: 3 x 15, knee straight and bent, twice a day: 180 a day and 1260 a week', () => {
+    const twice = { ...dose('eccentric', 3, { repetitions: 15 }, 3), timesPerDay: 2 };
+    expect([repetitionsPerDay([twice, twice]), 7 * repetitionsPerDay([twice, twice])]).toEqual([180, 1260]);
+  });
+});

@@ -1,0 +1,228 @@
+import { describe, expect, it } from 'vitest';
+import { WEEKDAYS, type Weekday } from '../../src/units/weekday.ts';
+import { planWeek, type WeekPlan } from '../../src/week/plan.ts';
+import type { RunKind } from '../../src/week/run.ts';
+import type { WeekWish } from '../../src/week/wish.ts';
+import { clock, rested } from './houseRules.ts';
+
+const runs = (...kinds: RunKind[]) => kinds.map((kind, i) => ({ id: `run-${i + 1}`, kind, features: [] }));
+
+const wish = (
+  change: Partial<Omit<WeekWish, 'lifts'>> & { lifts?: Partial<WeekWish['lifts']> } = {},
+): WeekWish => ({
+  runs: [],
+  runDays: WEEKDAYS,
+  hillsAndFast: 'never-one-week',
+  fixed: [],
+  betweenDays: [],
+  daily: false,
+  ...change,
+  lifts: { perWeek: 3, kind: 'heavy', hoursBetween: 48, days: WEEKDAYS, ...change.lifts },
+});
+
+function planned(input: WeekWish, person = rested): WeekPlan {
+  const plan = planWeek(input, person, clock);
+  if (!plan.fits) throw new Error(`expected a week, found ${JSON.stringify(plan.because)}`);
+  return plan;
+}
+
+const sessionDays = (plan: WeekPlan) =>
+  plan.days.filter(({ session }) => session).map(({ weekday }) => weekday);
+const runDays = (plan: WeekPlan) =>
+  Object.fromEntries(plan.days.flatMap(({ weekday, runs: ids }) => ids.map((id) => [id, weekday])));
+
+describe('a week of sessions', () => {
+  it('puts three heavy sessions as early and as evenly as seven days allow', () => {
+    const plan = planned(wish());
+    expect(sessionDays(plan)).toEqual(['mon', 'wed', 'fri']);
+    expect(plan.nearestHardHours).toBe(48);
+    expect(plan.gaveUp).toEqual([]);
+    expect(plan.liftGapDays).toBe(2);
+  });
+
+  it('counts Sunday to Monday: Monday, Wednesday and Sunday are two sessions', () => {
+    const plan = planned(wish({ lifts: { days: ['mon', 'wed', 'sun'] } }));
+    expect(sessionDays(plan)).toHaveLength(2);
+    expect(plan.gaveUp).toEqual([{ code: 'fewer-lifts', inputs: { wished: 3, planned: 2 }, mark: 'choice' }]);
+  });
+
+  it('spreads two sessions best, not earliest', () => {
+    expect(sessionDays(planned(wish({ lifts: { perWeek: 2, days: ['mon', 'wed', 'thu'] } })))).toEqual([
+      'mon',
+      'thu',
+    ]);
+  });
+
+  it('gives a tired person three days between', () => {
+    const plan = planned(wish(), { ...rested, tired: true });
+    expect(sessionDays(plan)).toEqual(['mon', 'thu']);
+    expect(plan.liftRecovery).toMatchObject({ hours: 72, slower: ['tired'] });
+  });
+
+  it('holds every day when the stage allows it, whatever slows the person', () => {
+    const plan = planned(wish({ lifts: { perWeek: 7, kind: 'light', hoursBetween: 24 } }), {
+      ...rested,
+      tired: true,
+    });
+    expect(sessionDays(plan)).toEqual([...WEEKDAYS]);
+  });
+
+  it('says so when more than one session a day is wished', () => {
+    const plan = planned(wish({ lifts: { perWeek: 14, kind: 'light', hoursBetween: 12 } }));
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['one-session-a-day']);
+  });
+
+  it('puts the work between on the days between that have room for it', () => {
+    const plan = planned(wish({ betweenDays: ['mon', 'tue', 'sat'], daily: true }));
+    expect(plan.days.filter(({ between }) => between).map(({ weekday }) => weekday)).toEqual(['tue', 'sat']);
+    expect(plan.days.every(({ daily }) => daily)).toBe(true);
+  });
+});
+
+describe('sessions and runs on one clock', () => {
+  it('leaves one clear day between lifts and a hard run where the week has room', () => {
+    const plan = planned(wish({ lifts: { perWeek: 2 }, runs: runs('steady') }));
+    expect(plan.gaveUp).toEqual([]);
+    expect(plan.nearestHardHours).toBe(48);
+  });
+
+  it('first pairs a lift with a hard run: three lifts and two hard runs do not fit 168 h', () => {
+    const plan = planned(wish({ runs: runs('steady', 'steady') }));
+    expect(sessionDays(plan)).toHaveLength(3);
+    expect(Object.keys(runDays(plan))).toHaveLength(2);
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['lift-after-run']);
+    expect(
+      plan.days
+        .filter(({ afterRun }) => afterRun)
+        .every(({ session, runs: ids }) => session && ids.length > 0),
+    ).toBe(true);
+  });
+
+  it('then has two lifts instead of three', () => {
+    const plan = planned(wish({ hillsAndFast: 'never-neighbours', runs: runs('fast', 'hills-or-strides') }));
+    expect(sessionDays(plan)).toHaveLength(2);
+    expect(Object.keys(runDays(plan))).toHaveLength(2);
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['lift-after-run', 'fewer-lifts']);
+  });
+
+  it('then drops the hard run named last', () => {
+    const plan = planned(wish({ runs: runs('steady', 'steady', 'steady', 'steady') }));
+    expect(plan.gaveUp.map(({ code, inputs }) => [code, inputs.id])).toEqual([
+      ['lift-after-run', undefined],
+      ['hard-run', 'run-4'],
+    ]);
+    expect(sessionDays(plan)).toHaveLength(3);
+  });
+
+  it('goes down to one lift only when no hard run is left to drop', () => {
+    const plan = planned(wish({ lifts: { days: ['mon', 'tue'] }, runDays: ['tue'], runs: runs('steady') }));
+    expect(sessionDays(plan)).toEqual(['tue']);
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['lift-after-run', 'fewer-lifts']);
+  });
+
+  it('never has hills and fast running in one week while they must stay apart, and says why one went', () => {
+    const plan = planned(wish({ lifts: { perWeek: 1 }, runs: runs('hills-or-strides', 'fast') }));
+    expect(runDays(plan)).toHaveProperty('run-1');
+    expect(runDays(plan)).not.toHaveProperty('run-2');
+    expect(plan.gaveUp).toEqual([
+      { code: 'hard-run', inputs: { id: 'run-2', kind: 'fast', because: 'hills-and-fast' }, mark: 'choice' },
+    ]);
+  });
+
+  it('keeps hills and fast running off neighbouring days even where the clinic sets a short clock', () => {
+    const short = { ...clock, energyStorageHours: { value: 24, mark: 'choice' } as const };
+    const input = wish({
+      lifts: { perWeek: 1 },
+      hillsAndFast: 'never-neighbours',
+      runDays: ['mon', 'tue'],
+      runs: runs('hills-or-strides', 'fast'),
+    });
+    const plan = planWeek(input, rested, short);
+    expect(plan.fits && Object.keys(runDays(plan))).toEqual(['run-1']);
+  });
+
+  it('counts an easy run on a hilly route as a hard one', () => {
+    const plan = planned(
+      wish({ lifts: { perWeek: 3 }, runs: [{ id: 'home-hill', kind: 'easy', features: ['hilly-route'] }] }),
+    );
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['lift-after-run']);
+  });
+
+  it('puts easy runs on the days left and says when there are not enough', () => {
+    const plan = planned(wish({ runs: runs('easy', 'easy', 'easy', 'easy', 'easy') }));
+    expect(Object.keys(runDays(plan))).toHaveLength(4);
+    expect(sessionDays(plan).some((day) => Object.values(runDays(plan)).includes(day))).toBe(false);
+    expect(plan.gaveUp).toEqual([{ code: 'easy-runs', inputs: { wished: 5, planned: 4 }, mark: 'choice' }]);
+  });
+
+  it('lets light holds share any day with any run', () => {
+    const plan = planned(
+      wish({
+        lifts: { perWeek: 7, kind: 'light', hoursBetween: 24 },
+        runs: runs('walk-run', 'walk-run', 'walk-run'),
+      }),
+    );
+    expect(sessionDays(plan)).toHaveLength(7);
+    expect(runDays(plan)).toEqual({ 'run-1': 'mon', 'run-2': 'wed', 'run-3': 'fri' });
+    expect(plan.gaveUp).toEqual([]);
+  });
+});
+
+describe('what the week holds anyway', () => {
+  const football = (day: Weekday | null, id = 'football') =>
+    ({ id, day, recovery: 'energy-storage' }) as const;
+
+  it('keeps lifts clear of a fixed hard day on both sides', () => {
+    const plan = planned(wish({ lifts: { perWeek: 2 }, fixed: [football('wed')] }));
+    expect(plan.days[2]?.other).toEqual(['football']);
+    // Wednesday and 72 h: not before Saturday; then 48 h before Wednesday again.
+    expect(sessionDays(plan)).toEqual(['mon', 'sat']);
+  });
+
+  it('finds a day for a hard thing without one', () => {
+    const plan = planned(wish({ lifts: { perWeek: 2, days: ['mon', 'fri'] }, fixed: [football(null)] }));
+    expect(plan.gaveUp.map(({ code }) => code)).toEqual(['fewer-lifts']);
+    expect(plan.days.filter(({ other }) => other.includes('football'))).toHaveLength(1);
+  });
+
+  it('does not move fixed points that stand too near each other, and says so', () => {
+    const plan = planned(
+      wish({ lifts: { perWeek: 1 }, fixed: [football('tue', 'match'), football('wed', 'training')] }),
+    );
+    expect(plan.tightFixed).toEqual([
+      {
+        code: 'fixed-points-too-near',
+        inputs: { first: 'match', second: 'training', daysBetween: 1, daysNeeded: 3 },
+        mark: 'choice',
+      },
+    ]);
+    expect(sessionDays(plan)).toEqual(['sat']);
+  });
+
+  it('refuses only when not one session fits, and says what fills the week', () => {
+    const plan = planWeek(wish({ fixed: [football('mon'), football('thu')] }), rested, clock);
+    expect(plan).toEqual({
+      fits: false,
+      because: [
+        {
+          code: 'fixed-points-fill-the-week',
+          inputs: {
+            fixed: 'football mon, football thu',
+            daysWithTime: 'mon tue wed thu fri sat sun',
+            daysBetween: 2,
+          },
+          mark: 'choice',
+        },
+      ],
+    });
+  });
+
+  it('refuses without a day that has time, and with a spacing longer than a week', () => {
+    expect(planWeek(wish({ lifts: { days: [] } }), rested, clock)).toMatchObject({
+      because: [{ code: 'no-day-with-time' }],
+    });
+    expect(planWeek(wish({ lifts: { hoursBetween: 168 } }), { ...rested, tired: true }, clock)).toMatchObject(
+      { because: [{ code: 'spacing-over-a-week' }] },
+    );
+  });
+});

@@ -48,9 +48,9 @@ export interface Change {
 }
 
 export type Slot = Omit<SlotFrontMatter, 'dose' | 'progression'> & {
+  /** Its tempo is null where the card's own is used. */
   readonly dose: Dose;
   readonly doseSource: Source;
-  /** True when the protocol gives its own tempo; otherwise the card's is used. */
   readonly progression: readonly Change[];
 };
 

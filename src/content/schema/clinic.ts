@@ -4,8 +4,14 @@ import { about, from, id, line, yesNo } from './words.ts';
 
 export const clinicSchema = z.strictObject({
   name: about('The name of the clinic.', line),
-  contact: about('How to reach it, a line each.', z.array(line).min(1, 'at least one way to reach the clinic')),
-  logo: about('A PNG or JPEG file beside this one.', z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g)$/i, 'a PNG or JPEG file name')).optional(),
+  contact: about(
+    'How to reach it, a line each.',
+    z.array(line).min(1, 'at least one way to reach the clinic'),
+  ),
+  logo: about(
+    'A PNG or JPEG file beside this one.',
+    z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g)$/i, 'a PNG or JPEG file name'),
+  ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
   emergency: about(
@@ -14,7 +20,10 @@ export const clinicSchema = z.strictObject({
       z.string().regex(/^[A-Z]{2}$/, 'a two-letter country code in capitals'),
       z.strictObject({
         country: about('The name of the country.', line),
-        emergencyNumber: about('The number for an emergency.', z.string().regex(/^[0-9 ]{2,20}$/, 'digits and spaces')),
+        emergencyNumber: about(
+          'The number for an emergency.',
+          z.string().regex(/^[0-9 ]{2,20}$/, 'digits and spaces'),
+        ),
         urgentAdvice: about('Whom to ask when it is urgent but no emergency.', line),
         department: about('What people there call the place to go at once.', line),
       }),
@@ -25,7 +34,10 @@ export const clinicSchema = z.strictObject({
     z.strictObject({
       oneRepetitionMaximum: about('epley or brzycki.', z.enum(['epley', 'brzycki'])),
       dumbbellsUsedInPairs: about('Are two equal dumbbells used together?', yesNo),
-      bandNewtons: about('Bands by name with the force the clinic measured, newtons.', z.record(id, from(1, 1000, 'N'))),
+      bandNewtons: about(
+        'Bands by name with the force the clinic measured, newtons.',
+        z.record(id, from(1, 1000, 'N')),
+      ),
       setUpSeconds: about('Seconds to get ready for an exercise.', from(0, 600, 'seconds')),
       sideChangeSeconds: about('Seconds to change sides.', from(0, 120, 'seconds')),
     }),

@@ -1,6 +1,20 @@
 /** A consult file: what the physiotherapist writes after seeing one person. */
 import { z } from 'zod';
-import { about, cannotDo, date, from, id, line, pain, tempo, weekday, wholeFrom, yesNo } from './words.ts';
+import {
+  about,
+  across,
+  cannotDo,
+  date,
+  dateOrNull,
+  from,
+  id,
+  line,
+  pain,
+  tempo,
+  weekday,
+  wholeFrom,
+  yesNo,
+} from './words.ts';
 
 const answer = z.enum(['no', 'yes', 'notAsked']).default('notAsked');
 
@@ -36,7 +50,10 @@ export const SCREEN_ITEMS = Object.keys(screen.shape) as readonly ScreenItem[];
 const test = z.strictObject({
   test: about('The test as the protocol names it, or the id of the card that was tried.', id),
   pain: about('Pain during it, 0 to 10.', pain),
-  painFreeHipFlexionDeg: about('Hip bend in degrees at which pain began; the range stays 10° below it.', from(0, 140, '°')).optional(),
+  painFreeHipFlexionDeg: about(
+    'Hip bend in degrees at which pain began; the range stays 10° below it.',
+    from(0, 140, '°'),
+  ).optional(),
   seconds: about('How long the hold could be kept.', from(1, 300, 'seconds')).optional(),
   repetitions: about('How many repetitions were done.', wholeFrom(1, 50)).optional(),
 });
@@ -45,7 +62,10 @@ const testedSet = z.strictObject({
   card: about('The id of the exercise card that was tested.', id),
   side: about('The side that was tested.', z.enum(['left', 'right'])),
   loadKg: about('The weight used, 0 for none.', from(0, 300, 'kg')),
-  repetitions: about('Repetitions done, 1 to 50; over 15 is kept as capacity, without a maximum.', wholeFrom(1, 50)),
+  repetitions: about(
+    'Repetitions done, 1 to 50; over 15 is kept as capacity, without a maximum.',
+    wholeFrom(1, 50),
+  ),
   reserve: about('How many more could have been done.', wholeFrom(0, 10)),
   rangeDeg: about('Hip bend reached in degrees.', from(0, 140, '°')).optional(),
   tempo: about('Tempo of the test.', tempo).optional(),
@@ -53,14 +73,20 @@ const testedSet = z.strictObject({
 });
 
 const clearance = z.strictObject({
-  flag: about('The screen item that is cleared.', z.enum(Object.keys(screen.shape) as [ScreenItem, ...ScreenItem[]])),
+  flag: about(
+    'The screen item that is cleared.',
+    z.enum(Object.keys(screen.shape) as [ScreenItem, ...ScreenItem[]]),
+  ),
   by: about('Who decided.', line),
   on: about('When.', date),
   decision: about('What was decided and on what ground.', line),
 });
 
 const kit = z.strictObject({
-  dumbbellsKg: about('Each dumbbell in the house, kilograms; two of a kind stand twice.', z.array(from(0.25, 100, 'kg'))),
+  dumbbellsKg: about(
+    'Each dumbbell in the house, kilograms; two of a kind stand twice.',
+    z.array(from(0.25, 100, 'kg')),
+  ),
   kettlebellsKg: about('Each kettlebell, kilograms.', z.array(from(1, 100, 'kg'))),
   platesKg: about('Each plate for the bar, kilograms; pairs stand twice.', z.array(from(0.25, 50, 'kg'))),
   barKg: about('The empty bar, kilograms.', from(1, 30, 'kg')).optional(),
@@ -73,11 +99,12 @@ const kit = z.strictObject({
 });
 export type ConsultKit = z.output<typeof kit>;
 
-const running = z
-  .strictObject({
+const running = across(
+  z.strictObject({
     runs: about('Does this person run?', yesNo),
     decision: about('The recorded decision on running now.', z.enum(['keep', 'walk-run', 'none'])),
     weeklyKm: about('Kilometres in a usual week now.', from(0, 300, 'km')).optional(),
+    runsPerWeek: about('Runs in a usual week.', wholeFrom(1, 14)).optional(),
     longestIn30DaysKm: about('The longest run of the last 30 days.', from(0, 200, 'km')).optional(),
     hills: about('Used to hill work?', yesNo).optional(),
     speed: about('Used to fast running?', yesNo).optional(),
@@ -86,38 +113,69 @@ const running = z
     overStriding: about('Was over-striding seen?', z.enum(['yes', 'no', 'notSeen'])).optional(),
     trainingYears: about('Years of regular running.', from(0, 80, 'years')).optional(),
     weeksOff: about('Weeks without running just now.', from(0, 520, 'weeks')).optional(),
-  })
-  .superRefine((value, context) => {
-    if (!value.runs) return;
-    for (const key of ['weeklyKm', 'longestIn30DaysKm', 'hills', 'speed', 'hillyRoutes', 'overStriding', 'trainingYears', 'weeksOff'] as const) {
-      if (value[key] === undefined) context.addIssue({ code: 'custom', path: [key], message: 'needed for someone who runs', params: { missing: true } });
+  }),
+  (value, wrong) => {
+    if (value.runs !== true) return;
+    for (const key of [
+      'weeklyKm',
+      'longestIn30DaysKm',
+      'hills',
+      'speed',
+      'hillyRoutes',
+      'overStriding',
+      'trainingYears',
+      'weeksOff',
+    ] as const) {
+      if (value[key] === undefined) wrong([key], 'there for someone who runs', { missing: true });
     }
-    if ((value.longestIn30DaysKm ?? 0) > 0 && (value.weeksOff ?? 0) === 0 && (value.longestIn30DaysKm ?? 0) > (value.weeklyKm ?? 0)) {
-      context.addIssue({ code: 'custom', path: ['longestIn30DaysKm'], message: 'not more than the weekly distance' });
+    const [week, longest] = [value.weeklyKm, value.longestIn30DaysKm];
+    if (value.weeksOff === 0 && typeof week === 'number' && typeof longest === 'number' && longest > week) {
+      wrong(['longestIn30DaysKm'], `not more than weeklyKm (${week})`);
     }
-  });
+  },
+);
 
 export const CHANGES = [
-  'hills', 'speed', 'distance', 'new-class', 'stretching', 'long-drives', 'more-sitting', 'break', 'poor-sleep', 'stress',
-  'new-shoes', 'heavy-lifting', 'nothing-known',
+  'hills',
+  'speed',
+  'distance',
+  'new-class',
+  'stretching',
+  'long-drives',
+  'more-sitting',
+  'break',
+  'poor-sleep',
+  'stress',
+  'new-shoes',
+  'heavy-lifting',
+  'nothing-known',
 ] as const;
 
-export const consultSchema = z
-  .strictObject({
+export const consultSchema = across(
+  z.strictObject({
     alias: about('An invented short name for this person; never the real one.', id),
     revision: about('Counts the programmes written for this person, from 1.', wholeFrom(1, 999)),
     clinician: about('Who saw the person.', line),
     seenOn: about('Day of the consult.', date),
     startOn: about('First day of this programme.', date),
     reviewOn: about('Day of the next review; sessions are dated up to the day before it.', date),
-    country: about('Two-letter country code; decides the emergency wording.', z.string().regex(/^[A-Z]{2}$/, 'a two-letter country code in capitals')),
+    country: about(
+      'Two-letter country code; decides the emergency wording.',
+      z.string().regex(/^[A-Z]{2}$/, 'a two-letter country code in capitals'),
+    ),
     ageYears: about('Age in years.', wholeFrom(8, 110, 'years')),
     side: about('The painful side.', z.enum(['left', 'right', 'both'])),
     worseSide: about('When both hurt, the worse one.', z.enum(['left', 'right'])).optional(),
     heightM: about('Height in metres.', from(1.2, 2.2, 'm')).optional(),
     massKg: about('Body mass in kilograms.', from(30, 250, 'kg')).optional(),
     protocol: about('The id of the staged protocol.', id),
-    stage: about('The stage, or auto for the proposal from the tests.', z.union([z.literal('auto'), z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal('keep')], 'auto, 1, 2, 3, 4 or keep')),
+    stage: about(
+      'The stage, or auto for the proposal from the tests.',
+      z.union(
+        [z.literal('auto'), z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal('keep')],
+        'auto, 1, 2, 3, 4 or keep',
+      ),
+    ),
     step: about('The step within the stage, 1 when left out.', wholeFrom(1, 60)).optional(),
     irritability: about('How easily it flares and how long it lasts.', z.enum(['low', 'moderate', 'high'])),
     response24h: about('What the tests had done by the next day.', z.enum(['settled', 'up', 'unknown'])),
@@ -125,7 +183,9 @@ export const consultSchema = z
     symptomWeeks: about('Weeks since it began.', from(0, 2000, 'weeks')).optional(),
     painArea: about('Where it hurts, in a few words.', line).optional(),
     screen: about('Each item no, yes or notAsked; one not asked acts like yes.', screen),
-    clearances: about('Recorded decisions that lift an effect of the screen.', z.array(clearance)).default([]),
+    clearances: about('Recorded decisions that lift an effect of the screen.', z.array(clearance)).default(
+      [],
+    ),
     cannotDo: about('What this person cannot or must not do.', z.array(cannotDo)),
     tests: about('Tests done today, at least one.', z.array(test).min(1, 'at least one test with its pain')),
     testedSets: about('Sets done to find the load.', z.array(testedSet)).default([]),
@@ -137,7 +197,10 @@ export const consultSchema = z
       'Sitting: what is tolerated, what cannot be avoided, what is wished.',
       z.strictObject({
         toleranceMinutes: about('Minutes of sitting before it hurts.', from(0, 600, 'minutes')),
-        fixedBlocksMinutes: about('Stretches of sitting that cannot be broken, such as a shift at the wheel.', z.array(from(1, 720, 'minutes'))).optional(),
+        fixedBlocksMinutes: about(
+          'Stretches of sitting that cannot be broken, such as a shift at the wheel.',
+          z.array(from(1, 720, 'minutes')),
+        ).optional(),
         goalMinutes: about('Minutes wished for.', from(1, 720, 'minutes')).optional(),
       }),
     ),
@@ -149,19 +212,37 @@ export const consultSchema = z
         tired: about('Tired most days?', yesNo),
       }),
     ),
-    changedBefore: about('What changed in the four weeks before it began.', z.array(z.enum(CHANGES))).default([]),
+    changedBefore: about('What changed in the four weeks before it began.', z.array(z.enum(CHANGES))).default(
+      [],
+    ),
     doesNow: about(
       'What this person does now besides.',
-      z.array(z.strictObject({ what: about('The activity.', line), times: about('Times a week.', from(0, 21, 'times a week')) })),
+      z.array(
+        z.strictObject({
+          what: about('The activity.', line),
+          times: about('Times a week.', from(0, 21, 'times a week')),
+        }),
+      ),
     ).default([]),
-    goals: about('What this person wants back.', z.array(z.strictObject({ what: about('The goal in their words.', line), on: about('Its date, if it has one.', date).optional() }))).default([]),
+    goals: about(
+      'What this person wants back.',
+      z.array(
+        z.strictObject({
+          what: about('The goal in their words.', line),
+          on: about('Its date, if it has one.', date).optional(),
+        }),
+      ),
+    ).default([]),
     outcomes: about(
       'Outcome scores as a dated series.',
       z.array(
         z.strictObject({
           on: about('Day of the scores.', date),
           visaH: about('VISA-H total, 0 to 100.', from(0, 100, '')).optional(),
-          activities: about('Up to three activities, 0 unable to 10 able.', z.array(z.strictObject({ what: line, score: from(0, 10, '') })).max(3)).optional(),
+          activities: about(
+            'Up to three activities, 0 unable to 10 able.',
+            z.array(z.strictObject({ what: line, score: from(0, 10, '') })).max(3),
+          ).optional(),
           sittingMinutes: about('Minutes of sitting without more pain.', from(0, 720, 'minutes')).optional(),
           globalChange: about('Global change, -3 much worse to 3 much better.', wholeFrom(-3, 3)).optional(),
         }),
@@ -172,20 +253,29 @@ export const consultSchema = z
       "The clinician's own number for one cell, with the reason.",
       z.array(
         z.strictObject({
-          path: about('card.cell, for example long-lever-bridge-hold.sets.', z.string().regex(/^[a-z0-9-]+\.[A-Za-z]+$/, 'card.cell, such as long-lever-bridge-hold.sets')),
+          path: about(
+            'card.cell, for example long-lever-bridge-hold.sets.',
+            z.string().regex(/^[a-z0-9-]+\.[A-Za-z]+$/, 'card.cell, such as long-lever-bridge-hold.sets'),
+          ),
           value: about('The value.', z.union([z.number(), z.string()])),
           reason: about('Why.', line),
         }),
       ),
     ).default([]),
-  })
-  .superRefine((value, context) => {
-    const wrong = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });
-    if (value.startOn < value.seenOn) wrong(['startOn'], `not before seenOn (${value.seenOn})`);
-    if (value.reviewOn <= value.startOn) wrong(['reviewOn'], `after startOn (${value.startOn})`);
-    if (value.side === 'both' && value.worseSide === undefined) {
-      context.addIssue({ code: 'custom', path: ['worseSide'], message: 'needed when side is both', params: { missing: true } });
-    }
-  });
+  }),
+  (value, wrong) => {
+    const [seenOn, startOn, reviewOn] = [
+      dateOrNull(value.seenOn),
+      dateOrNull(value.startOn),
+      dateOrNull(value.reviewOn),
+    ];
+    if (seenOn !== null && startOn !== null && startOn < seenOn)
+      wrong(['startOn'], `not before seenOn (${seenOn})`);
+    if (startOn !== null && reviewOn !== null && reviewOn <= startOn)
+      wrong(['reviewOn'], `after startOn (${startOn})`);
+    if (value.side === 'both' && value.worseSide === undefined)
+      wrong(['worseSide'], 'there when side is both', { missing: true });
+  },
+);
 
 export type ConsultFrontMatter = z.output<typeof consultSchema>;

@@ -1,98 +1,207 @@
 /** An exercise card: one exercise with its pose, its cautions and its evidence. */
 import { z } from 'zod';
 import { PROPS } from '../../mechanics/scene.ts';
-import { about, cannotDo, date, equipment, from, id, line, mark, position, source, tempo, title } from './words.ts';
+import {
+  about,
+  across,
+  cannotDo,
+  date,
+  dateOrNull,
+  equipment,
+  from,
+  id,
+  line,
+  mark,
+  position,
+  source,
+  tempo,
+  title,
+  type Wrong,
+} from './words.ts';
 
 // Outside these no human joint goes; a slip such as hip 200 is caught here.
-const leg = z
-  .strictObject({
+const leg = across(
+  z.strictObject({
     hip: about('Hip flexion in degrees, 0 standing.', from(-30, 135, '°')),
     knee: about('Knee flexion in degrees, 0 straight.', from(-5, 150, '°')),
-    pitch: about('Angle of a foot on the ground, toes up positive.', from(-80, 80, '°')).optional(),
-    ankle: about('Ankle of a foot in the air, toes towards the shin positive.', from(-60, 40, '°')).optional(),
-  })
-  .refine((value) => (value.pitch === undefined) !== (value.ankle === undefined), 'either pitch (foot on the ground) or ankle (foot in the air)');
+    pitch: about('Angle of a foot on the ground, toes up positive.', from(-80, 80, '°')).exactOptional(),
+    ankle: about(
+      'Ankle of a foot in the air, toes towards the shin positive.',
+      from(-60, 40, '°'),
+    ).exactOptional(),
+  }),
+  (value, wrong) => {
+    if ((value.pitch === undefined) !== (value.ankle === undefined)) return;
+    wrong([], 'given either pitch (foot on the ground) or ankle (foot in the air)', {
+      fix: 'write pitch for a foot on the ground, or ankle for a foot in the air, and not both',
+    });
+  },
+);
 
 const pose = z.strictObject({
   trunk: about('Trunk from upright, forward positive, lying on the back -90.', from(-180, 180, '°')),
-  lumbar: about('Forward bend between pelvis and trunk.', from(0, 80, '°')).optional(),
-  arms: about('trunk, hang, or degrees from straight down, forward positive.', z.union([z.enum(['trunk', 'hang']), from(-180, 200, '°')], 'trunk, hang or degrees')).optional(),
+  lumbar: about('Forward bend between pelvis and trunk.', from(0, 80, '°')).exactOptional(),
+  arms: about(
+    'trunk, hang, or degrees from straight down, forward positive.',
+    z.union([z.enum(['trunk', 'hang']), from(-180, 200, '°')], 'trunk, hang or degrees'),
+  ).exactOptional(),
   work: about('The working leg.', leg),
-  other: about('The other leg when it does something else.', leg).optional(),
+  other: about('The other leg when it does something else.', leg).exactOptional(),
 });
 
 const SUPPORTS = [
-  'upperBack', 'seat', 'shoulder', 'hands',
-  'work.heel', 'work.mid', 'work.fore', 'work.knee', 'work.ankle',
-  'other.heel', 'other.mid', 'other.fore', 'other.knee', 'other.ankle',
-  'both.heel', 'both.mid', 'both.fore', 'both.knee', 'both.ankle',
+  'upperBack',
+  'seat',
+  'shoulder',
+  'hands',
+  'work.heel',
+  'work.mid',
+  'work.fore',
+  'work.knee',
+  'work.ankle',
+  'other.heel',
+  'other.mid',
+  'other.fore',
+  'other.knee',
+  'other.ankle',
+  'both.heel',
+  'both.mid',
+  'both.fore',
+  'both.knee',
+  'both.ankle',
 ] as const;
 
 export const KINDS = ['isometric', 'isotonic', 'energy-storage', 'mobility', 'running-drill'] as const;
 
-export const exerciseSchema = z
-  .strictObject({
+export const exerciseSchema = across(
+  z.strictObject({
     title: about('The name as the patient reads it.', title),
     kind: about('How it loads the tendon.', z.enum(KINDS)),
-    positions: about('Positions it uses; a stage admits the card only if it admits them all.', z.array(position).min(1, 'at least one position')),
+    positions: about(
+      'Positions it uses; a stage admits the card only if it admits them all.',
+      z.array(position).min(1, 'at least one position'),
+    ),
     start: about('Pose at the start.', pose).optional(),
     end: about('Pose at the end of the movement; left out for a hold.', pose).optional(),
-    supports: about('Body points that rest on something, at most two.', z.array(z.enum(SUPPORTS)).max(2, 'at most two supports')).optional(),
+    supports: about(
+      'Body points that rest on something, at most two.',
+      z.array(z.enum(SUPPORTS)).max(2, 'at most two supports'),
+    ).optional(),
     solve: about(
       'How the pose is closed.',
       z.strictObject({
         unknown: about('What turns until it fits.', z.enum(['trunk', 'other.knee'])),
         kind: about('balance over one support, or height between two.', z.enum(['balance', 'height'])),
-        dh: about('Metres by which the first support is higher.', from(-1, 1, 'm')).optional(),
-        range: about('Degrees in which to look.', z.tuple([z.number(), z.number()])),
+        dh: about('Metres by which the first support is higher.', from(-1, 1, 'm')).exactOptional(),
+        range: about(
+          'Degrees in which to look, lowest first.',
+          z.tuple([from(-180, 180, '°'), from(-180, 180, '°')]),
+        ),
       }),
     ).optional(),
-    mode: about('active, thighSupported on a bench, or passive.', z.enum(['active', 'thighSupported', 'passive'])).optional(),
-    horizontal: about('Friction between two supports: minEffort or none.', z.enum(['minEffort', 'none'])).optional(),
-    loadAt: about('Where a weight sits, if the exercise can carry one.', z.enum(['hands', 'shoulder', 'pelvisFront', 'work.ankle', 'both.ankle', 'work.knee'])).optional(),
+    mode: about(
+      'active, thighSupported on a bench, or passive.',
+      z.enum(['active', 'thighSupported', 'passive']),
+    ).optional(),
+    horizontal: about(
+      'Friction between two supports: minEffort or none.',
+      z.enum(['minEffort', 'none']),
+    ).optional(),
+    loadAt: about(
+      'Where a weight sits, if the exercise can carry one.',
+      z.enum(['hands', 'shoulder', 'pelvisFront', 'work.ankle', 'both.ankle', 'work.knee']),
+    ).optional(),
     pickUpHeightCm: about('Height from which the weight is lifted.', from(0, 150, 'cm')).optional(),
     props: about('Things drawn with the body.', z.array(z.enum(PROPS))).default([]),
-    range: about('How the range can be graded: continuous, by steps, or fixed.', z.enum(['continuous', 'steps', 'fixed'])).default('fixed'),
-    legs: about('For a card without a pose: both legs together or each in turn.', z.enum(['together', 'each'])).optional(),
-    peakHipFlexionDeg: about('For a card without a pose: its largest hip bend.', from(0, 140, '°')).optional(),
+    range: about(
+      'How the range can be graded: continuous, by steps, or fixed.',
+      z.enum(['continuous', 'steps', 'fixed']),
+    ).default('fixed'),
+    legs: about(
+      'For a card without a pose: both legs together or each in turn.',
+      z.enum(['together', 'each']),
+    ).optional(),
+    peakHipFlexionDeg: about(
+      'For a card without a pose: its largest hip bend.',
+      from(0, 140, '°'),
+    ).optional(),
     mark: about('For a card without a pose: how sure that angle is.', mark).optional(),
     equipment: about('What it cannot be done without.', z.array(equipment)),
     needs: about('What the person must be able to do, in the cannot-do words.', z.array(cannotDo)),
     tempo: about('Tempo of a repetition; for a hold, of going into it and out of it.', tempo),
     easier: about('The card to fall back on.', id).optional(),
     harder: about('The card to go on to.', id).optional(),
-    landmark: about('How the patient sees alone how far to go, when the pose does not say it.', line).optional(),
+    landmark: about(
+      'How the patient sees alone how far to go, when the pose does not say it.',
+      line,
+    ).optional(),
     cautions: about('What to watch for, a sentence each.', z.array(line).min(1, 'at least one caution')),
     evidence: about('What the card rests on.', z.array(source).min(1, 'at least one source with its mark')),
     reviewedOn: about('Last review of the card.', date),
     nextReviewOn: about('Next review of the card.', date),
-  })
-  .superRefine((value, context) => {
-    const wrong = (path: (string | number)[], message: string, missing = false) => context.addIssue({ code: 'custom', path, message, params: { missing } });
-    if (value.start === undefined) {
-      if (value.peakHipFlexionDeg === undefined) wrong(['peakHipFlexionDeg'], 'needed when the card has no pose', true);
-      if (value.mark === undefined) wrong(['mark'], 'needed when the card has no pose', true);
-      for (const key of ['end', 'supports', 'solve', 'mode', 'horizontal', 'loadAt', 'pickUpHeightCm'] as const) {
-        if (value[key] !== undefined) wrong([key], 'only for a card with a start pose');
-      }
-    } else {
-      if (value.supports === undefined) wrong(['supports'], 'needed with a pose; [] when bench or floor carries the body', true);
-      for (const key of ['peakHipFlexionDeg', 'mark', 'legs'] as const) {
-        if (value[key] !== undefined) wrong([key], 'only for a card without a pose; the pose says it');
-      }
-      if (value.end !== undefined) sameKeys(value.start, value.end, ['end'], wrong);
+  }),
+  (value, wrong) => {
+    if (value.start === undefined) withoutPose(value, wrong);
+    else withPose(value, wrong);
+    const [reviewedOn, nextReviewOn] = [dateOrNull(value.reviewedOn), dateOrNull(value.nextReviewOn)];
+    if (reviewedOn !== null && nextReviewOn !== null && nextReviewOn <= reviewedOn) {
+      wrong(['nextReviewOn'], `after reviewedOn (${reviewedOn})`);
     }
-    if (value.nextReviewOn <= value.reviewedOn) wrong(['nextReviewOn'], `after reviewedOn (${value.reviewedOn})`);
-  });
+  },
+);
+
+type Keys = Readonly<Record<string, unknown>>;
+
+function withoutPose(value: Keys, wrong: Wrong): void {
+  for (const key of ['peakHipFlexionDeg', 'mark']) {
+    if (value[key] === undefined)
+      wrong([key], 'there when the card has no start pose', { missing: true, because: 'start' });
+  }
+  for (const key of ['end', 'supports', 'solve', 'mode', 'horizontal', 'loadAt', 'pickUpHeightCm']) {
+    if (value[key] === undefined) continue;
+    wrong([key], 'left out of a card without a start pose', {
+      because: 'start',
+      fix: `give the card a start pose, or take ${key} out`,
+    });
+  }
+}
+
+function withPose(value: Keys, wrong: Wrong): void {
+  if (value['supports'] === undefined) {
+    wrong(['supports'], 'there with a pose, [] when bench or floor carries the body', { missing: true });
+  }
+  for (const key of ['peakHipFlexionDeg', 'mark', 'legs']) {
+    if (value[key] !== undefined)
+      wrong([key], 'left out of a card with a start pose', { fix: `take ${key} out; the pose says it` });
+  }
+  supportsForSolve(value['supports'], value['solve'], wrong);
+  if (isKeys(value['start']) && isKeys(value['end'])) sameKeys(value['start'], value['end'], ['end'], wrong);
+}
+
+// Balance stands over one point; height is between two.
+function supportsForSolve(supports: unknown, solve: unknown, wrong: Wrong): void {
+  if (!Array.isArray(supports) || !isKeys(solve)) return;
+  const { kind, range } = solve;
+  if (kind === 'balance' && supports.length !== 1)
+    wrong(['supports'], 'one support for a solve of kind balance');
+  if (kind === 'height' && supports.length !== 2)
+    wrong(['supports'], 'two supports for a solve of kind height');
+  if (Array.isArray(range) && range[0] >= range[1]) wrong(['solve', 'range'], 'the lower number first');
+}
 
 // Every number is interpolated between the ends, so both must carry it; only `lumbar` counts as 0 when missing.
-function sameKeys(start: object, end: object, path: string[], wrong: (path: (string | number)[], message: string, missing?: boolean) => void): void {
-  for (const key of ['arms', 'work', 'other', 'pitch', 'ankle'] as const) {
-    const [a, b] = [(start as Record<string, unknown>)[key], (end as Record<string, unknown>)[key]];
-    if ((a === undefined) !== (b === undefined)) wrong([...path, key], 'in both start and end, or in neither');
+function sameKeys(start: Keys, end: Keys, path: readonly string[], wrong: Wrong): void {
+  for (const key of ['arms', 'work', 'other', 'pitch', 'ankle']) {
+    const [a, b] = [start[key], end[key]];
+    if ((a === undefined) !== (b === undefined)) {
+      wrong([...path, key], `in both start and end, or in neither`, { missing: b === undefined });
+    } else if (isKeys(a) && isKeys(b)) sameKeys(a, b, [...path, key], wrong);
     else if (typeof a !== typeof b) wrong([...path, key], 'of the same form in start and end');
-    else if (typeof a === 'object' && a !== null && typeof b === 'object' && b !== null) sameKeys(a, b, [...path, key], wrong);
   }
+}
+
+function isKeys(value: unknown): value is Keys {
+  return typeof value === 'object' && value !== null;
 }
 
 export type ExerciseFrontMatter = z.output<typeof exerciseSchema>;

@@ -2,23 +2,45 @@
 import { z } from 'zod';
 import { DOSE_KINDS, CHANGE_KINDS } from '../../dose/dose.ts';
 import { RUN_KINDS } from '../../week/run.ts';
-import { about, capFrom, from, id, line, pain, position, setting, source, tempo, title, wholeFrom, yesNo } from './words.ts';
+import {
+  about,
+  across,
+  capFrom,
+  from,
+  id,
+  line,
+  pain,
+  position,
+  setting,
+  source,
+  tempo,
+  title,
+  wholeFrom,
+  yesNo,
+} from './words.ts';
+import { doseRule, protocolRule, stageRule } from './protocolRules.ts';
 
-const dose = z.strictObject({
-  kind: about('hold, slow, repetition-maximum, eccentric, contacts or mobility.', z.enum(DOSE_KINDS)),
-  sets: about('Sets in a session.', wholeFrom(1, 10)),
-  repetitions: about('Repetitions a set, for all but holds.', wholeFrom(1, 60)).optional(),
-  holdSeconds: about('Seconds a hold, for holds.', from(1, 120, 'seconds')).optional(),
-  tempo: about("Overrides the card's own tempo.", tempo).optional(),
-  restSeconds: about('Rest between sets.', from(0, 600, 'seconds')),
-  timesPerDay: about('Times on a day it is done.', wholeFrom(1, 4)),
-  reserve: about('Repetitions left in hand at the end of a set.', wholeFrom(0, 8)).optional(),
-  source: about('Where this dose comes from.', source),
-});
+const dose = across(
+  z.strictObject({
+    kind: about('hold, slow, repetition-maximum, eccentric, contacts or mobility.', z.enum(DOSE_KINDS)),
+    sets: about('Sets in a session.', wholeFrom(1, 10)),
+    repetitions: about('Repetitions a set, for all but holds.', wholeFrom(1, 60)).optional(),
+    holdSeconds: about('Seconds a hold, for holds.', from(1, 120, 'seconds')).optional(),
+    tempo: about("Overrides the card's own tempo.", tempo).optional(),
+    restSeconds: about('Rest between sets.', from(0, 600, 'seconds')),
+    timesPerDay: about('Times on a day it is done.', wholeFrom(1, 4)),
+    reserve: about('Repetitions left in hand at the end of a set.', wholeFrom(0, 8)).optional(),
+    source: about('Where this dose comes from.', source),
+  }),
+  doseRule,
+);
 
 const change = z.strictObject({
   change: about('What this rung changes.', z.enum(CHANGE_KINDS)),
-  by: about('How much a step, in its own unit; left out for load, which goes by the kit.', from(0.1, 60, '')).optional(),
+  by: about(
+    'How much a step, in its own unit; left out for load, which goes by the kit.',
+    from(0.1, 60, ''),
+  ).optional(),
   to: about('Where it ends.', from(0, 180, '')).optional(),
 });
 
@@ -28,152 +50,256 @@ const slot = z.strictObject({
   cards: about('Cards that may fill it, best first.', z.array(id).min(1, 'at least one card')),
   dose: about('The first dose of the stage.', dose),
   progression: about('What changes step by step, in this order, one thing a step.', z.array(change)),
-  when: about('On session days, on the days between, or on every day.', z.enum(['session', 'between', 'daily'])).default('session'),
+  when: about(
+    'On session days, on the days between, or on every day.',
+    z.enum(['session', 'between', 'daily']),
+  ).default('session'),
 });
 
-const stage = z.strictObject({
-  name: about('The name of the stage, for the clinician.', line),
-  positions: about('Positions the stage admits.', z.array(position).min(1, 'at least one position')),
-  caps: about(
-    'Limits that hold at set-up, along the movement and for lifting the weight.',
-    z.strictObject({
-      hipFlexionDeg: about('Largest hip bend in degrees at the first step, or none.', capFrom(0, 140, '°')),
-      compressionBw: about('Largest squeeze N in body weights, or none.', capFrom(0, 10, 'body weights')),
-      tensionBw: about('Largest pull T in body weights, or none.', capFrom(0, 20, 'body weights')),
-      demand: about('Largest share of muscle strength, or none.', capFrom(0, 2, '')),
-    }),
-  ),
-  opensToDeg: about('Hip bend to which the stage opens step by step; left out, it stays at the cap.', from(0, 140, '°')).optional(),
-  supportMargin: about('Factor on squeeze and pull for cards with two supports.', from(1, 3, '')),
-  loadLimit: about('testedHold or testedSet: the load stays at or below it; none: by the dose.', z.enum(['testedHold', 'testedSet', 'none'])).default('none'),
-  usualWeeks: about('Weeks this stage usually takes.', z.strictObject({ from: wholeFrom(1, 52), to: wholeFrom(1, 104) })),
-  enter: about(
-    'What must be true to start in this stage.',
-    z.strictObject({
-      words: about('In a sentence, for the record.', line),
-      tests: about('Tests of which one must have been done with little pain.', z.array(id)).default([]),
-      painAtMost: about('Pain in it at most.', pain).default(3),
-      settled: about('Must the next day have been settled?', yesNo).default(false),
-      sport: about('Only for someone whose sport needs it?', yesNo).default(false),
-    }),
-  ),
-  exit: about(
-    'What must be true to go on to the next stage.',
-    z.strictObject({ words: about('In a sentence, for the record.', line), sessions: about('Sessions done at least.', wholeFrom(0, 60)), painAtMost: about('Pain in the test at most.', pain) }),
-  ),
-  hoursBetween: about('Hours between two sessions.', from(12, 168, 'hours')),
-  sessionsPerWeek: about('Sessions a week wished for.', wholeFrom(1, 14)),
-  maxExercises: about('Exercises in a session at most.', wholeFrom(1, 10)),
-  slots: about('What a session is made of, most important first.', z.array(slot).min(1, 'at least one slot')),
-  running: about('Running in this stage.', z.strictObject({ most: about('The hardest kind of run it admits.', z.enum(RUN_KINDS)), words: about('For the leaflet.', line) })),
-  sitting: about('Sitting in this stage, a sentence for the leaflet.', line),
-  stretching: about('Stretching in this stage, a sentence for the leaflet.', line),
-});
-
-export const protocolSchema = z.strictObject({
-  title: about('The name of the protocol.', title),
-  tendon: about('The tendon, in plain words.', line),
-  angle: about('Which joint angle squeezes it, or none of the model.', z.enum(['hipFlexion', 'hipAdduction', 'ankleDorsiflexion', 'kneeFlexion'])),
-  why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
-  tests: about('Tests the protocol knows: id and the name for the record.', z.array(z.strictObject({ id, name: line, lowFlexion: yesNo }))),
-  stages: about('The stages in order; the last may be called keep.', z.array(stage).min(1, 'at least one stage')),
-  painRule: about(
-    'Pain during exercise.',
-    z.strictObject({ duringAtMost: setting(pain), overUsualAtMost: setting(pain), neverAbove: setting(pain) }),
-  ),
-  morningCheck: about(
-    'The daily check on one fixed small task.',
-    z.strictObject({
-      card: about('The card it is done with.', id),
-      repetitions: setting(wholeFrom(1, 20)),
-      carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
-      sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),
-      easeBackAt: about('From this pain on: ease back.', setting(pain)),
-      contactAfterDays: about('Not settled by then: get in touch.', setting(wholeFrom(1, 60))),
-      contactWhenRisingDays: about('Rising for so long: get in touch.', setting(wholeFrom(1, 60))),
-    }),
-  ),
-  easeBack: about('What easing back one step takes off.', z.strictObject({ setsFactor: setting(from(0.1, 1, '')), loadFactor: setting(from(0.1, 1, '')), rangeLessDeg: setting(from(0, 60, '°')) })),
-  flare: about('What to do in a flare.', z.strictObject({ holdsOnlyDays: z.strictObject({ from: wholeFrom(1, 14), to: wholeFrom(1, 14) }), sittingFactor: setting(from(0, 1, '')), mark: source.shape.mark })),
-  missedDays: about('What to do after missed days.', z.strictObject({ sameStepUnder: setting(wholeFrom(1, 60)), oneBackUpTo: setting(wholeFrom(1, 90)) })),
-  goingOn: about(
-    'What must be true to go on a step.',
-    z.strictObject({
-      doneSessions: setting(wholeFrom(1, 20)),
-      checkOverUsual: setting(pain),
-      checkDays: setting(wholeFrom(1, 60)),
-      sessionsDoneShare: setting(from(0, 1, '')),
-      leastSessions: setting(wholeFrom(1, 20)),
-      leastDays: setting(wholeFrom(1, 60)),
-    }),
-  ),
-  limits: about(
-    'How fast anything may grow, and how far it stays from what hurt.',
-    z.strictObject({
-      stepGrowth: about('Times at most a step, in peak squeeze, hip moment and squeeze over the session.', setting(from(1, 3, ''))),
-      weekGrowth: about('Times at most a week, in total.', setting(from(1, 3, ''))),
-      cardsAboveHalfCap: about('Cards above half the squeeze cap in a session at most.', setting(wholeFrom(0, 10))),
-      provokedLessDeg: about('Degrees kept below the angle that provoked pain.', setting(from(0, 60, '°'))),
-      roundAngleDeg: about('Angles round to this, towards the gentle end.', setting(from(1, 30, '°'))),
-      leastRange: about('Least useful share of the full range; below it the load steps down.', setting(from(0.1, 1, ''))),
-      testPainAtMost: about('A tested set above this pain is not used.', setting(pain)),
-      capacityAbove: about('A test of more repetitions gives no maximum.', setting(wholeFrom(5, 30))),
-      holdShareFrom: about('Share of the tested seconds a hold takes, least.', setting(from(0.1, 1, ''))),
-      holdShareTo: about('Share of the tested seconds a hold takes, most.', setting(from(0.1, 1, ''))),
-      holdAtMostSeconds: about('Longest hold.', setting(from(5, 120, 'seconds'))),
-      screenedHoldSeconds: about('Longest hold for someone who must not hold long.', setting(from(5, 60, 'seconds'))),
-    }),
-  ),
-  week: about(
-    'The recovery clock.',
-    z.strictObject({
-      heavyHours: setting(from(12, 168, 'hours')),
-      energyStorageHours: setting(from(12, 168, 'hours')),
-      easyRunHours: setting(from(0, 72, 'hours')),
-      slowFactor: about('Times longer for novices, after weeks away, when tired or short of sleep.', setting(from(1, 2, ''))),
-      weeksAwayCount: about('So many weeks away or more count as away.', setting(wholeFrom(1, 52))),
-      noviceYears: about('Fewer years of training count as novice.', setting(from(0, 10, 'years'))),
-    }),
-  ),
-  runningRules: about(
-    'House rules of running.',
-    z.strictObject({
-      usualPainNoRun: about('Usual pain from which running stops or becomes walk-run.', setting(pain)),
-      testPainNoRun: about('Test pain from which running stops or becomes walk-run.', setting(pain)),
-      longestGrowth: about('No run beyond so many times the longest of 30 days.', setting(from(1, 2, ''))),
-      hillOrFastApartWeeks: about('For so many weeks hills and fast runs never share a week.', setting(wholeFrom(0, 52))),
-      fastGrowth: about('Fast minutes or climb grow by this factor while the other stays.', setting(from(1, 2, ''))),
-      lowStepsPerMin: about('A step rate below this counts as low.', setting(from(120, 200, 'steps a minute'))),
-      stepRateGrowth: about('The first step up in step rate, as a factor.', setting(from(1, 1.2, ''))),
-      walkRunCycleMinutes: setting(wholeFrom(2, 20)),
-      walkRunCycles: setting(wholeFrom(1, 12)),
-    }),
-  ),
-  sittingRules: about(
-    'House rules of sitting.',
-    z.strictObject({
-      shareOfTolerance: setting(from(0.1, 1, '')),
-      leastMinutes: setting(from(1, 60, 'minutes')),
-      mostMinutes: setting(from(5, 120, 'minutes')),
-      stepMinutes: setting(from(1, 60, 'minutes')),
-      hardSeatShare: setting(from(0.1, 1, '')),
-      noBudgetUnder: setting(from(0, 60, 'minutes')),
-    }),
-  ),
-  activities: about(
-    'What people do besides: from which stage it is welcome, and how until then.',
-    z.array(
+const stage = across(
+  z.strictObject({
+    name: about('The name of the stage, for the clinician.', line),
+    positions: about('Positions the stage admits.', z.array(position).min(1, 'at least one position')),
+    caps: about(
+      'Limits that hold at set-up, along the movement and for lifting the weight.',
       z.strictObject({
-        what: about('The activity, as the consult names it.', line),
-        fromStage: about('Welcome from this stage on.', wholeFrom(1, 9)),
-        how: about('How to do it, a sentence for the leaflet.', line),
-        until: about('What to do until then, a sentence for the leaflet.', line),
-        hard: about('Does it count on the recovery clock like a hard session?', yesNo).default(false),
+        hipFlexionDeg: about('Largest hip bend in degrees at the first step, or none.', capFrom(0, 140, '°')),
+        compressionBw: about('Largest squeeze N in body weights, or none.', capFrom(0, 10, 'body weights')),
+        tensionBw: about('Largest pull T in body weights, or none.', capFrom(0, 20, 'body weights')),
+        demand: about('Largest share of muscle strength, or none.', capFrom(0, 2, '')),
       }),
     ),
-  ),
-  sources: about('What the protocol rests on.', z.array(source).min(1, 'at least one source')),
-});
+    opensToDeg: about(
+      'Hip bend to which the stage opens step by step; left out, it stays at the cap.',
+      from(0, 140, '°'),
+    ).optional(),
+    supportMargin: about('Factor on squeeze and pull for cards with two supports.', from(1, 3, '')),
+    loadLimit: about(
+      'testedHold or testedSet: the load stays at or below it; none: by the dose.',
+      z.enum(['testedHold', 'testedSet', 'none']),
+    ).default('none'),
+    usualWeeks: about(
+      'Weeks this stage usually takes.',
+      z.strictObject({ from: wholeFrom(1, 52), to: wholeFrom(1, 104) }),
+    ),
+    enter: about(
+      'What must be true to start in this stage.',
+      z.strictObject({
+        words: about('In a sentence, for the record.', line),
+        tests: about('Tests of which one must have been done with little pain.', z.array(id)).default([]),
+        painAtMost: about('Pain in it at most.', pain).default(3),
+        settled: about('Must the next day have been settled?', yesNo).default(false),
+        sport: about('Only for someone whose sport needs it?', yesNo).default(false),
+      }),
+    ),
+    exit: about(
+      'What must be true to go on to the next stage.',
+      z.strictObject({
+        words: about('In a sentence, for the record.', line),
+        sessions: about('Sessions done at least.', wholeFrom(0, 60)),
+        painAtMost: about('Pain in the test at most.', pain),
+      }),
+    ),
+    hoursBetween: about('Hours between two sessions.', from(12, 168, 'hours')),
+    sessionsPerWeek: about('Sessions a week wished for.', wholeFrom(1, 14)),
+    maxExercises: about('Exercises in a session at most.', wholeFrom(1, 10)),
+    slots: about(
+      'What a session is made of, most important first.',
+      z.array(slot).min(1, 'at least one slot'),
+    ),
+    running: about(
+      'Running in this stage.',
+      z.strictObject({
+        most: about('The hardest kind of run it admits.', z.enum(RUN_KINDS)),
+        words: about('For the leaflet.', line),
+      }),
+    ),
+    sitting: about('Sitting in this stage, a sentence for the leaflet.', line),
+    stretching: about('Stretching in this stage, a sentence for the leaflet.', line),
+  }),
+  stageRule,
+);
+
+export const protocolSchema = across(
+  z.strictObject({
+    title: about('The name of the protocol.', title),
+    tendon: about('The tendon, in plain words.', line),
+    angle: about(
+      'Which joint angle squeezes it, or none of the model.',
+      z.enum(['hipFlexion', 'hipAdduction', 'ankleDorsiflexion', 'kneeFlexion']),
+    ),
+    why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
+    tests: about(
+      'Tests the protocol knows: id and the name for the record.',
+      z.array(z.strictObject({ id, name: line, lowFlexion: yesNo })),
+    ),
+    stages: about(
+      'The stages in order; the last may be called keep.',
+      z.array(stage).min(1, 'at least one stage'),
+    ),
+    painRule: about(
+      'Pain during exercise.',
+      z.strictObject({
+        duringAtMost: setting(pain),
+        overUsualAtMost: setting(pain),
+        neverAbove: setting(pain),
+      }),
+    ),
+    morningCheck: about(
+      'The daily check on one fixed small task.',
+      z.strictObject({
+        card: about('The card it is done with.', id),
+        repetitions: setting(wholeFrom(1, 20)),
+        carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
+        sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),
+        easeBackAt: about('From this pain on: ease back.', setting(pain)),
+        contactAfterDays: about('Not settled by then: get in touch.', setting(wholeFrom(1, 60))),
+        contactWhenRisingDays: about('Rising for so long: get in touch.', setting(wholeFrom(1, 60))),
+      }),
+    ),
+    easeBack: about(
+      'What easing back one step takes off.',
+      z.strictObject({
+        setsFactor: setting(from(0.1, 1, '')),
+        loadFactor: setting(from(0.1, 1, '')),
+        rangeLessDeg: setting(from(0, 60, '°')),
+      }),
+    ),
+    flare: about(
+      'What to do in a flare.',
+      z.strictObject({
+        holdsOnlyDays: z.strictObject({ from: wholeFrom(1, 14), to: wholeFrom(1, 14) }),
+        sittingFactor: setting(from(0, 1, '')),
+        mark: source.shape.mark,
+      }),
+    ),
+    missedDays: about(
+      'What to do after missed days.',
+      z.strictObject({ sameStepUnder: setting(wholeFrom(1, 60)), oneBackUpTo: setting(wholeFrom(1, 90)) }),
+    ),
+    goingOn: about(
+      'What must be true to go on a step.',
+      z.strictObject({
+        doneSessions: setting(wholeFrom(1, 20)),
+        checkOverUsual: setting(pain),
+        checkDays: setting(wholeFrom(1, 60)),
+        sessionsDoneShare: setting(from(0, 1, '')),
+        leastSessions: setting(wholeFrom(1, 20)),
+        leastDays: setting(wholeFrom(1, 60)),
+      }),
+    ),
+    limits: about(
+      'How fast anything may grow, and how far it stays from what hurt.',
+      z.strictObject({
+        stepGrowth: about(
+          'Times at most a step, in peak squeeze, hip moment and squeeze over the session.',
+          setting(from(1, 3, '')),
+        ),
+        weekGrowth: about('Times at most a week, in total.', setting(from(1, 3, ''))),
+        cardsAboveHalfCap: about(
+          'Cards above half the squeeze cap in a session at most.',
+          setting(wholeFrom(0, 10)),
+        ),
+        provokedLessDeg: about('Degrees kept below the angle that provoked pain.', setting(from(0, 60, '°'))),
+        roundAngleDeg: about('Angles round to this, towards the gentle end.', setting(from(1, 30, '°'))),
+        leastRange: about(
+          'Least useful share of the full range; below it the load steps down.',
+          setting(from(0.1, 1, '')),
+        ),
+        testPainAtMost: about('A tested set above this pain is not used.', setting(pain)),
+        capacityAbove: about('A test of more repetitions gives no maximum.', setting(wholeFrom(5, 30))),
+        holdShareFrom: about('Share of the tested seconds a hold takes, least.', setting(from(0.1, 1, ''))),
+        holdShareTo: about('Share of the tested seconds a hold takes, most.', setting(from(0.1, 1, ''))),
+        holdAtMostSeconds: about('Longest hold.', setting(from(5, 120, 'seconds'))),
+        screenedHoldSeconds: about(
+          'Longest hold for someone who must not hold long.',
+          setting(from(5, 60, 'seconds')),
+        ),
+      }),
+    ),
+    week: about(
+      'The recovery clock.',
+      z.strictObject({
+        heavyHours: setting(from(12, 168, 'hours')),
+        energyStorageHours: setting(from(12, 168, 'hours')),
+        easyRunHours: setting(from(0, 72, 'hours')),
+        slowFactor: about(
+          'Times longer for novices, after weeks away, when tired or short of sleep.',
+          setting(from(1, 2, '')),
+        ),
+        weeksAwayCount: about('So many weeks away or more count as away.', setting(wholeFrom(1, 52))),
+        noviceYears: about('Fewer years of training count as novice.', setting(from(0, 10, 'years'))),
+      }),
+    ),
+    runningRules: about(
+      'House rules of running.',
+      z.strictObject({
+        usualPainNoRun: about('Usual pain from which running stops or becomes walk-run.', setting(pain)),
+        testPainNoRun: about('Test pain from which running stops or becomes walk-run.', setting(pain)),
+        longestGrowth: about('No run beyond so many times the longest of 30 days.', setting(from(1, 2, ''))),
+        hillOrFastApartWeeks: about(
+          'For so many weeks hills and fast runs never share a week.',
+          setting(wholeFrom(0, 52)),
+        ),
+        fastGrowth: about(
+          'Fast minutes or climb grow by this factor while the other stays.',
+          setting(from(1, 2, '')),
+        ),
+        lowStepsPerMin: about(
+          'A step rate below this counts as low.',
+          setting(from(120, 200, 'steps a minute')),
+        ),
+        stepRateGrowth: about('The first step up in step rate, as a factor.', setting(from(1, 1.2, ''))),
+        walkRunCycleMinutes: setting(wholeFrom(2, 20)),
+        walkRunCycles: setting(wholeFrom(1, 12)),
+        runsPerWeek: about(
+          'Runs a week on the walk-run ladder, and for someone whose usual number is not recorded.',
+          setting(wholeFrom(1, 7)),
+        ).default({ value: 3, mark: 'secondary', cite: 'walk-run on alternate days, trade page' }),
+        raceEasyDays: about(
+          'Easy days after a race, by its length.',
+          z.array(
+            z.strictObject({
+              upToKm: from(1, 200, 'km'),
+              from: wholeFrom(0, 60),
+              to: wholeFrom(0, 60),
+              mark: source.shape.mark,
+            }),
+          ),
+        ).default([
+          { upToKm: 10, from: 5, to: 7, mark: 'memory' },
+          { upToKm: 21.1, from: 7, to: 10, mark: 'memory' },
+          { upToKm: 42.2, from: 14, to: 21, mark: 'memory' },
+        ]),
+      }),
+    ),
+    sittingRules: about(
+      'House rules of sitting.',
+      z.strictObject({
+        shareOfTolerance: setting(from(0.1, 1, '')),
+        leastMinutes: setting(from(1, 60, 'minutes')),
+        mostMinutes: setting(from(5, 120, 'minutes')),
+        stepMinutes: setting(from(1, 60, 'minutes')),
+        hardSeatShare: setting(from(0.1, 1, '')),
+        noBudgetUnder: setting(from(0, 60, 'minutes')),
+      }),
+    ),
+    activities: about(
+      'What people do besides: from which stage it is welcome, and how until then.',
+      z.array(
+        z.strictObject({
+          what: about('The activity, as the consult names it.', line),
+          fromStage: about('Welcome from this stage on.', wholeFrom(1, 9)),
+          how: about('How to do it, a sentence for the leaflet.', line),
+          until: about('What to do until then, a sentence for the leaflet.', line),
+          hard: about('Does it count on the recovery clock like a hard session?', yesNo).default(false),
+        }),
+      ),
+    ),
+    sources: about('What the protocol rests on.', z.array(source).min(1, 'at least one source')),
+  }),
+  protocolRule,
+);
 
 export type ProtocolFrontMatter = z.output<typeof protocolSchema>;
 export type StageFrontMatter = ProtocolFrontMatter['stages'][number];

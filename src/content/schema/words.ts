@@ -1,5 +1,6 @@
 /** The words and small shapes that several kinds of file share. */
 import { z } from 'zod';
+import type { ProblemCode } from '../problem.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 import { MARKS } from '../../units/source.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
@@ -9,18 +10,22 @@ export function about<T extends z.ZodType>(sentence: string, shape: T): T {
   return shape.describe(sentence) as T;
 }
 
-export const ID_PATTERN = /^[a-z0-9][a-z0-9-]{0,63}$/;
+// Ids become file names; the words after `?!` are devices on Windows and cannot.
+export const ID_PATTERN = /^(?!(?:con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9][a-z0-9-]{0,63}$/;
 
 export const id = z.string().regex(ID_PATTERN, 'an id: small letters, digits and hyphens, 1 to 64 of them');
 
 /** One line of plain text for a reader. */
-export const line = z.string().trim().min(1, 'some text').max(300, 'at most 300 characters');
+export const line = oneLine('some text', 300);
 
-export const title = z.string().trim().min(1, 'a title').max(200, 'at most 200 characters');
+export const title = oneLine('a title', 200);
 
 export const date = z
   .string('a date, YYYY-MM-DD')
-  .refine((text) => isoDate(text) !== null, 'a date that exists, YYYY-MM-DD')
+  .refine((text) => isoDate(text) !== null, {
+    message: 'a date that exists, YYYY-MM-DD',
+    params: { code: 'not-a-date' } satisfies WrongParams,
+  })
   .transform((text) => text as IsoDate);
 
 /** `yes`/`no` or `true`/`false`: both are read as they stand, nothing else is. */
@@ -28,7 +33,10 @@ export const yesNo = z
   .union([z.boolean(), z.enum(['yes', 'no'])], 'yes or no')
   .transform((value) => value === true || value === 'yes');
 
-export const pain = z.int('a whole number from 0 to 10').min(0, 'a whole number from 0 to 10').max(10, 'a whole number from 0 to 10');
+export const pain = z
+  .int('a whole number from 0 to 10')
+  .min(0, 'a whole number from 0 to 10')
+  .max(10, 'a whole number from 0 to 10');
 
 export const weekday = z.enum(WEEKDAYS);
 
@@ -63,6 +71,50 @@ export const tempo = z.strictObject({
   back: about('Seconds for the way back.', from(0, 30, 'seconds')),
 });
 
+function oneLine(least: string, most: number) {
+  return z
+    .string()
+    .trim()
+    .min(1, least)
+    .max(most, `at most ${most} characters`)
+    .regex(/^[^\n]*$/, 'one line of text');
+}
+
+/** What a rule of our own may say beside its message, which reads after "must be". */
+export interface WrongParams {
+  /** The key is not there and must be. */
+  readonly missing?: boolean;
+  /** When it is not the code `does-not-fit`. */
+  readonly code?: ProblemCode;
+  readonly fix?: string;
+  /** The key beside it that brought the rule about; a slip in that key's name then explains this Problem too. */
+  readonly because?: string;
+}
+
+export type Wrong = (path: readonly PropertyKey[], message: string, params?: WrongParams) => void;
+
+/**
+ * The shape with a rule across its keys. The rule runs even when single keys are wrong, so that all Problems come in
+ * one run; it must therefore bear keys that are missing or hold anything at all.
+ */
+export function across<T extends z.ZodObject>(
+  shape: T,
+  rule: (value: { readonly [K in keyof z.output<T>]?: unknown }, wrong: Wrong) => void,
+): T {
+  return shape.superRefine(
+    (value, context) =>
+      rule(value, (path, message, params = {}) =>
+        context.addIssue({ code: 'custom', path: [...path], message, params: { ...params } }),
+      ),
+    { when: ({ value }) => typeof value === 'object' && value !== null && !Array.isArray(value) },
+  );
+}
+
+/** The value when it is a date that exists, for rules that compare dates. */
+export function dateOrNull(value: unknown): IsoDate | null {
+  return typeof value === 'string' ? isoDate(value) : null;
+}
+
 /** A house number with its mark, so that the record can print where it comes from. */
 export function setting<T extends z.ZodType>(value: T) {
   return z.strictObject({
@@ -73,22 +125,66 @@ export function setting<T extends z.ZodType>(value: T) {
 }
 
 export const POSITIONS = [
-  'lying', 'prone', 'raised-bridge', 'bridge', 'standing', 'hinge', 'squat', 'lunge', 'step', 'nordic', 'kneeling',
-  'seated', 'ballistic', 'side-lying',
+  'lying',
+  'prone',
+  'raised-bridge',
+  'bridge',
+  'standing',
+  'hinge',
+  'squat',
+  'lunge',
+  'step',
+  'nordic',
+  'kneeling',
+  'seated',
+  'ballistic',
+  'side-lying',
 ] as const;
 export const position = z.enum(POSITIONS);
 export type Position = (typeof POSITIONS)[number];
 
 /** What a person may be unable to do; cards name what they need in the same words. */
 export const CANNOT_DO = [
-  'kneel', 'lie-prone', 'lie-supine', 'get-to-the-floor', 'grip', 'stand-on-one-leg', 'hip-replacement',
-  'pregnant-or-postpartum', 'uncontrolled-blood-pressure', 'osteoporosis', 'dizziness',
+  'kneel',
+  'lie-prone',
+  'lie-supine',
+  'get-to-the-floor',
+  'grip',
+  'stand-on-one-leg',
+  'hip-replacement',
+  'pregnant-or-postpartum',
+  'uncontrolled-blood-pressure',
+  'osteoporosis',
+  'dizziness',
 ] as const;
 export const cannotDo = z.enum(CANNOT_DO);
 export type CannotDo = (typeof CANNOT_DO)[number];
 
 /** What a card may ask for. The first row stands in every home; the second must be in the consult's kit. */
-export const HOUSEHOLD = ['floor', 'bed', 'chair', 'wall', 'table', 'towel', 'pillow', 'books', 'stairs'] as const;
-export const KIT_WORDS = ['weight', 'dumbbell', 'kettlebell', 'bar', 'band', 'rucksack', 'bench', 'ball', 'step', 'strap', 'partner', 'machine'] as const;
+export const HOUSEHOLD = [
+  'floor',
+  'bed',
+  'chair',
+  'wall',
+  'table',
+  'towel',
+  'pillow',
+  'books',
+  'stairs',
+] as const;
+export const KIT_WORDS = [
+  'weight',
+  'dumbbell',
+  'kettlebell',
+  'bar',
+  'band',
+  'rucksack',
+  'bench',
+  'ball',
+  'step',
+  'strap',
+  'partner',
+  'machine',
+] as const;
 export const equipment = z.enum([...HOUSEHOLD, ...KIT_WORDS]);
 export type Equipment = z.output<typeof equipment>;

@@ -1,0 +1,75 @@
+/** Where a path of the front matter stands in the file, and what is written there. */
+import { isMap, isScalar, isSeq, type Node, type Pair } from 'yaml';
+import type { FrontMatter } from './frontMatter.ts';
+import type { Path } from './path.ts';
+import type { Place } from './problem.ts';
+import { placeAt } from './sourceText.ts';
+
+/** The value's place; of a key that is not there, the place of the nearest group or list around it. */
+export function placeOfValue(front: FrontMatter, path: Path): Place {
+  const spot = spotAt(front.contents, path);
+  if (spot !== null) return placeAt(front.source, front.offset + startOf(spot));
+  if (path.length > 0) return placeOfValue(front, path.slice(0, -1));
+  return placeAt(front.source, front.offset);
+}
+
+/** The key's own place, for a key that should not be there; the value's for an entry of a list. */
+export function placeOfKey(front: FrontMatter, path: Path): Place {
+  const key = spotAt(front.contents, path)?.key;
+  return key?.range ? placeAt(front.source, front.offset + key.range[0]) : placeOfValue(front, path);
+}
+
+/** Whether anything is written at the path, be it an empty value. */
+export function isWritten(front: FrontMatter, path: Path): boolean {
+  return spotAt(front.contents, path) !== null;
+}
+
+const LONGEST = 60;
+
+/** The value as the author wrote it, shortened to a line; `empty` when the key has none. */
+export function writtenAt(front: FrontMatter, path: Path): string {
+  const value = spotAt(front.contents, path)?.value;
+  if (!value?.range) return 'empty';
+  const { text } = front.source;
+  const written = text.slice(front.offset + value.range[0], front.offset + value.range[1]).trim();
+  if (written === '') return 'empty';
+  if (written.includes('\n'))
+    return isSeq(value) ? 'a list' : isMap(value) ? 'a group of keys' : 'text of several lines';
+  return written.length > LONGEST ? `${written.slice(0, LONGEST - 1)}…` : written;
+}
+
+interface Spot {
+  readonly key: Node | null;
+  readonly value: Node | null;
+}
+
+function spotAt(contents: Node | null, path: Path): Spot | null {
+  return path.reduce<Spot | null>((spot, step) => (spot === null ? null : spotBelow(spot.value, step)), {
+    key: null,
+    value: contents,
+  });
+}
+
+function spotBelow(node: Node | null, step: PropertyKey): Spot | null {
+  if (isSeq(node)) return entryOf(node.items, step);
+  if (!isMap(node)) return null;
+  // Of a key written twice the last one counts, here as in the values.
+  const pair = (node.items as Pair[]).findLast(({ key }) => isScalar(key) && keyText(key) === String(step));
+  return pair ? { key: pair.key as Node, value: pair.value as Node | null } : null;
+}
+
+function entryOf(items: readonly unknown[], step: PropertyKey): Spot | null {
+  const value = items[Number(step)];
+  return value === undefined ? null : { key: null, value: value as Node | null };
+}
+
+function keyText(key: { value: unknown; source?: string }): string {
+  return typeof key.value === 'string' ? key.value : (key.source ?? String(key.value));
+}
+
+// An empty value has a place of its own, but nothing to see there; the key is what the author knows it by.
+function startOf({ key, value }: Spot): number {
+  const empty =
+    !value?.range || (isScalar(value) && value.value === null && value.range[0] === value.range[1]);
+  return (empty ? key?.range?.[0] : undefined) ?? value?.range?.[0] ?? 0;
+}

@@ -1,0 +1,36 @@
+/** A staged protocol's front matter as the protocol the other rooms use. */
+import type { Dose } from '../dose/dose.ts';
+import type { Change, Protocol, Slot, Stage } from './library.ts';
+import type { ProseSection } from './prose/block.ts';
+import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
+import { tempoOf } from './tempo.ts';
+
+/** The protocol with the id of its file; a dose keeps its source beside it, and null where the author gives nothing. */
+export function protocolOf(id: string, front: ProtocolFrontMatter, body: readonly ProseSection[]): Protocol {
+  return { ...front, id, stages: front.stages.map(stageOf), body };
+}
+
+function stageOf(stage: StageFrontMatter): Stage {
+  return { ...stage, slots: stage.slots.map(slotOf) };
+}
+
+function slotOf({ dose, progression, ...slot }: SlotFrontMatter): Slot {
+  return { ...slot, dose: doseOf(dose), doseSource: dose.source, progression: progression.map(changeOf) };
+}
+
+function doseOf(dose: SlotFrontMatter['dose']): Dose {
+  return {
+    kind: dose.kind,
+    sets: dose.sets,
+    repetitions: dose.repetitions ?? null,
+    holdSeconds: dose.holdSeconds ?? null,
+    tempo: dose.tempo === undefined ? null : tempoOf(dose.tempo),
+    restSeconds: dose.restSeconds,
+    timesPerDay: dose.timesPerDay,
+    reserve: dose.reserve ?? null,
+  };
+}
+
+function changeOf({ change, by, to }: SlotFrontMatter['progression'][number]): Change {
+  return { change, by: by ?? null, to: to ?? null };
+}

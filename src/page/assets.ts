@@ -1,9 +1,12 @@
 /** Style and script of a page as text with their hashes: what goes into the file, and what its policy lets run. */
 import { createHash } from 'node:crypto';
+import type { Paint } from '../figure/drawing.ts';
 
 /** The part of `shared/tokens.json` that the page reads. */
 export interface PageTokens {
   readonly colour: Readonly<Record<'light' | 'dark' | 'print', Readonly<Record<string, string>>>>;
+  /** The colour of each thing in a drawing, by the names of the drawings' paints. */
+  readonly paint: Readonly<Record<Paint, string>>;
   readonly type: {
     readonly family: string;
     readonly page: Readonly<
@@ -42,7 +45,7 @@ export interface PageAssets {
 export function pageAssets({ tokens, styles, fonts, script }: PageFiles): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
   const dressed = (...sheets: readonly string[]) =>
-    hashed(faces + lightly([tokenSheet(tokens), styles.sheet, ...sheets].join('\n')));
+    hashed(faces + lightly([tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join('\n')));
   return {
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
@@ -69,6 +72,16 @@ export function tokenSheet(tokens: PageTokens): string {
     `@media screen{:root[data-theme="dark"]{color-scheme:dark;${colours(dark).join(';')}}:root[data-theme="light"]{color-scheme:light}}`,
     `@media print{:root{color-scheme:light;${colours(print).join(';')}}}`,
   ].join('\n');
+}
+
+/** A rule for each paint of a drawing: `.fill-workLeg{fill:var(--accent)}` and its like. */
+function paintSheet({ paint }: PageTokens): string {
+  return Object.entries(paint)
+    .map(([name, colour]) => {
+      const value = `var(--${kebab(colour)})`;
+      return `.fill-${name}{fill:${value}}.line-${name}{stroke:${value}}`;
+    })
+    .join('\n');
 }
 
 function colours(set: Readonly<Record<string, string>>): string[] {

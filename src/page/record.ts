@@ -59,7 +59,7 @@ function passedOverHtml({ record }: Programme, labels: RecordLabels): Html {
   const columns = [labels.card, labels.slot, labels.stageColumn, labels.because];
   const rows = record.passedOver.map(({ title, slot, stage, because }) => [title, slot, `${stage}`, because]);
   const table = tableHtml({ caption: labels.passedOver, columns, rows });
-  return html`${hangHtml('passed-over', labels.passedOver, rows.length === 0 ? nothing : table, 'broad')}
+  return html`${hangHtml('passed-over', labels.passedOver, rows.length === 0 ? nothing : table, 'broad own-caption')}
   ${hangHtml('remarks', labels.remarks, sentences(record.remarks))}`;
 }
 
@@ -91,7 +91,7 @@ function planHtml({ record }: Programme, labels: RecordLabels): Html {
     columns: [labels.day, labels.entries],
     rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), entries.join('; ')]),
   });
-  return html`${hangHtml('week', labels.week, html`${table}${gaveUpHtml(week.gaveUp, labels)}`)}
+  return html`${hangHtml('week', labels.week, html`${table}${gaveUpHtml(week.gaveUp, labels)}`, 'own-caption')}
   ${sectionHtml(record.running)} ${sectionHtml(record.sitting)}`;
 }
 
@@ -113,7 +113,7 @@ function accountHtml({ record }: Programme, labels: RecordLabels): Html {
   return html`${hangHtml('changes', labels.changes, changes)}
   ${hangHtml('cert', record.cert.caption, tableHtml(record.cert), 'broad own-caption')}
   ${hangHtml('settings', record.settings.caption, tableHtml(record.settings), 'broad own-caption')}
-  ${hangHtml('versions', labels.versions, tableHtml({ caption: labels.versions, columns: [labels.part, labels.version], rows }))}`;
+  ${hangHtml('versions', labels.versions, tableHtml({ caption: labels.versions, columns: [labels.part, labels.version], rows }), 'own-caption')}`;
 }
 
 function noteHtml(note: readonly string[]): Html {

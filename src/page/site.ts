@@ -5,6 +5,8 @@
 import type { Programme } from '../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { leafletHtml } from './leaflet.ts';
+import { startPageHtml, type Front } from './public/startPage.ts';
+import { stylePageHtml } from './public/stylePage.ts';
 import { recordHtml } from './record.ts';
 
 /** A file of the site: path with `/` below the output folder, and its text. */
@@ -22,12 +24,21 @@ export function programmePages(programme: Programme, assets: PageAssets): readon
   ];
 }
 
+/** The public pages without Eleventy. */
+export function publicPages(front: Front, assets: PageAssets): readonly Page[] {
+  return [
+    { path: 'public/index.html', content: startPageHtml(front, assets) },
+    { path: 'public/style/index.html', content: stylePageHtml(front, assets) },
+  ];
+}
+
 /**
  * The pages of all programmes and the public ones, sorted by path. `templates` is the folder of the templates, which
  * import the compiled rooms; Eleventy itself is loaded here, at half a second, and nowhere else.
  */
 export async function renderPages(
   programmes: readonly Programme[],
+  front: Front,
   assets: PageAssets,
   templates: string,
 ): Promise<readonly Page[]> {
@@ -43,6 +54,7 @@ export async function renderPages(
       // A map passes through the data cascade as it is: plain objects would be merged key by key.
       config.addGlobalData('programmes', () => new Map(programmes.map((one) => [one.alias, one])));
       config.addGlobalData('aliases', () => programmes.map(({ alias }) => alias));
+      config.addGlobalData('front', () => front);
       config.addGlobalData('assets', () => assets);
     },
   });

@@ -2,66 +2,99 @@
 import type { Cell, CellName, Exercise, Prescription } from '../../programme/programme.ts';
 import { html, type Html } from '../html.ts';
 
-/** A row of an exercise's numbers. */
-interface NumberRow {
-  readonly label: string;
-  readonly text: string;
-  readonly cell: Cell;
+/** Column headings by cell. */
+export type Columns = Readonly<Record<CellName, string>>;
+
+/** Text for the eye, some of whose words are cells; and the cells found in it. */
+export interface Woven {
+  readonly text: Html;
+  readonly cells: readonly Cell[];
 }
 
 /**
- * All cells of an exercise as a table of two columns, the card's facts first, in its order.
+ * The sentence with the cells' texts in it marked as those cells, each where it first stands after the one before.
+ * A cell whose text is not there is left for the table, so none is lost and none stands twice.
+ */
+export function woven(sentence: string, cells: readonly Cell[]): Woven {
+  const pieces: Html[] = [];
+  const found: Cell[] = [];
+  let rest = sentence;
+  for (const cell of cells) {
+    const at = cell.text === '' ? -1 : rest.indexOf(cell.text);
+    if (at < 0) continue;
+    pieces.push(html`${rest.slice(0, at)}<span ${cellAttributes(cell)}>${cell.text}</span>`);
+    rest = rest.slice(at + cell.text.length);
+    found.push(cell);
+  }
+  return { text: html`${pieces}${rest}`, cells: found };
+}
+
+/** The exercise's cells of these names, in the order asked for. */
+export function cellsNamed({ cells }: Exercise, ...names: readonly CellName[]): readonly Cell[] {
+  return names.flatMap((name) => cells.filter(({ cell }) => cell === name));
+}
+
+/**
+ * The cells that are not in `told` already as a table of two columns, the exercise's facts first, in its order.
  * A cell without words for the patient keeps its place in the file, out of sight.
  */
 export function numbersHtml(
   exercise: Exercise,
-  columns: Readonly<Record<CellName, string>>,
+  told: readonly Cell[],
+  columns: Columns,
   caption: string,
 ): Html {
+  const rest = exercise.cells.filter((cell) => !told.includes(cell));
+  const facts = exercise.facts.flatMap(({ label, text, cell: name }) =>
+    rest.filter(({ cell }) => cell === name).map((cell) => ({ label, text, cell })),
+  );
+  const others = rest
+    .filter((cell) => !facts.some((fact) => fact.cell === cell))
+    .map((cell) => ({ label: columns[cell.cell], text: cell.text, cell }));
   return html`<table class="numbers">
     <caption>
       ${caption}
     </caption>
     <tbody>
-      ${numberRows(exercise, columns).map(numberRowHtml)}
+      ${[...facts, ...others].map(rowHtml)}
     </tbody>
   </table> `;
 }
 
-/** The cells of a coming step in one line of pairs, each label before its text. */
-export function amountsHtml({ cells }: Prescription, columns: Readonly<Record<CellName, string>>): Html {
+/** The cells of a coming step in one line of pairs; those that read otherwise than in the step before stand out. */
+export function amountsHtml(
+  { cells }: Prescription,
+  before: Prescription | undefined,
+  columns: Columns,
+): Html {
   return html`<ul class="amounts">
-    ${cells.map((cell) => amountHtml(cell, columns[cell.cell]))}
+    ${cells.map((cell, at) => amountHtml(cell, before?.cells[at]?.text === cell.text, columns))}
   </ul> `;
 }
 
-function numberRows({ facts, cells }: Exercise, columns: Readonly<Record<CellName, string>>): NumberRow[] {
-  const factRows = facts.flatMap(({ label, text, cell: name }) => {
-    const cell = cells.find((found) => found.cell === name);
-    return cell === undefined ? [] : [{ label, text, cell }];
-  });
-  const told = new Set(factRows.map(({ cell }) => cell.cell));
-  const others = cells.filter(({ cell }) => !told.has(cell));
-  return [...factRows, ...others.map((cell) => ({ label: columns[cell.cell], text: cell.text, cell }))];
+interface Row {
+  readonly label: string;
+  readonly text: string;
+  readonly cell: Cell;
 }
 
-function numberRowHtml({ label, text, cell }: NumberRow): Html {
-  if (text === '')
-    return html`<tr hidden>
-      <th scope="row">${label}</th>
-      <td ${cellAttributes(cell)}></td>
-    </tr> `;
-  return html`<tr>
-    <th scope="row">${label}</th>
-    <td ${cellAttributes(cell)}>${text}</td>
-  </tr> `;
+function rowHtml({ label, text, cell }: Row): Html {
+  const cells = html`<th scope="row">${label}</th>
+    <td ${cellAttributes(cell)}>${text}</td>`;
+  return text === ''
+    ? html`<tr hidden>
+        ${cells}
+      </tr> `
+    : html`<tr>
+        ${cells}
+      </tr> `;
 }
 
-function amountHtml(cell: Cell, label: string): Html {
-  if (cell.text === '') return html`<li hidden><span ${cellAttributes(cell)}></span></li> `;
-  return html`<li>
-    <span class="label">${label}</span> <span ${cellAttributes(cell)}>${cell.text}</span>
-  </li> `;
+function amountHtml(cell: Cell, asBefore: boolean, columns: Columns): Html {
+  const amount = html`<span ${cellAttributes(cell)}>${cell.text}</span>`;
+  if (cell.text === '') return html`<li hidden>${amount}</li> `;
+  const pair = html`<span class="label">${columns[cell.cell]}</span> ${amount}`;
+  return asBefore ? html`<li>${pair}</li> ` : html`<li class="new">${pair}</li> `;
 }
 
 /** `data-step data-card data-cell data-value`: how a reader of the file finds every number again. */

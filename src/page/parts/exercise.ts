@@ -1,8 +1,8 @@
 /** One exercise: its dose in big type beside its figures, how far, its numbers, its words. */
 import type { LeafletLabels } from '../../programme/phrases/labels.ts';
-import type { CellName, Exercise } from '../../programme/programme.ts';
+import type { Exercise } from '../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
-import { numbersHtml } from './cells.ts';
+import { cellsNamed, numbersHtml, woven, type Columns, type Woven } from './cells.ts';
 import { figureHtml } from './figure.ts';
 import { headingHtml, listHtml, proseHtml } from './prose.ts';
 
@@ -10,22 +10,26 @@ import { headingHtml, listHtml, proseHtml } from './prose.ts';
 export function exerciseHtml(
   exercise: Exercise,
   place: number,
-  columns: Readonly<Record<CellName, string>>,
+  columns: Columns,
   labels: LeafletLabels,
 ): Html {
   const id = exerciseId(place);
+  const dose = woven(exercise.doseWords, cellsNamed(exercise, 'sets', 'repetitions', 'holdSeconds'));
+  const howFar = exercise.howFar.slice(0, 1).map((line) => woven(line, cellsNamed(exercise, 'howFar')));
+  const told = [dose, ...howFar].flatMap(({ cells }) => cells);
   return html`<article class="exercise hang" id="${id}" aria-labelledby="${id}-heading">
     <div class="dose-side">
       <h3 id="${id}-heading"><bdi>${exercise.title}</bdi></h3>
       <p class="dose">${doseHtml(exercise.dose)}</p>
-      <p class="dose-words">${exercise.doseWords}</p>
+      <p>${dose.text}</p>
       <p class="side">${exercise.side}</p>
     </div>
     <div class="text">
-      ${exercise.figures === null ? nothing : figureHtml(exercise.figures)}${howFarHtml(exercise, labels)}
+      ${exercise.figures === null ? nothing : figureHtml(exercise.figures)}
+      ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
+        ${numbersHtml(exercise, told, columns, labels.dose)}
         <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise, labels)}</div>
-        ${numbersHtml(exercise, columns, labels.dose)}
       </div>
     </div>
   </article> `;
@@ -41,9 +45,10 @@ export function doseHtml(dose: string): Html {
   return unit === '' ? html`${figures}` : html`${figures}<span class="unit">${unit}</span>`;
 }
 
-function howFarHtml({ howFar }: Exercise, labels: LeafletLabels): Html {
+/** The most useful landmark large, the others under it. */
+function howFarHtml(first: readonly Woven[], { howFar }: Exercise, labels: LeafletLabels): Html {
   if (howFar.length === 0) return nothing;
-  const lines = howFar.map((line) => html`${line}`);
+  const lines = [...first.map(({ text }) => text), ...howFar.slice(1).map((line) => html`${line}`)];
   return html`<div class="how-far">${headingHtml(labels.howFar, 4)}${listHtml(lines, false)}</div> `;
 }
 

@@ -7,26 +7,26 @@ import { wideTableHtml } from './table.ts';
 /** The first two columns are printed, the others are left free. */
 export function logHtml(log: LogSheet): Html {
   if (log.days.length === 0) return nothing;
-  const free = log.columns.slice(2).map(() => html`<td></td>`);
   const table = html`<table class="log">
-    <caption>
-      ${log.hint}
-    </caption>
     <thead>
       <tr>
         ${log.columns.map((column) => html`<th scope="col">${column}</th>`)}
       </tr>
     </thead>
     <tbody>
-      ${log.days.map(
-        ({ label, planned }) =>
-          html`<tr>
-            <th scope="row">${label}</th>
-            <td>${planned}</td>
-            ${free}
-          </tr> `,
-      )}
+      ${log.days.map((day) => dayHtml(day, log.columns.length - 2))}
     </tbody>
   </table> `;
-  return hangHtml('log', log.heading, wideTableHtml(table, log.heading), 'broad');
+  const content = html`<p>${log.hint}</p>
+    ${wideTableHtml(table, log.heading)}`;
+  return hangHtml('log', log.heading, content, 'broad');
+}
+
+function dayHtml({ label, planned }: LogSheet['days'][number], free: number): Html {
+  const fields = Array.from({ length: free }, () => html`<td></td>`);
+  return html`<tr>
+    <th scope="row">${label}</th>
+    <td>${planned}</td>
+    ${fields}
+  </tr> `;
 }

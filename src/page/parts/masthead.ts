@@ -31,7 +31,7 @@ function logoHtml({ clinic }: Programme): Html {
   return clinic.logo === null ? nothing : html`<img class="logo" src="${clinic.logo}" alt="" /> `;
 }
 
-function toolsHtml({ print, toDark, toLight }: LeafletLabels): Html {
+export function toolsHtml({ print, toDark, toLight }: LeafletLabels): Html {
   return html`<div class="tools" data-tools hidden>
     <button type="button" data-tool="theme" data-to-dark="${toDark}" data-to-light="${toLight}">
       ${toDark}

@@ -1,31 +1,23 @@
 /** The steps to come: a sentence, when to go on, and the numbers, set back behind the present ones. */
 import type { LeafletLabels } from '../../programme/phrases/labels.ts';
 import type { Prescription, StepTable } from '../../programme/programme.ts';
-import { html, type Html } from '../html.ts';
-import { amountsHtml } from './cells.ts';
-import { hangHtml } from './section.ts';
+import { html, nothing, type Html } from '../html.ts';
+import { amountsHtml, type Columns } from './cells.ts';
 import { listHtml } from './prose.ts';
+import { hangHtml } from './section.ts';
 
 /** All steps but the present one, whose numbers stand with the exercises. */
 export function stepsHtml(steps: readonly StepTable[], labels: LeafletLabels): Html {
-  const coming = steps.filter((step) => !step.present);
-  return hangHtml('steps', labels.steps, html`${coming.map((step) => stepHtml(step, labels))}`, 'steps');
+  const coming = steps.flatMap((step, at) => (step.present ? [] : [stepHtml(step, steps[at - 1], labels)]));
+  return hangHtml('steps', labels.steps, html`${coming}`, 'steps');
 }
 
-function stepHtml(step: StepTable, labels: LeafletLabels): Html {
-  const when = listHtml(
-    step.goOnWhen.map((condition) => html`${condition}`),
-    false,
-  );
+/** One coming step; `before` is the step it follows, so that what is new can stand out. */
+export function stepHtml(step: StepTable, before: StepTable | undefined, labels: LeafletLabels): Html {
   return html`<div class="step">
     <h3>${step.heading}</h3>
     <p class="strong">${step.change}</p>
-    ${
-      step.goOnWhen.length === 0
-        ? ''
-        : html`<p>${labels.goOnWhen}</p>
-            ${when}`
-    }
+    ${goOnHtml(step, labels)}
     <table class="preview">
       <caption>
         ${step.caption}
@@ -37,15 +29,28 @@ function stepHtml(step: StepTable, labels: LeafletLabels): Html {
         </tr>
       </thead>
       <tbody>
-        ${step.prescriptions.map((prescription) => rowHtml(prescription, step))}
+        ${step.prescriptions.map((prescription) =>
+          rowHtml(prescription, sameIn(before, prescription), step.columns),
+        )}
       </tbody>
     </table>
   </div> `;
 }
 
-function rowHtml(prescription: Prescription, { columns }: StepTable): Html {
+function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
+  if (goOnWhen.length === 0) return nothing;
+  const conditions = goOnWhen.map((condition) => html`${condition}`);
+  return html`<p>${labels.goOnWhen}</p>
+    ${listHtml(conditions, false)}`;
+}
+
+function sameIn(before: StepTable | undefined, { card, slot }: Prescription): Prescription | undefined {
+  return before?.prescriptions.find((one) => one.card === card && one.slot === slot);
+}
+
+function rowHtml(prescription: Prescription, before: Prescription | undefined, columns: Columns): Html {
   return html`<tr>
     <th scope="row"><bdi>${prescription.title}</bdi></th>
-    <td>${amountsHtml(prescription, columns)}</td>
+    <td>${amountsHtml(prescription, before, columns)}</td>
   </tr> `;
 }

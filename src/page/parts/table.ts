@@ -2,9 +2,12 @@
 import type { Table } from '../../programme/programme.ts';
 import { html, type Html } from '../html.ts';
 
+// More columns than this do not fit a phone; such a table scrolls by itself.
+const NARROW_COLUMNS = 3;
+
 /** The table with its caption; the first cell of a row is the row's header. */
 export function tableHtml({ caption, columns, rows }: Table): Html {
-  return html`<table>
+  const table = html`<table>
     <caption>
       ${caption}
     </caption>
@@ -17,6 +20,7 @@ export function tableHtml({ caption, columns, rows }: Table): Html {
       ${rows.map(rowHtml)}
     </tbody>
   </table> `;
+  return columns.length > NARROW_COLUMNS ? wideTableHtml(table, caption) : table;
 }
 
 function rowHtml([first = '', ...others]: readonly string[]): Html {

@@ -15,14 +15,19 @@ export function decidedHtml({ alias, record, steps }: Programme, labels: RecordL
   return html`${record.exercises.map((decided, at) => {
     const prescription = prescriptionOf(decided, at, present.prescriptions);
     return html`<article class="decided">
-      <h3><bdi>${decided.title}</bdi></h3>
-      ${decided.ruler === null ? nothing : rulerHtml(decided.ruler)}
-      <p>${labels.decidedBy} ${labels.decided[decided.decidedBy]}. ${decided.because}</p>
-      ${squeezeHtml(decided.estimate, labels)} ${remarksHtml(decided.remarks)}
-      <details>
-        <summary>${labels.cells}</summary>
-        ${reasonsHtml(prescription.cells, present.columns, decided.title, labels)}
-      </details>
+      <div>
+        <h3><bdi>${decided.title}</bdi></h3>
+        <p>${squeezeText(decided.estimate, labels)}</p>
+      </div>
+      <div class="text">
+        ${decided.ruler === null ? nothing : rulerHtml(decided.ruler)}
+        <p>${labels.decidedBy} ${labels.decided[decided.decidedBy]}. ${decided.because}</p>
+        ${remarksHtml(decided.remarks)}${estimateHtml(decided.estimate, labels)}
+        <details>
+          <summary>${labels.cells}</summary>
+          ${reasonsHtml(prescription.cells, present.columns, decided.title, labels)}
+        </details>
+      </div>
     </article> `;
   })}`;
 }
@@ -36,19 +41,20 @@ function prescriptionOf({ card }: Decided, at: number, prescriptions: readonly P
   );
 }
 
-function squeezeHtml(estimate: ModelEstimate | null, labels: RecordLabels): Html {
-  if (estimate === null) return html`<p class="quiet">${labels.noEstimate}</p>`;
+function squeezeText(estimate: ModelEstimate | null, labels: RecordLabels): string {
+  return estimate === null ? labels.noEstimate : labels.squeeze[estimate.squeeze];
+}
+
+function estimateHtml(estimate: ModelEstimate | null, labels: RecordLabels): Html {
+  if (estimate === null) return nothing;
   const { heading, ...names } = labels.estimate;
-  const rows = Object.entries(names).map(([key, name]) => [
-    name,
-    fixed(estimate[key as keyof typeof names], DECIMALS[key as keyof typeof names]),
-  ]);
-  return html`<p class="strong">${labels.squeeze[estimate.squeeze]}</p>
-    <details>
-      <summary>${heading}</summary>
-      <p class="quiet">${labels.estimateNote}</p>
-      ${tableHtml({ caption: heading, columns: [labels.cell, labels.value], rows })}
-    </details> `;
+  const keys = Object.keys(names) as (keyof typeof names)[];
+  const rows = keys.map((key) => [names[key], fixed(estimate[key], DECIMALS[key])]);
+  return html`<details>
+    <summary>${heading}</summary>
+    <p class="quiet">${labels.estimateNote}</p>
+    ${tableHtml({ caption: heading, columns: [labels.cell, labels.value], rows })}
+  </details> `;
 }
 
 // As many as the model is worth (mechanics, section 12): shown, never reckoned with.

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { noteText } from '../../src/record/noteText.ts';
+import { recordJson } from '../../src/record/recordJson.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import { otter } from '../fixtures/programme.ts';
+
+describe('record.json', () => {
+  const text = recordJson(otter);
+  const read = JSON.parse(text) as Programme;
+
+  it('is the whole programme: nothing but the last digits of its floats is lost', () => {
+    const rounded = JSON.parse(
+      JSON.stringify(otter, (_, value: unknown) =>
+        typeof value === 'number' ? Number(value.toFixed(4)) + 0 : value,
+      ),
+    ) as Programme;
+    expect(read).toEqual(rounded);
+  });
+
+  it('keeps every cell as it is', () => {
+    const cells = (one: Programme) =>
+      one.steps.flatMap(({ prescriptions }) => prescriptions.map((p) => p.cells));
+    expect(cells(read)).toEqual(JSON.parse(JSON.stringify(cells(otter))));
+  });
+
+  it('does not depend on the order in which keys were set', () => {
+    const turned = Object.fromEntries(Object.entries(otter).reverse()) as unknown as Programme;
+    expect(recordJson(turned)).toBe(text);
+  });
+
+  it('has no number of more than four decimals, and ends with a line feed', () => {
+    expect(text).not.toMatch(/\d\.\d{5}/);
+    expect(text).not.toMatch(/-0[,\n]/);
+    expect(text.endsWith('}\n')).toBe(true);
+  });
+
+  it('refuses a number that is none', () => {
+    expect(() => recordJson({ ...otter, step: Number.NaN })).toThrow(/NaN in a programme/);
+  });
+});
+
+describe('note.txt', () => {
+  it('is the lines of the note', () => {
+    expect(noteText(otter).split('\n')).toEqual([...otter.record.note, '']);
+  });
+
+  it('has the 12 to 15 lines that are pasted', () => {
+    const lines = noteText(otter).trim().split('\n').length;
+    expect(lines).toBeGreaterThanOrEqual(12);
+    expect(lines).toBeLessThanOrEqual(15);
+  });
+});

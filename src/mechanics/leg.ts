@@ -8,7 +8,8 @@ import type { LegPose } from './pose.ts';
 import { shareLoad, type Shares, type SharingProblem } from './sharing.ts';
 import { passiveTensionN } from './stretch.ts';
 
-const AREA_CM2 = STRENGTH_N.map((strength) => strength / STRESS_N_PER_CM2);
+// Areas squared, cm⁴.
+const WEIGHTS = STRENGTH_N.map((strength) => (strength / STRESS_N_PER_CM2) ** 2);
 const HAMSTRINGS = LUMPS.indexOf('hamstrings');
 const GASTROCNEMII = LUMPS.indexOf('gastrocnemii');
 const NO_ARMS = LUMPS.map(() => 0);
@@ -16,14 +17,15 @@ const NO_ARMS = LUMPS.map(() => 0);
 /** A leg at its joint angles, ready to be loaded: moment arms and the passive tension of the hamstrings. */
 export interface Leg {
   readonly arms: Arms;
-  readonly passiveN: number;
+  /** Least force of each lump: the passive tension of the hamstrings, nothing of the others. */
+  readonly leastN: readonly number[];
   readonly achillesArmM: number;
 }
 
 export function legOf({ hip, knee }: LegPose, body: Body): Leg {
   return {
     arms: armsAt(hip, knee, body.heightM),
-    passiveN: passiveTensionN(hip, knee),
+    leastN: LUMPS.map((_, i) => (i === HAMSTRINGS ? passiveTensionN(hip, knee) : 0)),
     achillesArmM: (ACHILLES_ARM_M * body.heightM) / MODEL_HEIGHT_M,
   };
 }
@@ -36,12 +38,17 @@ export function legOf({ hip, knee }: LegPose, body: Body): Leg {
  * knee alone would lift the thigh off it. `passive`: nothing works, the hamstrings are only stretched.
  */
 export function forcesOf(leg: Leg, moments: LegMoments, mode: Movement['mode']): Shares {
-  if (mode === 'passive') return relaxed(leg);
+  if (mode === 'passive') return { forcesN: leg.leastN, cost: 0, multipliers: [0, 0] };
+  if (mode === 'active') return activeForcesOf(leg, moments);
   const problem = sharingOf(leg, moments);
-  if (mode === 'active') return shareLoad(problem);
   const atKnee = shareLoad({ ...problem, arms: { hipM: NO_ARMS, kneeM: leg.arms.kneeM }, hipNm: 0 });
   const liftsThigh = dot(leg.arms.hipM, atKnee.forcesN) > moments.hipNm;
   return liftsThigh ? shareLoad(problem) : atKnee;
+}
+
+/** As `forcesOf` an active leg, with the multipliers of a neighbouring case to start from. */
+export function activeForcesOf(leg: Leg, moments: LegMoments, from?: Shares): Shares {
+  return shareLoad(sharingOf(leg, moments), from?.multipliers);
 }
 
 /**
@@ -53,21 +60,15 @@ export function costSlope(leg: Leg, moments: LegMoments, rate: LegMoments, share
   const slope = 2 * (a * rate.hipNm + b * rate.kneeNm);
   if (moments.ankleNm <= 0) return slope;
   const mostN = moments.ankleNm / leg.achillesArmM;
-  const area = AREA_CM2[GASTROCNEMII] as number;
   const wish = a * (leg.arms.hipM[GASTROCNEMII] as number) + b * (leg.arms.kneeM[GASTROCNEMII] as number);
-  const saved = Math.max(0, wish - mostN / (area * area));
+  const saved = Math.max(0, wish - mostN / (WEIGHTS[GASTROCNEMII] as number));
   return slope - (2 * saved * rate.ankleNm) / leg.achillesArmM;
 }
 
-function sharingOf({ arms, passiveN, achillesArmM }: Leg, moments: LegMoments): SharingProblem {
-  const leastN = LUMPS.map((_, i) => (i === HAMSTRINGS ? passiveN : 0));
+function sharingOf({ arms, leastN, achillesArmM }: Leg, moments: LegMoments): SharingProblem {
   const calfN = Math.max(0, moments.ankleNm) / achillesArmM;
   const mostN = LUMPS.map((_, i) => (i === GASTROCNEMII ? calfN : Infinity));
-  return { arms, hipNm: moments.hipNm, kneeNm: moments.kneeNm, leastN, mostN, areaCm2: AREA_CM2 };
-}
-
-function relaxed({ passiveN }: Leg): Shares {
-  return { forcesN: LUMPS.map((_, i) => (i === HAMSTRINGS ? passiveN : 0)), cost: 0, multipliers: [0, 0] };
+  return { arms, hipNm: moments.hipNm, kneeNm: moments.kneeNm, leastN, mostN, weights: WEIGHTS };
 }
 
 function dot(left: readonly number[], right: readonly number[]): number {

@@ -8,14 +8,14 @@
  */
 import type { Arms } from './muscle.ts';
 
-/** One case. Moments in N·m; `leastN` and `mostN` bound each force, `areaCm2` weighs it; all in the order of the arms. */
+/** One case. Moments in N·m; `leastN` and `mostN` bound each force, `weights` are areas squared (cm⁴); in the order of the arms. */
 export interface SharingProblem {
   readonly arms: Arms;
   readonly hipNm: number;
   readonly kneeNm: number;
   readonly leastN: readonly number[];
   readonly mostN: readonly number[];
-  readonly areaCm2: readonly number[];
+  readonly weights: readonly number[];
 }
 
 export interface Shares {
@@ -32,20 +32,20 @@ const MOST_STEPS = 100;
 
 /**
  * Forces in newtons that supply both moments at the least cost; they exist whenever the arms pull in every direction,
- * as the seven lumps do at every hip and knee angle. Throws when the moments are out of the muscles' reach.
+ * as the seven lumps do at every hip and knee angle. `from` is where to start looking, say the multipliers of a
+ * neighbouring case; it changes the time, not the answer. Throws when the moments are out of the muscles' reach.
  */
-export function shareLoad(problem: SharingProblem): Shares {
-  const weights = problem.areaCm2.map((area) => area * area);
-  let [a, b] = [0, 0];
-  let here = lagrangian(problem, weights, a, b);
+export function shareLoad(problem: SharingProblem, from: readonly [number, number] = [0, 0]): Shares {
+  let [a, b] = from;
+  let here = lagrangianAt(problem, a, b);
   for (let step = 0; step < MOST_STEPS && worst(here) > RESIDUAL_NM; step++) {
     const [stepA, stepB] = newtonStep(here);
     const slope = here.hipGap * stepA + here.kneeGap * stepB;
     let share = 1;
-    let next = lagrangian(problem, weights, a + stepA, b + stepB);
+    let next = lagrangianAt(problem, a + stepA, b + stepB);
     while (next.value > here.value + 1e-4 * share * slope && worst(next) > RESIDUAL_NM && share > 1e-9) {
       share /= 2;
-      next = lagrangian(problem, weights, a + share * stepA, b + share * stepB);
+      next = lagrangianAt(problem, a + share * stepA, b + share * stepB);
     }
     [a, b] = [a + share * stepA, b + share * stepB];
     here = next;
@@ -53,48 +53,54 @@ export function shareLoad(problem: SharingProblem): Shares {
   const reached = worst(here) <= 1e-9 * Math.max(1, Math.abs(problem.hipNm) + Math.abs(problem.kneeNm));
   if (!reached)
     throw new Error(`moments ${problem.hipNm} and ${problem.kneeNm} N·m out of the muscles' reach`);
-  const cost = here.forcesN.reduce((sum, force, i) => sum + (force * force) / (weights[i] as number), 0);
-  return { forcesN: here.forcesN, cost, multipliers: [a, b] };
+  return { forcesN: forcesAt(problem, a, b), cost: here.cost, multipliers: [a, b] };
 }
 
 /** The function to minimise at one (a, b): its value, its slope (the gaps in the moments), its curvature. */
 interface Lagrangian {
   readonly value: number;
+  readonly cost: number;
   readonly hipGap: number;
   readonly kneeGap: number;
   readonly hipHip: number;
   readonly hipKnee: number;
   readonly kneeKnee: number;
-  readonly forcesN: readonly number[];
 }
 
-function lagrangian(
-  { arms, hipNm, kneeNm, leastN, mostN }: SharingProblem,
-  weights: readonly number[],
-  a: number,
-  b: number,
-): Lagrangian {
-  let value = -(a * hipNm + b * kneeNm);
+function lagrangianAt(problem: SharingProblem, a: number, b: number): Lagrangian {
+  const { arms, hipNm, kneeNm, leastN, mostN, weights } = problem;
+  let [value, cost] = [-(a * hipNm + b * kneeNm), 0];
   let [hipGap, kneeGap] = [-hipNm, -kneeNm];
   let [hipHip, hipKnee, kneeKnee] = [0, 0, 0];
-  const forcesN = new Array<number>(weights.length);
   for (let i = 0; i < weights.length; i++) {
-    const [w, rh, rk] = [weights[i] as number, arms.hipM[i] as number, arms.kneeM[i] as number];
-    const [least, most] = [leastN[i] as number, mostN[i] as number];
+    const w = weights[i] as number;
+    const rh = arms.hipM[i] as number;
+    const rk = arms.kneeM[i] as number;
     const pull = a * rh + b * rk;
     const wished = w * pull;
-    const force = wished < least ? least : wished > most ? most : wished;
-    forcesN[i] = force;
+    const force = held(wished, leastN[i] as number, mostN[i] as number);
+    cost += (force * force) / w;
     value += force * pull - (force * force) / (2 * w);
     hipGap += rh * force;
     kneeGap += rk * force;
-    if (wished >= least && wished <= most) {
+    if (force === wished) {
       hipHip += w * rh * rh;
       hipKnee += w * rh * rk;
       kneeKnee += w * rk * rk;
     }
   }
-  return { value, hipGap, kneeGap, hipHip, hipKnee, kneeKnee, forcesN };
+  return { value, cost, hipGap, kneeGap, hipHip, hipKnee, kneeKnee };
+}
+
+function forcesAt({ arms, leastN, mostN, weights }: SharingProblem, a: number, b: number): readonly number[] {
+  return weights.map((w, i) => {
+    const wished = w * (a * (arms.hipM[i] as number) + b * (arms.kneeM[i] as number));
+    return held(wished, leastN[i] as number, mostN[i] as number);
+  });
+}
+
+function held(wished: number, least: number, most: number): number {
+  return wished < least ? least : wished > most ? most : wished;
 }
 
 /** Step to the minimum of the quadratic at hand; a direction in which it is flat is stiffened, which the next step mends. */

@@ -4,9 +4,9 @@
  */
 
 /** Load sharing by trying all 2^n sets of muscles off their lower bounds; the upper bound of the last muscle at the end. */
-export function enumerateShares({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 }) {
-  const n = areaCm2.length;
-  const w = areaCm2.map((area) => area * area);
+export function enumerateShares({ arms, hipNm, kneeNm, leastN, mostN, weights }) {
+  const n = weights.length;
+  const w = weights;
   let best = null;
   for (let set = 0; set < 2 ** n; set++) {
     const free = (i) => (set >> i) % 2 === 1;
@@ -34,7 +34,7 @@ export function enumerateShares({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 })
     if (!best || cost < best.cost) best = { forcesN, cost };
   }
   const held = best ? best.forcesN.findIndex((force, i) => force > mostN[i]) : -1;
-  return held < 0 ? best : withHeld({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 }, held);
+  return held < 0 ? best : withHeld({ arms, hipNm, kneeNm, leastN, mostN, weights }, held);
 }
 
 /** The first root of `gap` between `low` and `high`: 72 steps, then 60 bisections; null without a sign change. */
@@ -83,7 +83,7 @@ function solvePair(hh, hk, kk, mh, mk) {
 }
 
 // Exact because the cost is convex: a bound that the free optimum breaks is met by the bounded one.
-function withHeld({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 }, held) {
+function withHeld({ arms, hipNm, kneeNm, leastN, mostN, weights }, held) {
   const without = (list) => list.filter((_, i) => i !== held);
   const rest = enumerateShares({
     arms: { hipM: without(arms.hipM), kneeM: without(arms.kneeM) },
@@ -91,9 +91,9 @@ function withHeld({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 }, held) {
     kneeNm: kneeNm - arms.kneeM[held] * mostN[held],
     leastN: without(leastN),
     mostN: without(mostN),
-    areaCm2: without(areaCm2),
+    weights: without(weights),
   });
   const forcesN = [...rest.forcesN];
   forcesN.splice(held, 0, mostN[held]);
-  return { forcesN, cost: rest.cost + (mostN[held] / areaCm2[held]) ** 2 };
+  return { forcesN, cost: rest.cost + mostN[held] ** 2 / weights[held] };
 }

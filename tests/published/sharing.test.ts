@@ -22,7 +22,7 @@ describe('hand-worked examples of the specification', () => {
       kneeNm: 0,
       leastN: [0, 0],
       mostN: [NONE, NONE],
-      areaCm2: [60, 80],
+      weights: [60 ** 2, 80 ** 2],
     });
     expect(forcesN[0]).toBeCloseTo((3600 * 0.05 * 60) / 19.24, 8);
     expect(forcesN[0]).toBeCloseTo(561.331, 3);
@@ -36,7 +36,7 @@ describe('hand-worked examples of the specification', () => {
       kneeNm: 15,
       leastN: [0, 0],
       mostN: [NONE, NONE],
-      areaCm2: [68.43, 95.45],
+      weights: [68.43 ** 2, 95.45 ** 2],
     });
     expect(forcesN[0]).toBeCloseTo(500, 8);
     expect(forcesN[1]).toBeCloseTo(1200, 8);
@@ -124,7 +124,7 @@ function leg(
     kneeNm,
     leastN: [passiveN, 0, 0, 0, 0, 0, 0],
     mostN: [NONE, NONE, NONE, NONE, NONE, NONE, calfN],
-    areaCm2: AREA_CM2,
+    weights: AREA_CM2.map((area) => area ** 2),
   };
 }
 
@@ -134,7 +134,8 @@ function moment(arms: readonly number[], forcesN: readonly number[]): number {
 
 // In stress x = force / area, so that the quadratic form is the identity; quadprog counts rows and columns from 1.
 // It calls 0 <= x <= 0 inconsistent, so a calf that may not pull is given no arm and no upper bound instead: same answer.
-function byQuadprog({ arms, hipNm, kneeNm, leastN, mostN, areaCm2 }: SharingProblem): number[] {
+function byQuadprog({ arms, hipNm, kneeNm, leastN, mostN, weights }: SharingProblem): number[] {
+  const areaCm2 = weights.map(Math.sqrt);
   const n = areaCm2.length;
   const each = (value: (i: number) => number) => [0, ...areaCm2.map((_, i) => value(i))];
   const pulls = (i: number) => (mostN[i]! > 0 ? areaCm2[i]! : 0);

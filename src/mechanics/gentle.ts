@@ -1,0 +1,37 @@
+/** The end of a movement from which its range is measured: the one that squeezes the tendon less. */
+import type { Body } from './body.ts';
+import { loadingAt, type Loading } from './loading.ts';
+import type { Movement } from './movement.ts';
+
+export type MovementEnd = 'start' | 'end';
+
+/** A part of a movement by its fractions, 0 start to 1 end, `from` not above `to`. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+export const WHOLE: Stretch = { from: 0, to: 1 };
+
+/** Below this two squeezes or pulls count as equal, body weights. */
+const EQUAL_BW = 1e-9;
+
+/** The gentler end under this load: less squeeze, with equal squeeze less pull, else the start. A hold is its start. */
+export function gentleEndOf(movement: Movement, body: Body, loadKg: number): MovementEnd {
+  if (!movement.end) return 'start';
+  const start = loadingAt(movement, body, loadKg, 0);
+  const end = loadingAt(movement, body, loadKg, 1);
+  if (!start || !end) return end ? 'end' : 'start';
+  return gentlerOf(start, end) === end ? 'end' : 'start';
+}
+
+/** The fraction of the movement at a distance 0 to 1 from its gentler end. */
+export function fractionFrom(gentleEnd: MovementEnd, distance: number): number {
+  return gentleEnd === 'start' ? distance : 1 - distance;
+}
+
+function gentlerOf(start: Loading, end: Loading): Loading {
+  const squeezeBw = end.work.compressionBw - start.work.compressionBw;
+  if (Math.abs(squeezeBw) > EQUAL_BW) return squeezeBw < 0 ? end : start;
+  return end.work.tensionBw - start.work.tensionBw < -EQUAL_BW ? end : start;
+}

@@ -1,0 +1,134 @@
+/** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
+import type { Body } from './body.ts';
+import { fractionFrom, gentleEndOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
+import { loadingAt, loadingOf, type LegLoading, type Loading } from './loading.ts';
+import type { Movement } from './movement.ts';
+
+/** Moments looked at along a movement. */
+export const SAMPLES = 41;
+
+/** Seconds: the way out of the start pose, stillness, the way back. A hold spends all three in its one pose. */
+export interface RepetitionTempo {
+  readonly goSeconds: number;
+  /** Spent at the gentler end, as the house rule wants it. */
+  readonly holdSeconds: number;
+  readonly backSeconds: number;
+}
+
+/** Largest values along the part that was swept. Of the two moments, the one of larger amount with its sign. */
+export interface Peaks {
+  readonly hipFlexionDeg: number;
+  readonly trunkLeanDeg: number;
+  readonly tensionBw: number;
+  readonly compressionBw: number;
+  readonly hipMomentNm: number;
+  readonly kneeMomentNm: number;
+  readonly demand: number;
+}
+
+export interface Sweep {
+  readonly gentleEnd: MovementEnd;
+  /** The working leg under the card's own friction mode. */
+  readonly peak: Peaks;
+  /** The other leg of an asymmetric exercise; null when both do the same. */
+  readonly otherPeak: Peaks | null;
+  /** Working leg, vertical reactions only: an upper estimate for bridges, a cue and never a cap. */
+  readonly verticalOnly: Pick<Peaks, 'tensionBw' | 'compressionBw'>;
+  /** Pull and squeeze added up over one repetition, body weights times seconds. */
+  readonly tensionTimeBwS: number;
+  readonly compressionTimeBwS: number;
+}
+
+/**
+ * Peaks and time integrals of the part of a movement, 41 samples, for one repetition at a tempo. Null when any sample
+ * cannot be closed or cannot rest.
+ */
+export function sweep(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  stretch: Stretch,
+  tempo: RepetitionTempo,
+): Sweep | null {
+  const loadings = allOf(samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t)));
+  if (!loadings) return null;
+  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  const gentle = loadings[gentleEnd === 'start' ? 0 : loadings.length - 1] as Loading;
+  const others = allOf(loadings.map(({ other }) => other));
+  const vertical = verticalOf(movement, body, loadKg, loadings);
+  const added = (value: (leg: LegLoading) => number) => {
+    const meanOnTheWay = trapezoidMean(loadings.map(({ work }) => value(work)));
+    return meanOnTheWay * (tempo.goSeconds + tempo.backSeconds) + value(gentle.work) * tempo.holdSeconds;
+  };
+  return {
+    gentleEnd,
+    peak: peaksOf(
+      loadings,
+      loadings.map(({ work }) => work),
+    ),
+    otherPeak: others && peaksOf(loadings, others),
+    verticalOnly: {
+      tensionBw: largest(vertical, ({ work }) => work.tensionBw),
+      compressionBw: largest(vertical, ({ work }) => work.compressionBw),
+    },
+    tensionTimeBwS: added((leg) => leg.tensionBw),
+    compressionTimeBwS: added((leg) => leg.compressionBw),
+  };
+}
+
+/** The fractions at which a part of a movement is looked at, from its lower to its upper end; one for a hold. */
+export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): readonly number[] {
+  if (!movement.end || from === to) return [from];
+  return Array.from({ length: SAMPLES }, (_, i) =>
+    i === SAMPLES - 1 ? to : from + ((to - from) * i) / (SAMPLES - 1),
+  );
+}
+
+/** The part of a movement within `fraction` (0 to 1) of its gentler end. */
+export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
+  const [near, far] = [fractionFrom(gentleEnd, 0), fractionFrom(gentleEnd, fraction)];
+  return near < far ? { from: near, to: far } : { from: far, to: near };
+}
+
+// With fewer than two supports there is no friction to leave out, and the vertical-only answer is the answer.
+function verticalOf(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  loadings: readonly Loading[],
+): readonly Loading[] {
+  if (movement.supports.length < 2 || movement.horizontal === 'none') return loadings;
+  return loadings.map((loading) => loadingOf(movement, loading.posture, body, loadKg, 'none'));
+}
+
+function peaksOf(loadings: readonly Loading[], legs: readonly LegLoading[]): Peaks {
+  return {
+    hipFlexionDeg: largest(legs, (leg) => leg.hipFlexionDeg),
+    trunkLeanDeg: largest(loadings, (loading) => loading.trunkLeanDeg),
+    tensionBw: largest(legs, (leg) => leg.tensionBw),
+    compressionBw: largest(legs, (leg) => leg.compressionBw),
+    hipMomentNm: largestAmount(legs.map((leg) => leg.hipMomentNm)),
+    kneeMomentNm: largestAmount(legs.map((leg) => leg.kneeMomentNm)),
+    demand: largest(legs, (leg) => leg.demand),
+  };
+}
+
+function largest<T>(list: readonly T[], value: (entry: T) => number): number {
+  return list.reduce((most, entry) => Math.max(most, value(entry)), -Infinity);
+}
+
+function largestAmount(values: readonly number[]): number {
+  return values.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0);
+}
+
+function trapezoidMean(values: readonly number[]): number {
+  const [first, last] = [values[0] as number, values.at(-1) as number];
+  if (values.length === 1) return first;
+  const sum = values.reduce((total, value) => total + value, 0) - (first + last) / 2;
+  return sum / (values.length - 1);
+}
+
+function allOf<T>(list: readonly (T | null)[]): readonly T[] | null {
+  const there = list.filter((entry) => entry !== null);
+  return there.length === list.length ? there : null;
+}

@@ -1,0 +1,122 @@
+/** The limits of a stage, and what of an exercise is held against them. */
+import type { Body } from './body.ts';
+import { loadingAt, type Loading } from './loading.ts';
+import type { Movement } from './movement.ts';
+
+/** Caps of a stage; null where a cap is lifted. */
+export interface Caps {
+  readonly hipFlexionDeg: number | null;
+  readonly compressionBw: number | null;
+  readonly tensionBw: number | null;
+  readonly demand: number | null;
+  /** Factor on squeeze and pull where two supports leave the friction between them to the person. */
+  readonly supportMargin: number;
+}
+
+/** Named in this order where several are broken alike. */
+export const LIMITS = ['hipFlexion', 'compression', 'tension', 'demand'] as const;
+export type Limit = (typeof LIMITS)[number];
+
+/** What caps are compared with, least-effort friction, without the margin. */
+export interface Strain {
+  readonly hipFlexionDeg: number;
+  readonly compressionBw: number;
+  readonly tensionBw: number;
+  readonly demand: number;
+}
+
+/** Values this little above a cap, as a share of it, count as on it: the dust of interpolating to an end pose. */
+const DUST = 1e-12;
+
+/** The cap that a strain breaks by the largest share; null when all hold. */
+export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit | null {
+  const margin = movement.supports.length > 1 ? caps.supportMargin : 1;
+  const held: Readonly<Record<Limit, readonly [number, number | null]>> = {
+    hipFlexion: [strain.hipFlexionDeg, caps.hipFlexionDeg],
+    compression: [margin * strain.compressionBw, caps.compressionBw],
+    tension: [margin * strain.tensionBw, caps.tensionBw],
+    demand: [strain.demand, caps.demand],
+  };
+  let worst: Limit | null = null;
+  let most = 0;
+  for (const limit of LIMITS) {
+    const [value, cap] = held[limit];
+    if (cap === null || value <= cap + DUST * Math.max(1, Math.abs(cap))) continue;
+    const excess = (value - cap) / Math.max(cap, DUST);
+    if (worst === null || excess > most) [worst, most] = [limit, excess];
+  }
+  return worst;
+}
+
+/**
+ * The strain at fraction `t` that any load from nothing up to `loadKg` can cause; null when one of them cannot rest.
+ *
+ * Squeeze does not always rise with load: on a step a weight in the hands moves the trunk and lets the hamstrings off.
+ * A cap must also hold for whoever takes less, so every value is the largest on the way up. Angles and pull are those
+ * of either leg, since in an uneven exercise the painful one takes both parts; demand is the working leg's.
+ */
+export function strainUpTo(movement: Movement, body: Body, loadKg: number, t: number): Strain | null {
+  const at = (kg: number) => {
+    const loading = loadingAt(movement, body, kg, t);
+    return loading && strainOf(loading);
+  };
+  if (movement.loadAt === undefined || loadKg === 0) return at(loadKg);
+  const loadsKg = NODES.map((share) => share * loadKg);
+  const strains = loadsKg.map(at);
+  if (!strains.every((strain) => strain !== null)) return null;
+  const most = strains.reduce(larger);
+  const humps = (['tensionBw', 'demand'] as const).map((key) => humpKg(strains, loadsKg, key, at));
+  return humps.reduce((so, kg) => larger(so, (kg === null ? null : at(kg)) ?? so), most);
+}
+
+// Along the load pull and demand are smooth with one hump at most; five looks find it, a golden section its top.
+const NODES = [0, 0.25, 0.5, 0.75, 1];
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const SECTIONS = 20;
+
+/** The load at which one value is largest, kilograms, when that lies between the looks; null when it is at either end. */
+function humpKg(
+  strains: readonly Strain[],
+  loadsKg: readonly number[],
+  key: 'tensionBw' | 'demand',
+  at: (kg: number) => Strain | null,
+): number | null {
+  const values = strains.map((strain) => strain[key]);
+  const top = values.indexOf(Math.max(...values));
+  if (top === 0 || top === values.length - 1) return null;
+  const value = (kg: number) => at(kg)?.[key] ?? Infinity;
+  let [from, to] = [loadsKg[top - 1] as number, loadsKg[top + 1] as number];
+  let [left, right] = [to - GOLDEN * (to - from), from + GOLDEN * (to - from)];
+  let [atLeft, atRight] = [value(left), value(right)];
+  for (let section = 0; section < SECTIONS; section++) {
+    if (atLeft > atRight) {
+      [to, right, atRight] = [right, left, atLeft];
+      left = to - GOLDEN * (to - from);
+      atLeft = value(left);
+    } else {
+      [from, left, atLeft] = [left, right, atRight];
+      right = from + GOLDEN * (to - from);
+      atRight = value(right);
+    }
+  }
+  return (from + to) / 2;
+}
+
+function strainOf({ work, other }: Loading): Strain {
+  if (!other) return work;
+  return {
+    hipFlexionDeg: Math.max(work.hipFlexionDeg, other.hipFlexionDeg),
+    compressionBw: Math.max(work.compressionBw, other.compressionBw),
+    tensionBw: Math.max(work.tensionBw, other.tensionBw),
+    demand: work.demand,
+  };
+}
+
+function larger(left: Strain, right: Strain): Strain {
+  return {
+    hipFlexionDeg: Math.max(left.hipFlexionDeg, right.hipFlexionDeg),
+    compressionBw: Math.max(left.compressionBw, right.compressionBw),
+    tensionBw: Math.max(left.tensionBw, right.tensionBw),
+    demand: Math.max(left.demand, right.demand),
+  };
+}

@@ -1,0 +1,107 @@
+/** How far a movement may go under the caps, measured from its gentler end. */
+import type { Body } from './body.ts';
+import { brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
+import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
+import type { Movement } from './movement.ts';
+import { SAMPLES, stretchFrom } from './sweep.ts';
+import { poseAt } from './trajectory.ts';
+
+/** What ended a range: a cap, a pose that can no longer rest, or nothing (`full`). */
+export type RangeDecision = Limit | 'pose' | 'full';
+
+export interface AdmittedRange {
+  readonly admitted: true;
+  readonly gentleEnd: MovementEnd;
+  /** Share of the whole movement, 0 to 1; 1 for a hold. */
+  readonly fraction: number;
+  /** The part of the movement that is used. */
+  readonly stretch: Stretch;
+  /** Working hip at the far end, degrees. */
+  readonly hipFlexionDeg: number;
+  readonly decidedBy: RangeDecision;
+}
+
+/** Not even the gentler end is admitted; `pose`: it cannot rest there. */
+export interface Barred {
+  readonly admitted: false;
+  readonly barredBy: Limit | 'pose';
+}
+
+/** Within one step of 1/40 these settle a fraction to 6e-12. */
+const BISECTIONS = 32;
+
+/**
+ * The largest part of a movement, from its gentler end, on which every cap holds at any load from nothing to `loadKg`.
+ * Never wider when a cap is tightened: 40 steps to the first break, then bisection, both by yes and no alone, so that a
+ * tighter cap can only move the answer towards the gentler end.
+ */
+export function largestRange(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  caps: Caps,
+): AdmittedRange | Barred {
+  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  const breakAt = (distance: number) =>
+    breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
+  const atGentleEnd = breakAt(0);
+  if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
+  const steps = movement.end ? SAMPLES - 1 : 0;
+  for (let step = 1; step <= steps; step++) {
+    if (!breakAt(step / steps)) continue;
+    const fraction = bisect((distance) => breakAt(distance) === null, (step - 1) / steps, step / steps);
+    const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
+    return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
+  }
+  return rangeOf(movement, gentleEnd, 1, 'full');
+}
+
+/** Whether every cap holds along the whole movement, for exercises that are done in full or not at all; else which bars it. */
+export function admits(movement: Movement, body: Body, loadKg: number, caps: Caps): AdmittedRange | Barred {
+  const range = largestRange(movement, body, loadKg, caps);
+  if (!range.admitted || range.decidedBy === 'full') return range;
+  return { admitted: false, barredBy: range.decidedBy };
+}
+
+/** What breaks at fraction `t`: a cap, the pose itself, or nothing. */
+export function breakIn(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  caps: Caps,
+  t: number,
+): Limit | 'pose' | null {
+  const strain = strainUpTo(movement, body, loadKg, t);
+  return strain ? brokenCap(movement, strain, caps) : 'pose';
+}
+
+/** The last place from `holds` towards `breaks` where the yes-or-no still says yes, as near as numbers go. */
+export function bisect(isHeld: (at: number) => boolean, holds: number, breaks: number): number {
+  let [held, broken] = [holds, breaks];
+  for (let i = 0; i < BISECTIONS; i++) {
+    const middle = (held + broken) / 2;
+    if (isHeld(middle)) held = middle;
+    else broken = middle;
+  }
+  return held;
+}
+
+// Just beyond the solved range, where exactly the deciding cap is broken.
+const HAIR = 1e-6;
+
+function rangeOf(
+  movement: Movement,
+  gentleEnd: MovementEnd,
+  fraction: number,
+  decidedBy: RangeDecision,
+): AdmittedRange {
+  const far = fractionFrom(gentleEnd, fraction);
+  return {
+    admitted: true,
+    gentleEnd,
+    fraction,
+    stretch: stretchFrom(gentleEnd, fraction),
+    hipFlexionDeg: poseAt(movement, far).work.hip,
+    decidedBy,
+  };
+}

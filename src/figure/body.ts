@@ -1,0 +1,95 @@
+/** The body of one stance, from the far leg to the near arm, and the bars it takes up in the picture. */
+import type { Scene } from '../mechanics/scene.ts';
+import { armTo, fist, type Arm } from './arm.ts';
+import { chain, type Bar } from './clearance.ts';
+import { placed } from './foot.ts';
+import type { Furniture } from './furniture.ts';
+import { reachOf } from './hands.ts';
+import { headOf, type Head } from './head.ts';
+import { edged, filled, type Stroke } from './ink.ts';
+import { legOutline } from './leg.ts';
+import { shifted } from './outline.ts';
+import { along } from './plane.ts';
+import { LINE } from './proportions.ts';
+import type { Leg, Stance } from './stance.ts';
+import { torsoOutline } from './torso.ts';
+import { weightStrokes } from './weight.ts';
+
+export interface Figure {
+  readonly behind: readonly Stroke[];
+  readonly front: readonly Stroke[];
+  readonly weight: readonly Stroke[];
+  /** Weight and near arm, drawn over the hip's angle. */
+  readonly over: readonly Stroke[];
+  readonly head: Head;
+  readonly arm: Arm;
+  readonly bars: readonly Bar[];
+}
+
+/** How far the far leg of a symmetric pose stands ahead, so that both are seen. */
+const FAR_LEG = 0.04;
+
+/**
+ * The figure in a stance. The working leg is solid and nearest; the other leg is white with a line round it. When both
+ * legs work, both are solid. `behind` is drawn before what stands between the legs, `front` after it.
+ */
+export function figureOf(scene: Scene, stance: Stance, furniture: Furniture): Figure {
+  const { heightM, pose, hip, shoulder, lyingY } = stance;
+  const head = headOf(stance);
+  const arm = armTo(shoulder, reachOf(scene, stance, furniture.handRest, head.centre), heightM, lyingY);
+  const edge = LINE.edge * heightM;
+  const near = legOutline(hip, stance.work, heightM, 0);
+  const weight = scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand);
+  return {
+    behind: [farLeg(stance)],
+    front: [
+      filled(head.neck, 'body'),
+      edged(head.face, 'body', 'paperWhite', edge * 0.6),
+      filled(head.hair, 'otherLegLine'),
+      filled(torsoOutline(pose, hip, heightM, lyingY), 'body'),
+      edged(near, 'workLeg', 'paperWhite', edge),
+    ],
+    weight,
+    over: [
+      ...weight,
+      edged(arm.outline, 'arm', 'paperWhite', edge),
+      ...(scene.weight?.at === 'hands'
+        ? [edged(fist(arm.hand, heightM), 'arm', 'paperWhite', edge * 0.7)]
+        : []),
+    ],
+    head,
+    arm,
+    bars: barsOf(stance, head, arm),
+  };
+}
+
+function farLeg({ hip, work, other, symmetric, heightM }: Stance): Stroke {
+  if (!symmetric)
+    return edged(legOutline(hip, other, heightM, 0), 'paperWhite', 'otherLegLine', LINE.outline * heightM);
+  const outline = shifted(legOutline(hip, work, heightM, 0), FAR_LEG * heightM, 0);
+  return edged(outline, 'workLeg', 'paperWhite', LINE.edge * heightM);
+}
+
+// Radii a little over the drawn girths: words keep clear of what they cover, not of what they average.
+function barsOf(stance: Stance, head: Head, { elbow, hand }: Arm): readonly Bar[] {
+  const { heightM, hip, shoulder, work, other } = stance;
+  const leg = (points: Leg) => {
+    const { ankle, forward } = placed(points, heightM);
+    const sole = [along(ankle, -0.035 * heightM, forward), along(ankle, 0.115 * heightM, forward)];
+    return [
+      ...chain([hip, points.knee], 0.058 * heightM),
+      ...chain([points.knee, points.ankle], 0.042 * heightM),
+      ...chain(sole, 0.042 * heightM),
+    ];
+  };
+  return [
+    ...chain([hip, shoulder], 0.073 * heightM),
+    ...chain([shoulder, head.centre], 0.03 * heightM),
+    { a: head.centre, b: head.centre, radiusM: 0.073 * heightM },
+    ...chain([shoulder, elbow], 0.03 * heightM),
+    ...chain([elbow, hand], 0.03 * heightM),
+    { a: hand, b: along(hand, 0.03 * heightM, { x: 0, y: -1 }), radiusM: 0.03 * heightM },
+    ...leg(work),
+    ...(stance.symmetric ? [] : leg(other)),
+  ];
+}

@@ -1,0 +1,66 @@
+/** A foot that stands on its ground, bends its toes there, and never sinks into it. */
+import type { Point } from '../mechanics/pose.ts';
+import type { Knot } from './outline.ts';
+import { corner } from './outline.ts';
+import { along, clamp, directionFrom, turned } from './plane.ts';
+import { FOOT_KNOTS } from './proportions.ts';
+import type { Leg } from './stance.ts';
+
+// A hanging foot gives way to the ground by turning at the ankle, the smaller turn first.
+const GIVE_STEP_DEG = 4;
+const GIVE_MOST_DEG = 96;
+const TOE_BEND_MOST_RAD = 1.3;
+
+/** The foot's skin from the front of the ankle round the toes and the sole to the back of the heel, metres. */
+export function footKnots(leg: Leg, heightM: number): readonly Knot[] {
+  const { ankle, forward } = placed(leg, heightM);
+  const dorsal = { x: -forward.y, y: forward.x };
+  const at = (name: keyof typeof FOOT_KNOTS): Point => {
+    const knot = FOOT_KNOTS[name];
+    return along(along(ankle, knot.forward * heightM, forward), -knot.down * heightM, dorsal);
+  };
+  const ball = at('ball');
+  const bend = toeBend(ball, at('tip'), at('toeSole'), leg.groundY);
+  const toe = (name: keyof typeof FOOT_KNOTS) => turned(at(name), ball, bend);
+  return [
+    at('instep'),
+    toe('toeTop'),
+    toe('tip'),
+    corner(toe('toeSole')),
+    corner(ball),
+    corner(at('heel')),
+    at('heelBack'),
+  ];
+}
+
+/** Ankle and direction of the sole after a hanging foot has given way to the ground. */
+export function placed(leg: Leg, heightM: number): { readonly ankle: Point; readonly forward: Point } {
+  const forward = directionFrom(leg.heel, leg.fore);
+  if (leg.planted) return { ankle: leg.ankle, forward };
+  const origin = { x: 0, y: 0 };
+  const turns = Array.from(
+    { length: GIVE_MOST_DEG / GIVE_STEP_DEG },
+    (_, index) => (index + 1) * GIVE_STEP_DEG,
+  );
+  const tried = [0, ...turns.flatMap((deg) => [-deg, deg])].map((deg) =>
+    turned(forward, origin, (deg * Math.PI) / 180),
+  );
+  const clears = tried.find((direction) => lowestOf(leg.ankle, direction, heightM) >= leg.groundY);
+  return { ankle: leg.ankle, forward: clears ?? forward };
+}
+
+function lowestOf(ankle: Point, forward: Point, heightM: number): number {
+  const dorsal = { x: -forward.y, y: forward.x };
+  const heights = Object.values(FOOT_KNOTS).map(
+    (knot) => along(along(ankle, knot.forward * heightM, forward), -knot.down * heightM, dorsal).y,
+  );
+  return Math.min(...heights);
+}
+
+// Toes under the ground bend up about the ball of the foot until they lie along it.
+function toeBend(ball: Point, tip: Point, toeSole: Point, groundY: number): number {
+  if (Math.min(tip.y, toeSole.y) >= groundY - 1e-9) return 0;
+  const toes = directionFrom(ball, toeSole);
+  const needed = Math.asin(clamp(-toes.y, -1, 1));
+  return clamp(needed, 0, TOE_BEND_MOST_RAD);
+}

@@ -1,0 +1,100 @@
+/** The hip's bend as an arc from the backward-lengthened pelvis line to the thigh, with its degrees in a free place. */
+import type { Point } from '../mechanics/pose.ts';
+import { captionHalf, edged, lined, type Caption, type Stroke } from './ink.ts';
+import { clearanceOf, chain, type Bar } from './clearance.ts';
+import { arc, circle, polyline } from './outline.ts';
+import { along, directionFrom, distance, opposite, turnFrom, turned, upwardAt } from './plane.ts';
+import { LETTER, LINE } from './proportions.ts';
+import type { Stance } from './stance.ts';
+
+export interface HipAngle {
+  readonly strokes: readonly Stroke[];
+  readonly caption: Caption;
+  /** The lines of the sign itself, for what comes after to keep clear of. */
+  readonly bars: readonly Bar[];
+}
+
+const RADIUS = 0.145;
+const TAIL = 0.175;
+/** Under this the arc would be shorter than its own line is wide; the two lines lie upon each other. */
+const ARC_FROM_RAD = 0.06;
+const ARC_BARS = 8;
+
+/**
+ * The sign of a stance's hip angle. `hipFlexionDeg` is printed as it is given; the arc shows the posture's own angle.
+ * With a rounded back it starts from the pelvis, whose bend to the thigh is what the number counts.
+ */
+export function hipAngle(stance: Stance, hipFlexionDeg: number, taken: readonly Bar[]): HipAngle {
+  const { hip, work, pose, heightM } = stance;
+  const tail = opposite(upwardAt(pose.trunk - (pose.lumbar ?? 0)));
+  const thigh = directionFrom(hip, work.knee);
+  const radius = RADIUS * heightM;
+  const sweep = turnFrom(tail, thigh);
+  const start = along(hip, radius, tail);
+  const tailEnd = along(hip, TAIL * heightM, tail);
+  const turnedBy = (share: number) => turned(start, hip, sweep * share);
+  const bars = [
+    ...chain([hip, tailEnd], 0.012),
+    ...chain(
+      Array.from({ length: ARC_BARS + 1 }, (_, index) => turnedBy(index / ARC_BARS)),
+      (LINE.arc * heightM) / 2,
+    ),
+  ];
+  const sizeM = LETTER * heightM;
+  const text = `${hipFlexionDeg < 0 ? '−' : ''}${Math.abs(hipFlexionDeg)}°`;
+  const wished = along(hip, 1.45 * radius, directionFrom(hip, turnedBy(0.5)));
+  const centre = freePlace({ text, centre: wished, sizeM, paint: 'arc' }, hip, [...taken, ...bars], heightM);
+  return {
+    strokes: signStrokes(stance, start, tailEnd, sweep),
+    caption: { text, centre, sizeM, paint: 'arc' },
+    bars,
+  };
+}
+
+function signStrokes(
+  { hip, heightM }: Stance,
+  start: Point,
+  tailEnd: Point,
+  sweep: number,
+): readonly Stroke[] {
+  const width = LINE.arc * heightM;
+  const line = polyline([hip, tailEnd], false);
+  const under = lined(line, 'paperWhite', width * 1.7);
+  const tail = lined(line, 'arc', width * 0.85, [0.026, 0.016]);
+  const joint = edged(circle(hip, 0.011 * heightM), 'arc', 'paperWhite', width * 0.55);
+  if (Math.abs(sweep) < ARC_FROM_RAD) return [under, tail, joint];
+  const bow = arc(hip, start, sweep);
+  return [lined(bow, 'paperWhite', width * 2), under, tail, lined(bow, 'arc', width), joint];
+}
+
+// Rings about the hip, nearest first; on each ring the direction nearest to the wished place wins.
+const RINGS = [1.45, 1.7, 1.95, 2.2, 2.5, 2.8, 3.2, 3.6] as const;
+const DIRECTIONS = 32;
+const SPARE_M = 0.015;
+
+function freePlace(caption: Caption, hip: Point, taken: readonly Bar[], heightM: number): Point {
+  const half = captionHalf(caption);
+  const first = directionFrom(hip, caption.centre);
+  const places = RINGS.flatMap((ring) =>
+    Array.from({ length: DIRECTIONS }, (_, index) => {
+      const away = (index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2);
+      return along(
+        hip,
+        ring * RADIUS * heightM,
+        turned(first, { x: 0, y: 0 }, (away * 2 * Math.PI) / DIRECTIONS),
+      );
+    }),
+  ).map((centre) => ({ centre, cost: distance(centre, caption.centre) + 0.5 * distance(centre, hip) }));
+  const free = [...places]
+    .sort((a, b) => a.cost - b.cost)
+    .find(({ centre }) => {
+      const box = {
+        a: { x: centre.x - half.x, y: centre.y },
+        b: { x: centre.x + half.x, y: centre.y },
+        radiusM: half.y,
+      };
+      return centre.y - half.y > SPARE_M && clearanceOf(box, taken) > SPARE_M;
+    });
+  // Nothing free within three hand breadths: over the trunk's own height there always is.
+  return free?.centre ?? { x: hip.x, y: hip.y + 0.75 * heightM };
+}

@@ -1,0 +1,56 @@
+/** A drawing as SVG text: classes for its paints, no style attributes and no ids, so that any page can hold many. */
+import type { Drawing, Label, Paint, Shape } from './drawing.ts';
+
+/** Colours for a picture that stands alone; inside a page the style sheet gives them by class. */
+export type Colours = Readonly<Record<Paint, string>>;
+
+/**
+ * SVG text of a drawing. With `alt` it is an image of that name, without (null) it is hidden from assistive technology,
+ * for a picture whose text stands beside it. Classes are `fill-<paint>` and `line-<paint>`.
+ */
+export function svgOf(drawing: Drawing, alt: string | null, colours: Colours | null = null): string {
+  const { x, y, width, height } = drawing.viewBox;
+  const role = alt === null ? 'aria-hidden="true"' : `role="img" aria-label="${escaped(alt)}"`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${width} ${height}" ${role} stroke-linejoin="round" stroke-linecap="round">`,
+    ...drawing.shapes.map((shape) => shapeText(shape, colours)),
+    ...drawing.labels.map((label) => labelText(label, colours)),
+    '</svg>',
+  ].join('');
+}
+
+function shapeText({ d, fill, stroke, width, dash, cap }: Shape, colours: Colours | null): string {
+  const classes = [
+    ...(fill === null ? [] : [`fill-${fill}`]),
+    ...(stroke === null ? [] : [`line-${stroke}`]),
+  ];
+  return [
+    `<path class="${classes.join(' ')}"`,
+    fill === null ? ' fill="none"' : colourAttribute('fill', fill, colours),
+    stroke === null ? '' : `${colourAttribute('stroke', stroke, colours)} stroke-width="${width}"`,
+    stroke !== null && cap === 'butt' ? ' stroke-linecap="butt"' : '',
+    dash === null ? '' : ` stroke-dasharray="${dash.join(' ')}"`,
+    ` d="${d}"/>`,
+  ].join('');
+}
+
+function labelText({ text, x, y, anchor, size, paint, weight }: Label, colours: Colours | null): string {
+  return [
+    `<text class="fill-${paint}"${colourAttribute('fill', paint, colours)} x="${x}" y="${y}" font-size="${size}"`,
+    anchor === 'start' ? '' : ` text-anchor="${anchor}"`,
+    weight === 'bold' ? ' font-weight="700"' : '',
+    `>${escaped(text)}</text>`,
+  ].join('');
+}
+
+function colourAttribute(name: 'fill' | 'stroke', paint: Paint, colours: Colours | null): string {
+  return colours === null ? '' : ` ${name}="${colours[paint]}"`;
+}
+
+function escaped(text: string): string {
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
+}

@@ -2,9 +2,9 @@
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
 import { ahead, count, type DayMask, daysIn, gaps, has, maskOf, weekdaysIn } from './circle.ts';
 import { place, type Placement, type Puzzle } from './place.ts';
-import { clockOf, puzzleOf, type SortedWish, sortWish } from './puzzle.ts';
+import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from './reason.ts';
-import type { Recoverer, Recovery, RecoveryRules } from './recovery.ts';
+import type { Recoverer, Recovery } from './recovery.ts';
 import type { WeekWish } from './wish.ts';
 
 export interface WeekPlan {
@@ -50,7 +50,7 @@ export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-poi
  * The best week for the wish, or why there is none. What does not fit is given up in the order of house rules 6: a
  * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left.
  */
-export function planWeek(wish: WeekWish, person: Recoverer, rules: RecoveryRules): WeekPlan | NoWeek {
+export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): WeekPlan | NoWeek {
   const sorted = sortWish(wish);
   const clock = clockOf(wish, person, rules);
   const puzzle = puzzleOf(wish, sorted, clock, person, rules);

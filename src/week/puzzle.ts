@@ -3,6 +3,7 @@ import type { HardEvent } from './arrange.ts';
 import { EVERY_DAY, maskOf } from './circle.ts';
 import { runLoad } from './hardRun.ts';
 import type { Puzzle } from './place.ts';
+import type { Setting } from './reason.ts';
 import {
   calendarDays,
   liftRecovery,
@@ -12,6 +13,11 @@ import {
   type RecoveryRules,
 } from './recovery.ts';
 import type { FixedPoint, HillsAndFast, WeekWish, WishedRun } from './wish.ts';
+
+/** The clock, and how many sessions a week are kept before a hard run is dropped. */
+export interface WeekRules extends RecoveryRules {
+  readonly leastLifts: Setting;
+}
 
 const DAYS_APART: Readonly<Record<HillsAndFast, number>> = { 'never-one-week': 8, 'never-neighbours': 2 };
 
@@ -57,7 +63,7 @@ export function puzzleOf(
   { fixed, hardRuns, easyRuns }: SortedWish,
   clock: Clock,
   person: Recoverer,
-  rules: RecoveryRules,
+  rules: WeekRules,
 ): Puzzle {
   const days = (kind: FixedPoint['recovery'] | 'easy-run') =>
     calendarDays(recoveryHours(kind, person, rules).hours);
@@ -77,6 +83,7 @@ export function puzzleOf(
   return {
     lifts: {
       perWeek: Math.min(7, wish.lifts.perWeek),
+      least: rules.leastLifts.value,
       days: maskOf(wish.lifts.days),
       gapDays: clock.liftGapDays,
       onClock: wish.lifts.kind !== 'light',

@@ -11,6 +11,7 @@ export const clock = {
   slowFactor: choice(1.5),
   weeksAwayCount: choice(4),
   noviceYears: choice(1),
+  leastLifts: choice(2),
 };
 
 export const running = {

@@ -5,7 +5,8 @@ import type { ProtocolFrontMatter } from '../../src/content/schema/protocol.ts';
 import type { ActivityRule } from '../../src/week/activities.ts';
 import type { FlareRules, MissedRules } from '../../src/week/flare.ts';
 import type { MorningRules, PainRules } from '../../src/week/morning.ts';
-import type { Recoverer, RecoveryRules } from '../../src/week/recovery.ts';
+import type { WeekRules } from '../../src/week/puzzle.ts';
+import type { Recoverer } from '../../src/week/recovery.ts';
 import type { RunDecisionRules, RunFacts } from '../../src/week/runDecision.ts';
 import type { RunningPlanRules } from '../../src/week/runningPlan.ts';
 import type { SittingRules } from '../../src/week/sitting.ts';
@@ -17,7 +18,7 @@ type Stage = ProtocolFrontMatter['stages'][number];
 
 describe('house numbers come from the protocol as they stand', () => {
   it('fits every rule the week takes', () => {
-    expectTypeOf<ProtocolFrontMatter['week']>().toExtend<RecoveryRules>();
+    expectTypeOf<ProtocolFrontMatter['week']>().toExtend<WeekRules>();
     expectTypeOf<ProtocolFrontMatter['runningRules']>().toExtend<
       RunningPlanRules & RunDecisionRules & StepRateRules
     >();

@@ -229,6 +229,10 @@ export const protocolSchema = across(
         ),
         weeksAwayCount: about('So many weeks away or more count as away.', setting(wholeFrom(1, 52))),
         noviceYears: about('Fewer years of training count as novice.', setting(from(0, 10, 'years'))),
+        leastLifts: about(
+          'Sessions a week that are kept before a hard run is dropped.',
+          setting(wholeFrom(1, 7)),
+        ).default({ value: 2, mark: 'choice' }),
       }),
     ),
     runningRules: about(

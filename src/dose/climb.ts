@@ -11,6 +11,7 @@ import {
   type Measured,
 } from './growth.ts';
 import type { Amount, Change, Limit, Prescribed, Stopped } from './rung.ts';
+import { mayChange } from './kinds.ts';
 import { daySeconds } from './session.ts';
 import { cardOf, type LadderExercise, type Standing, type StepRules } from './step.ts';
 
@@ -97,7 +98,8 @@ export function moveOf(
 
 /** The entries of a progression in the order in which they are asked. Without a weight: repetitions, lever, range, load (rules 4). */
 export function entriesOf({ progression }: LadderExercise, { loadKg, dose }: Prescribed): readonly Change[] {
-  const unloaded = loadKg === 0 && dose.repetitions !== null && progression.some(isLoad);
+  const loadable = mayChange(dose.kind, 'load') && progression.some((entry) => entry.change === 'load');
+  const unloaded = loadable && loadKg === 0 && dose.repetitions !== null;
   if (!unloaded) return progression;
   const order: readonly ChangeKind[] = ['repetitions', 'lever', 'range', 'load'];
   const first = order.flatMap(
@@ -194,10 +196,6 @@ function timed({ exercises }: Climb, now: readonly Prescribed[], index: number) 
   const { setUpSeconds, sideChangeSeconds } = exercise;
   const { legs } = cardOf(exercise, at);
   return { exercise: at.exercise, dose: at.dose, legs, setUpSeconds, sideChangeSeconds };
-}
-
-function isLoad(entry: Change): boolean {
-  return entry.change === 'load';
 }
 
 // Repetitions and a harder card come before a first weight even where the progression does not name them.

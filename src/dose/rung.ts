@@ -61,8 +61,9 @@ export interface Changed {
   readonly exercise: string;
   readonly from: Amount;
   readonly to: Amount;
-  /** What the progression would have liked; more than `to` where `stoppedBy` says what stood against it. */
+  /** What the progression would have liked. */
   readonly wished: Amount;
+  /** What stood against the whole of it, so that less was taken or something eased; null when nothing did. */
   readonly stoppedBy: Limit | null;
   /** What was taken down so that the step stays small enough. */
   readonly eased: readonly {

@@ -43,7 +43,7 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
         <h2 id="next-heading">${nextSession.heading}</h2>
         <p class="when">${nextSession.when}</p>
         <p>${nextSession.minutes}</p>
-        ${glanceHtml(programme, labels)}
+        ${glanceHtml(programme)}
       </div>
       <div class="why">
         ${programme.opening.map((sentence) => html`<p>${sentence}</p> `)}
@@ -55,9 +55,9 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
 }
 
 /** The session in as many lines as it has exercises; each leads to its place below. */
-function glanceHtml({ exercises }: Programme, labels: LeafletLabels): Html {
+function glanceHtml({ exercises }: Programme): Html {
   if (exercises.length === 0) return nothing;
-  return html`<ol class="glance" aria-label="${labels.atAGlance}">
+  return html`<ol class="glance">
     ${exercises.map(
       ({ title, dose }, at) =>
         html`<li>

@@ -11,7 +11,7 @@ import { listHtml, proseHtml } from './parts/prose.ts';
 import { hangHtml, partHtml, sectionHtml } from './parts/section.ts';
 import { tableHtml } from './parts/table.ts';
 import { decidedHtml } from './record/decided.ts';
-import { ladderHtml } from './record/ladder.ts';
+import { ladderHtml } from './record/charts.ts';
 import { reasonsHtml } from './record/reasons.ts';
 
 /** The file `record.html` as text; its print form is the same sheet with everything unfolded. */

@@ -32,5 +32,5 @@ function rowHtml([first = '', ...others]: readonly string[]): Html {
 
 /** The same in a frame that scrolls sideways by itself where a wide table does not fit. */
 export function wideTableHtml(table: Html, label: string): Html {
-  return html`<div class="wide" role="region" aria-label="${label}" tabindex="0">${table}</div> `;
+  return html`<div class="wide" role="group" aria-label="${label}" tabindex="0">${table}</div> `;
 }

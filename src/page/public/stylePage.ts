@@ -9,9 +9,8 @@ import { logHtml } from '../parts/log.ts';
 import { toolsHtml } from '../parts/masthead.ts';
 import { hangHtml, sectionHtml } from '../parts/section.ts';
 import { stepsHtml } from '../parts/steps.ts';
-import { ladderHtml } from '../record/ladder.ts';
+import { ladderHtml, rulerHtml } from '../record/charts.ts';
 import { reasonsHtml } from '../record/reasons.ts';
-import { rulerHtml } from '../record/ruler.ts';
 import {
   sampleCaution,
   sampleEmergency,

@@ -5,7 +5,7 @@ import { html, nothing, type Html } from '../html.ts';
 import { listHtml } from '../parts/prose.ts';
 import { tableHtml } from '../parts/table.ts';
 import { reasonsHtml } from './reasons.ts';
-import { rulerHtml } from './ruler.ts';
+import { rulerHtml } from './charts.ts';
 
 type Decided = ProgrammeRecord['exercises'][number];
 

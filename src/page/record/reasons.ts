@@ -30,15 +30,21 @@ export function reasonsHtml(
   );
 }
 
+/** A cell that does not apply keeps its place in the file, out of sight. */
 function rowHtml(cell: Cell, label: string, labels: RecordLabels): Html {
-  return html`<tr>
-    <th scope="row">${label}</th>
+  const cells = html`<th scope="row">${label}</th>
     <td ${cellAttributes(cell)}>${cell.text}</td>
     <td>${cell.rule}</td>
     <td>${inputsText(cell)}</td>
     <td>${labels.decided[cell.decidedBy]}</td>
-    <td>${cell.source.cite} <span class="mark">${cell.source.mark}</span></td>
-  </tr> `;
+    <td>${cell.source.cite} <span class="mark">${cell.source.mark}</span></td>`;
+  return cell.text === ''
+    ? html`<tr hidden>
+        ${cells}
+      </tr> `
+    : html`<tr>
+        ${cells}
+      </tr> `;
 }
 
 function inputsText({ inputs }: Cell): string {

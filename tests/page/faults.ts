@@ -1,0 +1,31 @@
+/** Pages with one fault each, seeded into a good one: the checkers are checked by them. */
+
+export interface Fault {
+  readonly name: string;
+  /** What the checker must name. */
+  readonly seen: string;
+  readonly spoil: (markup: string) => string;
+}
+
+/** Puts `piece` at the start of the main part. */
+function within(piece: string): (markup: string) => string {
+  return (markup) => markup.replace('<main>', `<main>${piece}`);
+}
+
+export const AXE_FAULTS: readonly Fault[] = [
+  { name: 'a picture without text', seen: 'svg-img-alt', spoil: within('<svg role="img" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>') },
+  { name: 'pale text', seen: 'color-contrast', spoil: (markup) => markup.replaceAll(/--quiet:#[0-9a-f]{6}/g, '--quiet:#b9c0c4') },
+  { name: 'no language', seen: 'html-has-lang', spoil: (markup) => markup.replace(/<html lang="[^"]*"/, '<html') },
+  { name: 'a button without a name', seen: 'button-name', spoil: within('<button type="button"></button>') },
+  { name: 'buttons too small to hit', seen: 'target-size', spoil: within('<p><button type="button" class="tiny">a</button><button type="button" class="tiny">b</button></p><style>.tiny{width:9px;height:9px;padding:0;border:0;font-size:6px}</style>') },
+  { name: 'zoom forbidden', seen: 'meta-viewport', spoil: (markup) => markup.replace('initial-scale=1', 'initial-scale=1, user-scalable=no') },
+  { name: 'a skipped heading', seen: 'heading-order', spoil: within('<h6>Too deep</h6>') },
+]; // prettier-ignore
+
+export const VALIDATE_FAULTS: readonly Fault[] = [
+  { name: 'an id twice', seen: 'no-dup-id', spoil: within('<p id="exercise-1">a</p>') },
+  { name: 'a style attribute', seen: 'no-inline-style', spoil: within('<p style="color:red">a</p>') },
+  { name: 'an element left open', seen: 'no-implicit-close', spoil: within('<div><p>a</div>') },
+  { name: 'a paragraph straight in a list', seen: 'element-permitted-content', spoil: within('<ul><p>a</p></ul>') },
+  { name: 'a made-up attribute value', seen: 'attribute-allowed-values', spoil: within('<table><caption>a</caption><tbody><tr><th scope="sideways">a</th></tr></tbody></table>') },
+]; // prettier-ignore

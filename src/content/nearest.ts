@@ -3,18 +3,28 @@ import { distance } from 'fastest-levenshtein';
 
 /**
  * The known word nearest to what was written, or null when none is near: at most one letter in three may differ, and
- * never more than four. Case does not count. @example nearest('masKg', ['massKg', 'alias']) // => 'massKg'
+ * never more than four. Case does not count; two letters that changed places count as one.
+ * @example nearest('masKg', ['massKg', 'alias']) // => 'massKg'
  */
 export function nearest(written: string, known: readonly string[]): string | null {
   const lower = written.toLowerCase();
   let best: { word: string; away: number } | null = null;
   for (const word of known) {
-    const away = distance(lower, word.toLowerCase());
-    if (away <= limit(word, written) && (best === null || away < best.away)) best = { word, away };
+    const most = limit(word, written);
+    if (Math.abs(word.length - written.length) > most) continue;
+    const away = letters(lower, word.toLowerCase());
+    if (away <= most && (best === null || away < best.away)) best = { word, away };
   }
   return best?.word ?? null;
 }
 
 function limit(word: string, written: string): number {
   return Math.min(4, Math.floor(Math.max(word.length, written.length) / 3));
+}
+
+// The distance of the library counts "alais" for "alias" as two; it is the commonest slip of all.
+function letters(written: string, word: string): number {
+  const from = [...written].findIndex((letter, index) => letter !== word[index]);
+  const turned = `${written.slice(0, from)}${written[from + 1] ?? ''}${written[from] ?? ''}${written.slice(from + 2)}`;
+  return from !== -1 && turned === word ? 1 : distance(written, word);
 }

@@ -18,7 +18,7 @@ import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem, type ProblemCode, type ProblemWords } from './problem.ts';
 import { placeAt, type SourceText } from './sourceText.ts';
 import { tooDeepAt } from './yamlDepth.ts';
-import { yamlFix } from './yamlFix.ts';
+import { yamlWords } from './yamlWords.ts';
 
 export interface YamlReading {
   readonly contents: Node | null;
@@ -79,12 +79,8 @@ function firstOfEachLine(document: Document, source: SourceText, offset: number)
     });
 }
 
-function wordsOf(error: YAMLError): ProblemWords {
-  return {
-    found: `YAML with a slip: ${error.message.split('\n')[0]}`,
-    expected: 'keys and values that YAML can read',
-    fix: yamlFix(error.code),
-  };
+function wordsOf({ code, message }: YAMLError): ProblemWords {
+  return { expected: 'keys and values that YAML can read', ...yamlWords(code, message) };
 }
 
 function plainValue(node: unknown, path: Path, report: Report): unknown {

@@ -269,10 +269,16 @@ export const consultSchema = across(
       dateOrNull(value.startOn),
       dateOrNull(value.reviewOn),
     ];
-    if (seenOn !== null && startOn !== null && startOn < seenOn)
-      wrong(['startOn'], `not before seenOn (${seenOn})`);
-    if (startOn !== null && reviewOn !== null && reviewOn <= startOn)
-      wrong(['reviewOn'], `after startOn (${startOn})`);
+    if (seenOn !== null && startOn !== null && startOn < seenOn) {
+      wrong(['startOn'], `not before seenOn (${seenOn})`, {
+        fix: `write ${seenOn} or a later day, or mend seenOn`,
+      });
+    }
+    if (startOn !== null && reviewOn !== null && reviewOn <= startOn) {
+      wrong(['reviewOn'], `after startOn (${startOn})`, {
+        fix: `write a day after ${startOn}, or mend startOn`,
+      });
+    }
     if (value.side === 'both' && value.worseSide === undefined)
       wrong(['worseSide'], 'there when side is both', { missing: true });
   },

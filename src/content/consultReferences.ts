@@ -1,0 +1,108 @@
+/** What a consult says of the library: protocol, cards, tests, country, cells. */
+import { distance } from 'fastest-levenshtein';
+import type { z } from 'zod';
+import type { FrontMatter } from './frontMatter.ts';
+import { listed } from './inWords.ts';
+import { issueWords, problemsOf } from './issue.ts';
+import type { Library, Protocol } from './library.ts';
+import { placeOfValue, writtenAt } from './locate.ts';
+import { nearest } from './nearest.ts';
+import { pathText, type Path } from './path.ts';
+import { errorAt, type Problem, type ProblemCode } from './problem.ts';
+import { checkCard } from './reference.ts';
+import type { ConsultFrontMatter } from './schema/consult.ts';
+import { OVERRIDES } from './schema/override.ts';
+
+/** Everything the consult names that the library does not know. */
+export function consultReferences(
+  front: FrontMatter,
+  consult: ConsultFrontMatter,
+  library: Library,
+): Problem[] {
+  const cards = [...library.exercises.keys()];
+  const protocol = library.protocols.get(consult.protocol);
+  return [
+    ...checkCard(front, ['protocol'], consult.protocol, [...library.protocols.keys()], 'protocols'),
+    ...checkCountry(front, consult.country, Object.keys(library.clinic.emergency)),
+    ...(protocol === undefined ? [] : checkStage(front, consult.stage, protocol)),
+    ...consult.testedSets.flatMap(({ card }, index) =>
+      checkCard(front, ['testedSets', index, 'card'], card, cards),
+    ),
+    ...checkTests(front, consult, [...(protocol?.tests.map(({ id }) => id) ?? []), ...cards]),
+    ...consult.overrides.flatMap((override, index) =>
+      checkOverride(front, override, ['overrides', index], cards),
+    ),
+  ];
+}
+
+function wrong(
+  front: FrontMatter,
+  code: ProblemCode,
+  path: Path,
+  words: { readonly expected: string; readonly fix: string },
+): Problem {
+  return errorAt(placeOfValue(front, path), code, {
+    path: pathText(path),
+    found: writtenAt(front, path),
+    ...words,
+  });
+}
+
+function checkCountry(front: FrontMatter, country: string, known: readonly string[]): Problem[] {
+  if (known.includes(country)) return [];
+  const expected = `one of the countries in clinic.md: ${listed(known, 'or')}`;
+  const fix = `add the emergency wording for ${country} to clinic.md, or write one of its countries`;
+  return [wrong(front, 'no-such-country', ['country'], { expected, fix })];
+}
+
+function checkStage(
+  front: FrontMatter,
+  stage: ConsultFrontMatter['stage'],
+  { id, stages }: Protocol,
+): Problem[] {
+  const keeps = stages.at(-1)?.name === 'keep';
+  const numbers = stages.slice(0, keeps ? -1 : undefined).map((_, index) => index + 1);
+  const known = ['auto', ...numbers, ...(keeps ? ['keep'] : [])];
+  if (known.includes(stage)) return [];
+  const expected = `a stage of ${id}: ${listed(known, 'or')}`;
+  return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: 'write one of these' })];
+}
+
+// A clinic may note tests its protocol does not know; one letter or two beside a known one is a slip.
+const SLIP = 2;
+
+function checkTests(front: FrontMatter, { tests }: ConsultFrontMatter, known: readonly string[]): Problem[] {
+  return tests.flatMap(({ test }, index) => {
+    const meant = known.includes(test) ? null : nearest(test, known);
+    if (meant === null || distance(test, meant) > SLIP) return [];
+    const expected = `another name, or ${meant} if that is meant`;
+    return [wrong(front, 'wrong-word', ['tests', index, 'test'], { expected, fix: `write ${meant}` })];
+  });
+}
+
+function checkOverride(
+  front: FrontMatter,
+  { path: target, value }: ConsultFrontMatter['overrides'][number],
+  at: Path,
+  cards: readonly string[],
+): Problem[] {
+  const [card = '', cell = ''] = target.split('.');
+  const path = [...at, 'path'];
+  const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)
+    ? OVERRIDES[cell as keyof typeof OVERRIDES]
+    : undefined;
+  if (cellShape === undefined)
+    return [...checkCard(front, path, card, cards), unknownCell(front, path, card, cell)];
+  const parsed = cellShape.safeParse(value, { error: issueWords });
+  const issues = parsed.success ? [] : problemsOf(front, cellShape, parsed.error.issues, [...at, 'value']);
+  return [...checkCard(front, path, card, cards), ...issues];
+}
+
+function unknownCell(front: FrontMatter, path: Path, card: string, cell: string): Problem {
+  const cells = Object.keys(OVERRIDES);
+  const meant = nearest(cell, cells);
+  return wrong(front, 'wrong-word', path, {
+    expected: `a card and one of ${listed(cells, 'or')}`,
+    fix: meant === null ? `write a cell of the dosage table after ${card}.` : `write ${card}.${meant}`,
+  });
+}

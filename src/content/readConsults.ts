@@ -1,0 +1,147 @@
+/** The consult files of a clinic, read and checked against its library. */
+import { consultId, consultOf } from './consult.ts';
+import { consultReferences } from './consultReferences.ts';
+import { isHidden, nameOf } from './fileName.ts';
+import type { FrontMatter } from './frontMatter.ts';
+import { FOLDERS } from './kind.ts';
+import type { Consult, Library } from './library.ts';
+import { placeOfValue } from './locate.ts';
+import { valueAt } from './path.ts';
+import { placesIn, type PlaceOf } from './place.ts';
+import { errorAt, sortProblems, type Problem } from './problem.ts';
+import { readFile } from './readFile.ts';
+import { ID_PATTERN } from './schema/words.ts';
+import type { SourceFile } from './source.ts';
+import { topOf } from './sourceText.ts';
+
+export interface ConsultsReading {
+  /** Every revision without a Problem, by alias, then by revision. */
+  readonly consults: readonly Consult[];
+  /** Of each alias the highest revision, unless that one, or one that may be higher, has a Problem. */
+  readonly current: readonly Consult[];
+  /** Aliases whose programme must not be written because of a Problem. */
+  readonly stopped: readonly string[];
+  readonly problems: readonly Problem[];
+  /** A consult goes by its id `alias-r2`, or by its alias for the highest revision. */
+  readonly placeOf: PlaceOf;
+  readonly count: number;
+}
+
+/**
+ * Reads the `.md` files below `consults/`; the keys in a file decide whose it is, not its name. `library`: null when
+ * there is none for its own Problems; then nothing is checked against it.
+ */
+export function readConsults(files: readonly SourceFile[], library: Library | null): ConsultsReading {
+  const inFolder = files.filter(({ file }) => file.startsWith(`${FOLDERS.consult}/`) && !isHidden(file));
+  const own = inFolder
+    .filter(({ file }) => file.endsWith('.md'))
+    .toSorted((a, b) => (a.file < b.file ? -1 : 1));
+  const sheets = withoutTwins(own.map((file) => sheetOf(file, library)));
+  const consults = sheets.flatMap(({ consult }) => (consult === null ? [] : [consult])).toSorted(byRevision);
+  const aliases = [...new Set(sheets.map(({ alias }) => alias))].sort();
+  const stopped = aliases.filter((alias) => isStopped(sheets.filter((sheet) => sheet.alias === alias)));
+  return {
+    consults,
+    current: consults.filter(
+      ({ alias }, index) => !stopped.includes(alias) && consults[index + 1]?.alias !== alias,
+    ),
+    stopped,
+    problems: sortProblems([...misnamed(inFolder), ...sheets.flatMap(({ problems }) => problems)]),
+    placeOf: placesIn((kind, id) => (kind === 'consult' ? fileOf(sheets, id) : null)),
+    count: own.length,
+  };
+}
+
+/** One file with the alias and revision it is for, as far as they can be told. */
+interface Sheet {
+  readonly file: SourceFile;
+  readonly alias: string;
+  readonly revision: number | null;
+  readonly consult: Consult | null;
+  readonly front: FrontMatter | null;
+  readonly problems: readonly Problem[];
+}
+
+function sheetOf(file: SourceFile, library: Library | null): Sheet {
+  const { value, body, front, problems: own } = readFile(file, 'consult');
+  const references = value && front && library ? consultReferences(front, value, library) : [];
+  const problems = [...own, ...references];
+  const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
+  return { file, ...whose(file.file, front), consult, front, problems };
+}
+
+// Of a broken file the keys still say whose it is, where they can be read; else the name must do.
+function whose(file: string, front: FrontMatter | null): { alias: string; revision: number | null } {
+  const [, nameAlias, nameRevision] = /^(.*)-r(\d+)\.md$/.exec(nameOf(file)) ?? [];
+  const alias = valueAt(front?.value, ['alias']);
+  const revision = valueAt(front?.value, ['revision']);
+  return {
+    alias:
+      typeof alias === 'string' && ID_PATTERN.test(alias)
+        ? alias
+        : (nameAlias ?? nameOf(file).replace(/\.md$/, '')),
+    revision:
+      typeof revision === 'number' ? revision : nameRevision === undefined ? null : Number(nameRevision),
+  };
+}
+
+// Which of two files with one alias and revision is the right one, nobody can tell: neither is used.
+function withoutTwins(sheets: readonly Sheet[]): readonly Sheet[] {
+  return sheets.map((sheet, index) => {
+    const twins = sheets.filter((other) => other !== sheet && isTwin(other, sheet));
+    const [first] = twins;
+    if (first === undefined) return sheet;
+    const later = sheets.indexOf(first) < index;
+    return {
+      ...sheet,
+      consult: null,
+      problems: later ? [...sheet.problems, twinProblem(sheet, first)] : sheet.problems,
+    };
+  });
+}
+
+function isTwin(a: Sheet, b: Sheet): boolean {
+  return a.alias === b.alias && a.revision !== null && a.revision === b.revision;
+}
+
+function twinProblem({ file, front, alias, revision }: Sheet, first: Sheet): Problem {
+  return errorAt(front === null ? topOf(file.file) : placeOfValue(front, ['revision']), 'duplicate-id', {
+    path: 'revision',
+    found: `${revision} of ${alias} again, after ${first.file.file}`,
+    expected: 'the only one of its alias',
+    fix: `count on: give the newer file the next revision`,
+  });
+}
+
+// An older leaflet must not go out because the newest file could not be read.
+function isStopped(sheets: readonly Sheet[]): boolean {
+  const good = Math.max(0, ...sheets.flatMap(({ consult }) => consult?.revision ?? []));
+  return sheets.some(({ consult, revision }) => consult === null && (revision === null || revision >= good));
+}
+
+function byRevision(a: Consult, b: Consult): number {
+  return a.alias === b.alias ? a.revision - b.revision : a.alias < b.alias ? -1 : 1;
+}
+
+function fileOf(sheets: readonly Sheet[], id: string): SourceFile | null {
+  const exact = sheets.find(({ alias, revision }) => revision !== null && consultId(alias, revision) === id);
+  const newest = sheets
+    .filter(({ alias }) => alias === id)
+    .toSorted((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
+  return (exact ?? newest)?.file ?? null;
+}
+
+// A consult saved as text would be left out without a word.
+function misnamed(files: readonly SourceFile[]): Problem[] {
+  return files.flatMap(({ file }) => {
+    const name = nameOf(file);
+    if (name.endsWith('.md') || !/-r\d+\.|\.md\b/i.test(name)) return [];
+    return [
+      errorAt(topOf(file), 'wrong-file-name', {
+        found: `a file called ${name}`,
+        expected: 'called by alias and revision, ending in .md',
+        fix: `rename it to ${name.replace(/\..*$/, '')}.md`,
+      }),
+    ];
+  });
+}

@@ -1,0 +1,100 @@
+/** All files of a clinic's library, read and resolved: a Library, or everything that is wrong with them. */
+import { createHash } from 'node:crypto';
+import { adviceCard } from './advice.ts';
+import { clinicOf } from './clinic.ts';
+import { exerciseCard } from './exercise.ts';
+import { checkFolders, isHidden } from './fileName.ts';
+import { CLINIC_FILE, FOLDERS } from './kind.ts';
+import type { Library } from './library.ts';
+import { exerciseReferences, protocolReferences } from './libraryReferences.ts';
+import { nearest } from './nearest.ts';
+import { placesIn, type PlaceOf } from './place.ts';
+import { errorAt, sortProblems, type Problem } from './problem.ts';
+import type { ProseSection } from './prose/block.ts';
+import { protocolOf } from './protocol.ts';
+import { readFile, type FileReading, type FrontValue } from './readFile.ts';
+import { readFolder } from './readFolder.ts';
+import { decode, type SourceFile } from './source.ts';
+import { topOf } from './sourceText.ts';
+
+export interface LibraryReading {
+  /** Null as soon as there is one error. */
+  readonly library: Library | null;
+  readonly problems: readonly Problem[];
+  readonly placeOf: PlaceOf;
+  /** Files found of each kind, right or wrong. */
+  readonly counts: { readonly exercises: number; readonly advice: number; readonly protocols: number };
+}
+
+/** Reads `exercises/`, `advice/`, `protocols/` and `clinic.md`; other files are passed over. */
+export function readLibrary(files: readonly SourceFile[]): LibraryReading {
+  const own = files.filter(({ file }) => !isHidden(file)).toSorted((a, b) => (a.file < b.file ? -1 : 1));
+  const exercises = readFolder(own, 'exercise');
+  const advice = readFolder(own, 'advice');
+  const protocols = readFolder(own, 'protocol');
+  const clinic = readClinic(own);
+  const known = [...exercises.files.keys()];
+  const problems = sortProblems([
+    ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
+    ...checkFolders(own, Object.values(FOLDERS)),
+    ...exerciseReferences(exercises.cards, known),
+    ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
+  ]);
+  const placeOf = placesIn((kind, id) => {
+    if (kind === 'clinic') return clinicFile(own);
+    return { exercise: exercises, advice, protocol: protocols, consult: null }[kind]?.files.get(id) ?? null;
+  });
+  const counts = { exercises: exercises.count, advice: advice.count, protocols: protocols.count };
+  if (problems.length > 0 || clinic.value === null) return { library: null, problems, placeOf, counts };
+  const library = {
+    exercises: built(exercises.cards, exerciseCard),
+    advice: built(advice.cards, adviceCard),
+    protocols: built(protocols.cards, protocolOf),
+    clinic: clinicOf(clinic.value, clinic.body),
+    version: versionOf(own),
+  };
+  return { library, problems, placeOf, counts };
+}
+
+function built<T, V>(
+  cards: readonly { readonly id: string; readonly value: V; readonly body: readonly ProseSection[] }[],
+  build: (id: string, value: V, body: readonly ProseSection[]) => T,
+): ReadonlyMap<string, T> {
+  return new Map(cards.map(({ id, value, body }) => [id, build(id, value, body)]));
+}
+
+function clinicFile(files: readonly SourceFile[]): SourceFile | null {
+  return files.find(({ file }) => file === CLINIC_FILE) ?? null;
+}
+
+function readClinic(
+  files: readonly SourceFile[],
+): Pick<FileReading<'clinic'>, 'body' | 'problems'> & { readonly value: FrontValue<'clinic'> | null } {
+  const file = clinicFile(files);
+  return file === null ? { value: null, body: [], problems: [noClinic(files)] } : readFile(file, 'clinic');
+}
+
+function noClinic(files: readonly SourceFile[]): Problem {
+  const meant = nearest(
+    CLINIC_FILE,
+    files.map(({ file }) => file),
+  );
+  return errorAt(topOf(CLINIC_FILE), 'wrong-file-name', {
+    found: `no ${CLINIC_FILE}`,
+    expected: `there, with the clinic's name and the emergency wording`,
+    fix: meant === null ? `write ${CLINIC_FILE} in the content folder` : `rename ${meant} to ${CLINIC_FILE}`,
+  });
+}
+
+const FOLDERS_OF_LIBRARY = [FOLDERS.exercise, FOLDERS.advice, FOLDERS.protocol] as const;
+
+// Over the text, so that a checkout with other line ends is the same library. Noughts part names from texts.
+function versionOf(files: readonly SourceFile[]): string {
+  const hash = createHash('sha256');
+  for (const file of files) {
+    const isOurs =
+      file.file === CLINIC_FILE || FOLDERS_OF_LIBRARY.some((folder) => file.file.startsWith(`${folder}/`));
+    if (isOurs) hash.update(`${file.file}\0${decode(file).source?.text ?? ''}\0`);
+  }
+  return hash.digest('hex').slice(0, 12);
+}

@@ -1,0 +1,16 @@
+/** The cells of the dosage table a clinician may set, and what each may hold; the same bounds as in doses and tests. */
+import { from, line, wholeFrom } from './words.ts';
+
+export const OVERRIDES = {
+  sets: wholeFrom(1, 10),
+  repetitions: wholeFrom(1, 60),
+  holdSeconds: from(1, 120, 'seconds'),
+  tempo: line,
+  restSeconds: from(0, 600, 'seconds'),
+  loadKg: from(0, 300, 'kg'),
+  reserve: wholeFrom(0, 10),
+  hipFlexionDeg: from(0, 140, '°'),
+  howFar: line,
+  timesPerDay: wholeFrom(1, 4),
+  days: line,
+} as const;

@@ -12,27 +12,27 @@ export interface HardEvent {
 }
 
 /**
- * Every way to put the events on days so that no two disturb each other, runs also left out (null). Events that stand
- * where they stand are not judged among themselves: the planner cannot move them.
+ * Every way to put the events on days so that no two disturb each other, with exactly `dropped` runs left out (null).
+ * Events that stand where they stand are not judged among themselves: the planner cannot move them.
  */
-export function arrangements(events: readonly HardEvent[]): (number | null)[][] {
+export function arrangements(events: readonly HardEvent[], dropped: number): (number | null)[][] {
   const found: (number | null)[][] = [];
   const days: (number | null)[] = [];
-  const settle = (index: number): void => {
+  const settle = (index: number, left: number): void => {
     const event = events[index];
     if (event === undefined) {
-      found.push([...days]);
+      if (left === 0) found.push([...days]);
       return;
     }
-    for (const day of [...daysIn(event.allowed), ...(event.hold === 'run' ? [null] : [])]) {
+    for (const day of [...daysIn(event.allowed), ...(event.hold === 'run' && left > 0 ? [null] : [])]) {
       if (day !== null && !agrees(event, day, events, days)) continue;
       if (mirrors(event, day, events[index - 1], days[index - 1])) continue;
       days.push(day);
-      settle(index + 1);
+      settle(index + 1, day === null ? left - 1 : left);
       days.pop();
     }
   };
-  settle(0);
+  settle(0, dropped);
   return found;
 }
 
@@ -61,7 +61,7 @@ function apart(one: HardEvent, other: HardEvent): number {
   return Math.max(one.family.daysApart, other.family.daysApart);
 }
 
-// Two runs of a kind swapped are the same week: only the one in the order of the days is looked at.
+// Two things of a kind swapped are the same week: only the one in the order of the days is looked at.
 function mirrors(
   event: HardEvent,
   day: number | null,
@@ -74,8 +74,8 @@ function mirrors(
 
 function alike(one: HardEvent, other: HardEvent): boolean {
   return (
-    one.hold === 'run' &&
-    other.hold === 'run' &&
+    one.hold === other.hold &&
+    one.hold !== 'pinned' &&
     one.recoveryDays === other.recoveryDays &&
     one.allowed === other.allowed &&
     one.family?.name === other.family?.name

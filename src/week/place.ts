@@ -42,25 +42,43 @@ export function place(puzzle: Puzzle): Placement | null {
     (set) => set !== 0 || puzzle.lifts.perWeek === 0,
   );
   const easySets = subsets(puzzle.easyRuns.days, puzzle.easyRuns.perWeek, puzzle.easyRuns.gapDays);
+  const runs = puzzle.events.filter(({ hold }) => hold === 'run').length;
   let best: Ranked | null = null;
-  for (const events of fewestDropped(arrangements(puzzle.events))) {
-    // From here on only weeks with more runs dropped are left, and the lifts cannot get better for it.
-    if (best !== null && best.rank[0] === 0 && dropped(events) > (best.rank[1] ?? 0)) break;
-    const open = openDays(puzzle, events);
-    for (const lifts of liftSets) {
-      if ((lifts & ~open) !== 0) continue;
-      const cost = costOf(puzzle, events, lifts);
-      if (best !== null && compare(cost, best.rank) > 0) continue;
-      const placement = complete(puzzle, events, lifts, open, easySets);
-      const rank = [...cost, ...finer(puzzle, placement)];
-      if (best === null || compare(rank, best.rank) < 0) best = { placement, rank };
-    }
+  for (let dropped = 0; dropped <= runs; dropped += 1) {
+    // With the least lifts placed, dropping one run more cannot make the week better.
+    if (best !== null && best.short === 0) break;
+    for (const events of arrangements(puzzle.events, dropped))
+      best = bestWith(events, puzzle, liftSets, easySets, best);
   }
   return best?.placement ?? null;
 }
 
+function bestWith(
+  events: Events,
+  puzzle: Puzzle,
+  liftSets: readonly DayMask[],
+  easySets: readonly DayMask[],
+  bestSoFar: Ranked | null,
+): Ranked | null {
+  const open = openDays(puzzle, events);
+  const runDays = eventMask(events);
+  let best = bestSoFar;
+  for (const lifts of liftSets) {
+    if ((lifts & ~open) !== 0) continue;
+    const cost = costOf(puzzle, events, runDays, lifts);
+    if (best !== null && cost > best.cost) continue;
+    const placement = complete(puzzle, events, lifts, open, easySets);
+    const rank = finer(puzzle, placement);
+    if (best === null || cost < best.cost || compare(rank, best.rank) < 0)
+      best = { placement, short: shortOf(puzzle, lifts), cost, rank };
+  }
+  return best;
+}
+
 interface Ranked {
   readonly placement: Placement;
+  readonly short: number;
+  readonly cost: number;
   readonly rank: readonly number[];
 }
 
@@ -90,24 +108,19 @@ function eventMask(events: Events): DayMask {
   return events.reduce<DayMask>((mask, day) => (day === null ? mask : mask | (1 << day)), 0);
 }
 
-function costOf({ lifts: { perWeek, least, onClock } }: Puzzle, events: Events, lifts: DayMask): number[] {
-  const placed = count(lifts);
-  return [
-    Math.max(0, Math.min(least, perWeek) - placed),
-    dropped(events),
-    perWeek - placed,
-    onClock ? count(eventMask(events) & lifts) : 0,
-    // Dropping an earlier-named run weighs more than dropping all later-named ones.
-    events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** (events.length - index) : sum), 0),
-  ];
+/** What was given up as one number, the dearest first: each count below a hundred is two digits of it. */
+function costOf(puzzle: Puzzle, events: Events, runDays: DayMask, lifts: DayMask): number {
+  const { perWeek, onClock } = puzzle.lifts;
+  const dropped = events.filter((day) => day === null).length;
+  const pairs = onClock ? count(runDays & lifts) : 0;
+  // Dropping an earlier-named run weighs more than dropping all later-named ones.
+  const which = events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
+  return ((shortOf(puzzle, lifts) * 100 + dropped) * 100 + (perWeek - count(lifts))) * 100 + pairs + which;
 }
 
-function dropped(events: Events): number {
-  return events.filter((day) => day === null).length;
-}
-
-function fewestDropped(ways: readonly Events[]): Events[] {
-  return [...ways].sort((one, other) => dropped(one) - dropped(other));
+/** Lifts missing from the least there should be. */
+function shortOf({ lifts: { perWeek, least } }: Puzzle, lifts: DayMask): number {
+  return Math.max(0, Math.min(least, perWeek) - count(lifts));
 }
 
 function complete(
@@ -160,7 +173,7 @@ function easyDays(
   return best?.set ?? 0;
 }
 
-/** First difference decides; `one` may be the beginning only. */
+/** First difference decides. */
 function compare(one: readonly number[], other: readonly number[]): number {
   for (let index = 0; index < one.length; index += 1) {
     const difference = (one[index] ?? 0) - (other[index] ?? 0);

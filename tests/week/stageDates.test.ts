@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { type IsoDate, isoDate } from '../../src/units/date.ts';
-import { judgeActivities } from '../../src/week/activities.ts';
 import { weekChange } from '../../src/week/history.ts';
 import { earliestStageDates, goalReachable, type StageOnTheWay } from '../../src/week/stageDates.ts';
 import { goingOn } from './houseRules.ts';
@@ -50,33 +49,6 @@ describe('the earliest day of each stage', () => {
   it('tells how a goal lies to its earliest day', () => {
     expect(goalReachable(on('2026-06-08'), on('2026-06-08'))).toEqual({ reachable: true, daysToSpare: 0 });
     expect(goalReachable(on('2026-06-01'), on('2026-06-08'))).toEqual({ reachable: false, daysToSpare: -7 });
-  });
-});
-
-describe('what a person does besides', () => {
-  const table = [
-    { what: 'cycling', fromStage: 2, hard: false },
-    { what: 'football', fromStage: 4, hard: true },
-  ];
-
-  it('is kept, left until its stage, or asked about', () => {
-    const does = [
-      { what: ' Cycling', timesPerWeek: 2 },
-      { what: 'football', timesPerWeek: 1.5 },
-      { what: 'fencing', timesPerWeek: 1 },
-    ];
-    const verdicts = (at: number) =>
-      judgeActivities(does, table, at).map(({ verdict, fromStage, hardDaysPerWeek }) => [
-        verdict,
-        fromStage,
-        hardDaysPerWeek,
-      ]);
-    expect(verdicts(2)).toEqual([
-      ['keep', 2, 0],
-      ['leave', 4, 0],
-      ['ask', null, 1],
-    ]);
-    expect(verdicts(4)[1]).toEqual(['keep', 4, 2]);
   });
 });
 

@@ -1,0 +1,68 @@
+// A week of sessions, runs and other hard things, easy ones and the hardest the search can meet. Run after `npm run prepare`.
+import { performance } from 'node:perf_hooks';
+import { planWeek } from '#dist/week/plan.js';
+
+const LIMIT_MS = 5;
+const ROUNDS = 200;
+const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+
+const choice = (value) => ({ value, mark: 'choice' });
+const house = {
+  heavyHours: choice(48),
+  energyStorageHours: choice(72),
+  easyRunHours: choice(24),
+  slowFactor: choice(1.5),
+  weeksAwayCount: choice(4),
+  noviceYears: choice(1),
+  leastLifts: choice(2),
+};
+// The shortest clock a protocol may set leaves the search the most weeks to look at.
+const shortest = { ...house, heavyHours: choice(12), energyStorageHours: choice(12) };
+const rested = { trainingYears: 10, weeksAway: 0, tired: false, sleep: 'good' };
+
+const wish = (perWeek, kinds, fixed = [], hillsAndFast = 'never-one-week') => ({
+  lifts: { perWeek, kind: 'heavy', hoursBetween: 12, days: DAYS },
+  runs: kinds.map((kind, i) => ({ id: `run-${i + 1}`, kind, features: [] })),
+  runDays: DAYS,
+  hillsAndFast,
+  fixed,
+  betweenDays: DAYS,
+  daily: true,
+});
+const football = (day) => ({ id: `football ${day}`, day, recovery: 'heavy' });
+
+const WEEKS = [
+  ['three lifts', wish(3, []), house],
+  ['three lifts, two hard and two easy runs', wish(3, ['steady', 'steady', 'easy', 'easy']), house],
+  [
+    'three lifts, hills, fast, easy, football',
+    wish(3, ['hills-or-strides', 'fast', 'easy', 'easy'], [football('sat')]),
+    house,
+  ],
+  [
+    'shortest clock, football twice, four hard runs',
+    wish(
+      4,
+      ['fast', 'hills-or-strides', 'steady', 'steady'],
+      [football(null), football(null)],
+      'never-neighbours',
+    ),
+    shortest,
+  ],
+];
+
+for (const [name, input, rules] of WEEKS) {
+  const times = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    const start = performance.now();
+    const plan = planWeek(input, rested, rules);
+    times.push(performance.now() - start);
+    if (!plan.fits) throw new Error(`no week: ${JSON.stringify(plan.because)}`);
+  }
+  times.sort((a, b) => a - b);
+  const medianMs = times[ROUNDS / 2];
+  console.log(
+    `week: ${name}: median ${medianMs.toFixed(2)} ms, first and slowest ${times.at(-1).toFixed(1)} ms (limit ${LIMIT_MS} ms)`,
+  );
+  if (medianMs > LIMIT_MS) process.exitCode = 1;
+}

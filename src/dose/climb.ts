@@ -1,6 +1,6 @@
 /** Whether one exercise may take a step, beside what the others of the session have become. */
 import { triesOf } from './change.ts';
-import type { ChangeKind, Tempo } from './dose.ts';
+import type { ChangeKind } from './dose.ts';
 import {
   burdenOf,
   exerciseGrowth,
@@ -8,7 +8,6 @@ import {
   type Burden,
   type GrowthLimits,
   type Measure,
-  type Measured,
 } from './growth.ts';
 import type { Amount, Change, Limit, Prescribed, Stopped } from './rung.ts';
 import { mayChange } from './kinds.ts';
@@ -145,29 +144,6 @@ export function sessionLimit(climb: Climb, { exercises, burdens }: Omit<Trial, '
 export function stateOf({ card, rangeDeg, loadKg, daysPerWeek, dose }: Prescribed): string {
   const { sets, repetitions, holdSeconds, tempo } = dose;
   return `${card} ${rangeDeg} ${loadKg} ${daysPerWeek} ${sets} ${repetitions} ${holdSeconds} ${tempo.goSeconds} ${tempo.backSeconds}`;
-}
-
-/** The same model, asked only once for each tempo, card, kind, load and range. */
-export function remembered(measure: Measure): Measure {
-  type ByRange = Map<number | null, Measured | null>;
-  type ByCard = Map<string, Map<string, Map<number, ByRange>>>;
-  // Tempos are known by identity: a step that leaves the tempo alone hands the same one on.
-  const known = new Map<Tempo, ByCard>();
-  return (card, at) => {
-    const byCard = entry<Tempo, ByCard>(known, at.tempo, () => new Map());
-    const byKind = entry(byCard, card, () => new Map());
-    const byLoad = entry(byKind, at.kind, () => new Map());
-    const byRange = entry<number, ByRange>(byLoad, at.loadKg, () => new Map());
-    return entry(byRange, at.rangeDeg, () => measure(card, at));
-  };
-}
-
-function entry<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
-  const there = known.get(key);
-  if (there !== undefined) return there;
-  const made = make();
-  known.set(key, made);
-  return made;
 }
 
 function standingOf(climb: Climb, index: number, trial: Trial): Standing {

@@ -4,7 +4,6 @@ import {
   entriesOf,
   firstMove,
   moveOf,
-  remembered,
   sessionLimit,
   stateOf,
   withMove,
@@ -16,6 +15,7 @@ import {
 } from './climb.ts';
 import { CHANGE_KINDS, type ChangeKind } from './dose.ts';
 import type { Measure } from './growth.ts';
+import { remembered } from './remembered.ts';
 import { none, type None } from './none.ts';
 import {
   CAPS,

@@ -20,32 +20,45 @@ const ANKLE_DEG = [-50, 40] as const;
 /** Under a pose without a balance closure the weight may stand this far from the support, metres: the sway of the centre of pressure. */
 const SWAY_M = 0.03;
 
-/** What keeps the movement from resting at fraction `t` with this load; null when it can. */
+/** Supports nearer than this along the floor count as one above the other, metres [choice]. */
+const NARROW_M = 0.02;
+
+/**
+ * What is wrong with the pose at fraction `t` under this load; null when nothing is. The ankle is looked at last and
+ * by this function alone: a pose that asks too much of it is a fault of the card, but its statics still hold.
+ */
 export function obstacleAt(movement: Movement, body: Body, loadKg: number, t: number): Obstacle | null {
   const posture = closePose(movement, poseAt(movement, t), body, loadKg);
-  return posture ? obstacleIn(movement, posture, body, loadKg) : 'notClosed';
+  if (!posture) return 'notClosed';
+  const unrest = unrestIn(movement, posture, body, loadKg);
+  if (unrest) return unrest;
+  return movement.solve?.kind === 'balance' && !ankleReaches(movement, posture) ? 'ankleBeyondReach' : null;
 }
 
 /** Whether a closed posture can rest on the movement's supports. */
 export function restsOn(movement: Movement, posture: Posture, body: Body, loadKg: number): boolean {
-  return obstacleIn(movement, posture, body, loadKg) === null;
+  return unrestIn(movement, posture, body, loadKg) === null;
 }
 
-function obstacleIn(movement: Movement, posture: Posture, body: Body, loadKg: number): Obstacle | null {
-  const { supports } = movement;
+function unrestIn(
+  { supports, loadAt }: Movement,
+  posture: Posture,
+  body: Body,
+  loadKg: number,
+): 'supportInTheAir' | 'offBalance' | null {
   const [first, second] = supports;
   if (!first) return null;
-  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+  const weights = weightsOf(posture, body, loadAt, loadKg);
   if (second) return liftsOff(posture, supports, weights) ? 'supportInTheAir' : null;
-  if (offsetM(posture, first, weights) > SWAY_M) return 'offBalance';
-  return movement.solve?.kind === 'balance' && !ankleReaches(posture, first) ? 'ankleBeyondReach' : null;
+  return offsetM(posture, first, weights) > SWAY_M ? 'offBalance' : null;
 }
 
-// Only an ankle is ever strapped or held down; everything else just lies or stands there.
+// Only an ankle is ever strapped or held down; everything else just lies or stands there. Two supports almost above
+// each other carry nothing that tips.
 function liftsOff(posture: Posture, supports: readonly SupportPoint[], weights: Weights): boolean {
-  return reactionsOf(posture, supports, weights, 0).some(
-    ({ support, upN }) => !(upN >= 0) && !(support.endsWith('.ankle') && Number.isFinite(upN)),
-  );
+  const [first, second] = reactionsOf(posture, supports, weights, 0);
+  if (!first || !second || Math.abs(first.at.x - second.at.x) < NARROW_M) return true;
+  return [first, second].some(({ support, upN }) => upN < 0 && !support.endsWith('.ankle'));
 }
 
 function offsetM(posture: Posture, support: SupportPoint, weights: Weights): number {
@@ -53,8 +66,8 @@ function offsetM(posture: Posture, support: SupportPoint, weights: Weights): num
   return Math.abs(supportAt(posture, support).x + momentNm / downN);
 }
 
-function ankleReaches(posture: Posture, support: SupportPoint): boolean {
-  const { pose } = posture;
+function ankleReaches({ supports }: Movement, { pose }: Posture): boolean {
+  const [support = ''] = supports;
   if (!/heel|mid|fore/.test(support)) return true;
   const leg = support.startsWith('other.') ? (pose.other ?? pose.work) : pose.work;
   const ankleDeg = ankleDegOf(leg, pose.trunk - (pose.lumbar ?? 0));

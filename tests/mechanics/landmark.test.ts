@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
+import { closePose } from '../../src/mechanics/closure.ts';
+import { landmarks, PILLOW_CM, type Landmark } from '../../src/mechanics/landmark.ts';
+import { poseAt } from '../../src/mechanics/trajectory.ts';
+import { cardNamed, cards } from '../published/exercise-cards.ts';
+
+const WHOLE = { from: 0, to: 1 };
+const of = (name: string, stretch = WHOLE) => {
+  const { movement, loadKg } = cardNamed(name);
+  return landmarks(movement, REFERENCE_BODY, loadKg, stretch);
+};
+const cmOf = (list: readonly Landmark[], kind: Landmark['kind']) => {
+  const found = list.find((landmark) => landmark.kind === kind);
+  return found && 'cm' in found ? found.cm : null;
+};
+
+describe('home landmarks', () => {
+  it.each(cards.map(({ name }) => name))('%s has one a patient can check alone', (name) => {
+    const list = of(name);
+    expect(list.length).toBeGreaterThan(0);
+    for (const landmark of list) for (const value of Object.values(landmark)) expect(value).not.toBeNaN();
+  });
+
+  it.each([
+    ['RDL 20 kg to 70 deg hip', ['handsAboveKnee', 'buttockBack', 'leanByClock']],
+    ['RDL 20 kg to 90 deg hip', ['handsBelowKnee', 'buttockBack', 'leanByClock']],
+    ['Good-morning 20 kg to 70 deg', ['buttockBack', 'leanByClock']],
+    ['Squat to 90 deg hip', ['hipsAboveFloor', 'kneeOverToes', 'leanByClock']],
+    ['Split squat', ['rearKneeAboveFloor', 'stanceLength', 'hipsAboveFloor', 'kneeOverToes', 'leanByClock']],
+    ['Single-leg bridge, top range 20-0', ['pillows', 'buttockAboveFloor', 'heelDistance']],
+    ['Prone leg-curl hold 30 deg, 5 kg', ['footLift']],
+    ['Nordic curl, 30 deg lean (strap)', ['shouldersForward', 'leanByClock']],
+    ['Sitting, leaning 45 deg', ['leanByClock']],
+    ['Passive deep stretch (long sit)', ['leanByClock']],
+  ])('%s: %j', (name, kinds) => {
+    expect(of(name).map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  it('the hands of a deadlift to 70 degrees are 7 cm above the knee, by plane trigonometry', () => {
+    const { movement, loadKg } = cardNamed('RDL 20 kg to 70 deg hip');
+    const trunk =
+      (closePose(movement, poseAt(movement, 1), REFERENCE_BODY, loadKg)!.pose.trunk * Math.PI) / 180;
+    const thigh = (70 * Math.PI) / 180 - trunk;
+    const handsM = 1.75 * (0.288 * Math.cos(trunk) - 0.386);
+    const kneeM = -1.75 * 0.245 * Math.cos(thigh);
+    expect(cmOf(of('RDL 20 kg to 70 deg hip'), 'handsAboveKnee')).toBe(Math.ceil((handsM - kneeM) * 100));
+  });
+
+  it('a narrower range of a deadlift keeps the hands higher, the buttock nearer and the trunk more upright', () => {
+    const [wide, narrow] = [
+      of('RDL 20 kg to 70 deg hip'),
+      of('RDL 20 kg to 70 deg hip', { from: 0, to: 0.6 }),
+    ];
+    expect(cmOf(narrow, 'handsAboveKnee')).toBeGreaterThan(cmOf(wide, 'handsAboveKnee')!);
+    expect(cmOf(narrow, 'buttockBack')).toBeLessThan(cmOf(wide, 'buttockBack')!);
+    expect(narrow.at(-1)).toEqual({ kind: 'leanByClock', hours: 0.5, deg: 15 });
+    expect(wide.at(-1)).toEqual({ kind: 'leanByClock', hours: 1.5, deg: 45 });
+  });
+
+  it('a bridge from the floor lies on the floor and needs no pillow; a raised one never less than it may sink to', () => {
+    const floor = of('Single-leg bridge, from the floor');
+    expect(cmOf(floor, 'buttockAboveFloor')).toBeLessThanOrEqual(1);
+    expect(cmOf(floor, 'pillows')).toBeNull();
+    const raised = of('Single-leg bridge, from the floor', { from: 0.5, to: 1 });
+    const pillows = raised.find(({ kind }) => kind === 'pillows');
+    expect(pillows).toEqual({ kind: 'pillows', count: 2, cm: 2 * PILLOW_CM });
+    expect(2 * PILLOW_CM).toBeGreaterThanOrEqual(cmOf(raised, 'buttockAboveFloor')!);
+  });
+
+  it('a lower leg lifted by 30 degrees: half the shank, 21 cm', () => {
+    expect(of('Prone leg-curl hold 30 deg, 5 kg')).toEqual([
+      { kind: 'footLift', cm: Math.floor((100 * 0.246 * 1.75) / 2) },
+    ]);
+  });
+
+  it('a card graded in steps names the step', () => {
+    const { movement } = cardNamed('Step-up 40 cm');
+    const [first] = landmarks({ ...movement, range: 'steps' }, REFERENCE_BODY, 0, WHOLE);
+    expect(first).toEqual({ kind: 'stepHeight', cm: 26 });
+  });
+
+  it('none where the pose does not close', () => {
+    const { movement } = cardNamed('Single-leg bridge, from the floor');
+    const open = { ...movement, solve: { ...movement.solve!, dh: 3 } };
+    expect(landmarks(open, REFERENCE_BODY, 0, WHOLE)).toEqual([]);
+  });
+});

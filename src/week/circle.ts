@@ -51,10 +51,9 @@ export function keepsApart(mask: DayMask, days: number): boolean {
   return gaps(mask).every((gap) => gap >= days);
 }
 
-/** How badly the days are spread, less being better: first the narrowest gap, then the unevenness (sum of squared gaps). */
-export function crowding(mask: DayMask): readonly [number, number] {
-  const between = gaps(mask);
-  return [-Math.min(7, ...between), between.reduce((sum, gap) => sum + gap * gap, 0)];
+/** How badly the days are spread, less being better: the sum of squared gaps. Of two sets of one size the evener is also the one with the wider narrowest gap, on a circle of seven. */
+export function crowding(mask: DayMask): number {
+  return gaps(mask).reduce((sum, gap) => sum + gap * gap, 0);
 }
 
 /** Orders sets of one size: the one whose days come earlier in the week is the smaller. */

@@ -145,8 +145,8 @@ function finer({ lifts: { onClock }, easyRuns }: Puzzle, placement: Placement): 
   const hardDays = eventMask(placement.events) | (onClock ? placement.lifts : 0);
   return [
     easyRuns.perWeek - count(placement.easyRuns),
-    ...crowding(hardDays),
-    ...crowding(placement.lifts),
+    crowding(hardDays),
+    crowding(placement.lifts),
     lateness(placement.lifts),
     ...placement.events.map((day) => day ?? 7),
   ];
@@ -167,7 +167,7 @@ function easyDays(
   let best: { set: DayMask; rank: readonly number[] } | null = null;
   for (const set of easySets) {
     if ((set & ~clear) !== 0) continue;
-    const rank = [-count(set), ...crowding(set | runDays), lateness(set)];
+    const rank = [-count(set), crowding(set | runDays), lateness(set)];
     if (best === null || compare(rank, best.rank) < 0) best = { set, rank };
   }
   return best?.set ?? 0;

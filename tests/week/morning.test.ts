@@ -37,6 +37,7 @@ describe('the morning check', () => {
   it('does not call a steady or falling fortnight rising', () => {
     expect(morningDecision(3, 2, days(13, 3), morning).answer).toBe('carry-on');
     expect(morningDecision(2, 2, [...days(7, 3), ...days(6, 2)], morning).answer).toBe('carry-on');
+    expect(morningDecision(3, 2, [...days(7, 2), ...days(6, 3)], morning).answer).toBe('carry-on');
   });
 
   it.each([

@@ -173,6 +173,11 @@ describe('races', () => {
     expect(races[0]).toMatchObject({ easyUntil: '2026-03-15', easyDays: { from: 5, to: 7 }, notes: [] });
   });
 
+  it('do not make the longest run of 30 days forgotten: after an easy week it grows from there', () => {
+    const { weeks } = plan('longer', { races: [{ on: on('2026-03-09'), km: 5 }], longestIn30DaysKm: 10 });
+    expect(weeks.map(({ longestKm }) => longestKm)).toEqual([10, 8, 8, 11]);
+  });
+
   it('are noted for the clinician when they come too soon or go too far', () => {
     const notes = (most: RunKind, km: number) =>
       plan(most, { races: [{ ...race, km }] }).races[0]?.notes.map(({ code }) => code);

@@ -46,6 +46,13 @@ describe('the earliest day of each stage', () => {
     expect(after(100, 3)).toBe('2026-03-23');
   });
 
+  it('takes as long a step as the morning checks ask for', () => {
+    const rules = { ...goingOn, checkDays: { value: 10, mark: 'choice' } } as const;
+    expect(earliestStageDates([stage('slow', 1, 2, 2)], on('2026-03-02'), 0, rules)[1]?.earliestOn).toBe(
+      '2026-03-22',
+    );
+  });
+
   it('tells how a goal lies to its earliest day', () => {
     expect(goalReachable(on('2026-06-08'), on('2026-06-08'))).toEqual({ reachable: true, daysToSpare: 0 });
     expect(goalReachable(on('2026-06-01'), on('2026-06-08'))).toEqual({ reachable: false, daysToSpare: -7 });

@@ -22,7 +22,9 @@ export function consultReferences(
   const cards = [...library.exercises.keys()];
   const protocol = library.protocols.get(consult.protocol);
   return [
-    ...checkCard(front, ['protocol'], consult.protocol, [...library.protocols.keys()], 'protocols'),
+    ...checkCard(front, ['protocol'], consult.protocol, [...library.protocols.keys()], {
+      folder: 'protocols',
+    }),
     ...checkCountry(front, consult.country, Object.keys(library.clinic.emergency)),
     ...(protocol === undefined ? [] : checkStage(front, consult.stage, protocol)),
     ...consult.testedSets.flatMap(({ card }, index) =>
@@ -65,7 +67,7 @@ function checkStage(
   const known = ['auto', ...numbers, ...(keeps ? ['keep'] : [])];
   if (known.includes(stage)) return [];
   const expected = `a stage of ${id}: ${listed(known, 'or')}`;
-  return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: 'write one of these' })];
+  return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: `write ${listed(known, 'or')}` })];
 }
 
 // A clinic may note tests its protocol does not know; one letter or two beside a known one is a slip.
@@ -88,14 +90,14 @@ function checkOverride(
 ): Problem[] {
   const [card = '', cell = ''] = target.split('.');
   const path = [...at, 'path'];
+  const noCard = checkCard(front, path, card, cards, { after: `.${cell}` });
   const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)
     ? OVERRIDES[cell as keyof typeof OVERRIDES]
     : undefined;
-  if (cellShape === undefined)
-    return [...checkCard(front, path, card, cards), unknownCell(front, path, card, cell)];
+  if (cellShape === undefined) return [...noCard, unknownCell(front, path, card, cell)];
   const parsed = cellShape.safeParse(value, { error: issueWords });
   const issues = parsed.success ? [] : problemsOf(front, cellShape, parsed.error.issues, [...at, 'value']);
-  return [...checkCard(front, path, card, cards), ...issues];
+  return [...noCard, ...issues];
 }
 
 function unknownCell(front: FrontMatter, path: Path, card: string, cell: string): Problem {

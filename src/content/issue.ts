@@ -101,7 +101,7 @@ function problemOf(front: FrontMatter, schema: z.ZodType, issue: Issue, base: Pa
   const place = issue.code === 'invalid_key' ? placeOfKey(front, path) : placeOfValue(front, path);
   return errorAt(place, code, {
     path: pathText(path),
-    found: issue.code === 'invalid_key' ? 'written so' : writtenAt(front, path),
+    found: issue.code === 'invalid_key' ? `a key called ${String(path.at(-1))}` : writtenAt(front, path),
     expected: expectedOf(issue),
     fix:
       paramsOf(issue).fix ??

@@ -5,13 +5,16 @@ import { nearest } from './nearest.ts';
 import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem } from './problem.ts';
 
-/** A Problem when no card has the id at the path; none when one has. `folder` is where such cards stand. */
+/**
+ * A Problem when no card has the id at the path; none when one has. `folder` is where such cards stand, `after` what
+ * the author wrote behind the id.
+ */
 export function checkCard(
   front: FrontMatter,
   path: Path,
   id: string,
   known: readonly string[],
-  folder: 'exercises' | 'protocols' = 'exercises',
+  { folder = 'exercises', after = '' }: { readonly folder?: string; readonly after?: string } = {},
 ): Problem[] {
   if (known.includes(id)) return [];
   const meant = nearest(id, known);
@@ -20,7 +23,7 @@ export function checkCard(
       path: pathText(path),
       found: writtenAt(front, path),
       expected: `the id of a file in ${folder}/`,
-      fix: meant === null ? `add ${folder}/${id}.md, or name one that is there` : `write ${meant}`,
+      fix: meant === null ? `add ${folder}/${id}.md, or name one that is there` : `write ${meant}${after}`,
     }),
   ];
 }

@@ -68,15 +68,16 @@ function parse(head: string): Document {
   });
 }
 
-// One slip often brings a row of complaints in its line. Tags are refused below, known or not.
+// One slip often brings a row of complaints in its line, and a tab one in every line after it. Tags are refused below,
+// known or not.
 function firstOfEachLine(document: Document, source: SourceText, offset: number): YAMLError[] {
   const lines = new Set<number>();
-  return [...document.errors, ...document.warnings]
-    .filter(({ code }) => code !== 'TAG_RESOLVE_FAILED')
-    .filter(({ pos }) => {
-      const { line } = placeAt(source, offset + pos[0]);
-      return lines.size < lines.add(line).size;
-    });
+  const all = [...document.errors, ...document.warnings].filter(({ code }) => code !== 'TAG_RESOLVE_FAILED');
+  const tabs = all.filter(({ code }) => code === 'TAB_AS_INDENT');
+  return (tabs.length > 0 ? tabs : all).filter(({ pos }) => {
+    const { line } = placeAt(source, offset + pos[0]);
+    return lines.size < lines.add(line).size;
+  });
 }
 
 function wordsOf({ code, message }: YAMLError): ProblemWords {
@@ -107,7 +108,7 @@ function refuseMarks(node: Node | null, path: Path, report: Report): void {
   if (node.tag === undefined) return;
   report(startOf(node), 'yaml', {
     path: pathText(path),
-    found: `marked with the tag ${node.tag}`,
+    found: `marked with the tag ${node.tag.replace('tag:yaml.org,2002:', '!!')}`,
     expected: 'without a tag',
     fix: 'take the tag out; a text that begins with ! needs quotes',
   });

@@ -34,6 +34,9 @@ const SLIPS: Partial<Record<ErrorCode, SlipWords>> = {
 
 /** What was found and the cure; where we have no words of our own, the parser's first line. */
 export function yamlWords(code: ErrorCode, message: string): SlipWords {
+  const closing = /end with an? ([\]}])/.exec(message)?.[1];
+  if (closing !== undefined)
+    return { found: `no ${closing} before this`, fix: 'close the bracket opened above' };
   return SLIPS[code] ?? { found: `a slip in YAML: ${message.split('\n')[0] ?? ''}`, fix: OTHERWISE };
 }
 

@@ -130,7 +130,7 @@ const running = across(
     }
     const [week, longest] = [value.weeklyKm, value.longestIn30DaysKm];
     if (value.weeksOff === 0 && typeof week === 'number' && typeof longest === 'number' && longest > week) {
-      wrong(['longestIn30DaysKm'], `not more than weeklyKm (${week})`);
+      wrong(['longestIn30DaysKm'], `at most weeklyKm (${week})`);
     }
   },
 );
@@ -270,7 +270,7 @@ export const consultSchema = across(
       dateOrNull(value.reviewOn),
     ];
     if (seenOn !== null && startOn !== null && startOn < seenOn) {
-      wrong(['startOn'], `not before seenOn (${seenOn})`, {
+      wrong(['startOn'], `seenOn (${seenOn}) or later`, {
         fix: `write ${seenOn} or a later day, or mend seenOn`,
       });
     }

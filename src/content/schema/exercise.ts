@@ -194,9 +194,15 @@ function sameKeys(start: Keys, end: Keys, path: readonly string[], wrong: Wrong)
   for (const key of ['arms', 'work', 'other', 'pitch', 'ankle']) {
     const [a, b] = [start[key], end[key]];
     if ((a === undefined) !== (b === undefined)) {
-      wrong([...path, key], `in both start and end, or in neither`, { missing: b === undefined });
+      wrong([...path, key], 'in both start and end, or in neither', {
+        missing: b === undefined,
+        fix: `write ${key} in both poses, or in neither`,
+      });
     } else if (isKeys(a) && isKeys(b)) sameKeys(a, b, [...path, key], wrong);
-    else if (typeof a !== typeof b) wrong([...path, key], 'of the same form in start and end');
+    else if (typeof a !== typeof b)
+      wrong([...path, key], 'of the same form in start and end', {
+        fix: `write ${key} the same way in both poses`,
+      });
   }
 }
 

@@ -24,7 +24,9 @@ export function stageRule(stage: Keys, wrong: Wrong): void {
     (slot) => slot['needed'] === true && slot['when'] === 'session',
   );
   if (typeof most === 'number' && needed.length > most) {
-    wrong(['maxExercises'], `at least ${needed.length}, for so many slots of a session are needed`);
+    wrong(['maxExercises'], `at least ${needed.length}, for so many slots of a session are needed`, {
+      fix: 'raise it, or need fewer slots',
+    });
   }
   unique(entries(stage['slots']), 'name', ['slots'], wrong);
 }
@@ -35,7 +37,9 @@ export function protocolRule(protocol: Keys, wrong: Wrong): void {
   stages.forEach((stage, index) => {
     if (index > 0) capsNotBelow(stages[index - 1], stage, index, wrong);
     if (stage['name'] === 'keep' && index < stages.length - 1) {
-      wrong(['stages', index, 'name'], 'the last stage, if it is called keep');
+      wrong(['stages', index, 'name'], 'the last stage, if it is called keep', {
+        fix: 'move it to the end, or rename it',
+      });
     }
   });
   unique(stages, 'name', ['stages'], wrong);
@@ -76,7 +80,7 @@ function opening(stage: Keys, wrong: Wrong): void {
   if (cap === null)
     wrong(['opensToDeg'], 'left out where caps.hipFlexionDeg is none', { fix: 'take opensToDeg out' });
   if (typeof cap === 'number' && opensToDeg < cap)
-    wrong(['opensToDeg'], `at least caps.hipFlexionDeg (${cap})`);
+    wrong(['opensToDeg'], `at least caps.hipFlexionDeg (${cap})`, { fix: 'raise it, or leave it out' });
 }
 
 // A stage that allows less than the one before would take away what the person has shown to bear. Null is no cap.
@@ -85,16 +89,19 @@ function capsNotBelow(before: Keys | undefined, stage: Keys, index: number, wron
     const [earlier, later] = [valueAt(before, ['caps', cap]), valueAt(stage, ['caps', cap])];
     if (typeof later !== 'number') continue;
     const path = ['stages', index, 'caps', cap];
-    if (earlier === null) wrong(path, 'none, as in the stage before');
+    if (earlier === null)
+      wrong(path, 'none, as in the stage before', { fix: 'write none, or cap the stage before' });
     if (typeof earlier === 'number' && later < earlier)
-      wrong(path, `not below the stage before (${earlier})`);
+      wrong(path, `at least that of the stage before (${earlier})`, {
+        fix: 'raise it, or lower the stage before',
+      });
   }
 }
 
 function inOrder(value: unknown, low: Path, high: Path, wrong: Wrong): void {
   const [least, most] = [valueAt(value, low), valueAt(value, high)];
   if (typeof least !== 'number' || typeof most !== 'number' || least <= most) return;
-  wrong(high, `not below ${pathText(low)} (${least})`);
+  wrong(high, `at least ${pathText(low)} (${least})`, { fix: 'put one of the two right' });
 }
 
 function unique(list: readonly Keys[], key: string, path: Path, wrong: Wrong): void {

@@ -1,10 +1,11 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
+import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
 import { brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, stretchFrom } from './sweep.ts';
-import { poseAt } from './trajectory.ts';
+import { fractionAtHip, poseAt } from './trajectory.ts';
 
 /** What ended a range: a cap, a pose that can no longer rest, or nothing (`full`). */
 export type RangeDecision = Limit | 'pose' | 'full';
@@ -61,6 +62,23 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
   const range = largestRange(movement, body, loadKg, caps);
   if (!range.admitted || range.decidedBy === 'full') return range;
   return { admitted: false, barredBy: range.decidedBy };
+}
+
+/**
+ * The range with the hip at its far end rounded towards the gentler end to a multiple of `grainDeg`, never past that
+ * end; the same range where nothing bends at the hip. To be posed and estimated anew: the printed angle is this one.
+ * @example roundedRange(deadlift, { hipFlexionDeg: 54.18, ... }, 5).hipFlexionDeg // => 50
+ */
+export function roundedRange(movement: Movement, range: AdmittedRange, grainDeg: number): AdmittedRange {
+  const gentleDeg = poseAt(movement, fractionFrom(range.gentleEnd, 0)).work.hip;
+  const far = range.hipFlexionDeg;
+  const wishedDeg =
+    far >= gentleDeg
+      ? Math.max(gentleDeg, roundDown(far, grainDeg))
+      : Math.min(gentleDeg, -roundDown(-far, grainDeg));
+  const t = fractionAtHip(movement, wishedDeg);
+  if (t === null) return range;
+  return rangeOf(movement, range.gentleEnd, fractionFrom(range.gentleEnd, t), range.decidedBy);
 }
 
 /** What breaks at fraction `t`: a cap, the pose itself, or nothing. */

@@ -8,7 +8,7 @@ import { reachOf } from './hands.ts';
 import { headOf, type Head } from './head.ts';
 import { edged, filled, type Stroke } from './ink.ts';
 import { legOutline } from './leg.ts';
-import { shifted } from './outline.ts';
+import { pressed, shifted, type Outline } from './outline.ts';
 import { along } from './plane.ts';
 import { LINE } from './proportions.ts';
 import type { Leg, Stance } from './stance.ts';
@@ -41,7 +41,7 @@ export function figureOf(scene: Scene, stance: Stance, furniture: Furniture): Fi
   const near = legOutline(hip, stance.work, heightM, 0);
   const weight = scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand);
   return {
-    behind: [farLeg(stance)],
+    behind: [farLeg(stance, near)],
     front: [
       filled(head.neck, 'body'),
       edged(head.face, 'body', 'paperWhite', edge * 0.6),
@@ -54,7 +54,7 @@ export function figureOf(scene: Scene, stance: Stance, furniture: Furniture): Fi
       ...weight,
       edged(arm.outline, 'arm', 'paperWhite', edge),
       ...(scene.weight?.at === 'hands'
-        ? [edged(fist(arm.hand, heightM), 'arm', 'paperWhite', edge * 0.7)]
+        ? [edged(pressed(fist(arm.hand, heightM), lyingY), 'arm', 'paperWhite', edge * 0.7)]
         : []),
     ],
     head,
@@ -63,11 +63,10 @@ export function figureOf(scene: Scene, stance: Stance, furniture: Furniture): Fi
   };
 }
 
-function farLeg({ hip, work, other, symmetric, heightM }: Stance): Stroke {
-  if (!symmetric)
-    return edged(legOutline(hip, other, heightM, 0), 'paperWhite', 'otherLegLine', LINE.outline * heightM);
-  const outline = shifted(legOutline(hip, work, heightM, 0), FAR_LEG * heightM, 0);
-  return edged(outline, 'workLeg', 'paperWhite', LINE.edge * heightM);
+function farLeg({ hip, other, symmetric, heightM }: Stance, near: Outline): Stroke {
+  if (symmetric)
+    return edged(shifted(near, FAR_LEG * heightM, 0), 'workLeg', 'paperWhite', LINE.edge * heightM);
+  return edged(legOutline(hip, other, heightM, 0), 'paperWhite', 'otherLegLine', LINE.outline * heightM);
 }
 
 // Radii a little over the drawn girths: words keep clear of what they cover, not of what they average.

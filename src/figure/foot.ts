@@ -1,5 +1,6 @@
 /** A foot that stands on its ground, bends its toes there, and never sinks into it. */
 import type { Point } from '../mechanics/pose.ts';
+import { toRadians } from '../units/angle.ts';
 import type { Knot } from './outline.ts';
 import { corner } from './outline.ts';
 import { along, clamp, directionFrom, turned } from './plane.ts';
@@ -10,6 +11,8 @@ import type { Leg } from './stance.ts';
 const GIVE_STEP_DEG = 4;
 const GIVE_MOST_DEG = 96;
 const TOE_BEND_MOST_RAD = 1.3;
+const ORIGIN: Point = { x: 0, y: 0 };
+const SKIN_KNOTS = Object.values(FOOT_KNOTS);
 
 /** The foot's skin from the front of the ankle round the toes and the sole to the back of the heel, metres. */
 export function footKnots(leg: Leg, heightM: number): readonly Knot[] {
@@ -37,24 +40,21 @@ export function footKnots(leg: Leg, heightM: number): readonly Knot[] {
 export function placed(leg: Leg, heightM: number): { readonly ankle: Point; readonly forward: Point } {
   const forward = directionFrom(leg.heel, leg.fore);
   if (leg.planted) return { ankle: leg.ankle, forward };
-  const origin = { x: 0, y: 0 };
-  const turns = Array.from(
-    { length: GIVE_MOST_DEG / GIVE_STEP_DEG },
-    (_, index) => (index + 1) * GIVE_STEP_DEG,
-  );
-  const tried = [0, ...turns.flatMap((deg) => [-deg, deg])].map((deg) =>
-    turned(forward, origin, (deg * Math.PI) / 180),
-  );
-  const clears = tried.find((direction) => lowestOf(leg.ankle, direction, heightM) >= leg.groundY);
-  return { ankle: leg.ankle, forward: clears ?? forward };
+  for (let deg = 0; deg <= GIVE_MOST_DEG; deg += GIVE_STEP_DEG) {
+    for (const turn of [-deg, deg]) {
+      const given = turned(forward, ORIGIN, toRadians(turn));
+      if (lowestOf(leg.ankle, given, heightM) >= leg.groundY) return { ankle: leg.ankle, forward: given };
+    }
+  }
+  return { ankle: leg.ankle, forward };
 }
 
 function lowestOf(ankle: Point, forward: Point, heightM: number): number {
-  const dorsal = { x: -forward.y, y: forward.x };
-  const heights = Object.values(FOOT_KNOTS).map(
-    (knot) => along(along(ankle, knot.forward * heightM, forward), -knot.down * heightM, dorsal).y,
+  const drop = SKIN_KNOTS.reduce(
+    (low, { forward: f, down }) => Math.min(low, f * forward.y - down * forward.x),
+    0,
   );
-  return Math.min(...heights);
+  return ankle.y + drop * heightM;
 }
 
 // Toes under the ground bend up about the ball of the foot until they lie along it.

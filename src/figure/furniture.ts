@@ -1,14 +1,14 @@
 /** Which prop stands where: decided once for all frames of a scene, so that things stay put while the body moves. */
-import type { SupportPoint } from '../mechanics/movement.ts';
 import type { Point } from '../mechanics/pose.ts';
 import type { Prop, Scene } from '../mechanics/scene.ts';
-import { ball, bench, books, chair, mat, pillows, step, table, wall, type Surface } from './blocks.ts';
+import { bench, books, chair, mat, pillows, table, wall, type Surface } from './blocks.ts';
 import { edged, type Stroke } from './ink.ts';
 import { circle } from './outline.ts';
 import { SKIN } from './proportions.ts';
-import { contactOf, legPartOf, type Leg, type Stance } from './stance.ts';
+import { RAISED_FROM_M, raisedSupports } from './pedestal.ts';
+import { contactOf, type Leg, type Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';
-import { reachBelow } from './weight.ts';
+import { reachBelow } from './weightKinds.ts';
 
 export interface Furniture {
   /** Drawn behind the body. */
@@ -26,13 +26,6 @@ const TABLE_TOP_M = 0.74;
 const CHAIR_SEAT_M = 0.45;
 const CHAIR_RAIL_M = 0.87;
 const WALL_M = 0.5;
-/** Under this a rise is no thing to stand on. */
-const RAISED_FROM_M = 0.06;
-
-const UNDER_FEET: readonly Prop[] = ['step', 'books', 'ball', 'bench', 'chair', 'pillows'];
-const UNDER_BACK: readonly Prop[] = ['bench', 'step', 'chair', 'pillows'];
-const UNDER_SEAT: readonly Prop[] = ['chair', 'bench', 'ball', 'step', 'pillows'];
-
 /** The scene's props for its set-down stances. A raised support always gets something to rest on, named or not. */
 export function furnish(scene: Scene, stances: readonly Stance[]): Furniture {
   const has = (prop: Prop) => scene.props.includes(prop);
@@ -57,60 +50,6 @@ export function furnish(scene: Scene, stances: readonly Stance[]): Furniture {
     handRest,
     floorBelowM: has('mat') ? MAT_M : 0,
   };
-}
-
-interface Raised {
-  readonly prop: Prop;
-  readonly strokes: readonly Stroke[];
-}
-
-function raisedSupports(scene: Scene, stances: readonly Stance[]): readonly Raised[] {
-  return scene.supports.flatMap((support) => {
-    const y = Math.min(...stances.map((stance) => contactOf(stance, support).y));
-    if (y < RAISED_FROM_M || support === 'hands' || support === 'shoulder') return [];
-    const prop = firstOf(scene, kindsUnder(support));
-    return [{ prop, strokes: pedestal(prop, support, stances, y) }];
-  });
-}
-
-function kindsUnder(support: SupportPoint): readonly Prop[] {
-  if (support === 'seat') return UNDER_SEAT;
-  return legPartOf(support) === null ? UNDER_BACK : UNDER_FEET;
-}
-
-function firstOf(scene: Scene, kinds: readonly Prop[]): Prop {
-  return kinds.find((kind) => scene.props.includes(kind)) ?? (kinds[0] as Prop);
-}
-
-function pedestal(
-  prop: Prop,
-  support: SupportPoint,
-  stances: readonly Stance[],
-  y: number,
-): readonly Stroke[] {
-  const surface = { ...extentUnder(prop, support, stances), y };
-  if (prop === 'chair')
-    return chair(surface, support === 'seat' || support === 'upperBack' ? 'left' : 'right');
-  if (prop === 'ball') return ball(surface);
-  if (prop === 'bench') return bench(surface);
-  if (prop === 'books') return books(surface);
-  return prop === 'pillows' ? pillows(surface) : step(surface);
-}
-
-// A foot needs room for heel and toes, a seat for the thighs, a back leans on an edge.
-function extentUnder(
-  prop: Prop,
-  support: SupportPoint,
-  stances: readonly Stance[],
-): { left: number; right: number } {
-  const xs = stances.map((stance) => contactOf(stance, support).x);
-  const [low, high] = [Math.min(...xs), Math.max(...xs)];
-  if (prop === 'ball') return { left: low - 0.1, right: high + 0.1 };
-  if (support === 'upperBack') return { left: low - 0.4, right: high + 0.03 };
-  if (support === 'seat') return { left: low - 0.19, right: high + 0.27 };
-  const part = legPartOf(support)?.part;
-  if (part === 'heel') return { left: low - 0.09, right: high + 0.36 };
-  return { left: low - 0.17, right: high + (part === 'fore' ? 0.16 : 0.24) };
 }
 
 function wallFor(stances: readonly Stance[], pushed: boolean): readonly Stroke[] {

@@ -51,7 +51,7 @@ function atEase(scene: Scene, stance: Stance, headAt: Point): Held {
   const { pose, heightM, hip, shoulder, hands, work, lyingY } = stance;
   const trunk = frameAt(shoulder, upwardAt(pose.trunk));
   if (pose.trunk < -60) return { hand: besideBody(stance) };
-  if (pose.trunk > 60 && (pose.arms ?? null) === null && shoulder.y - lyingY < 0.12 * heightM) {
+  if (pose.trunk > 60 && pose.arms === undefined && shoulder.y - lyingY < 0.12 * heightM) {
     const restY = lyingY + SKIN.hands * heightM;
     return { hand: { x: headAt.x, y: restY }, elbow: { x: headAt.x + 0.05 * heightM, y: restY } };
   }

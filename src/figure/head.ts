@@ -56,11 +56,13 @@ export function headOf(stance: Stance): Head {
   };
 }
 
-// The centre may not come nearer to the surface than the rest distance: cos(neck) is bounded from below.
+// The centre's height over the neck's base is R cos(neck + φ), φ for its place before the neck line; it is bounded below.
 function restingDeg(wishedDeg: number, base: Point, heightM: number, surfaceY: number): number {
   const lift = surfaceY + restOf(wishedDeg) * heightM - base.y;
-  const steepest = toDegrees(Math.acos(clamp(lift / (NECK.length * heightM), -1, 1)));
-  return clamp(wishedDeg, -steepest, steepest);
+  const ahead = toDegrees(Math.atan2(NECK.forward, NECK.length));
+  const reach = Math.sqrt(NECK.length ** 2 + NECK.forward ** 2) * heightM;
+  const steepest = toDegrees(Math.acos(clamp(lift / reach, -1, 1)));
+  return clamp(wishedDeg, -steepest - ahead, steepest - ahead);
 }
 
 function restOf(neckDeg: number): number {

@@ -14,6 +14,7 @@ export interface HipAngle {
   readonly bars: readonly Bar[];
 }
 
+const ORIGIN: Point = { x: 0, y: 0 };
 const RADIUS = 0.145;
 const TAIL = 0.175;
 /** Under this the arc would be shorter than its own line is wide; the two lines lie upon each other. */
@@ -42,7 +43,7 @@ export function hipAngle(stance: Stance, hipFlexionDeg: number, taken: readonly 
   ];
   const sizeM = LETTER * heightM;
   const text = `${hipFlexionDeg < 0 ? '−' : ''}${Math.abs(hipFlexionDeg)}°`;
-  const wished = along(hip, 1.45 * radius, directionFrom(hip, turnedBy(0.5)));
+  const wished = along(hip, RINGS[0] * radius, directionFrom(hip, turnedBy(0.5)));
   const centre = freePlace({ text, centre: wished, sizeM, paint: 'arc' }, hip, [...taken, ...bars], heightM);
   return {
     strokes: signStrokes(stance, start, tailEnd, sweep),
@@ -67,34 +68,31 @@ function signStrokes(
   return [lined(bow, 'paperWhite', width * 2), under, tail, lined(bow, 'arc', width), joint];
 }
 
-// Rings about the hip, nearest first; on each ring the direction nearest to the wished place wins.
+// Rings about the hip in arc radii, and turns away from the wished direction; the cheapest places are looked at first.
 const RINGS = [1.45, 1.7, 1.95, 2.2, 2.5, 2.8, 3.2, 3.6] as const;
 const DIRECTIONS = 32;
 const SPARE_M = 0.015;
+const WISHED: Point = { x: RINGS[0], y: 0 };
+const PLACES: readonly Point[] = RINGS.flatMap((ring) =>
+  Array.from({ length: DIRECTIONS }, (_, index) => {
+    const away = (index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2);
+    return turned({ x: ring, y: 0 }, ORIGIN, (away * 2 * Math.PI) / DIRECTIONS);
+  }),
+).toSorted((a, b) => costOf(a) - costOf(b));
+
+function costOf(place: Point): number {
+  return distance(place, WISHED) + 0.5 * distance(place, ORIGIN);
+}
 
 function freePlace(caption: Caption, hip: Point, taken: readonly Bar[], heightM: number): Point {
   const half = captionHalf(caption);
-  const first = directionFrom(hip, caption.centre);
-  const places = RINGS.flatMap((ring) =>
-    Array.from({ length: DIRECTIONS }, (_, index) => {
-      const away = (index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2);
-      return along(
-        hip,
-        ring * RADIUS * heightM,
-        turned(first, { x: 0, y: 0 }, (away * 2 * Math.PI) / DIRECTIONS),
-      );
-    }),
-  ).map((centre) => ({ centre, cost: distance(centre, caption.centre) + 0.5 * distance(centre, hip) }));
-  const free = [...places]
-    .sort((a, b) => a.cost - b.cost)
-    .find(({ centre }) => {
-      const box = {
-        a: { x: centre.x - half.x, y: centre.y },
-        b: { x: centre.x + half.x, y: centre.y },
-        radiusM: half.y,
-      };
-      return centre.y - half.y > SPARE_M && clearanceOf(box, taken) > SPARE_M;
-    });
+  const turn = turnFrom({ x: 1, y: 0 }, directionFrom(hip, caption.centre));
+  for (const place of PLACES) {
+    const centre = along(hip, RADIUS * heightM, turned(place, ORIGIN, turn));
+    const [a, b] = [centre.x - half.x, centre.x + half.x].map((x) => ({ x, y: centre.y })) as [Point, Point];
+    const box = { a, b, radiusM: half.y };
+    if (centre.y - half.y > SPARE_M && clearanceOf(box, taken, SPARE_M) >= SPARE_M) return centre;
+  }
   // Nothing free within three hand breadths: over the trunk's own height there always is.
-  return free?.centre ?? { x: hip.x, y: hip.y + 0.75 * heightM };
+  return { x: hip.x, y: hip.y + 0.75 * heightM };
 }

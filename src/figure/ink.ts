@@ -1,7 +1,7 @@
 /** Strokes in metres, y up, on their way to a drawing in whole millimetres, y down. */
 import type { Point } from '../mechanics/pose.ts';
 import type { Drawing, Label, Paint, Shape } from './drawing.ts';
-import { hullPoints, type Command, type Outline } from './outline.ts';
+import { hullPoints, type Outline } from './outline.ts';
 
 /** A shape before it is set on the sheet. */
 export interface Stroke {
@@ -65,20 +65,25 @@ export function windowAround(
   marginM: number,
   mirrored: boolean,
 ): Window {
-  const boxes = [
-    ...strokes.flatMap(({ outline, widthM }) =>
-      hullPoints(outline).map(({ x, y }) => ({ x, y, dx: widthM / 2, dy: widthM / 2 })),
-    ),
-    ...captions.map((caption) => {
-      const half = captionHalf(caption);
-      return { ...caption.centre, dx: half.x, dy: half.y };
-    }),
-  ];
+  let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  const hold = ({ x, y }: Point, dx: number, dy: number) => {
+    left = Math.min(left, x - dx);
+    right = Math.max(right, x + dx);
+    bottom = Math.min(bottom, y - dy);
+    top = Math.max(top, y + dy);
+  };
+  for (const { outline, widthM } of strokes) {
+    for (const point of hullPoints(outline)) hold(point, widthM / 2, widthM / 2);
+  }
+  for (const caption of captions) {
+    const half = captionHalf(caption);
+    hold(caption.centre, half.x, half.y);
+  }
   return {
-    left: boxes.reduce((low, { x, dx }) => Math.min(low, x - dx), Infinity) - marginM,
-    right: boxes.reduce((high, { x, dx }) => Math.max(high, x + dx), -Infinity) + marginM,
-    bottom: boxes.reduce((low, { y, dy }) => Math.min(low, y - dy), Infinity) - marginM,
-    top: boxes.reduce((high, { y, dy }) => Math.max(high, y + dy), -Infinity) + marginM,
+    left: left - marginM,
+    right: right + marginM,
+    bottom: bottom - marginM,
+    top: top + marginM,
     mirrored,
   };
 }
@@ -89,10 +94,9 @@ export function setOnSheet(
   captions: readonly Caption[],
   window: Window,
 ): Drawing {
-  const place = ({ x, y }: Point): readonly [number, number] => [
-    millimetres(window.mirrored ? window.right - x : x - window.left),
-    millimetres(window.top - y),
-  ];
+  const across = (x: number) => millimetres(window.mirrored ? window.right - x : x - window.left);
+  const down = (y: number) => millimetres(window.top - y);
+  const place = ({ x, y }: Point) => `${across(x)} ${down(y)}`;
   return {
     viewBox: {
       x: 0,
@@ -101,11 +105,13 @@ export function setOnSheet(
       height: Math.ceil((window.top - window.bottom) * 1000),
     },
     shapes: strokes.map((stroke) => shapeOf(stroke, place)),
-    labels: captions.map((caption) => labelOf(caption, place)),
+    labels: captions.map((caption) => labelOf(caption, across(caption.centre.x), down(caption.centre.y))),
   };
 }
 
-function shapeOf(stroke: Stroke, place: (point: Point) => readonly [number, number]): Shape {
+type Place = (point: Point) => string;
+
+function shapeOf(stroke: Stroke, place: Place): Shape {
   const { outline, fill, widthM, dashM } = stroke;
   return {
     d: pathText(outline, place),
@@ -117,8 +123,7 @@ function shapeOf(stroke: Stroke, place: (point: Point) => readonly [number, numb
   };
 }
 
-function labelOf(caption: Caption, place: (point: Point) => readonly [number, number]): Label {
-  const [x, middle] = place(caption.centre);
+function labelOf(caption: Caption, x: number, middle: number): Label {
   const size = millimetres(caption.sizeM);
   return {
     text: caption.text,
@@ -132,18 +137,17 @@ function labelOf(caption: Caption, place: (point: Point) => readonly [number, nu
 }
 
 // A letter is written once for a run of like commands, as SVG allows; M starts a figure and is always written.
-function pathText(outline: Outline, place: (point: Point) => readonly [number, number]): string {
-  const points = (command: Command): readonly Point[] =>
-    command.kind === 'Z' ? [] : command.kind === 'C' ? [command.c1, command.c2, command.to] : [command.to];
+function pathText(outline: Outline, place: Place): string {
+  let text = '';
   let letter = '';
-  return outline
-    .map((command) => {
-      const numbers = points(command).flatMap(place).join(' ');
-      const again = command.kind === letter && command.kind !== 'M' && command.kind !== 'Z';
-      letter = command.kind;
-      return again ? ` ${numbers}` : command.kind + numbers;
-    })
-    .join('');
+  for (const command of outline) {
+    const again = command.kind === letter && command.kind !== 'M';
+    letter = command.kind;
+    text += again ? ' ' : letter;
+    if (command.kind === 'C') text += `${place(command.c1)} ${place(command.c2)} ${place(command.to)}`;
+    else if (command.kind !== 'Z') text += place(command.to);
+  }
+  return text;
 }
 
 function millimetres(metres: number): number {

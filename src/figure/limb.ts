@@ -1,7 +1,7 @@
 /** The two sides of a limb with one bend: thigh and shank, or upper arm and forearm. */
 import type { Point } from '../mechanics/pose.ts';
 import type { Knot } from './outline.ts';
-import { along, between, directionFrom, opposite, turnFrom } from './plane.ts';
+import { along, between, directionFrom, distance, opposite, turnFrom } from './plane.ts';
 import type { Girth } from './proportions.ts';
 
 export interface LimbShape {
@@ -42,9 +42,7 @@ export function limbSides(
     const knot = (from: Point, to: Point, girth: Girth, across: Point): Knot => {
       const middle = between(from, to, girth.share);
       const width = girth[name] * heightM;
-      const room = closes
-        ? Math.hypot(middle.x - joint.x, middle.y - joint.y) * Math.tan((Math.PI - Math.abs(bend)) / 2)
-        : width;
+      const room = closes ? distance(middle, joint) * Math.tan((Math.PI - Math.abs(bend)) / 2) : width;
       return along(middle, sign * Math.min(width, room), across);
     };
     return {

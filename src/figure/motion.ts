@@ -78,22 +78,27 @@ interface Way {
 }
 
 function roomiest(mover: Mover, taken: readonly Bar[], heightM: number): Way {
-  const paths = [
-    trailing(mover, heightM),
-    leading(mover, heightM),
-    ...SIDESTEPS.map((side) => beside(mover, side * heightM, heightM)),
+  const enough = ROOM * heightM - 1e-6;
+  const way = (path: readonly Point[]): Way => ({ path, room: roomFor(path, taken, enough) });
+  let best = way(trailing(mover, heightM));
+  const others = [
+    () => leading(mover, heightM),
+    ...SIDESTEPS.map((side) => () => beside(mover, side * heightM, heightM)),
   ];
-  const ways = paths.map((path) => ({ path, room: roomFor(path, taken) }));
-  const enough = ways.find(({ room }) => room >= ROOM * heightM - 1e-6);
-  return enough ?? ways.reduce((top, next) => (next.room > top.room ? next : top));
+  for (const other of others) {
+    if (best.room >= enough) break;
+    const next = way(other());
+    if (next.room > best.room) best = next;
+  }
+  return best;
 }
 
 const SIDESTEPS = [0.1, -0.1, 0.14, -0.14, 0.19, -0.19, 0.25, -0.25] as const;
 
-// Room on either side of the whole way; none at all for a way through the floor.
-function roomFor(path: readonly Point[], taken: readonly Bar[]): number {
+// Room on either side of the whole way, `enough` at most; none at all for a way through the floor.
+function roomFor(path: readonly Point[], taken: readonly Bar[], enough: number): number {
   if (path.some(({ y }) => y < GAP_M / 2)) return -Infinity;
-  return Math.min(...chain(path, 0).map((bar) => clearanceOf(bar, taken)));
+  return chain(path, 0).reduce((least, bar) => clearanceOf(bar, taken, least), enough);
 }
 
 function trailing(mover: Mover, heightM: number): readonly Point[] {

@@ -92,10 +92,12 @@ export function shifted(outline: Outline, dx: number, dy: number): Outline {
 
 /** All end and control points of an outline; its curve lies within their hull. */
 export function hullPoints(outline: Outline): readonly Point[] {
-  return outline.flatMap((command) => {
-    if (command.kind === 'Z') return [];
-    return command.kind === 'C' ? [command.c1, command.c2, command.to] : [command.to];
-  });
+  const points: Point[] = [];
+  for (const command of outline) {
+    if (command.kind === 'C') points.push(command.c1, command.c2);
+    if (command.kind !== 'Z') points.push(command.to);
+  }
+  return points;
 }
 
 function tangent(before: Point, knot: Point, after: Point): Point {

@@ -14,7 +14,8 @@ export function between(a: Point, b: Point, share: number): Point {
 
 /** Metres from `a` to `b`. */
 export function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** The unit vector from `a` to `b`; straight down when the two coincide, so that no limb ever has no direction. */

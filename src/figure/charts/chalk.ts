@@ -134,7 +134,8 @@ export interface Flag {
   readonly text: string;
   /** Rows above the chart, 0 the lowest. */
   readonly row: number;
-  /** `start`: the words fly to the right of the pole. */
+  /** Where the words begin (`start`) or end (`end`); to the right of the pole where there is room. */
+  readonly wordsX: number;
   readonly anchor: 'start' | 'end';
   readonly length: number;
 }
@@ -153,21 +154,19 @@ export function flagsOf(poles: readonly Pole[], width: number, size: number): re
   const placed: (Flag & { readonly index: number })[] = [];
   for (const pole of rightward) {
     const under = placed.filter(({ x }) => x < pole.x + pole.length + POLE_GAP);
-    placed.push({
-      ...pole,
-      anchor: 'start',
-      row: under.reduce((row, flag) => Math.max(row, flag.row + 1), 0),
-    });
+    placed.push({ ...pole, wordsX: pole.x + POLE_GAP, anchor: 'start', row: rowsOf(under) });
   }
-  for (const pole of leftward)
-    placed.push({
-      ...pole,
-      anchor: 'end',
-      row: placed.reduce((row, flag) => Math.max(row, flag.row + 1), 0),
-    });
+  for (const pole of leftward) {
+    // Words too long for either side of their pole stand across its top.
+    const across = pole.length > pole.x;
+    const place = across
+      ? { wordsX: Math.max(2, width - pole.length), anchor: 'start' as const }
+      : { wordsX: pole.x - POLE_GAP, anchor: 'end' as const };
+    placed.push({ ...pole, ...place, row: rowsOf(placed) });
+  }
   return placed
     .toSorted((a, b) => a.index - b.index)
-    .map(({ x, text, row, anchor, length }) => ({ x, text, row, anchor, length }));
+    .map(({ x, text, row, wordsX, anchor, length }) => ({ x, text, row, wordsX, anchor, length }));
 }
 
 /** How many rows the flags take. */
@@ -177,17 +176,16 @@ export function rowsOf(flags: readonly Flag[]): number {
 
 /** A flag's words and the white they stand on, with their baseline at `y`. */
 export function flagWords(
-  { x, text, anchor, length }: Flag,
+  { wordsX, text, anchor, length }: Flag,
   y: number,
   paint: Paint,
   weight: Label['weight'],
   size: number,
-): { ground: Shape; label: Label } {
-  const [left, right] = anchor === 'start' ? [x + 3, x + length] : [x - length, x - 3];
-  const at = { x: anchor === 'start' ? x + POLE_GAP : x - POLE_GAP, y, anchor };
+): { readonly ground: Shape; readonly label: Label } {
+  const [left, right] = anchor === 'start' ? [wordsX - 4, wordsX + length] : [wordsX - length, wordsX + 4];
   return {
     ground: box({ left, right, top: y - size * 0.85, bottom: y + size * 0.2 }, 'paperWhite'),
-    label: words(text, at, paint, weight, size),
+    label: words(text, { x: wordsX, y, anchor }, paint, weight, size),
   };
 }
 

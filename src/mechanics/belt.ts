@@ -26,7 +26,7 @@ export function wrapDeg(hipDeg: number, onsetDeg: number = ONSET_DEG): number {
 
 /**
  * The resultant squeeze in newtons of a frictionless belt under `tensionN` bent by `bendDeg`: 2 T sin(bend / 2).
- * @example beltForceN(1, 60) // => 1
+ * @example beltForceN(1, 180) // => 2
  */
 export function beltForceN(tensionN: number, bendDeg: number): number {
   return 2 * tensionN * Math.sin(toRadians(bendDeg) / 2);

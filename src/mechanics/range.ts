@@ -67,7 +67,6 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
 /**
  * The range with the hip at its far end rounded towards the gentler end to a multiple of `grainDeg`, never past that
  * end; the same range where nothing bends at the hip. To be posed and estimated anew: the printed angle is this one.
- * @example roundedRange(deadlift, { hipFlexionDeg: 54.18, ... }, 5).hipFlexionDeg // => 50
  */
 export function roundedRange(movement: Movement, range: AdmittedRange, grainDeg: number): AdmittedRange {
   const gentleDeg = poseAt(movement, fractionFrom(range.gentleEnd, 0)).work.hip;

@@ -24,7 +24,6 @@ export function poseAt({ start, end }: Movement, t: number): Pose {
 
 /**
  * The fraction at which the working hip is bent by `hipDeg`; null when the movement never gets there or holds still.
- * @example fractionAtHip(deadlift5To70, 45) // => 0.6153846153846154
  */
 export function fractionAtHip({ start, end }: Movement, hipDeg: number): number | null {
   if (!end || start.work.hip === end.work.hip) return null;

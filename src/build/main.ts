@@ -6,7 +6,7 @@ import { nearestOf } from './nearest.ts';
 import type { Flags } from './flags.ts';
 
 const VERSION = '0.1.0';
-const COMMANDS = ['check', 'build', 'explain', 'estimate', 'serve', 'new'] as const;
+const COMMANDS = ['check', 'build', 'explain', 'estimate', 'serve'] as const;
 
 process.exitCode = await run(process.argv);
 
@@ -61,14 +61,6 @@ async function run(argv: readonly string[]): Promise<number> {
     .description('build, show at 127.0.0.1 and build again when a file changes')
     .addOption(number('--port <n>', 'port, any free one when left out'))
     .action(with_(async (flags) => (await import('./serve.ts')).serve(flags)));
-
-  shared(program.command('new'))
-    .description('write a commented starter file')
-    .argument('<kind>', 'exercise, advice, protocol or consult')
-    .argument('<id>')
-    .action(
-      with_(async (flags, kind, id) => (await import('./new.ts')).newFile(flags, kind ?? '', id ?? '')),
-    );
 
   try {
     await program.parseAsync(argv);

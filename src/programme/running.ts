@@ -14,7 +14,7 @@ export interface RunningFacts {
   readonly ladder: readonly WalkRunRung[];
 }
 
-/** What the consult does not ask for (runs a week, weeks since hills came back) is handed on as not known. */
+/** What the consult does not ask for (weeks since hills came back) is handed on as not known. */
 export function runningFacts(
   consult: Consult,
   protocol: Protocol,
@@ -40,7 +40,7 @@ export function runningFacts(
     {
       weeklyKm: running.weeklyKm ?? null,
       longestIn30DaysKm: running.longestIn30DaysKm ?? null,
-      runsPerWeek: null,
+      runsPerWeek: running.runsPerWeek ?? null,
       weeksOff: running.weeksOff ?? null,
       usedToHills: running.hills ?? false,
       usedToFast: running.speed ?? false,

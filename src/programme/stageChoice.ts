@@ -1,6 +1,7 @@
 /** Which stage the recorded tests speak for, and why. The clinician's own choice stands and is marked. */
 import type { Consult, Library, Protocol, Stage } from '../content/library.ts';
 import type { StageChoice } from './programme.ts';
+import type { ScreenEffects } from './screen.ts';
 
 export type StageName = StageChoice['chosen'];
 
@@ -8,9 +9,16 @@ export type StageName = StageChoice['chosen'];
  * The stage for this person. The proposal climbs from the first stage as long as each next one may be entered by
  * its own rules (tests, settled next day, sport); `keep` is never proposed, only chosen.
  */
-export function chooseStage(consult: Consult, protocol: Protocol, library: Library): StageChoice {
-  const { reached, because } = propose(consult, protocol, library);
-  const chosen = consult.stage === 'auto' ? reached : consult.stage;
+export function chooseStage(
+  consult: Consult,
+  protocol: Protocol,
+  library: Library,
+  effects: ScreenEffects,
+): StageChoice {
+  const { reached, because } =
+    effects.lightHolds.length > 0 ? HOLDS_ONLY : propose(consult, protocol, library);
+  // Light holds at most is the screen's word: no choice goes beyond the first stage then.
+  const chosen = effects.lightHolds.length > 0 || consult.stage === 'auto' ? reached : consult.stage;
   return {
     chosen,
     name: stageOf(protocol, chosen).name,
@@ -36,6 +44,8 @@ export function stageOf(protocol: Protocol, name: StageName): Stage {
 export function stageWord(name: StageName): string {
   return name === 'keep' ? 'the keep-going stage' : `stage ${name}`;
 }
+
+const HOLDS_ONLY = { reached: 1 as StageName, because: ['Stage 1: the screen allows light holds only.'] };
 
 function propose(
   consult: Consult,

@@ -67,6 +67,11 @@ export function restText(restSeconds: number, sets: number): string {
   return sets < 2 || restSeconds === 0 ? '' : secondsText(restSeconds);
 }
 
+/** How to get into a hold and out of it. */
+export function easeText(tempo: Tempo): string {
+  return `ease in over ${secondsText(tempo.goSeconds)}, ease out over ${secondsText(tempo.backSeconds)}`;
+}
+
 /** `how` names the thing in the house, for example `dumbbell 8 kg`. */
 export function loadText(loadKg: number | null, how: string | null, reserve: number | null): string {
   if (loadKg === 0) return 'no weight';

@@ -45,9 +45,9 @@ export function openingText(consult: Consult, protocol: Protocol): string[] {
   return [`This is for your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}.`, ...protocol.why, began];
 }
 
-export function emergencyText(clinic: Clinic, country: string): EmergencyBox | null {
+export function emergencyText(clinic: Clinic, country: string): EmergencyBox {
   const local = clinic.emergency[country];
-  if (local === undefined) return null;
+  if (local === undefined) throw new Error(`country ${country}: content checks it against the clinic file`);
   return {
     country: local.country,
     heading: `Emergency: ${local.emergencyNumber}`,

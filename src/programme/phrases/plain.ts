@@ -59,10 +59,9 @@ export function countText(count: number, one: string, many = `${one}s`): string 
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** Seconds as a patient says them. @example secondsText(120) // => '2 minutes' */
+/** Seconds as a patient says them: minutes only where they are whole and more than one. @example secondsText(120) // => '2 minutes' */
 export function secondsText(seconds: number): string {
-  if (seconds % 60 === 0 && seconds >= 60) return countText(seconds / 60, 'minute');
-  if (seconds > 60) return `${Math.floor(seconds / 60)} min ${seconds % 60} s`;
+  if (seconds % 60 === 0 && seconds > 60) return countText(seconds / 60, 'minute');
   return countText(seconds, 'second');
 }
 

@@ -1,0 +1,55 @@
+/** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, version. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { PageAssets } from '../page/assets.ts';
+import type { PaperAssets } from '../paper/leaflet.ts';
+
+// dist/build/ and src/build/ lie equally deep, so the same way leads to the top from both.
+const TOP = new URL('../../', import.meta.url);
+
+export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
+
+export function version(): string {
+  return (JSON.parse(read('package.json')) as { version: string }).version;
+}
+
+export async function pageShelf(): Promise<PageAssets> {
+  const { pageAssets } = await import('../page/assets.ts');
+  return pageAssets({
+    tokens: tokens(),
+    styles: {
+      sheet: read('templates/styles/sheet.css'),
+      leaflet: read('templates/styles/leaflet.css'),
+      record: read('templates/styles/record.css'),
+      public: read('templates/styles/public.css'),
+    },
+    fonts: ([400, 700] as const).map((weight) => ({
+      weight,
+      base64: bytes(`shared/fonts/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`).toString(
+        'base64',
+      ),
+    })),
+    script: read('dist/page/client/leaflet.js'),
+  });
+}
+
+export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
+  const { openFonts } = await import('../paper/fonts.ts');
+  const fonts = openFonts(
+    bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
+    bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
+  );
+  return { fonts, tokens: tokens(), logo };
+}
+
+function tokens() {
+  return JSON.parse(read('shared/tokens.json'));
+}
+
+function read(file: string): string {
+  return readFileSync(new URL(file, TOP), 'utf8');
+}
+
+function bytes(file: string): Buffer {
+  return readFileSync(new URL(file, TOP));
+}

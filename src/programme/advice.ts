@@ -1,0 +1,40 @@
+/** Which advice cards stand on this leaflet: those whose occasion holds for this person. */
+import type { AdviceCard, Consult, Library } from '../content/library.ts';
+import type { SHOW_WHEN } from '../content/schema/advice.ts';
+import type { AdviceText } from './programme.ts';
+import type { StageName } from './stageChoice.ts';
+
+type Occasion = (typeof SHOW_WHEN)[number];
+
+// Sitting is worth a word when it is limited at all; a long film or drive is two hours.
+const SITS_UNDER_MINUTES = 120;
+
+/** Advice for everybody first, then by the order of their ids. */
+export function adviceFor(consult: Consult, stage: StageName, library: Library): AdviceText[] {
+  const holds = occasionsOf(consult, stage);
+  const shown = [...library.advice.values()].filter(({ showWhen }) =>
+    showWhen.some((occasion) => holds.has(occasion)),
+  );
+  const always = ({ showWhen }: AdviceCard) => (showWhen.includes('always') ? 0 : 1);
+  shown.sort((a, b) => always(a) - always(b) || (a.id < b.id ? -1 : 1));
+  return shown.map(({ id, title, body }) => ({ id, heading: title, body }));
+}
+
+function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> {
+  const { sitting, running, changedBefore, doesNow } = consult;
+  const stretches =
+    changedBefore.includes('stretching') || doesNow.some(({ what }) => /stretch|yoga|pilates/i.test(what));
+  const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
+  const found: [Occasion, boolean][] = [
+    ['always', true],
+    ['runs', running.runs],
+    ['sits', sitting.toleranceMinutes < SITS_UNDER_MINUTES],
+    ['stretches', stretches],
+    ['drives', drives],
+    ['flare', consult.irritability === 'high'],
+    ['both-sides', consult.side === 'both'],
+    ['under-18', consult.ageYears < 18],
+    [stage === 'keep' ? 'keep' : `stage-${stage}`, true],
+  ];
+  return new Set(found.filter(([, holds]) => holds).map(([occasion]) => occasion));
+}

@@ -1,0 +1,103 @@
+/** Fills the slots of a stage: the first card of each that this person can do under the caps, and why not the others. */
+import type { ExerciseCard, Slot } from '../content/library.ts';
+import { fitCard, isObstacle, type Fit } from './fit.ts';
+import type { Obstacle } from './obstacle.ts';
+import type { Bounds, Person } from './person.ts';
+import type { PassedOver } from './programme.ts';
+
+export interface Choice {
+  readonly slot: Slot;
+  readonly fit: Fit;
+}
+
+export interface Chosen {
+  readonly choices: readonly Choice[];
+  readonly passedOver: readonly PassedOver[];
+  /** Needed slots that no card fills. */
+  readonly empty: readonly Slot[];
+}
+
+/** Needed slots are filled before the others, so that room goes to them; the session keeps the protocol's order. */
+export function chooseCards(person: Person, bounds: Bounds): Chosen {
+  const { slots, maxExercises } = bounds.stage;
+  const choices: Choice[] = [];
+  const passedOver: PassedOver[] = [];
+  const empty: Slot[] = [];
+  for (const slot of [...slots.filter(({ needed }) => needed), ...slots.filter(({ needed }) => !needed)]) {
+    // Work for the days between does not crowd a session, nor a session the days between.
+    if (choices.filter((choice) => choice.slot.when === slot.when).length >= maxExercises) {
+      passedOver.push(...slot.cards.map((id) => passed(person, id, slot, bounds, slotFull(maxExercises))));
+      continue;
+    }
+    const filled = fill(slot, choices, person, bounds);
+    passedOver.push(...filled.passedOver);
+    if (filled.fit !== null) choices.push({ slot, fit: filled.fit });
+    else if (slot.needed) empty.push(slot);
+  }
+  choices.sort((a, b) => slots.indexOf(a.slot) - slots.indexOf(b.slot));
+  return { choices, passedOver, empty };
+}
+
+function fill(
+  slot: Slot,
+  before: readonly Choice[],
+  person: Person,
+  bounds: Bounds,
+): { fit: Fit | null; passedOver: PassedOver[] } {
+  const passedOver: PassedOver[] = [];
+  for (const id of slot.cards) {
+    const card = cardOf(person, id);
+    if (before.some(({ fit }) => fit.card.id === id)) {
+      passedOver.push(
+        passed(person, id, slot, bounds, {
+          limit: 'slotFull',
+          value: null,
+          because: 'it is already in the session',
+        }),
+      );
+      continue;
+    }
+    const answer = fitCard(card, slot, person, bounds);
+    const obstacle = isObstacle(answer) ? answer : tooMuchSqueeze(answer, before, person, bounds);
+    if (obstacle === null) return { fit: answer as Fit, passedOver };
+    passedOver.push(passed(person, id, slot, bounds, obstacle));
+  }
+  return { fit: null, passedOver };
+}
+
+/** House rules 4: so many cards above half the squeeze cap in a session, no more. */
+function tooMuchSqueeze(
+  fit: Fit,
+  before: readonly Choice[],
+  person: Person,
+  { caps }: Bounds,
+): Obstacle | null {
+  const cap = caps.compressionBw;
+  const above = (one: Fit) => cap !== null && (one.compressionBw ?? 0) > cap / 2;
+  const most = person.protocol.limits.cardsAboveHalfCap.value;
+  if (!above(fit) || before.filter((choice) => above(choice.fit)).length < most) return null;
+  return {
+    limit: 'compression',
+    value: cap,
+    because: `the session already has ${most} cards above half the squeeze cap`,
+  };
+}
+
+function slotFull(maxExercises: number): Obstacle {
+  return {
+    limit: 'slotFull',
+    value: maxExercises,
+    because: `the session already has ${maxExercises} exercises`,
+  };
+}
+
+function passed(person: Person, id: string, slot: Slot, { name }: Bounds, obstacle: Obstacle): PassedOver {
+  return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...obstacle };
+}
+
+export function cardOf({ library }: Person, id: string): ExerciseCard {
+  const card = library.exercises.get(id);
+  if (card === undefined)
+    throw new Error(`card ${id}: content resolves every reference before a programme is made`);
+  return card;
+}

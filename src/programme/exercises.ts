@@ -1,0 +1,39 @@
+/** The present step's exercises as the patient sees them. */
+import { doseSign, doseWords, sideText, COLUMN_WORDS } from './phrases/dose.ts';
+import { altText, captionText } from './phrases/figures.ts';
+import { painfulSide, type Person } from './person.ts';
+import type { Prescription } from './prescribe.ts';
+import type { CellName, Exercise } from './programme.ts';
+
+/** Facts that stand beside the big dose; how far stands with the picture. */
+const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve', 'timesPerDay', 'days'];
+
+export function exercisesOf(prescriptions: readonly Prescription[], { consult }: Person): Exercise[] {
+  return prescriptions.map(({ card, choice, at, cells, howFar, picture }) => {
+    const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
+    return {
+      card: card.id,
+      title: card.title,
+      slot: choice.slot.name,
+      side,
+      dose: doseSign(at.dose),
+      doseWords: doseWords(at.dose),
+      figures:
+        picture === null
+          ? null
+          : {
+              scene: picture.scene,
+              captions: picture.scene.frames.map(captionText),
+              alt: altText(card.title, side, picture.scene.frames),
+            },
+      howFar,
+      facts: FACTS.flatMap((name) => {
+        const text = cells.find(({ cell }) => cell === name)?.text ?? '';
+        return text === '' ? [] : [{ label: COLUMN_WORDS[name], text, cell: name }];
+      }),
+      body: card.body,
+      cautions: card.cautions,
+      cells,
+    };
+  });
+}

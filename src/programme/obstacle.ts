@@ -1,0 +1,60 @@
+/** Why a card cannot be used by this person in this stage, before any range or load is asked for. */
+import type { ExerciseCard, Slot } from '../content/library.ts';
+import { HOUSEHOLD, type Equipment } from '../content/schema/words.ts';
+import type { ConsultKit } from '../content/schema/consult.ts';
+import type { PassedOver } from './programme.ts';
+import type { Bounds, Person } from './person.ts';
+
+export type Obstacle = Pick<PassedOver, 'limit' | 'value' | 'because'>;
+
+/** The first obstacle in the order position, screen, cannot-do, kit, stated angle; null when there is none. */
+export function obstacleTo(
+  card: ExerciseCard,
+  slot: Slot,
+  person: Person,
+  { stage, caps, byProvokedAngle }: Bounds,
+): Obstacle | null {
+  const position = card.positions.find((one) => !stage.positions.includes(one));
+  if (position !== undefined)
+    return {
+      limit: 'position',
+      value: position,
+      because: `its position (${position}) is not one of the stage`,
+    };
+  if (person.effects.lightHolds.length > 0 && slot.dose.kind !== 'hold' && slot.dose.kind !== 'mobility') {
+    return { limit: 'screen', value: slot.dose.kind, because: 'the screen allows light holds only' };
+  }
+  const need = card.needs.find((one) => person.consult.cannotDo.includes(one));
+  if (need !== undefined)
+    return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
+  const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));
+  if (thing !== undefined)
+    return { limit: 'kit', value: thing, because: `there is no ${thing} in the house` };
+  const statedDeg = card.statedHipFlexion?.deg ?? null;
+  if (statedDeg !== null && caps.hipFlexionDeg !== null && statedDeg > caps.hipFlexionDeg) {
+    return {
+      limit: byProvokedAngle ? 'provokedAngle' : 'hipFlexion',
+      value: statedDeg,
+      because: `it bends the hip to ${statedDeg}°, ${caps.hipFlexionDeg}° at most`,
+    };
+  }
+  return null;
+}
+
+/** Every home has the household things; the rest must be in the recorded kit. */
+function hasThing(thing: Equipment, kit: ConsultKit): boolean {
+  if ((HOUSEHOLD as readonly string[]).includes(thing)) return true;
+  const weights = [...kit.dumbbellsKg, ...kit.kettlebellsKg, ...kit.bottlesL];
+  const there: Partial<Record<Equipment, boolean>> = {
+    weight: weights.length > 0 || kit.barKg !== undefined || kit.rucksack,
+    dumbbell: kit.dumbbellsKg.length > 0,
+    kettlebell: kit.kettlebellsKg.length > 0,
+    bar: kit.barKg !== undefined,
+    band: kit.bands.length > 0,
+    rucksack: kit.rucksack,
+    bench: kit.bench,
+    ball: kit.ball,
+    step: kit.stepCm.length > 0,
+  };
+  return there[thing] ?? false;
+}

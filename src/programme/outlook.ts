@@ -1,0 +1,47 @@
+/** How long it usually takes, the earliest day of each stage, and whether a dated goal can be reached by then. */
+import { earliestStageDates, goalReachable, type StageDate } from '../week/stageDates.ts';
+import type { Person } from './person.ts';
+import type { StageName } from './stageChoice.ts';
+
+export interface Outlook {
+  readonly dates: readonly StageDate[];
+  /** `3 to 6 months`, from the usual weeks of the stages still to come. */
+  readonly usually: string;
+  /** Goals with a date that comes before the earliest end; for the clinician, never a squeezed plan. */
+  readonly tooSoon: readonly { readonly what: string; readonly on: string; readonly daysShort: number }[];
+}
+
+const WEEKS_PER_MONTH = 365.25 / 12 / 7;
+
+export function outlookOf({ consult, protocol }: Person, name: StageName, stepsLeft: number): Outlook {
+  const numbered = protocol.stages.slice(0, -1);
+  const ahead = name === 'keep' ? [] : numbered.slice(name - 1);
+  const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }, index) => ({
+    name: title,
+    usualWeeks,
+    steps: index === 0 ? stepsLeft : 1,
+    leastSessions: exit.sessions,
+    sessionsPerWeek,
+  }));
+  const dates = earliestStageDates(stages, consult.startOn, 0, protocol.goingOn);
+  const end = dates.at(-1)?.earliestOn ?? consult.startOn;
+  const weeks = (bound: 'from' | 'to') => ahead.reduce((sum, { usualWeeks }) => sum + usualWeeks[bound], 0);
+  return {
+    dates,
+    usually: monthsText(weeks('from'), weeks('to')),
+    tooSoon: consult.goals.flatMap(({ what, on }) => {
+      if (on === undefined) return [];
+      const { reachable, daysToSpare } = goalReachable(on, end);
+      return reachable ? [] : [{ what, on, daysShort: -daysToSpare }];
+    }),
+  };
+}
+
+function monthsText(fromWeeks: number, toWeeks: number): string {
+  const [from, to] = [
+    Math.max(1, Math.round(fromWeeks / WEEKS_PER_MONTH)),
+    Math.max(1, Math.round(toWeeks / WEEKS_PER_MONTH)),
+  ];
+  if (from !== to) return `${from} to ${to} months`;
+  return to === 1 ? 'about a month' : `about ${to} months`;
+}

@@ -1,0 +1,85 @@
+/** One person at one point of the protocol: everything the choices of a session are made from. */
+import type { Clinic, Consult, Library, Protocol, Stage } from '../content/library.ts';
+import type { Body } from '../mechanics/body.ts';
+import { REFERENCE_BODY } from '../mechanics/body.ts';
+import type { Caps } from '../mechanics/cap.ts';
+import type { Model } from './model.ts';
+import type { ScreenEffects } from './screen.ts';
+import type { StageName } from './stageChoice.ts';
+
+export interface Person {
+  readonly consult: Consult;
+  readonly library: Library;
+  readonly clinic: Clinic;
+  readonly protocol: Protocol;
+  readonly effects: ScreenEffects;
+  readonly body: Body;
+  readonly model: Model;
+  /** Degrees of hip flexion not to be passed because it hurt there: the provoked angle less the house margin; null when nothing hurt. */
+  readonly provokedDeg: number | null;
+}
+
+export function personOf(
+  consult: Consult,
+  library: Library,
+  protocol: Protocol,
+  effects: ScreenEffects,
+  modelFor: (body: Body) => Model,
+): Person {
+  const body = bodyOf(consult);
+  return {
+    consult,
+    library,
+    clinic: library.clinic,
+    protocol,
+    effects,
+    body,
+    model: modelFor(body),
+    provokedDeg: provokedDeg(consult, protocol),
+  };
+}
+
+/** The side that is treated first: the painful one, of two the worse one. */
+export function painfulSide({ side, worseSide }: Consult): 'left' | 'right' {
+  return side === 'both' ? (worseSide ?? 'right') : side;
+}
+
+/** The limits in force at one point of a stage: its caps and the angle that hurt, whichever is smaller. */
+export interface Bounds {
+  readonly name: StageName;
+  readonly stage: Stage;
+  readonly caps: Caps;
+  /** True when it is the provoked angle that limits hip flexion. */
+  readonly byProvokedAngle: boolean;
+}
+
+/** `opened`: at the far end of the stage's ladder; otherwise at its first step. */
+export function boundsOf(person: Person, name: StageName, stage: Stage, opened: boolean): Bounds {
+  const { caps, opensToDeg, supportMargin } = stage;
+  const stageDeg = opened ? (opensToDeg ?? caps.hipFlexionDeg) : caps.hipFlexionDeg;
+  const { provokedDeg } = person;
+  const byProvokedAngle = provokedDeg !== null && (stageDeg === null || provokedDeg < stageDeg);
+  // No model caps under 18: position and joint angle alone (house rules 2).
+  const modelled = !person.effects.under18;
+  return {
+    name,
+    stage,
+    byProvokedAngle,
+    caps: {
+      hipFlexionDeg: byProvokedAngle ? provokedDeg : stageDeg,
+      compressionBw: modelled ? caps.compressionBw : null,
+      tensionBw: modelled ? caps.tensionBw : null,
+      demand: modelled ? caps.demand : null,
+      supportMargin,
+    },
+  };
+}
+
+function bodyOf({ heightM, massKg }: Consult): Body {
+  return { heightM: heightM ?? REFERENCE_BODY.heightM, massKg: massKg ?? REFERENCE_BODY.massKg };
+}
+
+function provokedDeg(consult: Consult, { limits }: Protocol): number | null {
+  const angles = consult.tests.flatMap(({ painFreeHipFlexionDeg }) => painFreeHipFlexionDeg ?? []);
+  return angles.length === 0 ? null : Math.max(0, Math.min(...angles) - limits.provokedLessDeg.value);
+}

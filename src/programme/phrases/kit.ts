@@ -1,0 +1,29 @@
+/** The weight named as the thing it is. */
+import type { Made } from '../../dose/kit.ts';
+import { kgText, listText, numberText } from './plain.ts';
+
+/** @example madeText({ thing: 'dumbbell', count: 2, eachKg: 4 }) // => 'two dumbbells of 4 kg' */
+export function madeText(made: Made): string {
+  switch (made.thing) {
+    case 'nothing':
+      return 'no weight';
+    case 'dumbbell':
+      return made.count === 2
+        ? `two dumbbells of ${kgText(made.eachKg)}`
+        : `one dumbbell of ${kgText(made.eachKg)}`;
+    case 'kettlebell':
+      return `kettlebell of ${kgText(made.eachKg)}`;
+    case 'bottles':
+      return made.count === 2
+        ? `two bottles of ${numberText(made.eachL)} litres`
+        : `one bottle of ${numberText(made.eachL)} litres`;
+    case 'bar':
+      return made.pairsKg.length === 0
+        ? `empty bar of ${kgText(made.barKg)}`
+        : `bar of ${kgText(made.barKg)} with ${listText(made.pairsKg.map((kg) => `2 × ${kgText(kg)}`))}`;
+    case 'rucksack':
+      return `rucksack with ${numberText(made.litres)} litres of water`;
+    case 'band':
+      return `band ${made.band}`;
+  }
+}

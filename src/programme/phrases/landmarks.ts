@@ -1,0 +1,56 @@
+/** How far to go, in things a patient can see or measure alone. */
+import type { Landmark } from '../../mechanics/landmark.ts';
+import { countText } from './plain.ts';
+
+/** One landmark as an instruction; empty for one that tells a patient nothing. */
+export function landmarkText(landmark: Landmark): string {
+  switch (landmark.kind) {
+    case 'handsAboveKnee':
+      return `Hands no lower than ${landmark.cm} cm above the knee`;
+    case 'handsBelowKnee':
+      return `Hands no lower than ${landmark.cm} cm below the knee`;
+    case 'buttockBack':
+      return `Buttock ${landmark.cm} cm back: stand with your heels ${landmark.heelsFromWallCm} cm from a wall and just touch it`;
+    case 'hipsAboveFloor':
+      return `Hips no lower than a seat of ${landmark.cm} cm`;
+    case 'buttockAboveFloor':
+      return landmark.cm === 0
+        ? 'Down to the floor'
+        : `Buttock no lower than ${landmark.cm} cm above the floor`;
+    case 'pillows':
+      return `No lower than ${landmark.count === 1 ? 'one pillow' : `${countText(landmark.count, 'stacked pillow')}`} (${landmark.cm} cm)`;
+    case 'heelDistance':
+      return `Heels ${landmark.cm} cm in front of your buttock`;
+    case 'stepHeight':
+      return `Step of ${landmark.cm} cm`;
+    case 'stanceLength':
+      return `Front heel ${landmark.cm} cm in front of the rear toes`;
+    case 'rearKneeAboveFloor':
+      return landmark.cm <= 0
+        ? 'Rear knee down to the floor'
+        : `Rear knee no lower than ${landmark.cm} cm above the floor`;
+    case 'kneeOverToes':
+      return landmark.cm > 0 ? `Knee up to ${landmark.cm} cm past the toes` : 'Knee behind the toes';
+    case 'leanByClock':
+      return landmark.hours === 0
+        ? 'Body upright'
+        : `Seen from your right side, lean like a clock hand at ${clockText(landmark.hours)}`;
+    case 'shouldersForward':
+      return landmark.cm <= 0 ? 'Body upright' : `Shoulders up to ${landmark.cm} cm in front of the knees`;
+    case 'footLift':
+      return `Foot ${landmark.cm} cm above the bed or floor`;
+  }
+}
+
+/** @example clockText(1.5) // => 'half past one' */
+export function clockText(hours: number): string {
+  const HOURS = ['twelve', 'one', 'two', 'three', 'four'];
+  const hour = HOURS[Math.floor(hours)] ?? String(Math.floor(hours));
+  return hours % 1 === 0 ? `${hour} o'clock` : `half past ${hour}`;
+}
+
+/** A landmark as a value for machines. @example 'handsAboveKnee 18' */
+export function landmarkValue(landmark: Landmark): string {
+  const number = 'cm' in landmark ? landmark.cm : landmark.hours;
+  return `${landmark.kind} ${number}`;
+}

@@ -1,0 +1,62 @@
+/** The clinician's two signs as data: the range ruler of an exercise and the ladder of all cards by squeeze. */
+import type { Protocol } from '../../content/library.ts';
+import { brackets } from '../../mechanics/bracket.ts';
+import { roundTo } from '../../units/round.ts';
+import { isPosed } from '../model.ts';
+import type { Person } from '../person.ts';
+import type { Prescription } from '../prescribe.ts';
+import type { CompressionLadder, RangeRuler } from '../programme.ts';
+import { cardOf } from '../choose.ts';
+
+/** 0 to 120 degrees of hip flexion with the part that is used now and the caps of the stages; null without a pose. */
+export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol): RangeRuler | null {
+  if (!isPosed(card) || estimate === null) return null;
+  const { start, end } = card.movement;
+  const used = at.rangeDeg ?? Math.max(start.work.hip, end?.work.hip ?? start.work.hip);
+  const fromDeg = Math.max(0, Math.min(start.work.hip, end?.work.hip ?? start.work.hip, used));
+  const toDeg = Math.max(fromDeg, used);
+  const ticks = protocol.stages.flatMap(({ name, caps, opensToDeg }) => {
+    const capDeg = opensToDeg ?? caps.hipFlexionDeg;
+    return capDeg === null ? [] : [{ stage: name, capDeg }];
+  });
+  const caps = ticks.map(({ stage, capDeg }) => `${stage} up to ${capDeg}°`).join('; ');
+  return {
+    fromDeg,
+    toDeg: roundTo(toDeg, 1),
+    ticks,
+    alt: `Hip bend from ${roundTo(fromDeg, 1)}° to ${roundTo(toDeg, 1)}° of 120°. ${caps}.`,
+  };
+}
+
+/** Every posed card of the protocol by its squeeze without a weight, over its whole movement; prescribed ones at their range and load. */
+export function compressionLadder(prescriptions: readonly Prescription[], person: Person): CompressionLadder {
+  const ids = [
+    ...new Set(person.protocol.stages.flatMap(({ slots }) => slots.flatMap(({ cards }) => cards))),
+  ];
+  const rows = ids.flatMap((id) => {
+    const card = cardOf(person, id);
+    const prescribed = prescriptions.find((one) => one.card.id === id);
+    const compressionBw =
+      prescribed?.estimate?.compressionBw ??
+      (isPosed(card) ? person.model.sweepTo(card, null, 0, card.tempo)?.peak.compressionBw : undefined);
+    if (compressionBw === undefined) return [];
+    return [
+      {
+        card: id,
+        title: card.title,
+        compressionBw: roundTo(compressionBw, 0.01),
+        prescribed: prescribed !== undefined,
+      },
+    ];
+  });
+  rows.sort((a, b) => a.compressionBw - b.compressionBw || (a.card < b.card ? -1 : 1));
+  const bracket = brackets(rows.map(({ compressionBw }) => compressionBw));
+  const caps = person.protocol.stages.flatMap(({ name, caps: { compressionBw } }) =>
+    compressionBw === null ? [] : [{ stage: name, compressionBw }],
+  );
+  return {
+    rungs: rows.map((row, index) => ({ ...row, bracket: bracket[index] ?? 0 })),
+    caps,
+    alt: `${rows.length} cards from ${rows[0]?.compressionBw ?? 0} to ${rows.at(-1)?.compressionBw ?? 0} body weights of squeeze; cards of one bracket are not told apart. Model estimate.`,
+  };
+}

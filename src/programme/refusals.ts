@@ -1,0 +1,83 @@
+/** Why no programme can be written, each with the place in the consult and the cure. */
+import type { Consult, Protocol, Slot } from '../content/library.ts';
+import type { Refusal } from '../units/refusal.ts';
+import type { NoWeek } from '../week/plan.ts';
+import { gaveUpText } from './phrases/week.ts';
+import type { PassedOver } from './programme.ts';
+import type { NoSession } from './session.ts';
+import { stageWord, type StageName } from './stageChoice.ts';
+
+function refusal(
+  consult: Consult,
+  code: string,
+  path: Refusal['path'],
+  words: Pick<Refusal, 'found' | 'expected' | 'fix'>,
+): Refusal {
+  return { code, kind: 'consult', id: consult.id, path, ...words };
+}
+
+/** The stage is one the protocol does not have. */
+export function noSuchStage(consult: Consult, protocol: Protocol): Refusal {
+  const last = protocol.stages.length - 1;
+  return refusal(consult, 'does-not-fit', ['stage'], {
+    found: String(consult.stage),
+    expected: `auto, keep or a stage of ${protocol.id}: 1 to ${last}`,
+    fix: `Write a stage from 1 to ${last}, keep, or auto.`,
+  });
+}
+
+export function noSuchStep(consult: Consult, name: StageName, steps: number): Refusal {
+  return refusal(consult, 'does-not-fit', ['step'], {
+    found: String(consult.step),
+    expected: `a step of ${stageWord(name)} for this person: 1 to ${steps}`,
+    fix: `Write step: ${steps} or less, or go on to the next stage when its tests allow it.`,
+  });
+}
+
+/** A needed slot of the present stage that no card fills: every card with what stood against it. */
+export function noCardFor(
+  consult: Consult,
+  name: StageName,
+  slot: Slot,
+  passedOver: readonly PassedOver[],
+): Refusal {
+  const reasons = passedOver
+    .filter((one) => one.slot === slot.name)
+    .map(({ card, because }) => `${card}: ${because}`);
+  return refusal(consult, 'no-card-for-slot', ['stage'], {
+    found: `no card for ${slot.name} in ${stageWord(name)}`,
+    expected: `one of ${slot.cards.join(', ')} (${reasons.join('; ')})`,
+    fix: 'Choose another stage, add what is missing to kit or minutesPerDay, or add a card to this slot of the protocol.',
+  });
+}
+
+export function noWeek(consult: Consult, { because }: NoWeek): Refusal {
+  return refusal(consult, 'no-free-day', ['days'], {
+    found: consult.days.join(', '),
+    expected: `days on which at least one session fits (${because.map(gaveUpText).join(' ')})`,
+    fix: 'Add a day, or take out another fixed hard activity.',
+  });
+}
+
+export function noSession(consult: Consult, { reason, value, slot }: NoSession): Refusal {
+  if (reason === 'minutes') {
+    return refusal(consult, 'nothing-fits', ['minutesPerDay'], {
+      found: `${consult.minutesPerDay} minutes`,
+      expected: `at least ${value} minutes for what the stage needs`,
+      fix: `Write minutesPerDay: ${value} or more.`,
+    });
+  }
+  if (reason === 'hold') {
+    const index = consult.tests.findIndex(({ seconds }) => seconds === value);
+    return refusal(consult, 'nothing-fits', index < 0 ? ['tests'] : ['tests', index, 'seconds'], {
+      found: `a hold of ${value} seconds for ${slot ?? 'a hold'}`,
+      expected: 'a hold long enough that a share of it is at least 5 seconds',
+      fix: 'Test an easier card and record its seconds.',
+    });
+  }
+  return refusal(consult, 'nothing-fits', ['stage'], {
+    found: `a session whose ${slot ?? 'whole'} breaks ${value}`,
+    expected: 'a first step inside every limit of the stage',
+    fix: 'Choose an earlier stage.',
+  });
+}

@@ -4,7 +4,7 @@ import type { Programme } from '../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
-import { emergencyHtml } from './parts/emergency.ts';
+import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
 import { doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
 import { logHtml } from './parts/log.ts';
 import { footHtml, mastheadHtml } from './parts/masthead.ts';
@@ -48,6 +48,7 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
       <div class="why">
         ${programme.opening.map((sentence) => html`<p>${sentence}</p> `)}
         <p class="quiet">${programme.dates}</p>
+        ${waysHtml(programme)}
       </div>
     </div>
     ${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels))}
@@ -65,6 +66,17 @@ function glanceHtml({ exercises }: Programme): Html {
         </li> `,
     )}
   </ol> `;
+}
+
+/** What must be found at once, from the top: the headings themselves as ways to their places. */
+function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
+  const ways = [
+    ...[painRule, flare, getHelp].filter(({ parts }) => parts.length > 0),
+    { id: EMERGENCY_ID, heading: emergency.heading },
+  ];
+  return html`<ul class="ways">
+    ${ways.map(({ id, heading }) => html`<li><a href="#${id}">${heading}</a></li> `)}
+  </ul> `;
 }
 
 function painHtml({ painRule, morningCheck, flare, missedDays }: Programme): Html {

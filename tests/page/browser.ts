@@ -1,5 +1,5 @@
 /** Debian's Chromium by playwright-core, with nothing to say to anybody. */
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -9,9 +9,14 @@ import { chromium, type Browser, type BrowserContextOptions, type Page } from 'p
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
+const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+
 export function launch(): Promise<Browser> {
+  const executablePath = process.env['CHROMIUM'] ?? PLACES.find((place) => existsSync(place));
+  if (executablePath === undefined)
+    throw new Error(`no browser at ${PLACES.join(' or ')}, and CHROMIUM is not set`);
   return chromium.launch({
-    executablePath: '/usr/bin/chromium',
+    executablePath,
     args: [
       '--no-sandbox',
       '--disable-gpu',

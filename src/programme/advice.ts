@@ -9,16 +9,38 @@ type Occasion = (typeof SHOW_WHEN)[number];
 // Sitting is worth a word when it is limited at all; a long film or drive is two hours.
 const SITS_UNDER_MINUTES = 120;
 
-/** Advice for everybody first, then by the order of their ids. */
+/** Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. */
 export function adviceFor(consult: Consult, stage: StageName, library: Library): AdviceText[] {
   const holds = occasionsOf(consult, stage);
   const shown = [...library.advice.values()].filter(({ showWhen }) =>
     showWhen.some((occasion) => holds.has(occasion)),
   );
-  const always = ({ showWhen }: AdviceCard) => (showWhen.includes('always') ? 0 : 1);
-  shown.sort((a, b) => always(a) - always(b) || (a.id < b.id ? -1 : 1));
-  return shown.map(({ id, title, body }) => ({ id, heading: title, body }));
+  const rank = ({ showWhen }: AdviceCard) =>
+    Math.min(
+      ...showWhen.filter((occasion) => holds.has(occasion)).map((occasion) => ORDER.indexOf(occasion)),
+    );
+  shown.sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
+  return shown
+    .slice(0, library.clinic.defaults.adviceAtMost)
+    .map(({ id, title, body }) => ({ id, heading: title, body }));
 }
+
+// What everybody needs, then the rarer before the common.
+const ORDER: readonly Occasion[] = [
+  'always',
+  'under-18',
+  'both-sides',
+  'drives',
+  'stretches',
+  'sits',
+  'runs',
+  'flare',
+  'keep',
+  'stage-4',
+  'stage-3',
+  'stage-2',
+  'stage-1',
+];
 
 function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> {
   const { sitting, running, changedBefore, doesNow } = consult;

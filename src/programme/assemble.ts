@@ -121,14 +121,13 @@ export function assembleProgramme(
     stageWords: ofStage.sitting,
   });
   const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? consult.startOn;
-  const seconds = sessionSeconds(
-    session.exercises.map((exercise, index) => ({
-      ...exercise,
-      exercise: exercise.start.exercise,
-      legs: prescriptions[index]?.card.legs ?? 'together',
-      dose: prescriptions[index]?.at.dose ?? exercise.start.dose,
-    })),
-  );
+  const onSession = prescriptions.flatMap(({ choice, card, at }, index) => {
+    const exercise = session.exercises[index];
+    return choice.slot.when === 'between' || exercise === undefined
+      ? []
+      : [{ ...exercise, exercise: choice.slot.name, legs: card.legs, dose: at.dose }];
+  });
+  const seconds = sessionSeconds(onSession);
   const flare = flarePlan(nowSitting?.uprightMinutes ?? null, protocol.flare);
   const calendar: DatedSession[] = week.entries.map((entry) => ({
     on: entry.on,

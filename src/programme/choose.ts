@@ -24,9 +24,9 @@ export function chooseCards(person: Person, bounds: Bounds): Chosen {
   const passedOver: PassedOver[] = [];
   const empty: Slot[] = [];
   for (const slot of [...slots.filter(({ needed }) => needed), ...slots.filter(({ needed }) => !needed)]) {
-    // Work for the days between does not crowd a session, nor a session the days between.
-    if (choices.filter((choice) => choice.slot.when === slot.when).length >= maxExercises) {
-      passedOver.push(...slot.cards.map((id) => passed(person, id, slot, bounds, slotFull(maxExercises))));
+    const room = roomFor(slot, person, maxExercises);
+    if (choices.filter((choice) => choice.slot.when === slot.when).length >= room) {
+      passedOver.push(...slot.cards.map((id) => passed(person, id, slot, bounds, slotFull(room))));
       continue;
     }
     const filled = fill(slot, choices, person, bounds);
@@ -36,6 +36,11 @@ export function chooseCards(person: Person, bounds: Bounds): Chosen {
   }
   choices.sort((a, b) => slots.indexOf(a.slot) - slots.indexOf(b.slot));
   return { choices, passedOver, empty };
+}
+
+/** Work for the days between does not crowd a session, but stays small on its own. */
+function roomFor({ when }: Slot, { protocol }: Person, maxExercises: number): number {
+  return when === 'session' ? maxExercises : protocol.limits.besideSession.value;
 }
 
 function fill(
@@ -83,11 +88,11 @@ function tooMuchSqueeze(
   };
 }
 
-function slotFull(maxExercises: number): Obstacle {
+function slotFull(room: number): Obstacle {
   return {
     limit: 'slotFull',
-    value: maxExercises,
-    because: `the session already has ${maxExercises} exercises`,
+    value: room,
+    because: `there are already ${room} exercises of its kind of day`,
   };
 }
 

@@ -177,9 +177,12 @@ const MOST_LANDMARKS = 3;
 /** Landmarks that say how far; those of standing say nothing of a card whose range is not graded by hip bend. */
 function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark[] {
   const found = landmarks(card.movement, person.body, at.loadKg, stretchOf(card, at, person));
-  return found
-    .filter(({ kind }) => at.rangeDeg !== null || !GRADED_ONLY.includes(kind))
-    .slice(0, MOST_LANDMARKS);
+  const says = (landmark: Landmark) =>
+    landmarkText(landmark) !== '' &&
+    (at.rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
+    // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
+    (landmark.kind !== 'footLift' || at.dose.holdSeconds !== null);
+  return found.filter(says).slice(0, MOST_LANDMARKS);
 }
 
 const GRADED_ONLY: readonly Landmark['kind'][] = [

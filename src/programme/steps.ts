@@ -1,4 +1,4 @@
-/** The present step as a table of cells, and the next two as a preview that the review must open. */
+/** The present step as a table of cells, and of the next two what changes: a preview that the review must open. */
 import type { Rung } from '../dose/rung.ts';
 import { changeText, goOnTexts, stepCaption, stepHeading } from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
@@ -20,14 +20,17 @@ export function stepTables(
       columns: COLUMN_WORDS,
       caption: stepCaption(rung.step, present),
       change: present ? '' : changeText(rung, titleOf),
-      goOnWhen: present ? [] : goOnTexts(protocol, consult.usualMorningPain),
+      // The second preview goes by the same rule as the first.
+      goOnWhen: index === 1 ? goOnTexts(protocol, consult.usualMorningPain) : [],
       present,
-      prescriptions: prescriptions.map(({ card, choice, cells }) => ({
-        card: card.id,
-        title: card.title,
-        slot: choice.slot.name,
-        cells,
-      })),
+      prescriptions: prescriptions
+        .filter(({ choice }) => present || rung.changed.some(({ exercise }) => exercise === choice.slot.name))
+        .map(({ card, choice, cells }) => ({
+          card: card.id,
+          title: card.title,
+          slot: choice.slot.name,
+          cells,
+        })),
     };
   });
 }

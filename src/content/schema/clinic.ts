@@ -1,6 +1,6 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
 import { z } from 'zod';
-import { about, from, id, line, yesNo } from './words.ts';
+import { about, from, id, line, wholeFrom, yesNo } from './words.ts';
 
 export const clinicSchema = z.strictObject({
   name: about('The name of the clinic.', line),
@@ -34,6 +34,7 @@ export const clinicSchema = z.strictObject({
     z.strictObject({
       oneRepetitionMaximum: about('epley or brzycki.', z.enum(['epley', 'brzycki'])),
       dumbbellsUsedInPairs: about('Are two equal dumbbells used together?', yesNo),
+      adviceAtMost: about('Advice cards on one leaflet at most.', wholeFrom(0, 12)).default(4),
       bandNewtons: about(
         'Bands by name with the force the clinic measured, newtons.',
         z.record(id, from(1, 1000, 'N')),

@@ -6,7 +6,6 @@ import {
   across,
   cannotDo,
   date,
-  dateOrNull,
   equipment,
   from,
   id,
@@ -16,8 +15,8 @@ import {
   source,
   tempo,
   title,
-  type Wrong,
 } from './words.ts';
+import { exerciseRule, legRule } from './exerciseRules.ts';
 
 // Outside these no human joint goes; a slip such as hip 200 is caught here.
 const leg = across(
@@ -30,12 +29,7 @@ const leg = across(
       from(-60, 40, '°'),
     ).exactOptional(),
   }),
-  (value, wrong) => {
-    if ((value.pitch === undefined) !== (value.ankle === undefined)) return;
-    wrong([], 'given either pitch (foot on the ground) or ankle (foot in the air)', {
-      fix: 'write pitch for a foot on the ground, or ankle for a foot in the air, and not both',
-    });
-  },
+  legRule,
 );
 
 const pose = z.strictObject({
@@ -140,74 +134,10 @@ export const exerciseSchema = across(
     reviewedOn: about('Last review of the card.', date),
     nextReviewOn: about('Next review of the card.', date),
   }),
-  (value, wrong) => {
-    if (value.start === undefined) withoutPose(value, wrong);
-    else withPose(value, wrong);
-    const [reviewedOn, nextReviewOn] = [dateOrNull(value.reviewedOn), dateOrNull(value.nextReviewOn)];
-    if (reviewedOn !== null && nextReviewOn !== null && nextReviewOn <= reviewedOn) {
-      wrong(['nextReviewOn'], `after reviewedOn (${reviewedOn})`);
+  exerciseRule,
+);
     }
   },
 );
-
-type Keys = Readonly<Record<string, unknown>>;
-
-function withoutPose(value: Keys, wrong: Wrong): void {
-  for (const key of ['peakHipFlexionDeg', 'mark']) {
-    if (value[key] === undefined)
-      wrong([key], 'there when the card has no start pose', { missing: true, because: 'start' });
-  }
-  for (const key of ['end', 'supports', 'solve', 'mode', 'horizontal', 'loadAt', 'pickUpHeightCm']) {
-    if (value[key] === undefined) continue;
-    wrong([key], 'left out of a card without a start pose', {
-      because: 'start',
-      fix: `give the card a start pose, or take ${key} out`,
-    });
-  }
-}
-
-function withPose(value: Keys, wrong: Wrong): void {
-  if (value['supports'] === undefined) {
-    wrong(['supports'], 'there with a pose, [] when bench or floor carries the body', { missing: true });
-  }
-  for (const key of ['peakHipFlexionDeg', 'mark', 'legs']) {
-    if (value[key] !== undefined)
-      wrong([key], 'left out of a card with a start pose', { fix: `take ${key} out; the pose says it` });
-  }
-  supportsForSolve(value['supports'], value['solve'], wrong);
-  if (isKeys(value['start']) && isKeys(value['end'])) sameKeys(value['start'], value['end'], ['end'], wrong);
-}
-
-// Balance stands over one point; height is between two.
-function supportsForSolve(supports: unknown, solve: unknown, wrong: Wrong): void {
-  if (!Array.isArray(supports) || !isKeys(solve)) return;
-  const { kind, range } = solve;
-  if (kind === 'balance' && supports.length !== 1)
-    wrong(['supports'], 'one support for a solve of kind balance');
-  if (kind === 'height' && supports.length !== 2)
-    wrong(['supports'], 'two supports for a solve of kind height');
-  if (Array.isArray(range) && range[0] >= range[1]) wrong(['solve', 'range'], 'the lower number first');
-}
-
-// Every number is interpolated between the ends, so both must carry it; only `lumbar` counts as 0 when missing.
-function sameKeys(start: Keys, end: Keys, path: readonly string[], wrong: Wrong): void {
-  for (const key of ['arms', 'work', 'other', 'pitch', 'ankle']) {
-    const [a, b] = [start[key], end[key]];
-    if ((a === undefined) !== (b === undefined)) {
-      wrong([...path, key], 'in both start and end, or in neither', {
-        missing: b === undefined,
-        fix: `write ${key} in both poses, or in neither`,
-      });
-    } else if (isKeys(a) && isKeys(b)) sameKeys(a, b, [...path, key], wrong);
-    else if (typeof a !== typeof b)
-      wrong([...path, key], 'of the same form in start and end', {
-        fix: `write ${key} the same way in both poses`,
-      });
-  }
-}
-
-function isKeys(value: unknown): value is Keys {
-  return typeof value === 'object' && value !== null;
-}
 
 export type ExerciseFrontMatter = z.output<typeof exerciseSchema>;

@@ -200,6 +200,10 @@ export const protocolSchema = across(
           'Cards above half the squeeze cap in a session at most.',
           setting(wholeFrom(0, 10)),
         ),
+        besideSession: about(
+          'Exercises for the days between, and for every day, at most so many of each.',
+          setting(wholeFrom(0, 5)),
+        ).default({ value: 1, mark: 'choice' }),
         provokedLessDeg: about('Degrees kept below the angle that provoked pain.', setting(from(0, 60, '°'))),
         roundAngleDeg: about('Angles round to this, towards the gentle end.', setting(from(1, 30, '°'))),
         leastRange: about(

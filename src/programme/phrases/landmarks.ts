@@ -33,7 +33,7 @@ export function landmarkText(landmark: Landmark): string {
       return landmark.cm > 0 ? `Knee up to ${landmark.cm} cm past the toes` : 'Knee behind the toes';
     case 'leanByClock':
       return landmark.hours === 0
-        ? 'Body upright'
+        ? ''
         : `Seen from your right side, lean like a clock hand at ${clockText(landmark.hours)}`;
     case 'shouldersForward':
       return landmark.cm <= 0 ? 'Body upright' : `Shoulders up to ${landmark.cm} cm in front of the knees`;

@@ -20,7 +20,7 @@ const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
 /** What is new on a rung. @example 'New: longer holds. Bridge hold with feet far away.' */
 export function changeText(rung: Rung, titleOf: (slot: string) => string): string {
   if (rung.change === null) return '';
-  return `New: ${CHANGE_WORDS[rung.change]}. ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}.`;
+  return `New: ${CHANGE_WORDS[rung.change]} for ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}. All else stays.`;
 }
 
 export function goOnTexts({ goingOn }: Protocol, usual: number): string[] {

@@ -41,13 +41,12 @@ async function compare() {
 
 // One process: render all pages the given way and write them; prints the milliseconds a page of the rendering.
 async function write(name) {
-  const { pageAssets } = await import('#dist/page/assets.js');
-  const { readPageFiles, TEMPLATES } = await import('#dist/build/pageFiles.js');
+  const { pageShelf, TEMPLATES } = await import('#dist/build/shelf.js');
   const { programmePages, publicPages, renderPages } = await import('#dist/page/site.js');
   const programmes = await manyProgrammes();
   const [first] = programmes;
   const front = { language: first.language, clinic: first.clinic, notice: first.notice };
-  const assets = pageAssets(readPageFiles());
+  const assets = await pageShelf();
   const start = performance.now();
   const pages =
     name === 'plain'

@@ -2,15 +2,14 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { describe, expect, it } from 'vitest';
-import { pageAssets } from '../../src/page/assets.ts';
 import { programmePages, publicPages, renderPages } from '../../src/page/site.ts';
-import { readPageFiles, TEMPLATES } from '../../src/build/pageFiles.ts';
+import { pageShelf, TEMPLATES } from '../../src/build/shelf.ts';
 import { files } from './assets.ts';
 import { programmes } from './programmes.ts';
 
 const [, first] = programmes[0]!;
 const front = { language: first.language, clinic: first.clinic, notice: first.notice };
-const assets = pageAssets(readPageFiles());
+const assets = await pageShelf();
 
 describe('the pages through Eleventy', () => {
   const two = [first, { ...first, alias: 'heron', title: 'Home exercises for heron' }];

@@ -1,4 +1,5 @@
 /** A scene as pictures: one a frame, all of one size, one scale and one floor. */
+import type { Point } from '../mechanics/pose.ts';
 import type { Scene, SceneFrame } from '../mechanics/scene.ts';
 import { figureOf, type Figure } from './body.ts';
 import { chain, type Bar } from './clearance.ts';
@@ -51,22 +52,24 @@ interface Cast {
   readonly furniture: Furniture;
 }
 
-function pictureOf(
-  scene: Scene,
-  frame: SceneFrame,
-  index: number,
-  { stances, figures, furniture }: Cast,
-): Picture {
-  const stance = stances[index] as Stance;
-  const figure = figures[index] as Figure;
+/** A stance with the figure drawn in it. */
+interface Posed {
+  readonly stance: Stance;
+  readonly figure: Figure;
+}
+
+// From the back to the front: furniture, ghost, far leg, body, the hip's angle, near arm and weight, band, arrow.
+function pictureOf(scene: Scene, frame: SceneFrame, index: number, cast: Cast): Picture {
+  const { stances, furniture } = cast;
+  const now = posedAt(cast, index);
+  const start = frame.name === 'end' ? startOf(scene, cast) : null;
+  const { stance, figure } = now;
   const way = { first: stances[0] as Stance, last: stances[stances.length - 1] as Stance };
   const pliant = pliantStrokes(scene, stance, way, figure.arm.hand);
-  const things = [...furniture.behind, ...pliant, ...figure.weight].flatMap(barsAround);
-  const before = frame.name === 'end' ? scene.frames.findIndex(({ name }) => name === 'start') : -1;
-  const start = before < 0 ? null : { stance: stances[before] as Stance, figure: figures[before] as Figure };
+  const taken = [...figure.bars, ...[...furniture.behind, ...pliant, ...figure.weight].flatMap(barsAround)];
   const shade = start === null ? [] : ghostBars(start.stance, start.figure.head.centre);
-  const angle = hipAngle(stance, frame.hipFlexionDeg, [...figure.bars, ...things, ...shade]);
-  const label = captionBar(angle.caption);
+  const angle = hipAngle(stance, frame.hipFlexionDeg, [...taken, ...shade]);
+  const signs = [...taken, ...angle.bars, captionBar(angle.caption)];
   return {
     strokes: [
       ...furniture.behind,
@@ -77,31 +80,36 @@ function pictureOf(
       ...angle.strokes,
       ...figure.over,
       ...pliant,
-      ...(start === null
-        ? []
-        : arrow(
-            moversOf(start.stance, start.figure, stance, figure, scene.weight?.at.endsWith('ankle') ?? false),
-            [...figure.bars, ...things, ...angle.bars, label],
-            stance.heightM,
-          )),
+      ...(start === null ? [] : arrow(moversOf(scene, start, now), signs, stance.heightM)),
     ],
     captions: [angle.caption],
   };
 }
 
+function posedAt({ stances, figures }: Cast, index: number): Posed {
+  return { stance: stances[index] as Stance, figure: figures[index] as Figure };
+}
+
+function startOf(scene: Scene, cast: Cast): Posed | null {
+  const index = scene.frames.findIndex(({ name }) => name === 'start');
+  return index < 0 ? null : posedAt(cast, index);
+}
+
 // In the order in which a reader looks: the hips of a body that lies unless its foot travels clearly further, the foot
 // that swings, or the head of a body that stands.
-function moversOf(from: Stance, was: Figure, to: Stance, is: Figure, ankleLoaded: boolean): readonly Mover[] {
+function moversOf(scene: Scene, start: Posed, now: Posed): readonly Mover[] {
+  const [from, to] = [start.stance, now.stance];
   const { heightM } = to;
-  const hips = { from: from.hip, to: to.hip, about: to.shoulder, radiusM: 0.075 * heightM };
-  const head = { from: was.head.centre, to: is.head.centre, about: to.hip, radiusM: 0.07 * heightM };
-  const footRadius = ankleLoaded ? 0.09 : 0.05;
-  const foot = {
-    from: from.work.ankle,
-    to: to.work.ankle,
-    about: to.work.knee,
-    radiusM: footRadius * heightM,
-  };
+  const loaded = scene.weight?.at.endsWith('ankle') ?? false;
+  const move = (a: Point, b: Point, about: Point, radius: number) => ({
+    from: a,
+    to: b,
+    about,
+    radiusM: radius * heightM,
+  });
+  const hips = move(from.hip, to.hip, to.shoulder, 0.075);
+  const head = move(start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
+  const foot = move(from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.05);
   const travel = (mover: Mover) => distance(mover.from, mover.to);
   const lies = Math.abs(to.pose.trunk) > 60 && to.shoulder.y < 0.4 * heightM;
   if (lies) return travel(foot) > 1.3 * travel(hips) ? [foot, hips, head] : [hips, foot, head];

@@ -15,8 +15,9 @@ import {
   THIGH,
 } from '../../src/figure/proportions.ts';
 import { contactOf, stancesOf, type Leg } from '../../src/figure/stance.ts';
+import { postureOf } from '../../src/mechanics/kinematics.ts';
 import { cards } from '../published/exercise-cards.ts';
-import { sceneFrom, sceneOf } from './scenes.ts';
+import { BODY, sceneFrom, sceneOf } from './scenes.ts';
 
 const H = 1.75;
 const origin = { x: 0, y: 0 };
@@ -65,6 +66,19 @@ describe('head', () => {
       expect(centre.y).toBeGreaterThanOrEqual(Math.min(HEAD_REST.back, HEAD_REST.face) * H - 1e-9);
     },
   );
+});
+
+describe('neck on the floor', () => {
+  it('bends in a steep bridge, shoulders lowest: the head does not climb on a stretched neck', () => {
+    const pose = { trunk: -140, work: { hip: 0, knee: 95, pitch: 0 } };
+    const frames = [{ name: 'hold' as const, posture: postureOf(pose, BODY), hipFlexionDeg: 0 }];
+    const [stance] = stancesOf(
+      sceneOf('Double-leg bridge, from the floor', { supports: ['upperBack'], frames }),
+    );
+    const { centre } = headOf(stance!);
+    expect(centre.y).toBeCloseTo(HEAD_REST.back * H, 9);
+    expect(distance(stance!.shoulder, centre) / H).toBeGreaterThan(NECK.length - NECK.base);
+  });
 });
 
 describe('knee', () => {

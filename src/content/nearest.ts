@@ -2,8 +2,8 @@
 import { distance } from 'fastest-levenshtein';
 
 /**
- * The known word nearest to what was written, or null when none is near: at most one letter in three may differ, and
- * never more than four. Case does not count; two letters that changed places count as one.
+ * The known word nearest to what was written, or null when none is near: one letter of a word may differ, of long words
+ * one in four up to four, of words under three none. Case does not count; two letters that changed places count as one.
  * @example nearest('masKg', ['massKg', 'alias']) // => 'massKg'
  */
 export function nearest(written: string, known: readonly string[]): string | null {
@@ -19,7 +19,8 @@ export function nearest(written: string, known: readonly string[]): string | nul
 }
 
 function limit(word: string, written: string): number {
-  return Math.min(4, Math.floor(Math.max(word.length, written.length) / 3));
+  const length = Math.max(word.length, written.length);
+  return length < 3 ? 0 : Math.min(4, Math.max(1, Math.floor(length / 4)));
 }
 
 // The distance of the library counts "alais" for "alias" as two; it is the commonest slip of all.

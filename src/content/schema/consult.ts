@@ -1,4 +1,4 @@
-/** A consult file: what the physiotherapist writes after seeing one person. */
+/** A consult file: what the physiotherapist writes after seeing one person. Long, for it lists all keys. */
 import { z } from 'zod';
 import {
   about,

@@ -136,8 +136,5 @@ export const exerciseSchema = across(
   }),
   exerciseRule,
 );
-    }
-  },
-);
 
 export type ExerciseFrontMatter = z.output<typeof exerciseSchema>;

@@ -1,4 +1,6 @@
-/** A staged protocol: stages with caps and slots, and every house number with its mark. */
+/**
+ * A staged protocol: stages with caps and slots, and every house number with its mark. Long, for it lists all keys.
+ */
 import { z } from 'zod';
 import { DOSE_KINDS, CHANGE_KINDS } from '../../dose/dose.ts';
 import { RUN_KINDS } from '../../week/run.ts';

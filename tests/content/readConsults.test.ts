@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { readConsults } from '../../src/content/readConsults.ts';
+import { readLibrary } from '../../src/content/readLibrary.ts';
+import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
+import { fileOf, filesWith, SAMPLE, spoilt } from './sample.ts';
+
+const OTTER = 'consults/otter-r1.md';
+const { library } = readLibrary(filesWith());
+
+function read(changes: Readonly<Record<string, string | null>> = {}) {
+  const { consults, current, stopped, problems } = readConsults(filesWith(changes), library);
+  return {
+    consults: consults.map(({ id }) => id),
+    current: current.map(({ id }) => id),
+    stopped,
+    codes: problems.map(({ code }) => code),
+  };
+}
+
+const second = SAMPLE[OTTER].replace('revision: 1', 'revision: 2');
+const tenth = SAMPLE[OTTER].replace('revision: 1', 'revision: 10');
+const badger = SAMPLE[OTTER].replace('alias: otter', 'alias: badger');
+const broken = (text: string) => text.replace('massKg: 68', 'massKg: 700');
+
+describe('readConsults', () => {
+  it('gives every revision in order of numbers, and the highest as the current one', () => {
+    const changes = {
+      'consults/otter-r2.md': second,
+      'consults/otter-r10.md': tenth,
+      'consults/badger-r1.md': badger,
+    };
+    expect(read(changes)).toEqual({
+      consults: ['badger-r1', 'otter-r1', 'otter-r2', 'otter-r10'],
+      current: ['badger-r1', 'otter-r10'],
+      stopped: [],
+      codes: [],
+    });
+  });
+
+  it('goes by the keys, not by the name of the file', () => {
+    expect(read({ [OTTER]: null, 'consults/Whoever 3.md': second }).current).toEqual(['otter-r2']);
+  });
+
+  it('stops the alias whose newest file is wrong, and no other', () => {
+    expect(read({ 'consults/otter-r2.md': broken(second), 'consults/badger-r1.md': badger })).toEqual({
+      consults: ['badger-r1', 'otter-r1'],
+      current: ['badger-r1'],
+      stopped: ['otter'],
+      codes: ['out-of-range'],
+    });
+  });
+
+  it('goes on with the newest when an older one is wrong', () => {
+    expect(read({ [OTTER]: broken(SAMPLE[OTTER]), 'consults/otter-r2.md': second })).toEqual({
+      consults: ['otter-r2'],
+      current: ['otter-r2'],
+      stopped: [],
+      codes: ['out-of-range'],
+    });
+  });
+
+  it('stops the alias in the name of a file that cannot be read at all', () => {
+    expect(read({ 'consults/otter-r2.md': 'nothing' }).stopped).toEqual(['otter']);
+    const files = [
+      ...filesWith(),
+      { file: 'consults/otter-r2.md', bytes: Uint8Array.of(0xff), link: 'no' as const },
+    ];
+    expect(readConsults(files, library).stopped).toEqual(['otter']);
+    expect(read({ 'consults/otter.md': 'nothing' }).stopped).toEqual(['otter']);
+  });
+
+  it('uses neither of two files of one revision', () => {
+    expect(read({ 'consults/z.md': SAMPLE[OTTER] })).toEqual({
+      consults: [],
+      current: [],
+      stopped: ['otter'],
+      codes: ['duplicate-id'],
+    });
+  });
+
+  it('takes an item left out of the screen as not asked, and yes as an answer', () => {
+    const text = spoilt(OTTER, '  fever: no\n', '  fever: yes\n');
+    const [consult] = readConsults([fileOf(OTTER, text)], library).consults;
+    expect(consult?.screen).toMatchObject({ saddleNumbness: 'no', fever: 'yes', hernia: 'notAsked' });
+    expect(Object.keys(consult?.screen ?? {}).sort()).toEqual([...SCREEN_ITEMS].sort());
+  });
+
+  it('reads what there is without a library, and checks nothing against it', () => {
+    const elsewhere = spoilt(OTTER, 'protocol: hamstring', 'protocol: elsewhere');
+    expect(readConsults([fileOf(OTTER, elsewhere)], null).problems).toEqual([]);
+    expect(readConsults([fileOf(OTTER, broken(elsewhere))], null).problems).toHaveLength(1);
+  });
+
+  it('passes over other files of the folder', () => {
+    const files = [...filesWith(), fileOf('consults/.otter-r2.md', ''), fileOf('consults/letter.pdf', '')];
+    expect(readConsults(files, library).problems).toEqual([]);
+  });
+});

@@ -1,0 +1,64 @@
+/** The parts of a text between which a line may break, with their widths; measured once and kept with the fonts. */
+import { widthPt, type Fonts } from './fonts.ts';
+import type { TextStyle } from './sheet.ts';
+import { SIGNS } from './signs.ts';
+
+/** Letters that stand together. */
+export interface Chunk {
+  readonly text: string;
+  /** Without the space behind it. */
+  readonly widthPt: number;
+  /** What follows: a space, a chance to break without one, or the next chunk at once. */
+  readonly then: 'space' | 'break' | 'chunk';
+  /** Width of the space behind it, 0 without one. */
+  readonly spacePt: number;
+}
+
+/** Every white space but those that hold words together. */
+const SPACES = /[^\S\u00a0\u202f]+/gu;
+
+/** After a hyphen, dash or slash inside a word; never in a span of numbers such as 3–4 or 2/10. */
+const SOFT_BREAK = /(?<=\p{L}[-–—/])(?=\p{L})/u;
+
+const SIGN = new RegExp(`([${[...SIGNS.keys()].join('')}])`, 'u');
+
+/** Texts kept before starting afresh. */
+const MEMORY_TEXTS = 20_000;
+
+/** The chunks of a text; a space at its head comes as an empty chunk. */
+export function chunksOf(text: string, style: TextStyle, fonts: Fonts): readonly Chunk[] {
+  const key = `${style.cut}${style.sizePt}${style.tabular ? 't' : ''}\u0000${text}`;
+  const known = fonts.chunks.get(key) as readonly Chunk[] | undefined;
+  if (known) return known;
+  const chunks = measured(text, style, fonts);
+  if (fonts.chunks.size >= MEMORY_TEXTS) fonts.chunks.clear();
+  fonts.chunks.set(key, chunks);
+  return chunks;
+}
+
+/** Width in points of letters in one style, or of a drawn sign. */
+export function lettersWidthPt(text: string, style: TextStyle, fonts: Fonts): number {
+  const sign = SIGNS.get(text);
+  return sign ? sign.widthEm * style.sizePt : widthPt(fonts[style.cut], text, style.sizePt, style.tabular);
+}
+
+function measured(text: string, style: TextStyle, fonts: Fonts): readonly Chunk[] {
+  const spacePt = lettersWidthPt(' ', style, fonts);
+  const words = text.replace(SPACES, ' ').replaceAll('\u202f', '\u00a0').split(' ');
+  return words.flatMap((word, at) => {
+    const spaced = at < words.length - 1;
+    if (word === '' && !(spaced && at === 0)) return [];
+    const parts = word.split(SOFT_BREAK).map((part) => part.split(SIGN).filter((letters) => letters !== ''));
+    return parts.flatMap((signs, part) =>
+      (signs.length === 0 ? [''] : signs).map((letters, index): Chunk => {
+        const last = index >= signs.length - 1;
+        const then = !last ? 'chunk' : part < parts.length - 1 ? 'break' : spaced ? 'space' : 'chunk';
+        // Measured with its space, as it will be drawn: kerning reaches into the space.
+        const drawn = then === 'space' && !SIGNS.has(letters) ? `${letters} ` : letters;
+        const drawnPt = letters === '' ? spacePt : lettersWidthPt(drawn, style, fonts);
+        const widthPt = drawn === letters && letters !== '' ? drawnPt : drawnPt - spacePt;
+        return { text: letters, widthPt, then, spacePt: then === 'space' ? spacePt : 0 };
+      }),
+    );
+  });
+}

@@ -1,0 +1,71 @@
+/** A PDF from its first byte to its last: opened with what PDF/UA-1 asks of a file, closed with its bookmarks. */
+import PDFDocument from 'pdfkit';
+import type { Fonts } from './fonts.ts';
+import { mend, mendFonts } from './mend.ts';
+import type { Pen } from './pen.ts';
+import type { Look } from './sheet.ts';
+
+/** What a file says of itself. */
+export interface About {
+  readonly title: string;
+  readonly author: string;
+  /** Language tag (RFC 3066), for example `en`. */
+  readonly language: string;
+  /** Stands for the time of making: the same programme gives the same bytes on any day. */
+  readonly on: string;
+}
+
+/** An open document without a page, and the pen that draws in it. */
+export function openPen(about: About, fonts: Fonts, look: Look): Pen {
+  const doc = new PDFDocument({
+    size: [look.sheet.widthPt, look.sheet.heightPt],
+    margin: 0,
+    font: null,
+    // Words are kept across documents by the faces themselves.
+    fontLayoutCache: false,
+    tagged: true,
+    subset: 'PDF/UA',
+    pdfVersion: '1.7',
+    lang: about.language,
+    displayTitle: true,
+    bufferPages: true,
+    autoFirstPage: false,
+    info: {
+      Title: about.title,
+      Author: about.author,
+      Creator: 'Loadleaf',
+      CreationDate: new Date(`${about.on}T00:00:00Z`),
+    },
+  });
+  mend(doc);
+  doc.registerFont('regular', fonts.regular.font, 'regular').registerFont('bold', fonts.bold.font, 'bold');
+  return { doc, fonts, look, measuring: false, bookmarks: [] };
+}
+
+/** The finished file. Bookmarks appear in reading order, those of level 3 and below under the last of level 2. */
+export async function bytesOf({ doc, bookmarks, look }: Pen): Promise<Uint8Array> {
+  let above = doc.outline;
+  for (const { title, level, at } of bookmarks) {
+    if (!at) continue;
+    const parent = level <= 2 ? doc.outline : above;
+    // pdfkit counts `left` from the right edge.
+    const place = { pageNumber: at.page, top: at.yPt, left: look.sheet.widthPt, zoom: 0, fit: false };
+    const item = parent.addItem(title, place);
+    if (level <= 2) above = item;
+  }
+  mendFonts(doc);
+  doc.end();
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of doc) chunks.push(chunk);
+  return joined(chunks);
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}

@@ -1,0 +1,65 @@
+/** The pictures of one exercise side by side, each with its caption under it. */
+import type { Drawing } from '../figure/drawing.ts';
+import type { FigureText } from '../programme/programme.ts';
+import { drawFigure, type Box } from './drawing.ts';
+import type { Pen } from './pen.ts';
+import type { Tag } from './tag.ts';
+import { plain, textBlock } from './text.ts';
+
+/** Pictures measured for a width; how high they are depends on how high a drawing may be. */
+export interface Figures {
+  heightPt(drawingPt: number): number;
+  draw(xPt: number, yPt: number, drawingPt: number): void;
+}
+
+/** White between two pictures, and between a picture and its caption, points. */
+const GAP_PT = 8;
+const CAPTION_GAP_PT = 1;
+
+/** Wider than this for its height, a body lies: two such pictures need the whole width. */
+const LYING = 1.3;
+
+/** Whether the pictures are too wide to stand beside a text. */
+export function areWide(drawings: readonly Drawing[]): boolean {
+  const [first] = drawings;
+  return first !== undefined && drawings.length > 1 && first.viewBox.width > LYING * first.viewBox.height;
+}
+
+/**
+ * Measures the drawings of a scene, which share one view box and so one scale and one floor. They become one Figure
+ * with one text alternative; the captions, if wanted, follow as paragraphs.
+ */
+export function figuresOf(
+  pen: Pen,
+  parent: Tag,
+  text: FigureText,
+  drawings: readonly Drawing[],
+  captioned: boolean,
+  widthPt: number,
+): Figures {
+  const [first] = drawings;
+  if (!first) return { heightPt: () => 0, draw: () => undefined };
+  const framePt = (widthPt - (drawings.length - 1) * GAP_PT) / drawings.length;
+  const figure = parent.open('Figure', { alt: text.alt });
+  const style = pen.look.style('note', 'quiet');
+  const captions = (captioned ? text.captions : []).map((words) =>
+    textBlock(pen, parent, 'P', plain(words, style), framePt, 0),
+  );
+  const captionPt = Math.max(0, ...captions.map(({ heightPt }) => heightPt + CAPTION_GAP_PT));
+  const naturalPt = (framePt * first.viewBox.height) / first.viewBox.width;
+  const frameLeftPt = (xPt: number, at: number) => xPt + at * (framePt + GAP_PT);
+  return {
+    heightPt: (drawingPt) => Math.min(drawingPt, naturalPt) + captionPt,
+    draw: (xPt, yPt, drawingPt) => {
+      const heightPt = Math.min(drawingPt, naturalPt);
+      const boxes = drawings.map((_, at): Box => ({
+        xPt: frameLeftPt(xPt, at),
+        yPt,
+        widthPt: framePt,
+        heightPt,
+      }));
+      drawFigure(pen, figure, drawings, boxes);
+      captions.forEach((caption, at) => caption.draw(frameLeftPt(xPt, at), yPt + heightPt + CAPTION_GAP_PT));
+    },
+  };
+}

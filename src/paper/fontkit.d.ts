@@ -1,0 +1,19 @@
+/** What this room uses of fontkit 2.0.4, which ships no types. */
+declare module 'fontkit' {
+  export interface GlyphRun {
+    readonly advanceWidth: number;
+    readonly glyphs: readonly { readonly id: number }[];
+  }
+
+  export interface Font {
+    readonly postscriptName: string;
+    readonly unitsPerEm: number;
+    readonly xHeight: number;
+    readonly capHeight: number;
+    readonly availableFeatures: readonly string[];
+    layout(text: string, features?: readonly string[]): GlyphRun;
+    hasGlyphForCodePoint(codePoint: number): boolean;
+  }
+
+  export function create(bytes: Uint8Array): Font;
+}

@@ -1,0 +1,93 @@
+/** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
+import { create, type Font, type GlyphRun } from 'fontkit';
+
+/** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
+export interface Face {
+  readonly name: 'regular' | 'bold';
+  readonly font: Font;
+  forget(): void;
+}
+
+export interface Fonts {
+  readonly regular: Face;
+  readonly bold: Face;
+  /** Texts already measured, see `chunks.ts`. */
+  readonly chunks: Map<string, unknown>;
+}
+
+/** First four bytes of a TrueType file (ISO/IEC 14496-22, 4.3). */
+const TRUETYPE = [0, 1, 0, 0];
+
+/** pdfkit rescales a shaped run in place, by 1000 / units per em: only at 1000 may a run be kept and used again. */
+const UNITS_PER_EM = 1000;
+
+/** Words kept before starting afresh; a leaflet has some 600 different ones. */
+const MEMORY_WORDS = 20_000;
+
+/** Tabular figures: all digits of one width, so that columns of numbers stand straight. */
+export const TABULAR = ['tnum'];
+
+/**
+ * The parsed fonts, from the bytes of two TrueType files. Throws when a file is of another kind: a WOFF2 font passes
+ * every text check and draws blank pages.
+ */
+export function openFonts(regular: Uint8Array, bold: Uint8Array): Fonts {
+  return fontsOf(openFace('regular', regular), openFace('bold', bold));
+}
+
+/** The two faces with an empty memory. */
+export function fontsOf(regular: Face, bold: Face): Fonts {
+  return { regular, bold, chunks: new Map() };
+}
+
+/** Forgets every word seen: they are patients' words, and a server that lives on has no use for them. */
+export function forgetWords(fonts: Fonts): void {
+  fonts.regular.forget();
+  fonts.bold.forget();
+  fonts.chunks.clear();
+}
+
+function openFace(name: Face['name'], bytes: Uint8Array): Face {
+  if (TRUETYPE.some((byte, at) => bytes[at] !== byte))
+    throw new Error(
+      `the ${name} font is not a TrueType file; its first bytes are ${bytes.slice(0, 4).join(' ')}`,
+    );
+  return faceOf(name, create(bytes));
+}
+
+/** A face from a font fontkit has parsed. Throws when its em is not 1000 units. */
+export function faceOf(name: Face['name'], font: Font): Face {
+  if (font.unitsPerEm !== UNITS_PER_EM)
+    throw new Error(`the ${name} font has ${font.unitsPerEm} units per em; ${UNITS_PER_EM} expected`);
+  const memory = new Map<string, GlyphRun>();
+  const shaped = (text: string, features?: readonly string[]): GlyphRun => {
+    const key = `${features?.join() ?? ''}\u0000${text}`;
+    const known = memory.get(key);
+    if (known) return known;
+    const run = font.layout(text, features);
+    if (memory.size >= MEMORY_WORDS) memory.clear();
+    memory.set(key, run);
+    return run;
+  };
+  return {
+    name,
+    font: Object.assign(Object.create(font) as Font, { layout: shaped }),
+    forget: () => memory.clear(),
+  };
+}
+
+/**
+ * Width in points of a text set in one line. It is the sum of its words, each with the space behind it, because that
+ * is how pdfkit shapes a line: kerning ends at a space.
+ */
+export function widthPt(face: Face, text: string, sizePt: number, tabular: boolean): number {
+  if (tabular) return (face.font.layout(text, TABULAR).advanceWidth * sizePt) / UNITS_PER_EM;
+  let units = 0;
+  for (let from = 0; from < text.length;) {
+    const space = text.indexOf(' ', from);
+    const to = space === -1 ? text.length : space + 1;
+    units += face.font.layout(text.slice(from, to)).advanceWidth;
+    from = to;
+  }
+  return (units * sizePt) / UNITS_PER_EM;
+}

@@ -1,0 +1,83 @@
+/** Letters the typeface lacks: found before anything is drawn, so that no leaflet shows an empty box for a word. */
+import type { Programme } from '../programme/programme.ts';
+import type { Refusal } from '../units/refusal.ts';
+import type { Fonts } from './fonts.ts';
+import { SIGNS } from './signs.ts';
+
+/** White space is set as one space, whatever it was. */
+const WHITE = /\s/u;
+
+/** What the leaflet never prints: the clinician's record, and reasons and keys beside a printed text. */
+const NOT_PRINTED = new Set([
+  'record',
+  'stage',
+  'calendar',
+  'rule',
+  'inputs',
+  'source',
+  'value',
+  'scene',
+  'alt',
+  'href',
+  'logo',
+]);
+
+/** The characters of these texts that can be neither set nor drawn, each once, in order of first use. */
+export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly string[] {
+  const missing = new Set<string>();
+  for (const text of texts)
+    for (const letter of text) if (!missing.has(letter) && !isPrintable(letter, fonts)) missing.add(letter);
+  return [...missing];
+}
+
+/**
+ * A refusal (`letter-not-in-font`) for every printed text with a letter the typeface lacks; none when all can be set.
+ * It names the file the text came from: the exercise or advice card, the clinic file, or else the consult.
+ */
+export function letterRefusals(programme: Programme, fonts: Fonts): readonly Refusal[] {
+  const refusals = new Map<string, Refusal>();
+  for (const { text, path } of printedTexts(programme, [])) {
+    const missing = lettersMissing([text], fonts);
+    if (missing.length === 0) continue;
+    const owner = ownerOf(path, programme);
+    const found = `${missing.map(codePointName).join(', ')} in "${text}"`;
+    refusals.set(`${owner.kind} ${owner.id} ${found}`, {
+      code: 'letter-not-in-font',
+      ...owner,
+      found,
+      expected: 'letters of the Latin alphabets, which the printed typeface has',
+      fix: 'write the text with Latin letters and plain signs',
+    });
+  }
+  return [...refusals.values()];
+}
+
+function isPrintable(letter: string, fonts: Fonts): boolean {
+  if (WHITE.test(letter) || SIGNS.has(letter)) return true;
+  const codePoint = letter.codePointAt(0) ?? 0;
+  return [fonts.regular, fonts.bold].every(({ font }) => font.hasGlyphForCodePoint(codePoint));
+}
+
+type Path = readonly (string | number)[];
+
+function* printedTexts(node: unknown, path: Path): Generator<{ text: string; path: Path }> {
+  if (typeof node === 'string') yield { text: node, path };
+  if (typeof node !== 'object' || node === null) return;
+  for (const [key, child] of Object.entries(node))
+    if (!NOT_PRINTED.has(key)) yield* printedTexts(child, [...path, Array.isArray(node) ? Number(key) : key]);
+}
+
+function ownerOf(path: Path, programme: Programme): Pick<Refusal, 'kind' | 'id' | 'path'> {
+  const [room, at, key] = path;
+  if (room === 'clinic') return { kind: 'clinic', id: 'clinic', path: at === 'name' ? ['name'] : [] };
+  if (room === 'exercises') {
+    const card = programme.exercises[Number(at)]?.card ?? '';
+    return { kind: 'exercise', id: card, path: key === 'title' ? ['title'] : [] };
+  }
+  if (room === 'advice') return { kind: 'advice', id: programme.advice[Number(at)]?.id ?? '', path: [] };
+  return { kind: 'consult', id: programme.alias, path: [] };
+}
+
+function codePointName(letter: string): string {
+  return `U+${(letter.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+}

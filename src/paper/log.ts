@@ -1,0 +1,51 @@
+/** A sheet to fill in with a pen: one row a day, a box for every answer, in two columns of days. */
+import type { LogSheet } from '../programme/programme.ts';
+import type { Block } from './block.ts';
+import { columnWidthsPt } from './columns.ts';
+import type { Pen } from './pen.ts';
+import { gridBlock, GUTTER_PT, wishOf } from './table.ts';
+import type { Tag } from './tag.ts';
+import { headingBlock, plain, stuck, textBlock } from './text.ts';
+import type { Run } from './wrap.ts';
+
+/** White above and below a row's text, points: a row then takes a hand with a pen. */
+const PADDING_PT = 3.5;
+
+/** The columns before the boxes: the day, and what is planned. */
+const PRINTED = 2;
+
+/** Widths columns are content with, points: their words may stand on two lines, a number has its box. */
+const PRINTED_MOST_PT = 58;
+const BOX_MOST_PT = 42;
+
+/** The log as blocks for a column. */
+export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): readonly Block[] {
+  const { look } = pen;
+  const tag = root.open('Sect');
+  const note = look.style('note');
+  const bold = { ...note, cut: 'bold' as const };
+  const head = log.columns.map((text) => plain(text, bold));
+  const rows = log.days.map(({ label, planned }) => [
+    plain(label, bold),
+    planned === '' ? [] : plain(planned, note),
+    ...head.slice(PRINTED).map((): readonly Run[] => []),
+  ]);
+  const wishes = head.map((_, at) => {
+    const { leastPt, naturalPt } = wishOf(
+      pen,
+      [head, ...rows].map((row) => row[at] ?? []),
+      0,
+    );
+    return {
+      leastPt,
+      naturalPt: Math.max(leastPt, Math.min(naturalPt, at < PRINTED ? PRINTED_MOST_PT : BOX_MOST_PT)),
+    };
+  });
+  const widthsPt = columnWidthsPt(wishes, widthPt + GUTTER_PT);
+  const grid = { caption: null, head, rows, widthsPt, paddingPt: PADDING_PT, empty: 'box' as const };
+  return [
+    headingBlock(pen, tag, 2, log.heading, look.style('heading2'), widthPt, look.space.largePt),
+    stuck(textBlock(pen, tag, 'P', plain(log.hint, look.style('body')), widthPt, 2)),
+    gridBlock(pen, tag, grid, look.space.smallPt),
+  ];
+}

@@ -1,0 +1,89 @@
+/** The head of page one: the clinic in the line of the running head, then the title, the dates, for whom and why. */
+import type { Programme } from '../programme/programme.ts';
+import { drawStack, stackHeightPt, type Block } from './block.ts';
+import { setBoundingBox } from './drawing.ts';
+import type { Pen } from './pen.ts';
+import type { Tag } from './tag.ts';
+import { headingBlock, plain, textBlock } from './text.ts';
+import { naturalWidthPt, type Run } from './wrap.ts';
+
+/** Height of a logo on paper and the share of the width it may take [choice]. */
+const LOGO_PT = 34;
+const LOGO = 0.24;
+
+/** `logo`: a JPEG, or a PNG without transparency. */
+export function mastheadBlock(
+  pen: Pen,
+  root: Tag,
+  programme: Programme,
+  logo: Uint8Array | null,
+  widthPt: number,
+): Block {
+  const { look } = pen;
+  const mark = logo ? logoBlock(pen, root, logo, programme.clinic.name, widthPt * LOGO) : null;
+  const titlePt = mark ? widthPt * (1 - LOGO) - look.space.largePt : widthPt;
+  const clinic = clinicBlock(pen, root, programme, widthPt);
+  const text = (words: string, style: ReturnType<typeof look.style>, gapPt: number) =>
+    textBlock(pen, root, 'P', plain(words, style), widthPt, gapPt);
+  const title = headingBlock(pen, root, 1, programme.title, look.style('heading1'), titlePt, TITLE_GAP_PT);
+  const below = [
+    text(programme.dates, look.style('label', 'accent'), look.space.hairPt),
+    text(programme.opening.join(' '), look.style('body'), look.space.smallPt),
+  ];
+  const topPt = clinic.heightPt + TITLE_GAP_PT;
+  const belowPt = topPt + Math.max(title.heightPt, mark?.heightPt ?? 0) + look.space.hairPt;
+  return {
+    heightPt: belowPt + stackHeightPt(below),
+    gapPt: 0,
+    keepWithNext: false,
+    draw: (xPt, yPt) => {
+      clinic.draw(xPt, yPt);
+      title.draw(xPt, yPt + topPt);
+      mark?.draw(xPt + widthPt * (1 - LOGO), yPt + topPt - LOGO_RISE_PT);
+      drawStack(below, xPt, yPt + belowPt);
+    },
+  };
+}
+
+/** White between the clinic's line and the title, and how far a logo reaches into it, points. */
+const TITLE_GAP_PT = 7;
+const LOGO_RISE_PT = 4;
+
+/** The clinic and how to reach it, at the right who wrote the programme; under one another where one line is too short. */
+function clinicBlock(pen: Pen, root: Tag, { clinic, clinician }: Programme, widthPt: number): Block {
+  const { look } = pen;
+  const quiet = look.style('note', 'quiet');
+  const bold = { ...look.style('note'), cut: 'bold' as const };
+  const reach: readonly Run[] = [
+    { text: `${clinic.name}   `, style: bold },
+    ...clinic.contact.flatMap((text, at) => [{ text: at === 0 ? text : ` · ${text}`, style: quiet }]),
+  ];
+  const author = plain(clinician, quiet);
+  const authorPt = naturalWidthPt(author, pen.fonts);
+  const besides = naturalWidthPt(reach, pen.fonts) + look.space.largePt + authorPt <= widthPt;
+  const left = textBlock(pen, root, 'P', reach, widthPt, 0);
+  const right = textBlock(pen, root, 'P', author, besides ? authorPt + 1 : widthPt, 0);
+  return {
+    heightPt: left.heightPt + (besides ? 0 : right.heightPt),
+    gapPt: 0,
+    keepWithNext: false,
+    draw: (xPt, yPt) => {
+      left.draw(xPt, yPt);
+      if (besides) right.draw(xPt + widthPt - authorPt, yPt);
+      else right.draw(xPt, yPt + left.heightPt);
+    },
+  };
+}
+
+function logoBlock(pen: Pen, parent: Tag, logo: Uint8Array, name: string, widthPt: number): Block {
+  const figure = parent.open('Figure', { alt: name });
+  return {
+    heightPt: LOGO_PT,
+    gapPt: 0,
+    keepWithNext: true,
+    draw: (xPt, yPt) => {
+      setBoundingBox(pen, figure, [{ xPt, yPt, widthPt, heightPt: LOGO_PT }]);
+      figure.mark(() => pen.doc.image(logo, xPt, yPt, { fit: [widthPt, LOGO_PT], align: 'right' }));
+    },
+  };
+}

@@ -1,0 +1,37 @@
+/** What pdfkit 0.20.2 leaves short of ISO 14289-1 (PDF/UA-1), put right in one place; each has a test of its own. */
+import type PDFDocument from 'pdfkit';
+
+/** U+FFFD: what stands for a glyph without a character; 7.21.7 forbids 0. */
+const REPLACEMENT = 0xfffd;
+
+/** Mends a new document. Call before anything is drawn. */
+export function mend(doc: PDFDocument): void {
+  // ISO 32000-1 table 37: only leaves of a number tree carry Limits, never its root.
+  doc.getStructParentTree().limits = false;
+  const endMetadata = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    // By now the information dictionary is written; what follows puts the same texts into XML as they stand.
+    doc.info = escaped(doc.info);
+    endMetadata();
+  };
+}
+
+/** Mends the fonts of a document that is drawn. Call just before its end. */
+export function mendFonts(doc: PDFDocument): void {
+  for (const font of Object.values(doc._fontFamilies))
+    (font.unicode as (readonly number[])[])[0] = [REPLACEMENT];
+}
+
+function escaped(info: PDFDocument['info']): PDFDocument['info'] {
+  return Object.fromEntries(
+    Object.entries(info).map(([key, entry]) => [key, typeof entry === 'string' ? xmlText(entry) : entry]),
+  );
+}
+
+/** A text as it may stand between two XML tags; what XML 1.0 cannot hold at all (most control characters) is left out. */
+export function xmlText(text: string): string {
+  return text.replace(NOT_XML, '').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
+
+/** XML 1.0, production 2 (Char), turned round. */
+const NOT_XML = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;

@@ -1,0 +1,105 @@
+/** What this room uses of pdfkit 0.20.2, which ships no types. Internal fields are named where `mend.ts` needs them. */
+declare module 'pdfkit' {
+  import type { Font } from 'fontkit';
+
+  export interface StructElement {
+    add(child: StructElement | AnnotationReference | (() => void)): this;
+    end(): void;
+    readonly dictionary: Reference;
+  }
+
+  export interface Reference {
+    readonly data: Record<string, unknown>;
+  }
+
+  export interface AnnotationReference {
+    readonly annotationRef: Reference;
+  }
+
+  export interface Page {
+    readonly width: number;
+    readonly height: number;
+    readonly dictionary: Reference;
+  }
+
+  export interface OutlineItem {
+    addItem(
+      title: string,
+      place: { pageNumber: number; top: number; left: number; zoom: number; fit: boolean },
+    ): OutlineItem;
+  }
+
+  export interface EmbeddedFont {
+    /** Code points by glyph of the subset; glyph 0 is `.notdef`. */
+    readonly unicode: (readonly number[] | undefined)[];
+  }
+
+  export default class PDFDocument {
+    constructor(options: {
+      size: readonly [number, number];
+      margin: number;
+      font: null;
+      fontLayoutCache: boolean;
+      tagged: boolean;
+      subset: 'PDF/UA';
+      pdfVersion: '1.7';
+      lang: string;
+      displayTitle: boolean;
+      bufferPages: boolean;
+      autoFirstPage: boolean;
+      info: Readonly<Record<string, string | Date>>;
+    });
+
+    page: Page;
+    info: Record<string, string | Date>;
+    readonly outline: OutlineItem;
+    readonly _fontFamilies: Readonly<Record<string, EmbeddedFont>>;
+    endMetadata(): void;
+    getStructParentTree(): { limits: boolean };
+
+    registerFont(name: string, font: Font, family: string): this;
+    font(name: string): this;
+    fontSize(sizePt: number): this;
+    _fragment(text: string, x: number, y: number, options: TextOptions): void;
+    image(bytes: Uint8Array, x: number, y: number, options: { fit: [number, number]; align: 'right' }): this;
+    link(x: number, y: number, width: number, height: number, url: string, options: LinkOptions): this;
+
+    addPage(): this;
+    switchToPage(at: number): this;
+    bufferedPageRange(): { start: number; count: number };
+    addContent(operators: string): this;
+    save(): this;
+    restore(): this;
+    fillColor(colour: string): this;
+
+    struct(type: string, options?: StructOptions): StructElement;
+    addStructure(element: StructElement): this;
+    markContent(tag: string, options?: { type?: string; attached?: string[]; actual?: string }): this;
+    endMarkedContent(): this;
+
+    end(): void;
+    [Symbol.asyncIterator](): AsyncIterableIterator<Uint8Array>;
+  }
+
+  interface TextOptions {
+    baseline: 'alphabetic';
+    textWidth: number;
+    wordCount: number;
+    features?: readonly string[];
+    oblique?: number;
+  }
+
+  interface LinkOptions {
+    structParent: StructElement;
+    // pdfkit writes primitive strings as names; only boxed ones become text.
+    Contents: string;
+  }
+
+  export interface StructOptions {
+    alt?: string;
+    actual?: string;
+    /** Left, top, right, bottom in points from the upper left corner. */
+    bbox?: readonly [number, number, number, number];
+    scope?: 'Column' | 'Row';
+  }
+}

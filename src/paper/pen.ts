@@ -1,0 +1,226 @@
+/** Draws on the page in hand: lines of text, rules, boxes and paths. Where things go is decided elsewhere. */
+import type PDFDocument from 'pdfkit';
+import { TABULAR, type Fonts } from './fonts.ts';
+import type { Look, TextStyle } from './sheet.ts';
+import { SIGNS, type Sign } from './signs.ts';
+import { MEASURED_ONLY, type Tag } from './tag.ts';
+import type { Line, Piece } from './wrap.ts';
+
+export interface Pen {
+  readonly doc: PDFDocument;
+  readonly fonts: Fonts;
+  readonly look: Look;
+  /** Nothing is drawn, no page begun. */
+  readonly measuring: boolean;
+  /** Headings so far, in reading order. */
+  readonly bookmarks: Bookmark[];
+}
+
+export interface Bookmark {
+  readonly title: string;
+  /** 1 for the title of the document. */
+  readonly level: number;
+  /** Where it was drawn: page counted from 0, top in points. */
+  at: { readonly page: number; readonly yPt: number } | null;
+}
+
+/** The same pen leaving no trace: for trying how a page would come out. */
+export function measuringPen(pen: Pen): Pen {
+  return { ...pen, measuring: true, bookmarks: [] };
+}
+
+/** Slant of emphasis in degrees: enough to be seen, too little to be taken for another face [choice]. */
+const SLANT_DEG = 10;
+
+/** Stroke of a drawn sign, in ems: about the stem of the regular cut. */
+const SIGN_STROKE_EM = 0.085;
+
+/**
+ * Draws lines from their upper left corner (points), one leading apart, as content of a tag, or of the tag a run brings
+ * along. A link becomes a Link element of its own with an annotation, one for each line it runs over.
+ */
+export function drawLines(
+  pen: Pen,
+  tag: Tag,
+  lines: readonly Line[],
+  xPt: number,
+  yPt: number,
+  leadingPt: number,
+): void {
+  if (pen.measuring) return;
+  let waiting: { readonly tag: Tag; readonly draws: (() => void)[] } = { tag, draws: [] };
+  const turnTo = (next: Tag) => {
+    const { draws } = waiting;
+    if (draws.length > 0) waiting.tag.mark(() => draws.forEach((draw) => draw()));
+    waiting = { tag: next, draws: [] };
+  };
+  lines.forEach((line, at) => {
+    const baselinePt = yPt + at * leadingPt + baselineDropPt(line, leadingPt);
+    for (const group of groupsOf(line.pieces)) {
+      const [{ href, tag: own = tag }] = group;
+      const draw = () => group.forEach((piece) => drawPiece(pen, piece, xPt + piece.xPt, baselinePt));
+      if (href !== undefined || own !== waiting.tag) turnTo(own);
+      if (href === undefined) waiting.draws.push(draw);
+      else drawLink(pen, own, group, href, xPt, baselinePt, draw);
+    }
+  });
+  turnTo(tag);
+}
+
+/** Draws what is no content of the document: rules, grounds, page furniture. */
+export function drawArtifact(pen: Pen, type: 'Layout' | 'Pagination', draw: () => void): void {
+  if (pen.measuring) return;
+  pen.doc.markContent('Artifact', { type });
+  draw();
+  pen.doc.endMarkedContent();
+}
+
+/** Stands for a tag where a run of text is no content of the document, such as a dot between two numbers. */
+export function furnitureTag(pen: Pen): Tag {
+  return { ...MEASURED_ONLY, mark: (draw) => drawArtifact(pen, 'Layout', draw) };
+}
+
+/** Draws a line of text that is page furniture, its baseline at `yPt`. Call inside `drawArtifact`. */
+export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): void {
+  for (const piece of line.pieces) drawPiece(pen, piece, xPt + piece.xPt, yPt);
+}
+
+/** PDF operators for stroked lines of one width: `[x1, y1, x2, y2]` each, points. */
+export function ruleOperators(
+  rules: readonly (readonly number[])[],
+  widthPt: number,
+  colour: string,
+): string {
+  const lines = rules.map(
+    ([x1 = 0, y1 = 0, x2 = 0, y2 = 0]) => `${pt(x1)} ${pt(y1)} m ${pt(x2)} ${pt(y2)} l`,
+  );
+  return `q ${pt(widthPt)} w ${rgb(colour)} RG ${lines.join(' ')} S Q`;
+}
+
+/** Rules as an artifact of the layout. */
+export function drawRules(
+  pen: Pen,
+  rules: readonly (readonly number[])[],
+  widthPt: number,
+  colour: string,
+): void {
+  if (rules.length > 0)
+    drawArtifact(pen, 'Layout', () => pen.doc.addContent(ruleOperators(rules, widthPt, colour)));
+}
+
+/** A number as PDF writes it: hundredths of a point, no exponent. */
+export function pt(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}
+
+/** `#rrggbb` as three operands of `rg` or `RG`. */
+export function rgb(colour: string): string {
+  const value = Number.parseInt(colour.slice(1), 16);
+  return [value >> 16, (value >> 8) & 255, value & 255]
+    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
+    .join(' ');
+}
+
+/** Capital height of the typeface in ems (fontkit `capHeight`, 668 of 1000). */
+const CAPITAL_EM = 0.668;
+
+/** From the top of a line's box to its baseline, points. */
+export function baselineDropPt(line: Line, leadingPt: number): number {
+  return dropPt(Math.max(...line.pieces.map((piece) => piece.style.sizePt)), leadingPt);
+}
+
+/** The same for a line of one style. */
+export function styleDropPt({ sizePt, leadingPt }: TextStyle): number {
+  return dropPt(sizePt, leadingPt);
+}
+
+/** Capitals stand in the middle of the leading. */
+function dropPt(sizePt: number, leadingPt: number): number {
+  return (leadingPt + sizePt * CAPITAL_EM) / 2;
+}
+
+function drawPiece(pen: Pen, piece: Piece, xPt: number, baselinePt: number): void {
+  const sign = SIGNS.get(piece.text);
+  if (sign) drawSign(pen, sign, piece, xPt, baselinePt);
+  else drawText(pen, piece.text, piece.style, xPt, baselinePt, piece.widthPt);
+}
+
+/** Draws one stretch of text, its width known, from its left end on a baseline. Call inside `mark` or an artifact. */
+export function drawText(
+  { doc }: Pen,
+  text: string,
+  style: TextStyle,
+  xPt: number,
+  baselinePt: number,
+  widthPt: number,
+): void {
+  doc.addContent(`${rgb(style.colour)} rg`);
+  doc.font(style.cut).fontSize(style.sizePt);
+  // The public `text` would measure it twice more.
+  doc._fragment(text, xPt, baselinePt, {
+    baseline: 'alphabetic',
+    textWidth: widthPt,
+    wordCount: 1,
+    ...(style.tabular ? { features: TABULAR } : {}),
+    ...(style.slanted ? { oblique: SLANT_DEG } : {}),
+  });
+}
+
+function drawSign({ doc }: Pen, sign: Sign, { text, style }: Piece, xPt: number, baselinePt: number): void {
+  const at = ([xEm, yEm]: readonly [number, number]) =>
+    `${pt(xPt + xEm * style.sizePt)} ${pt(baselinePt - yEm * style.sizePt)}`;
+  const strokes = sign.strokes.map((stroke) =>
+    stroke.map((point, first) => `${at(point)} ${first === 0 ? 'm' : 'l'}`).join(' '),
+  );
+  doc.markContent('Span', { actual: text });
+  doc.addContent(`q ${pt(SIGN_STROKE_EM * style.sizePt)} w ${rgb(style.colour)} RG ${strokes.join(' ')} S Q`);
+  doc.endMarkedContent();
+}
+
+function drawLink(
+  pen: Pen,
+  tag: Tag,
+  group: Group,
+  href: string,
+  xPt: number,
+  baselinePt: number,
+  draw: () => void,
+): void {
+  const [first] = group;
+  const last = group.at(-1) ?? first;
+  const leftPt = xPt + first.xPt;
+  const widthPt = last.xPt + last.widthPt - first.xPt;
+  const sizePt = first.style.sizePt;
+  const words = group
+    .map((piece) => piece.text)
+    .join('')
+    .trim();
+  const link = tag.open('Link');
+  link.mark(draw);
+  pen.doc.link(leftPt, baselinePt - sizePt * CAPITAL_EM, widthPt, sizePt, href, {
+    structParent: link.element,
+    Contents: pdfText(`${words} (${href})`),
+  });
+  // Closed on its own page: pdfkit notes the page of an annotation only now.
+  link.element.end();
+  const underPt = baselinePt + 0.15 * sizePt;
+  drawRules(pen, [[leftPt, underPt, leftPt + widthPt, underPt]], pen.look.line.hairPt, first.style.colour);
+}
+
+/** pdfkit writes a plain string as a name; only a boxed one becomes a text. */
+function pdfText(text: string): string {
+  return new String(text) as string;
+}
+
+type Group = [Piece, ...Piece[]];
+
+/** Neighbours of one link and one element. */
+function groupsOf(pieces: readonly Piece[]): readonly Group[] {
+  const groups: Group[] = [];
+  for (const piece of pieces) {
+    const last = groups.at(-1);
+    if (last && last[0].href === piece.href && last[0].tag === piece.tag) last.push(piece);
+    else groups.push([piece]);
+  }
+  return groups;
+}

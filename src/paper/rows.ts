@@ -1,0 +1,56 @@
+/** Exercises two in a row, hairlines between the rows, figures as tall as the room allows. */
+import type { ExerciseCell } from './exercise.ts';
+import { columnsOf, type Pages } from './pages.ts';
+import { drawRules } from './pen.ts';
+
+export type Row = readonly ExerciseCell[];
+
+export const CELL_COLUMNS = 2;
+
+/** Heights between which the drawings of an exercise are set, points; below 16 mm a posture is hard to tell [choice]. */
+const DRAWING_PT = { least: 44, most: 106, step: 4 };
+
+/** Exercises two by two. */
+export function rowsOf(cells: readonly ExerciseCell[]): readonly Row[] {
+  return Array.from({ length: Math.ceil(cells.length / CELL_COLUMNS) }, (_, at) =>
+    cells.slice(at * CELL_COLUMNS, (at + 1) * CELL_COLUMNS),
+  );
+}
+
+/** The tallest drawings with which all rows go into the room; with the smallest, as many rows as go in. */
+export function fitRows(
+  rows: readonly Row[],
+  roomPt: number,
+  gapPt: number,
+): { drawingPt: number; count: number } {
+  for (let drawingPt = DRAWING_PT.most; drawingPt >= DRAWING_PT.least; drawingPt -= DRAWING_PT.step)
+    if (rowsHeightPt(rows, drawingPt, gapPt) <= roomPt) return { drawingPt, count: rows.length };
+  const drawingPt = DRAWING_PT.least;
+  const tooMany = rows.findIndex((_, at) => rowsHeightPt(rows.slice(0, at + 1), drawingPt, gapPt) > roomPt);
+  return { drawingPt, count: Math.max(0, tooMany) };
+}
+
+/** Height of rows with drawings of a height and white on both sides of the hairlines between them, points. */
+export function rowsHeightPt(rows: readonly Row[], drawingPt: number, gapPt: number): number {
+  return rows.reduce((sum, row, at) => sum + rowHeightPt(row, drawingPt) + (at === 0 ? 0 : 2 * gapPt), 0);
+}
+
+/** Draws rows at the place in hand. */
+export function drawRows(pages: Pages, rows: readonly Row[], drawingPt: number, gapPt: number): void {
+  const { sheet, line, colour } = pages.pen.look;
+  rows.forEach((row, at) => {
+    if (at > 0) {
+      pages.yPt += gapPt;
+      drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.hairPt, colour.hair);
+      pages.yPt += gapPt;
+    }
+    columnsOf(pages.pen, CELL_COLUMNS, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) =>
+      row[column]?.draw(xPt, pages.yPt, drawingPt),
+    );
+    pages.yPt += rowHeightPt(row, drawingPt);
+  });
+}
+
+function rowHeightPt(row: Row, drawingPt: number): number {
+  return Math.max(...row.map((cell) => cell.heightPt(drawingPt)));
+}

@@ -1,0 +1,154 @@
+/**
+ * Page one: enough to start. Who and why, the next session, the pain rule and its kin, when to get help. The safety
+ * texts stand at its foot whatever happens; the exercises above them in as much detail as goes in.
+ */
+import type { Drawing } from '../figure/drawing.ts';
+import type { LeafletLabels } from '../programme/phrases/labels.ts';
+import type { Programme } from '../programme/programme.ts';
+import type { Block } from './block.ts';
+import { emergencyBlock } from './emergency.ts';
+import { exerciseCell, type Detail, type ExerciseCell } from './exercise.ts';
+import { mastheadBlock } from './masthead.ts';
+import { columnWidthPt, place, roomPt, type Pages } from './pages.ts';
+import { drawRules, measuringPen, type Pen } from './pen.ts';
+import { CELL_COLUMNS, drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
+import { fitSafety, pourSafety, safetyColumns, type SafetyColumn } from './safety.ts';
+import { sessionBlock } from './session.ts';
+import { MEASURED_ONLY, type Tag } from './tag.ts';
+
+/** What page one left for the pages after it. */
+export interface Overleaf {
+  /** Exercises not on page one at all, and safety texts that found no room: seldom, and never silently cut. */
+  readonly cells: readonly ExerciseCell[];
+  readonly blocks: readonly Block[];
+  readonly detail: Detail;
+}
+
+/** What page one is made from. */
+export interface Start {
+  readonly programme: Programme;
+  /** Pictures of each exercise. */
+  readonly drawings: readonly (readonly Drawing[])[];
+  readonly logo: Uint8Array | null;
+  readonly labels: LeafletLabels;
+}
+
+/** Draws page one in the first of these ways that holds all exercises; else in the last, and gives what is left. */
+export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
+  const dry = measuringPen(pages.pen);
+  const ways = waysOf(pages.pen, start.programme);
+  const holds = (way: Way) => planOf(pages, partsOf(dry, MEASURED_ONLY, start, way), way).left === 0;
+  const way = ways.find(holds) ?? (ways.at(-1) as Way);
+  return drawParts(pages, partsOf(pages.pen, root, start, way), way);
+}
+
+/** One way to set page one. */
+interface Way {
+  readonly detail: Detail;
+  readonly safety: { readonly middle: number; readonly heightPt: number };
+  /** White around rules, points. */
+  readonly gapPt: number;
+}
+
+/** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
+function waysOf(pen: Pen, programme: Programme): readonly Way[] {
+  const small = pen.look.style('small');
+  const smaller = { ...pen.look.style('label'), cut: small.cut };
+  const roomy = { safety: fitSafety(pen, programme, small), gapPt: 8 };
+  const close = { safety: fitSafety(pen, programme, smaller), gapPt: 7 };
+  return [
+    { detail: { text: small, captions: true, whole: true, figures: 0.5 }, ...roomy },
+    { detail: { text: smaller, captions: true, whole: true, figures: 0.5 }, ...close },
+    { detail: { text: small, captions: true, whole: false, figures: 0.47 }, ...roomy },
+    { detail: { text: smaller, captions: true, whole: false, figures: 0.47 }, ...close },
+    { detail: { text: smaller, captions: false, whole: false, figures: 0.47 }, ...close, gapPt: 5 },
+  ];
+}
+
+interface Parts {
+  readonly masthead: Block;
+  readonly session: Block;
+  readonly cells: readonly ExerciseCell[];
+  /** Laid out only once the page is drawn: how high it is, is known. */
+  readonly safety: () => readonly SafetyColumn[];
+  readonly emergency: Block;
+}
+
+/** The parts of page one, their elements hung into the tree in reading order. */
+function partsOf(
+  pen: Pen,
+  root: Tag,
+  { programme, drawings, logo, labels }: Start,
+  { detail, safety }: Way,
+): Parts {
+  const { sheet } = pen.look;
+  const widthPt = sheet.rightPt - sheet.leftPt;
+  const masthead = mastheadBlock(pen, root, programme, logo, widthPt);
+  const session = root.open('Sect');
+  const cellPt = columnWidthPt(pen, CELL_COLUMNS);
+  const safetyTag = root.open('Div');
+  return {
+    masthead,
+    session: sessionBlock(pen, session, programme.nextSession, widthPt),
+    cells: programme.exercises.map((exercise, at) =>
+      exerciseCell(pen, session, exercise, drawings[at] ?? [], labels.howFar, detail, cellPt),
+    ),
+    safety: () => safetyColumns(pen, safetyTag, programme, detail.text, safety.middle),
+    emergency: emergencyBlock(pen, root, programme.emergency, detail.text, widthPt),
+  };
+}
+
+/** What goes where on page one; heights in points. */
+interface Plan {
+  readonly safetyPt: number;
+  readonly drawingPt: number;
+  /** Rows of exercises that go in, and how many do not. */
+  readonly rows: number;
+  readonly left: number;
+  /** White around rules, the page's spare room shared among them. */
+  readonly gapPt: number;
+}
+
+/** Where white stands on page one, in gaps: round the session's heading, above and below the safety texts. */
+const GAPS = { head: 1, session: 1.5, foot: 3 };
+
+/** White that spare room may add to a gap, at most this many times the gap itself. */
+const GAP_GROWTH = 0.7;
+
+function planOf(pages: Pages, parts: Parts, { safety, gapPt }: Way): Plan {
+  const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
+  const gaps = GAPS.head + GAPS.session + GAPS.foot;
+  const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
+  const safetyPt = Math.min(safety.heightPt, roomAtMostPt);
+  const rows = rowsOf(parts.cells);
+  const { drawingPt, count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
+  const between = 2 * Math.max(0, count - 1);
+  const sparePt = roomAtMostPt - safetyPt - rowsHeightPt(rows.slice(0, count), drawingPt, gapPt);
+  const grownPt = gapPt + Math.min(Math.max(0, sparePt) / (gaps + between), GAP_GROWTH * gapPt);
+  return { safetyPt, drawingPt, rows: count, left: rows.length - count, gapPt: grownPt };
+}
+
+function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {
+  const { sheet, line, colour } = pages.pen.look;
+  const { gapPt, ...plan } = planOf(pages, parts, way);
+  const rows = rowsOf(parts.cells);
+  place(pages, [parts.masthead]);
+  pages.yPt += GAPS.head * gapPt;
+  drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.heavyPt, colour.rule);
+  pages.yPt += (GAPS.session * gapPt) / 2;
+  place(pages, [parts.session]);
+  pages.yPt += (GAPS.session * gapPt) / 2;
+  drawRows(pages, rows.slice(0, plan.rows), plan.drawingPt, gapPt);
+  const emergencyPt = pages.bottomPt - parts.emergency.heightPt;
+  const safetyPt = emergencyPt - gapPt - plan.safetyPt;
+  drawRules(
+    pages.pen,
+    [[sheet.leftPt, safetyPt - gapPt, sheet.rightPt, safetyPt - gapPt]],
+    line.rulePt,
+    colour.rule,
+  );
+  const safety = pourSafety(parts.safety(), plan.safetyPt);
+  for (const { block, xPt, yPt } of safety.placed) block.draw(xPt, safetyPt + yPt);
+  parts.emergency.draw(sheet.leftPt, emergencyPt);
+  return { cells: rows.slice(plan.rows).flat(), blocks: safety.rest, detail: way.detail };
+}

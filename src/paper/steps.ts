@@ -1,0 +1,170 @@
+/**
+ * Every number of every step. The present one: exercises side by side, a row for each number. The steps to come stand
+ * back: each exercise a run of words, in which only what differs from the step before is bold. For who hears the file,
+ * both are tables of one header and one cell a number.
+ */
+import type { LeafletLabels } from '../programme/phrases/labels.ts';
+import { CELLS, type CellName, type Prescription, type StepTable } from '../programme/programme.ts';
+import { kept, type Block } from './block.ts';
+import { furnitureTag, type Pen } from './pen.ts';
+import { plainEntry } from './prose.ts';
+import { sectionGapPt } from './section.ts';
+import type { TextStyle } from './sheet.ts';
+import { gridBlock, GUTTER_PT, wishOf, type Grid } from './table.ts';
+import type { Tag } from './tag.ts';
+import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
+import type { Run } from './wrap.ts';
+
+/** Exercises beside one another before a second table is begun. */
+const EXERCISES_ABREAST = 5;
+
+/** A table higher than this may be parted, points. */
+const WHOLE_PT = 430;
+
+/** The present step as blocks for one wide column. */
+export function presentBlocks(
+  pen: Pen,
+  root: Tag,
+  steps: readonly StepTable[],
+  labels: LeafletLabels,
+  widthPt: number,
+): readonly Block[] {
+  const present = steps.filter((step) => step.present && step.prescriptions.length > 0);
+  if (present.length === 0) return [];
+  const tag = root.open('Sect');
+  return [
+    headingBlock(pen, tag, 2, labels.dose, pen.look.style('heading2'), widthPt, pen.look.space.largePt),
+    ...present.flatMap((step) => gridsOf(pen, tag, step, widthPt)),
+  ];
+}
+
+/** The steps to come as blocks for a column. */
+export function comingBlocks(
+  pen: Pen,
+  root: Tag,
+  steps: readonly StepTable[],
+  labels: LeafletLabels,
+  text: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  if (steps.every((step) => step.present)) return [];
+  const tag = root.open('Sect');
+  return [
+    headingBlock(pen, tag, 2, labels.steps, pen.look.style('heading2'), widthPt, sectionGapPt(text)),
+    ...steps.flatMap((step, at) =>
+      step.present ? [] : stepBlocks(pen, tag, step, steps[at - 1] ?? null, labels, text, widthPt),
+    ),
+  ];
+}
+
+function gridsOf(pen: Pen, parent: Tag, step: StepTable, widthPt: number): readonly Block[] {
+  const tables = Math.ceil(step.prescriptions.length / EXERCISES_ABREAST);
+  const abreast = Math.ceil(step.prescriptions.length / tables);
+  return Array.from({ length: tables }, (_, at) => {
+    const some = step.prescriptions.slice(at * abreast, (at + 1) * abreast);
+    return kept(
+      gridBlock(pen, parent, gridOf(pen, step, some, abreast, widthPt), pen.look.space.smallPt),
+      WHOLE_PT,
+    );
+  });
+}
+
+function gridOf(
+  pen: Pen,
+  step: StepTable,
+  prescriptions: readonly Prescription[],
+  abreast: number,
+  widthPt: number,
+): Grid {
+  const { look } = pen;
+  const small = { ...look.style('small'), tabular: true };
+  const bold: TextStyle = { ...look.style('small'), cut: 'bold' };
+  const quiet = look.style('small', 'quiet');
+  const head = [plain(step.heading, bold), ...prescriptions.map(({ title }) => plain(title, bold))];
+  const rows = CELLS.map((cell) => [
+    plain(step.columns[cell], quiet),
+    ...prescriptions.map((prescription) => {
+      const text = textOf(prescription, cell);
+      return text === '' ? [] : plain(text, small);
+    }),
+  ]);
+  const firsts = [head, ...rows].map((row) => row[0] ?? []);
+  const firstPt = wishOf(pen, firsts, 0).naturalPt;
+  const cellPt = (widthPt + GUTTER_PT - firstPt) / abreast;
+  const widthsPt = head.map((_, at) => (at === 0 ? firstPt : cellPt));
+  return {
+    caption: plain(step.caption, look.style('body')),
+    head,
+    rows,
+    widthsPt,
+    paddingPt: 1.5,
+    empty: 'dash',
+  };
+}
+
+function stepBlocks(
+  pen: Pen,
+  parent: Tag,
+  step: StepTable,
+  before: StepTable | null,
+  labels: LeafletLabels,
+  body: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  const { look } = pen;
+  const { hairPt, mediumPt, smallPt } = look.space;
+  const tag = parent.open('Sect');
+  const goOn = step.goOnWhen.map((words) => plainEntry(words, body));
+  return [
+    headingBlock(pen, tag, 3, step.heading, look.style('heading3'), widthPt, mediumPt),
+    ...(step.change === '' ? [] : [textBlock(pen, tag, 'P', plain(step.change, body), widthPt, hairPt)]),
+    ...(goOn.length === 0
+      ? []
+      : [
+          stuck(textBlock(pen, tag, 'P', plain(labels.goOnWhen, { ...body, cut: 'bold' }), widthPt, smallPt)),
+        ]),
+    ...listBlocks(pen, tag, goOn, false, widthPt, hairPt),
+    ...step.prescriptions.map((prescription) => runInTable(pen, tag, step, prescription, before, widthPt)),
+  ];
+}
+
+/** One exercise of a step to come: a table whose rows follow one another like the words of a paragraph. */
+function runInTable(
+  pen: Pen,
+  parent: Tag,
+  step: StepTable,
+  prescription: Prescription,
+  before: StepTable | null,
+  widthPt: number,
+): Block {
+  const quiet = pen.look.style('small', 'quiet');
+  const label: TextStyle = { ...quiet, slanted: true };
+  const bold: TextStyle = { ...pen.look.style('small'), cut: 'bold' };
+  const dot: Run = { text: '\u00a0· ', style: quiet, tag: furnitureTag(pen) };
+  const table = parent.open('Table');
+  const title: Run = {
+    text: prescription.title,
+    style: { ...quiet, cut: 'bold' },
+    tag: table.open('Caption'),
+  };
+  const body = table.open('TBody');
+  const last = before?.prescriptions.find(
+    (one) => one.card === prescription.card && one.slot === prescription.slot,
+  );
+  const rows = CELLS.flatMap((cell): readonly Run[] => {
+    const text = textOf(prescription, cell);
+    if (text === '') return [];
+    const row = body.open('TR');
+    const changed = last === undefined || textOf(last, cell) !== text;
+    return [
+      dot,
+      { text: `${step.columns[cell]} `, style: label, tag: row.open('TH', { scope: 'Row' }) },
+      { text, style: changed ? bold : quiet, tag: row.open('TD') },
+    ];
+  });
+  return kept(runsBlock(pen, table, [title, ...rows], widthPt, pen.look.space.smallPt), WHOLE_PT);
+}
+
+function textOf(prescription: Prescription, name: CellName): string {
+  return prescription.cells.find(({ cell }) => cell === name)?.text ?? '';
+}

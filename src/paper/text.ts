@@ -1,0 +1,136 @@
+/** Headings, paragraphs and lists as blocks. */
+import type { Block } from './block.ts';
+import { drawLines, type Bookmark, type Pen } from './pen.ts';
+import type { TextStyle } from './sheet.ts';
+import { openList, type Tag, type TagName } from './tag.ts';
+import { naturalWidthPt, wrap, type Line, type Run } from './wrap.ts';
+
+/** A paragraph may be parted only where two lines stay on each side. */
+const LINES_KEPT = 2;
+
+/** One text in one style. */
+export function plain(text: string, style: TextStyle): readonly Run[] {
+  return [{ text, style }];
+}
+
+/** A heading or paragraph of a structure type, wrapped to a width. White above in points. */
+export function textBlock(
+  pen: Pen,
+  parent: Tag,
+  name: TagName,
+  runs: readonly Run[],
+  widthPt: number,
+  gapPt: number,
+): Block {
+  const block = runsBlock(pen, parent.open(name), runs, widthPt, gapPt);
+  return /^H\d$/.test(name) ? stuck(block) : block;
+}
+
+/** Runs as the content of an element that is there already, or of those they bring along. */
+export function runsBlock(pen: Pen, tag: Tag, runs: readonly Run[], widthPt: number, gapPt: number): Block {
+  const leadingPt = Math.max(...runs.map((run) => run.style.leadingPt));
+  return linesBlock(pen, tag, wrap(runs, widthPt, pen.fonts), leadingPt, gapPt);
+}
+
+/** The block whole, and kept with what follows. */
+export function stuck({ heightPt, gapPt, draw }: Block): Block {
+  return { heightPt, gapPt, keepWithNext: true, draw };
+}
+
+/** A heading that stays with what follows and becomes a bookmark. */
+export function headingBlock(
+  pen: Pen,
+  parent: Tag,
+  level: 1 | 2 | 3 | 4,
+  text: string,
+  style: TextStyle,
+  widthPt: number,
+  gapPt: number,
+): Block {
+  const block = textBlock(pen, parent, `H${level}`, plain(text, style), widthPt, gapPt);
+  const bookmark: Bookmark = { title: text, level, at: null };
+  pen.bookmarks.push(bookmark);
+  return {
+    ...block,
+    draw: (xPt, yPt) => {
+      const pages = pen.doc.bufferedPageRange();
+      bookmark.at = { page: pages.start + pages.count - 1, yPt };
+      block.draw(xPt, yPt);
+    },
+  };
+}
+
+function linesBlock(pen: Pen, tag: Tag, lines: readonly Line[], leadingPt: number, gapPt: number): Block {
+  return {
+    heightPt: lines.length * leadingPt,
+    gapPt,
+    keepWithNext: false,
+    draw: (xPt, yPt) => drawLines(pen, tag, lines, xPt, yPt, leadingPt),
+    split: (roomPt) => {
+      const fits = Math.min(Math.floor(roomPt / leadingPt), lines.length - LINES_KEPT);
+      if (fits < LINES_KEPT) return null;
+      const part = (some: readonly Line[], gap: number) => linesBlock(pen, tag, some, leadingPt, gap);
+      return [part(lines.slice(0, fits), gapPt), part(lines.slice(fits), 0)];
+    },
+  };
+}
+
+/** One entry of a list: its text, and a list under it. */
+export interface Entry {
+  readonly runs: readonly Run[];
+  readonly entries: readonly Entry[];
+  readonly ordered: boolean;
+}
+
+/** White between the entries of a list, as a part of the leading. */
+const ENTRY_GAP = 0.2;
+
+/** The blocks of a list, one for each entry; the label hangs left of the text. */
+export function listBlocks(
+  pen: Pen,
+  parent: Tag,
+  entries: readonly Entry[],
+  ordered: boolean,
+  widthPt: number,
+  gapPt: number,
+): readonly Block[] {
+  const style = entries[0]?.runs[0]?.style;
+  if (!style) return [];
+  const list = openList(parent, ordered ? 'Decimal' : 'Disc');
+  const labels = entries.map((_, at) => plain(ordered ? `${at + 1}.` : '•', style));
+  const indentPt = Math.max(...labels.map((label) => naturalWidthPt(label, pen.fonts))) + style.sizePt * 0.5;
+  return entries.flatMap((entry, at) => {
+    const item = list.open('LI');
+    const label = textBlock(pen, item, 'Lbl', labels[at] ?? [], indentPt, 0);
+    const body = item.open('LBody');
+    const gap = at === 0 ? gapPt : style.leadingPt * ENTRY_GAP;
+    const text = textBlock(pen, body, 'P', entry.runs, widthPt - indentPt, gap);
+    const below =
+      entry.entries.length === 0
+        ? []
+        : listBlocks(
+            pen,
+            body,
+            entry.entries,
+            entry.ordered,
+            widthPt - indentPt,
+            style.leadingPt * ENTRY_GAP,
+          );
+    return [hanging(text, indentPt, label), ...below.map((block) => hanging(block, indentPt, null))];
+  });
+}
+
+/** A block moved right, with a label drawn beside its first line. */
+function hanging(block: Block, indentPt: number, label: Block | null): Block {
+  return {
+    ...block,
+    draw: (xPt, yPt) => {
+      label?.draw(xPt, yPt);
+      block.draw(xPt + indentPt, yPt);
+    },
+    split: (roomPt) => {
+      const parts = block.split?.(roomPt);
+      return parts ? [hanging(parts[0], indentPt, label), hanging(parts[1], indentPt, null)] : null;
+    },
+  };
+}

@@ -34,6 +34,7 @@ export function consultReferences(
     ...consult.overrides.flatMap((override, index) =>
       checkOverride(front, override, ['overrides', index], cards),
     ),
+    ...overriddenTwice(front, consult),
   ];
 }
 
@@ -79,6 +80,17 @@ function checkTests(front: FrontMatter, { tests }: ConsultFrontMatter, known: re
     if (meant === null || distance(test, meant) > SLIP) return [];
     const expected = `another name, or ${meant} if that is meant`;
     return [wrong(front, 'wrong-word', ['tests', index, 'test'], { expected, fix: `write ${meant}` })];
+  });
+}
+
+// Which of two numbers for one cell is meant, nobody can tell.
+function overriddenTwice(front: FrontMatter, { overrides }: ConsultFrontMatter): Problem[] {
+  return overrides.flatMap(({ path }, index) => {
+    if (overrides.findIndex((other) => other.path === path) === index) return [];
+    const expected = 'another cell than that of an entry before';
+    return [
+      wrong(front, 'does-not-fit', ['overrides', index, 'path'], { expected, fix: 'keep one of the two' }),
+    ];
   });
 }
 

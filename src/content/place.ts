@@ -22,6 +22,17 @@ export function placesIn(fileOf: (kind: Kind, id: string) => SourceFile | null):
   };
 }
 
+/** The first place that any of them knows: a build asks its library, then its consults. */
+export function firstPlace(...places: readonly PlaceOf[]): PlaceOf {
+  return (kind, id, path) => {
+    for (const placeOf of places) {
+      const place = placeOf(kind, id, path);
+      if (place !== null) return place;
+    }
+    return null;
+  };
+}
+
 /** A refusal as a Problem at its place. Throws when it has none or its code is not of the list: that is our defect. */
 export function problemOf(refusal: Refusal, placeOf: PlaceOf): Problem {
   const { code, kind, id, path, found, expected, fix } = refusal;

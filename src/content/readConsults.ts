@@ -10,6 +10,7 @@ import { valueAt } from './path.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { errorAt, sortProblems, type Problem } from './problem.ts';
 import { readFile } from './readFile.ts';
+import { consultSchema } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
 import type { SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
@@ -74,14 +75,13 @@ function sheetOf(file: SourceFile, library: Library | null): Sheet {
 function whose(file: string, front: FrontMatter | null): { alias: string; revision: number | null } {
   const [, nameAlias, nameRevision] = /^(.*)-r(\d+)\.md$/.exec(nameOf(file)) ?? [];
   const alias = valueAt(front?.value, ['alias']);
-  const revision = valueAt(front?.value, ['revision']);
+  const revision = consultSchema.shape.revision.safeParse(valueAt(front?.value, ['revision']));
   return {
     alias:
       typeof alias === 'string' && ID_PATTERN.test(alias)
         ? alias
         : (nameAlias ?? nameOf(file).replace(/\.md$/, '')),
-    revision:
-      typeof revision === 'number' ? revision : nameRevision === undefined ? null : Number(nameRevision),
+    revision: revision.success ? revision.data : nameRevision === undefined ? null : Number(nameRevision),
   };
 }
 
@@ -109,7 +109,7 @@ function twinProblem({ file, front, alias, revision }: Sheet, first: Sheet): Pro
     path: 'revision',
     found: `${revision} of ${alias} again, after ${first.file.file}`,
     expected: 'the only one of its alias',
-    fix: `count on: give the newer file the next revision`,
+    fix: 'give the newer file the next revision',
   });
 }
 

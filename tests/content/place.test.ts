@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { problemOf } from '../../src/content/place.ts';
+import { firstPlace, problemOf } from '../../src/content/place.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import type { Refusal } from '../../src/units/refusal.ts';
@@ -38,6 +38,16 @@ describe('placeOf', () => {
       'consults/otter-r2.md:19:3',
     );
     expect(consults.placeOf('consult', 'badger', [])).toBeNull();
+  });
+});
+
+describe('firstPlace', () => {
+  const placeOf = firstPlace(library.placeOf, consults.placeOf);
+
+  it('finds what either knows', () => {
+    expect(text(placeOf('clinic', 'clinic', ['paper']))).toBe('clinic.md:5:8');
+    expect(text(placeOf('consult', 'otter-r1', ['alias']))).toBe('consults/otter-r1.md:2:8');
+    expect(placeOf('consult', 'badger', [])).toBeNull();
   });
 });
 

@@ -69,6 +69,12 @@ describe('readConsults', () => {
     expect(read({ 'consults/otter.md': 'nothing' }).stopped).toEqual(['otter']);
   });
 
+  it('takes a revision that cannot be one from the name of the file', () => {
+    expect(
+      read({ 'consults/otter-r2.md': SAMPLE[OTTER].replace('revision: 1', 'revision: 0') }).stopped,
+    ).toEqual(['otter']);
+  });
+
   it('uses neither of two files of one revision', () => {
     expect(read({ 'consults/z.md': SAMPLE[OTTER] })).toEqual({
       consults: [],

@@ -181,7 +181,7 @@ describe('duplicate-id', () => {
       "consults/second.md:3:11: error duplicate-id revision is 1 of otter again, after consults/otter-r1.md; must be the only one of its alias.
           revision: 1
                     ^
-      Fix: count on: give the newer file the next revision."
+      Fix: give the newer file the next revision."
     `);
   });
 });

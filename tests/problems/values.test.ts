@@ -351,6 +351,34 @@ describe('does-not-fit', () => {
     `);
   });
 
+  it('one day twice', () => {
+    expect(printedWith(OTTER, '[mon, wed, fri]', '[mon, wed, mon]')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:37:18: error does-not-fit days[2] is mon; must be named once.
+          days: [mon, wed, mon]
+                           ^
+      Fix: take the second out."
+    `);
+  });
+
+  it('a worse side that is not the painful one', () => {
+    expect(printedWith(OTTER, 'side: left\n', 'side: left\nworseSide: right\n')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:11:12: error does-not-fit worseSide is right; must be left out when side is left.
+          worseSide: right
+                     ^
+      Fix: take worseSide out, or mend side."
+    `);
+  });
+
+  it('two numbers for one cell', () => {
+    const twice = '  - { path: bridge.sets, value: 3, reason: Three after all. }\n';
+    expect(printedWith(OTTER, 'overrides:\n', `overrides:\n${twice}`)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:54:13: error does-not-fit overrides[1].path is bridge.sets; must be another cell than that of an entry before.
+            - { path: bridge.sets, value: 2, reason: Two are enough for now. }
+                      ^
+      Fix: keep one of the two."
+    `);
+  });
+
   it('a foot both on the ground and in the air', () => {
     expect(printedWith(BRIDGE, 'knee: 95, pitch: 0', 'knee: 95, pitch: 0, ankle: 0')).toMatchInlineSnapshot(`
       "exercises/bridge.md:8:26: error does-not-fit end.work is { hip: 0, knee: 95, pitch: 0, ankle: 0 }; must be given either pitch (foot on the ground) or ankle (foot in the air).

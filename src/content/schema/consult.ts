@@ -128,10 +128,6 @@ const running = across(
     ] as const) {
       if (value[key] === undefined) wrong([key], 'there for someone who runs', { missing: true });
     }
-    const [week, longest] = [value.weeklyKm, value.longestIn30DaysKm];
-    if (value.weeksOff === 0 && typeof week === 'number' && typeof longest === 'number' && longest > week) {
-      wrong(['longestIn30DaysKm'], `at most weeklyKm (${week})`);
-    }
   },
 );
 
@@ -279,9 +275,22 @@ export const consultSchema = across(
         fix: `write a day after ${startOn}, or mend startOn`,
       });
     }
+    for (const day of repeated(value.days))
+      wrong(['days', day], 'named once', { fix: 'take the second out' });
+    if (value.side !== 'both' && value.worseSide !== undefined && value.worseSide !== value.side) {
+      wrong(['worseSide'], `left out when side is ${String(value.side)}`, {
+        fix: 'take worseSide out, or mend side',
+      });
+    }
     if (value.side === 'both' && value.worseSide === undefined)
       wrong(['worseSide'], 'there when side is both', { missing: true });
   },
 );
+
+// Indices of entries that stand in the list before.
+function repeated(list: unknown): number[] {
+  if (!Array.isArray(list)) return [];
+  return list.flatMap((entry, index) => (list.indexOf(entry) < index ? [index] : []));
+}
 
 export type ConsultFrontMatter = z.output<typeof consultSchema>;

@@ -96,6 +96,12 @@ describe('missing-key', () => {
     `);
   });
 
+  it('holds the longest run against the weekly distance', () => {
+    expect(
+      printedWith(OTTER, '  longestIn30DaysKm: 10\n', '  longestIn30DaysKm: 25\n'),
+    ).toMatchInlineSnapshot(`""`);
+  });
+
   it('asks for seconds in a hold', () => {
     expect(printedWith(HAMSTRING, 'holdSeconds: 30, ', '')).toMatchInlineSnapshot(`
       "protocols/hamstring.md:42:15: error missing-key stages[1].slots[0].dose.holdSeconds is missing; must be there for a dose of kind hold.

@@ -128,6 +128,14 @@ const running = across(
     ] as const) {
       if (value[key] === undefined) wrong([key], 'there for someone who runs', { missing: true });
     }
+    // After weeks off the longest run is older than the weekly distance; otherwise it lies in one of those weeks.
+    const { weeklyKm, longestIn30DaysKm, weeksOff } = value;
+    if (typeof weeklyKm !== 'number' || typeof longestIn30DaysKm !== 'number' || weeksOff !== 0) return;
+    if (longestIn30DaysKm > weeklyKm) {
+      wrong(['longestIn30DaysKm'], `not more than weeklyKm (${weeklyKm})`, {
+        fix: 'write the distance of a week that holds this run, or mend the run',
+      });
+    }
   },
 );
 

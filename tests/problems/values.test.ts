@@ -97,9 +97,15 @@ describe('missing-key', () => {
   });
 
   it('holds the longest run against the weekly distance', () => {
-    expect(
-      printedWith(OTTER, '  longestIn30DaysKm: 10\n', '  longestIn30DaysKm: 25\n'),
-    ).toMatchInlineSnapshot(`""`);
+    const habits =
+      '  longestIn30DaysKm: 10\n  hills: yes\n  speed: no\n  hillyRoutes: no\n  overStriding: notSeen\n  trainingYears: 6\n  weeksOff: 1\n';
+    const longer = habits.replace('10', '25').replace('weeksOff: 1', 'weeksOff: 0');
+    expect(printedWith(OTTER, habits, longer)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:43:22: error does-not-fit running.longestIn30DaysKm is 25; must be not more than weeklyKm (20).
+            longestIn30DaysKm: 25
+                               ^
+      Fix: write the distance of a week that holds this run, or mend the run."
+    `);
   });
 
   it('asks for seconds in a hold', () => {

@@ -1,10 +1,26 @@
-/** The programmes the pages are tried on. A programme made from real content is added here and every check takes it. */
+/** The programmes the pages are tried on: the invented one, and the fullest that the shipped content makes. */
+import { makeProgrammes } from '../../src/build/make.ts';
+import { readWorkspace } from '../../src/build/workspace.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import { otter } from '../fixtures/programme.ts';
 
 export const programmes: readonly (readonly [name: string, programme: Programme])[] = [
   ['the invented otter', otter],
+  ['marten of the shipped content', shipped('marten')],
 ];
+
+/** The programme of a consult that stands in the content folder. */
+function shipped(alias: string): Programme {
+  const workspace = readWorkspace({ content: 'content', consults: 'content/consults', out: '_site' });
+  const { library, current } = workspace;
+  if (library === null)
+    throw new Error(workspace.libraryProblems.map(({ code, file }) => `${code} ${file}`).join());
+  const consults = current.filter((consult) => consult.alias === alias);
+  const made = makeProgrammes(consults, workspace, { library, models: new Map(), loadleaf: '0' });
+  const [programme] = made.programmes;
+  if (programme === undefined) throw new Error(`no programme of ${alias}: ${JSON.stringify(made.problems)}`);
+  return programme;
+}
 
 /** Keys whose text is an address, a code or a unit, not words for a reader. */
 const CODES = new Set([

@@ -8,12 +8,14 @@ import { hangHtml } from './section.ts';
 
 /** All steps but the present one, whose numbers stand with the exercises. */
 export function stepsHtml(steps: readonly StepTable[], labels: LeafletLabels): Html {
-  const coming = steps.flatMap((step, at) => (step.present ? [] : [stepHtml(step, steps[at - 1], labels)]));
+  const coming = steps.flatMap((step, at) =>
+    step.present ? [] : [stepHtml(step, steps.slice(0, at).reverse(), labels)],
+  );
   return hangHtml('steps', labels.steps, html`${coming}`, 'steps');
 }
 
-/** One coming step; `before` is the step it follows, so that what is new can stand out. */
-export function stepHtml(step: StepTable, before: StepTable | undefined, labels: LeafletLabels): Html {
+/** One coming step; `before` are the steps it follows, the last first, so that what is new can stand out. */
+function stepHtml(step: StepTable, before: readonly StepTable[], labels: LeafletLabels): Html {
   return html`<div class="step">
     <h3>${step.heading}</h3>
     <p class="strong">${step.change}</p>
@@ -30,7 +32,7 @@ export function stepHtml(step: StepTable, before: StepTable | undefined, labels:
       </thead>
       <tbody>
         ${step.prescriptions.map((prescription) =>
-          rowHtml(prescription, sameIn(before, prescription), step.columns),
+          rowHtml(prescription, lastOf(prescription, before), step.columns),
         )}
       </tbody>
     </table>
@@ -44,8 +46,11 @@ function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
     ${listHtml(conditions, false)}`;
 }
 
-function sameIn(before: StepTable | undefined, { card, slot }: Prescription): Prescription | undefined {
-  return before?.prescriptions.find((one) => one.card === card && one.slot === slot);
+/** The exercise as it was last: a step shows only the exercises it changes. */
+function lastOf({ card, slot }: Prescription, before: readonly StepTable[]): Prescription | undefined {
+  return before
+    .flatMap(({ prescriptions }) => prescriptions)
+    .find((one) => one.card === card && one.slot === slot);
 }
 
 function rowHtml(prescription: Prescription, before: Prescription | undefined, columns: Columns): Html {

@@ -56,19 +56,18 @@ export function exerciseCell(
   const facts = factBlocks(pen, list, factsOf(exercise, detail), detail.text, rightPt);
   const [left, right] = wide ? shorter(dose, howFar, facts) : [howFar, [...dose, ...facts]];
   const figurePt = (drawingPt: number) => (figures ? figures.heightPt(drawingPt) + FIGURE_GAP_PT : 0);
-  const leftDownPt = (drawingPt: number) => figurePt(drawingPt);
-  const rightDownPt = (drawingPt: number) => (wide ? figurePt(drawingPt) : 0);
+  const rightDownPt = (drawingPt: number) => (wide ? figurePt(drawingPt) + FACTS_DROP_PT : 0);
   return {
     heightPt: (drawingPt) =>
       title.heightPt +
       TITLE_GAP_PT +
-      Math.max(leftDownPt(drawingPt) + stackHeightPt(left), rightDownPt(drawingPt) + stackHeightPt(right)),
+      Math.max(figurePt(drawingPt) + stackHeightPt(left), rightDownPt(drawingPt) + stackHeightPt(right)),
     draw: (xPt, yPt, drawingPt) => {
       const topPt = yPt + title.heightPt + TITLE_GAP_PT;
       title.draw(xPt, yPt);
       figures?.draw(xPt, topPt, drawingPt);
-      drawStack(left, xPt, topPt + leftDownPt(drawingPt));
-      drawStack(right, xPt + leftPt + GUTTER_PT, topPt + rightDownPt(drawingPt) + (wide ? FACTS_DROP_PT : 0));
+      drawStack(left, xPt, topPt + figurePt(drawingPt));
+      drawStack(right, xPt + leftPt + GUTTER_PT, topPt + rightDownPt(drawingPt));
     },
   };
 }
@@ -79,14 +78,14 @@ function shorter(
   howFar: readonly Block[],
   facts: readonly Block[],
 ): readonly [readonly Block[], readonly Block[]] {
-  const withDose = Math.max(stackHeightPt([...dose, ...howFar]), stackHeightPt(facts));
-  const withFacts = Math.max(stackHeightPt(dose), stackHeightPt([...howFar, ...facts]));
+  const withDose = Math.max(stackHeightPt([...dose, ...howFar]), stackHeightPt(facts) + FACTS_DROP_PT);
+  const withFacts = Math.max(stackHeightPt(dose), stackHeightPt([...howFar, ...facts]) + FACTS_DROP_PT);
   return withDose <= withFacts ? [[...dose, ...howFar], facts] : [dose, [...howFar, ...facts]];
 }
 
 /** White below a title, below figures, and above facts beside a dose, whose digits stand lower in their line. */
 const FIGURE_GAP_PT = 3;
-const FACTS_DROP_PT = 5;
+const FACTS_DROP_PT = 4;
 const TITLE_GAP_PT = 3;
 
 function doseBlocks(

@@ -35,7 +35,7 @@ export function rowsHeightPt(rows: readonly Row[], drawingPt: number, gapPt: num
   return rows.reduce((sum, row, at) => sum + rowHeightPt(row, drawingPt) + (at === 0 ? 0 : 2 * gapPt), 0);
 }
 
-/** Draws rows at the place in hand. */
+/** Draws rows at the place in hand; a cell with room to spare shows its drawings larger. */
 export function drawRows(pages: Pages, rows: readonly Row[], drawingPt: number, gapPt: number): void {
   const { sheet, line, colour } = pages.pen.look;
   rows.forEach((row, at) => {
@@ -44,11 +44,20 @@ export function drawRows(pages: Pages, rows: readonly Row[], drawingPt: number, 
       drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.hairPt, colour.hair);
       pages.yPt += gapPt;
     }
-    columnsOf(pages.pen, CELL_COLUMNS, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) =>
-      row[column]?.draw(xPt, pages.yPt, drawingPt),
-    );
-    pages.yPt += rowHeightPt(row, drawingPt);
+    const heightPt = rowHeightPt(row, drawingPt);
+    columnsOf(pages.pen, CELL_COLUMNS, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) => {
+      const cell = row[column];
+      cell?.draw(xPt, pages.yPt, grownDrawingPt(cell, drawingPt, heightPt));
+    });
+    pages.yPt += heightPt;
   });
+}
+
+function grownDrawingPt(cell: ExerciseCell, drawingPt: number, heightPt: number): number {
+  let grownPt = drawingPt;
+  while (grownPt < DRAWING_PT.most && cell.heightPt(grownPt + DRAWING_PT.step) <= heightPt)
+    grownPt += DRAWING_PT.step;
+  return grownPt;
 }
 
 function rowHeightPt(row: Row, drawingPt: number): number {

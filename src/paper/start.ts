@@ -109,15 +109,15 @@ interface Plan {
   readonly gapPt: number;
 }
 
-/** Where white stands on page one, in gaps: round the session's heading, above and below the safety texts. */
-const GAPS = { head: 1, session: 1.5, foot: 3 };
+/** Where white stands on page one, in gaps: round the session's heading, below the exercises, round the safety texts. */
+const GAPS = { head: 1, session: 1.5, rows: 1.3, foot: 2 };
 
 /** White that spare room may add to a gap, at most this many times the gap itself. */
 const GAP_GROWTH = 0.7;
 
 function planOf(pages: Pages, parts: Parts, { safety, gapPt }: Way): Plan {
   const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
-  const gaps = GAPS.head + GAPS.session + GAPS.foot;
+  const gaps = GAPS.head + GAPS.session + GAPS.rows + GAPS.foot;
   const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
   const safetyPt = Math.min(safety.heightPt, roomAtMostPt);
   const rows = rowsOf(parts.cells);

@@ -1,0 +1,227 @@
+/**
+ * Reads the objects of a PDF file as ISO 32000-1 section 7 writes them: enough for files with plain objects and Flate
+ * streams, which is what our writer makes. Object and cross-reference streams are refused, encryption too.
+ */
+import { inflateSync } from 'node:zlib';
+
+export interface Name {
+  readonly name: string;
+}
+export interface Ref {
+  readonly ref: number;
+}
+/** Bytes of a string as a binary string; `textOf` reads it. */
+export interface PdfString {
+  readonly bytes: string;
+}
+export type Dict = Map<string, Value>;
+export interface Stream {
+  dict: Dict;
+  /** Decoded bytes, one character each. */
+  data: string;
+}
+export type Value = number | boolean | null | Name | Ref | PdfString | Value[] | Dict | Stream;
+
+export interface PdfObjects {
+  readonly objects: Map<number, Value>;
+  readonly trailer: Dict;
+  readonly version: string;
+}
+
+/** All objects of a file. Throws with the place when the file is not of the expected form. */
+export function readObjects(file: Uint8Array): PdfObjects {
+  const text = Buffer.from(file).toString('latin1');
+  const version = /^%PDF-(\d\.\d)/.exec(text)?.[1];
+  if (version === undefined) throw new Error('no PDF header');
+  const objects = new Map<number, Value>();
+  for (const [number, offset] of crossReferences(text))
+    objects.set(number, readIndirect(text, offset, number));
+  const trailer = readValue(new Reader(text, text.lastIndexOf('trailer') + 'trailer'.length));
+  if (!(trailer instanceof Map)) throw new Error('no trailer dictionary');
+  if (trailer.has('Encrypt')) throw new Error('the file is encrypted');
+  return { objects, trailer, version };
+}
+
+/** Text of a string: UTF-16BE with its mark, or one byte a letter (7.9.2.2; the upper half of PDFDocEncoding is refused). */
+export function textOf(value: Value | undefined): string | null {
+  if (typeof value !== 'object' || value === null || !('bytes' in value)) return null;
+  const { bytes } = value as PdfString;
+  if (bytes.startsWith('\u00fe\u00ff'))
+    return Buffer.from(bytes.slice(2), 'latin1').swap16().toString('utf16le');
+  if (/[\u0080-\u00ff]/.test(bytes)) throw new Error(`a string in PDFDocEncoding: ${JSON.stringify(bytes)}`);
+  return bytes;
+}
+
+export function nameOf(value: Value | undefined): string | null {
+  return typeof value === 'object' && value !== null && 'name' in value ? (value as Name).name : null;
+}
+
+export function isStream(value: Value | undefined): value is Stream {
+  return typeof value === 'object' && value !== null && 'data' in value;
+}
+
+/** The value itself or the object it refers to. */
+export function resolved(
+  { objects }: Pick<PdfObjects, 'objects'>,
+  value: Value | undefined,
+): Value | undefined {
+  const seen = new Set<number>();
+  let found = value;
+  while (typeof found === 'object' && found !== null && 'ref' in found) {
+    const { ref } = found as Ref;
+    if (seen.has(ref)) throw new Error(`object ${ref} refers to itself`);
+    seen.add(ref);
+    found = objects.get(ref);
+  }
+  return found;
+}
+
+/** The dictionary a value is, refers to, or carries as a stream; an empty one otherwise. */
+export function dictOf(file: Pick<PdfObjects, 'objects'>, value: Value | undefined): Dict {
+  const found = resolved(file, value);
+  if (found instanceof Map) return found;
+  return isStream(found) ? found.dict : new Map();
+}
+
+export function listOf(file: Pick<PdfObjects, 'objects'>, value: Value | undefined): Value[] {
+  const found = resolved(file, value);
+  if (Array.isArray(found)) return found;
+  return found === undefined || found === null ? [] : [found];
+}
+
+function crossReferences(text: string): readonly (readonly [number, number])[] {
+  const start = Number(/startxref\s+(\d+)\s+%%EOF\s*$/.exec(text)?.[1]);
+  if (!text.startsWith('xref', start)) throw new Error(`no cross-reference table at ${start}`);
+  const head = /xref\s+(\d+) (\d+)\s+/y;
+  head.lastIndex = start;
+  const found = head.exec(text);
+  if (!found) throw new Error('the cross-reference table has no section');
+  const [first, count] = [Number(found[1]), Number(found[2])];
+  const entries: [number, number][] = [];
+  for (let at = 0; at < count; at++) {
+    const entry = text.slice(head.lastIndex + at * 20, head.lastIndex + at * 20 + 20);
+    const fields = /^(\d{10}) (\d{5}) ([nf])/.exec(entry);
+    if (!fields) throw new Error(`cross-reference entry ${first + at} is ${JSON.stringify(entry)}`);
+    if (fields[3] === 'n') entries.push([first + at, Number(fields[1])]);
+  }
+  return entries;
+}
+
+function readIndirect(text: string, offset: number, number: number): Value {
+  const head = /(\d+) (\d+) obj\s/y;
+  head.lastIndex = offset;
+  const found = head.exec(text);
+  if (!found || Number(found[1]) !== number) throw new Error(`object ${number} is not at ${offset}`);
+  const reader = new Reader(text, head.lastIndex);
+  const value = readValue(reader);
+  if (!(value instanceof Map)) return value;
+  reader.skipWhite();
+  if (!text.startsWith('stream', reader.at)) return value;
+  const start = text.indexOf('\n', reader.at) + 1;
+  const length = value.get('Length');
+  if (typeof length !== 'number') throw new Error(`object ${number}: the stream has no direct Length`);
+  const raw = text.slice(start, start + length);
+  const filter = nameOf(value.get('Filter'));
+  if (filter !== null && filter !== 'FlateDecode') return { dict: value, data: raw };
+  const data = filter === null ? raw : inflateSync(Buffer.from(raw, 'latin1')).toString('latin1');
+  return { dict: value, data };
+}
+
+/** Where a scan stands. */
+export class Reader {
+  readonly text: string;
+  at: number;
+  constructor(text: string, at: number) {
+    this.text = text;
+    this.at = at;
+  }
+  skipWhite(): void {
+    const white = /(?:[\0\t\n\f\r ]|%[^\n\r]*)*/y;
+    white.lastIndex = this.at;
+    white.exec(this.text);
+    this.at = white.lastIndex;
+  }
+  take(pattern: RegExp): RegExpExecArray | null {
+    const sticky = new RegExp(pattern.source, 'y');
+    sticky.lastIndex = this.at;
+    const found = sticky.exec(this.text);
+    if (found) this.at = sticky.lastIndex;
+    return found;
+  }
+}
+
+/** One value, or a bare word as a name with a leading exclamation mark: an operator of a content stream. */
+export function readValue(reader: Reader): Value {
+  reader.skipWhite();
+  const ref = reader.take(/(\d+) (\d+) R(?![A-Za-z])/);
+  if (ref) return { ref: Number(ref[1]) };
+  const number = reader.take(/[+-]?(?:\d+\.?\d*|\.\d+)/);
+  if (number) return Number(number[0]);
+  if (reader.take(/<</)) return readDict(reader);
+  if (reader.take(/\[/)) return readArray(reader);
+  const hex = reader.take(/<([0-9A-Fa-f\s]*)>/);
+  if (hex) return { bytes: hexBytes((hex[1] ?? '').replace(/\s/g, '')) };
+  if (reader.take(/\(/)) return { bytes: readLiteral(reader) };
+  const name = reader.take(/\/([^\0\t\n\f\r ()<>[\]{}/%]*)/);
+  if (name)
+    return {
+      name: (name[1] ?? '').replace(/#(..)/g, (_, code: string) => String.fromCharCode(parseInt(code, 16))),
+    };
+  const word = reader.take(/[A-Za-z'"*][A-Za-z0-9'"*]*/);
+  if (!word)
+    throw new Error(
+      `nothing to read at ${reader.at}: ${JSON.stringify(reader.text.slice(reader.at, reader.at + 20))}`,
+    );
+  if (word[0] === 'true' || word[0] === 'false') return word[0] === 'true';
+  return word[0] === 'null' ? null : { name: `!${word[0]}` };
+}
+
+function readDict(reader: Reader): Dict {
+  const dict: Dict = new Map();
+  for (;;) {
+    reader.skipWhite();
+    if (reader.take(/>>/)) return dict;
+    const key = nameOf(readValue(reader));
+    if (key === null || key.startsWith('!')) throw new Error(`a dictionary key is no name at ${reader.at}`);
+    dict.set(key, readValue(reader));
+  }
+}
+
+function readArray(reader: Reader): Value[] {
+  const values: Value[] = [];
+  for (;;) {
+    reader.skipWhite();
+    if (reader.take(/\]/)) return values;
+    values.push(readValue(reader));
+  }
+}
+
+const ESCAPES: Readonly<Record<string, string>> = { n: '\n', r: '\r', t: '\t', b: '\b', f: '\f' };
+
+function readLiteral(reader: Reader): string {
+  let out = '';
+  for (let depth = 1; ; reader.at++) {
+    const letter = reader.text[reader.at];
+    if (letter === undefined) throw new Error('a string has no end');
+    if (letter === '\\') {
+      const octal = /[0-7]{1,3}/y;
+      octal.lastIndex = reader.at + 1;
+      const code = octal.exec(reader.text)?.[0];
+      const escaped = reader.text[reader.at + 1] ?? '';
+      if (code !== undefined) out += String.fromCharCode(parseInt(code, 8) & 255);
+      else if (escaped !== '\n') out += ESCAPES[escaped] ?? escaped;
+      reader.at += code?.length ?? 1;
+      continue;
+    }
+    if (letter === '(') depth++;
+    if (letter === ')' && --depth === 0) {
+      reader.at++;
+      return out;
+    }
+    out += letter;
+  }
+}
+
+function hexBytes(digits: string): string {
+  return Buffer.from(digits.length % 2 === 0 ? digits : `${digits}0`, 'hex').toString('latin1');
+}

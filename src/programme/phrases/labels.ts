@@ -94,8 +94,6 @@ export interface PublicLabels {
   /** Headings of the style page. */
   readonly colour: string;
   readonly type: string;
-  readonly text: string;
-  readonly boxes: string;
   readonly session: string;
   readonly charts: string;
   readonly folded: string;
@@ -191,8 +189,6 @@ const PUBLIC: PublicLabels = {
   aboutStyle: 'Every element of the sheets, with invented words and numbers.',
   colour: 'Colour',
   type: 'Type',
-  text: 'Text and tables',
-  boxes: 'Boxes',
   session: 'An exercise',
   charts: 'Charts of the record',
   folded: 'Folded until asked for',

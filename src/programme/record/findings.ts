@@ -7,10 +7,14 @@ import type { Table } from '../programme.ts';
 
 const NOT_RECORDED = 'not recorded';
 
-export function findingsTables(consult: Consult): Table[] {
-  return [personTable(consult), testsTable(consult), testedSetsTable(consult), outcomesTable(consult)].filter(
-    ({ rows }) => rows.length > 0,
-  );
+/** `nameOf`: a test or card by its id, in words. */
+export function findingsTables(consult: Consult, nameOf: (id: string) => string): Table[] {
+  return [
+    personTable(consult),
+    testsTable(consult, nameOf),
+    testedSetsTable(consult, nameOf),
+    outcomesTable(consult),
+  ].filter(({ rows }) => rows.length > 0);
 }
 
 export function screenTable(consult: Consult): Table {
@@ -104,12 +108,12 @@ function runningText({ running }: Consult): string {
 
 const yes = (value: boolean | undefined) => (value === undefined ? NOT_RECORDED : value ? 'yes' : 'no');
 
-function testsTable(consult: Consult): Table {
+function testsTable(consult: Consult, nameOf: (id: string) => string): Table {
   return {
     caption: 'Tests',
     columns: ['Test', 'Pain', 'Pain began at hip bend', 'Held or done'],
     rows: consult.tests.map(({ test, pain, painFreeHipFlexionDeg, seconds, repetitions }) => [
-      test,
+      nameOf(test),
       `${pain} of 10`,
       painFreeHipFlexionDeg === undefined ? NOT_RECORDED : `${painFreeHipFlexionDeg}°`,
       [
@@ -122,12 +126,12 @@ function testsTable(consult: Consult): Table {
   };
 }
 
-function testedSetsTable(consult: Consult): Table {
+function testedSetsTable(consult: Consult, nameOf: (id: string) => string): Table {
   return {
     caption: 'Tested sets',
     columns: ['Card', 'Side', 'Set', 'Reserve', 'Range', 'Pain'],
     rows: consult.testedSets.map(({ card, side, loadKg, repetitions, reserve, rangeDeg, pain }) => [
-      card,
+      nameOf(card),
       side,
       `${repetitions} at ${numberText(loadKg)} kg`,
       String(reserve),

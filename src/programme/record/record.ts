@@ -44,7 +44,7 @@ export function recordOf(facts: RecordFacts): ProgrammeRecord {
   const runs = facts.running.plan.weeks[0]?.runs ?? [];
   return {
     heading: `Record for ${consult.alias}, revision ${consult.revision}`,
-    findings: findingsTables(consult),
+    findings: findingsTables(consult, (id) => nameOf(id, person)),
     screen: screenTable(consult),
     effects: effectTexts(person),
     notes: consult.notes,
@@ -70,6 +70,11 @@ export function recordOf(facts: RecordFacts): ProgrammeRecord {
     versions: { library: library.version, protocol: protocol.id, loadleaf: facts.loadleaf },
     note: facts.note,
   };
+}
+
+/** A test as the protocol names it, a card by its title. */
+function nameOf(id: string, { protocol, library }: Person): string {
+  return protocol.tests.find((test) => test.id === id)?.name ?? library.exercises.get(id)?.title ?? id;
 }
 
 /** A sentence for every effect of the screen that holds. */

@@ -15,17 +15,22 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
   const used = at.rangeDeg ?? Math.max(start.work.hip, end?.work.hip ?? start.work.hip);
   const fromDeg = Math.max(0, Math.min(start.work.hip, end?.work.hip ?? start.work.hip, used));
   const toDeg = Math.max(fromDeg, used);
-  const ticks = protocol.stages.flatMap(({ name, caps, opensToDeg }) => {
+  const ticks = protocol.stages.flatMap(({ caps, opensToDeg }, index) => {
     const capDeg = opensToDeg ?? caps.hipFlexionDeg;
-    return capDeg === null ? [] : [{ stage: name, capDeg }];
+    return capDeg === null ? [] : [{ stage: flagOf(protocol, index), capDeg }];
   });
-  const caps = ticks.map(({ stage, capDeg }) => `${stage} up to ${capDeg}°`).join('; ');
+  const caps = ticks.map(({ stage, capDeg }) => `stage ${stage} up to ${capDeg}°`).join('; ');
   return {
     fromDeg,
     toDeg: roundTo(toDeg, 1),
     ticks,
     alt: `Hip bend from ${roundTo(fromDeg, 1)}° to ${roundTo(toDeg, 1)}° of 120°. ${caps}.`,
   };
+}
+
+/** What a stage is called on a flag in a chart, where its name has no room. */
+function flagOf({ stages }: Protocol, index: number): string {
+  return index === stages.length - 1 ? 'keep' : String(index + 1);
 }
 
 /** Every posed card of the protocol by its squeeze without a weight, over its whole movement; prescribed ones at their range and load. */
@@ -51,8 +56,8 @@ export function compressionLadder(prescriptions: readonly Prescription[], person
   });
   rows.sort((a, b) => a.compressionBw - b.compressionBw || (a.card < b.card ? -1 : 1));
   const bracket = brackets(rows.map(({ compressionBw }) => compressionBw));
-  const caps = person.protocol.stages.flatMap(({ name, caps: { compressionBw } }) =>
-    compressionBw === null ? [] : [{ stage: name, compressionBw }],
+  const caps = person.protocol.stages.flatMap(({ caps: { compressionBw } }, index) =>
+    compressionBw === null ? [] : [{ stage: flagOf(person.protocol, index), compressionBw }],
   );
   return {
     rungs: rows.map((row, index) => ({ ...row, bracket: bracket[index] ?? 0 })),

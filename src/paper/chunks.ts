@@ -44,7 +44,8 @@ export function lettersWidthPt(text: string, style: TextStyle, fonts: Fonts): nu
 
 function measured(text: string, style: TextStyle, fonts: Fonts): readonly Chunk[] {
   const spacePt = lettersWidthPt(' ', style, fonts);
-  const words = text.replace(SPACES, ' ').replaceAll('\u202f', '\u00a0').split(' ');
+  // Composed letters: the shaper splits some that are not, and then half a letter stands for no character.
+  const words = text.normalize('NFC').replace(SPACES, ' ').replaceAll('\u202f', '\u00a0').split(' ');
   return words.flatMap((word, at) => {
     const spaced = at < words.length - 1;
     if (word === '' && !(spaced && at === 0)) return [];

@@ -1,6 +1,7 @@
 /** The pictures of one exercise side by side, each with its caption under it. */
 import type { Drawing } from '../figure/drawing.ts';
 import type { FigureText } from '../programme/programme.ts';
+import type { Block } from './block.ts';
 import { drawFigure, type Box } from './drawing.ts';
 import type { Pen } from './pen.ts';
 import type { Tag } from './tag.ts';
@@ -32,13 +33,13 @@ export function areWide(drawings: readonly Drawing[]): boolean {
 export function figuresOf(
   pen: Pen,
   parent: Tag,
-  text: FigureText,
+  text: FigureText | null,
   drawings: readonly Drawing[],
   captioned: boolean,
   widthPt: number,
 ): Figures {
   const [first] = drawings;
-  if (!first) return { heightPt: () => 0, draw: () => undefined };
+  if (!first || !text) return { heightPt: () => 0, draw: () => undefined };
   const framePt = (widthPt - (drawings.length - 1) * GAP_PT) / drawings.length;
   const figure = parent.open('Figure', { alt: text.alt });
   const style = pen.look.style('note', 'quiet');
@@ -62,4 +63,22 @@ export function figuresOf(
       captions.forEach((caption, at) => caption.draw(frameLeftPt(xPt, at), yPt + heightPt + CAPTION_GAP_PT));
     },
   };
+}
+
+/** Height at most of the drawings of a figure that stands in running text, points. */
+const IN_TEXT_PT = 70;
+
+/** The pictures as a block for a column of text, captions under them; none without pictures. */
+export function figureBlocks(
+  pen: Pen,
+  parent: Tag,
+  text: FigureText | null,
+  drawings: readonly Drawing[],
+  widthPt: number,
+): readonly Block[] {
+  const figures = figuresOf(pen, parent, text, drawings, true, widthPt);
+  const heightPt = figures.heightPt(IN_TEXT_PT);
+  if (heightPt === 0) return [];
+  const draw = (xPt: number, yPt: number) => figures.draw(xPt, yPt, IN_TEXT_PT);
+  return [{ heightPt, gapPt: pen.look.space.smallPt, keepWithNext: true, draw }];
 }

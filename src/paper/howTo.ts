@@ -1,21 +1,22 @@
 /** How to do each exercise, and what to watch for; what page one had no room for comes first. */
-import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import type { Exercise } from '../programme/programme.ts';
 import type { Block } from './block.ts';
-import { factBlocks, type Detail } from './exercise.ts';
+import type { Pictured } from './exercise.ts';
+import { factBlocks, type Detail } from './facts.ts';
+import { figureBlocks } from './figures.ts';
+import type { Later } from './later.ts';
 import type { Pen } from './pen.ts';
 import { plainEntry, proseBlocks } from './prose.ts';
+import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, textBlock } from './text.ts';
 
-/** Blocks for a column; `detail` says what stands on page one already. */
+/** Blocks for a column of text. */
 export function howToBlocks(
   pen: Pen,
   root: Tag,
-  exercises: readonly Exercise[],
-  labels: LeafletLabels,
-  detail: Detail,
+  { exercises, labels, detail }: Pick<Later, 'exercises' | 'labels' | 'detail'>,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
@@ -23,13 +24,13 @@ export function howToBlocks(
   const { look } = pen;
   const tag = root.open('Sect');
   return [
-    headingBlock(pen, tag, 2, labels.atAGlance, look.style('heading2'), widthPt, look.space.largePt),
-    ...exercises.flatMap((exercise) => {
+    headingBlock(pen, tag, 2, labels.atAGlance, look.style('heading2'), widthPt, sectionGapPt(text)),
+    ...exercises.flatMap((one) => {
       const own = tag.open('Sect');
-      const { title, body, cautions } = exercise;
+      const { title, body, cautions } = one.exercise;
       return [
         headingBlock(pen, own, 3, title, look.style('heading3'), widthPt, look.space.mediumPt),
-        ...overleafBlocks(pen, own, exercise, labels, detail, text, widthPt),
+        ...overleafBlocks(pen, own, one, labels.howFar, detail, text, widthPt),
         ...headedProse(pen, own, 4, body, text, widthPt),
         ...(cautions.length === 0 ? [] : [underHeading(pen, own, 4, labels.watchFor, widthPt)]),
         ...listBlocks(
@@ -72,21 +73,28 @@ function underHeading(pen: Pen, parent: Tag, level: 3 | 4, heading: string, widt
   );
 }
 
-/** Captions and landmarks that page one left out; the other numbers stand in the table of all numbers. */
+/** Pictures, captions and landmarks that page one left out; other numbers stand in the table of all numbers. */
 function overleafBlocks(
   pen: Pen,
   parent: Tag,
-  { figures, howFar }: Exercise,
-  labels: LeafletLabels,
-  { captions, whole }: Detail,
+  { exercise: { figures, howFar, doseWords }, drawings }: Pictured,
+  howFarLabel: string,
+  detail: Detail,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   const { smallPt } = pen.look.space;
-  const shown = captions || !figures ? [] : figures.captions;
+  const captions = detail.captions ? [] : (figures?.captions ?? []);
   const pictures =
-    shown.length === 0 ? [] : [textBlock(pen, parent, 'P', plain(shown.join(' '), text), widthPt, smallPt)];
-  if (whole) return pictures;
-  const far = howFar.map((words, at) => ({ label: at === 0 ? labels.howFar : '', text: words }));
+    detail.setting === 'close'
+      ? [
+          ...figureBlocks(pen, parent, figures, drawings, widthPt),
+          textBlock(pen, parent, 'P', plain(doseWords, { ...text, cut: 'bold' }), widthPt, smallPt),
+        ]
+      : captions.length > 0
+        ? [textBlock(pen, parent, 'P', plain(captions.join(' '), text), widthPt, smallPt)]
+        : [];
+  if (detail.whole || howFar.length === 0) return pictures;
+  const far = howFar.map((words, at) => ({ label: at === 0 ? howFarLabel : '', text: words }));
   return [...pictures, ...factBlocks(pen, openList(parent, 'None'), far, text, widthPt)];
 }

@@ -2,7 +2,8 @@
 import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import type { Programme, Section } from '../programme/programme.ts';
 import type { Block } from './block.ts';
-import type { Detail } from './exercise.ts';
+import type { Pictured } from './exercise.ts';
+import type { Detail } from './facts.ts';
 import { headedProse, howToBlocks } from './howTo.ts';
 import { logBlocks } from './log.ts';
 import { columnWidthPt, flow, flowTogether, type Pages } from './pages.ts';
@@ -16,16 +17,20 @@ import { headingBlock, plain, textBlock } from './text.ts';
 /** Columns of text on these pages. */
 const COLUMNS = 2;
 
+/** What these pages are made from. */
+export interface Later {
+  readonly programme: Programme;
+  readonly exercises: readonly Pictured[];
+  readonly labels: LeafletLabels;
+  /** What stands on page one already. */
+  readonly detail: Detail;
+}
+
 /** A usual programme's leaflet has at most so many pages. */
 const PAGES_USUAL = 4;
 
 /** Running text in the largest of these that keeps the leaflet to its usual pages; the first where none does. */
-export function laterText(
-  pages: Pages,
-  programme: Programme,
-  labels: LeafletLabels,
-  detail: Detail,
-): TextStyle {
+export function laterText(pages: Pages, later: Later): TextStyle {
   const body = pages.pen.look.style('body');
   const small = pages.pen.look.style('small');
   const between = {
@@ -35,33 +40,27 @@ export function laterText(
   };
   const holds = (text: TextStyle) => {
     const dry: Pages = { ...pages, pen: measuringPen(pages.pen) };
-    drawLater(dry, MEASURED_ONLY, programme, labels, detail, text);
+    drawLater(dry, MEASURED_ONLY, later, text);
     return dry.count <= PAGES_USUAL;
   };
   return [body, between, small].find(holds) ?? body;
 }
 
 /** Draws everything after page one from the place in hand. `text`: the style of running text. */
-export function drawLater(
-  pages: Pages,
-  root: Tag,
-  programme: Programme,
-  labels: LeafletLabels,
-  detail: Detail,
-  text: TextStyle,
-): void {
+export function drawLater(pages: Pages, root: Tag, later: Later, text: TextStyle): void {
+  const { programme, labels } = later;
   const { pen } = pages;
   const { sheet } = pen.look;
   const columnPt = columnWidthPt(pen, COLUMNS);
   const present = presentBlocks(pen, root, programme.steps, labels, sheet.rightPt - sheet.leftPt);
   const words = [
-    ...howToBlocks(pen, root, programme.exercises, labels, detail, text, columnPt),
+    ...howToBlocks(pen, root, later, text, columnPt),
     ...planOf(programme).flatMap((section) => planBlocks(pen, root, section, text, columnPt)),
     ...comingBlocks(pen, root, programme.steps, labels, text, columnPt),
     ...planBlocks(pen, root, programme.whatComesNext, text, columnPt),
     ...adviceBlocks(pen, root, programme, text, columnPt),
   ];
-  flow(pages, present, 1, 0);
+  flow(pages, present, 1, sectionGapPt(text));
   flow(pages, words, COLUMNS, sectionGapPt(text));
   flowTogether(pages, logBlocks(pen, root, programme.log, columnPt), COLUMNS, sectionGapPt(text));
 }

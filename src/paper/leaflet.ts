@@ -35,11 +35,15 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   const pen = openPen({ title, author: clinic.name, language, on: startOn }, assets.fonts, look);
   const root = openDocumentTag(pen.doc);
   const pages = firstPage(pen, bodyBottomPt(pen, programme));
-  const drawings = exercises.map(({ figures }) => (figures ? drawScene(figures.scene) : []));
-  const overleaf = drawStart(pages, root, { programme, drawings, logo: assets.logo, labels });
+  const pictured = exercises.map((exercise) => ({
+    exercise,
+    drawings: exercise.figures ? drawScene(exercise.figures.scene) : [],
+  }));
+  const overleaf = drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
   drawOverleaf(pages, overleaf);
-  const text = laterText(pages, programme, labels, overleaf.detail);
-  drawLater(pages, root, programme, labels, overleaf.detail, text);
+  const later = { programme, exercises: pictured, labels, detail: overleaf.detail };
+  const text = laterText(pages, later);
+  drawLater(pages, root, later, text);
   drawFurnitures(pen, programme);
   return bytesOf(pen);
 }

@@ -7,6 +7,9 @@ import { SIGNS } from './signs.ts';
 /** White space is set as one space, whatever it was. */
 const WHITE = /\s/u;
 
+/** A mark that made no letter of its own with what stands before it: the shaper leaves it without a character. */
+const LOOSE_MARK = /\p{M}/u;
+
 /** What the leaflet never prints: the clinician's record, and reasons and keys beside a printed text. */
 const NOT_PRINTED = new Set([
   'record',
@@ -26,7 +29,8 @@ const NOT_PRINTED = new Set([
 export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly string[] {
   const missing = new Set<string>();
   for (const text of texts)
-    for (const letter of text) if (!missing.has(letter) && !isPrintable(letter, fonts)) missing.add(letter);
+    for (const letter of text.normalize('NFC'))
+      if (!missing.has(letter) && !isPrintable(letter, fonts)) missing.add(letter);
   return [...missing];
 }
 
@@ -54,6 +58,7 @@ export function letterRefusals(programme: Programme, fonts: Fonts): readonly Ref
 
 function isPrintable(letter: string, fonts: Fonts): boolean {
   if (WHITE.test(letter) || SIGNS.has(letter)) return true;
+  if (LOOSE_MARK.test(letter)) return false;
   const codePoint = letter.codePointAt(0) ?? 0;
   return [fonts.regular, fonts.bold].every(({ font }) => font.hasGlyphForCodePoint(codePoint));
 }

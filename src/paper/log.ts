@@ -3,7 +3,8 @@ import type { LogSheet } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { columnWidthsPt } from './columns.ts';
 import type { Pen } from './pen.ts';
-import { gridBlock, GUTTER_PT, wishOf } from './table.ts';
+import { GUTTER_PT } from './row.ts';
+import { gridBlock, wishesOf } from './table.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
@@ -30,17 +31,10 @@ export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): 
     planned === '' ? [] : plain(planned, note),
     ...head.slice(PRINTED).map((): readonly Run[] => []),
   ]);
-  const wishes = head.map((_, at) => {
-    const { leastPt, naturalPt } = wishOf(
-      pen,
-      [head, ...rows].map((row) => row[at] ?? []),
-      0,
-    );
-    return {
-      leastPt,
-      naturalPt: Math.max(leastPt, Math.min(naturalPt, at < PRINTED ? PRINTED_MOST_PT : BOX_MOST_PT)),
-    };
-  });
+  const wishes = wishesOf(pen, head, rows, 0).map(({ leastPt, naturalPt }, at) => ({
+    leastPt,
+    naturalPt: Math.max(leastPt, Math.min(naturalPt, at < PRINTED ? PRINTED_MOST_PT : BOX_MOST_PT)),
+  }));
   const widthsPt = columnWidthsPt(wishes, widthPt + GUTTER_PT);
   const grid = { caption: null, head, rows, widthsPt, paddingPt: PADDING_PT, empty: 'box' as const };
   return [

@@ -17,16 +17,21 @@ export interface SafetyColumn {
   readonly blocks: readonly Block[];
 }
 
-/** The middle column's share that makes the longest column shortest, with that height in points. */
-export function fitSafety(
-  pen: Pen,
-  programme: Programme,
-  text: TextStyle,
-): { middle: number; heightPt: number } {
+/** How the texts are set. */
+export interface SafetyFit {
+  readonly text: TextStyle;
+  /** Share of the middle column. */
+  readonly middle: number;
+  /** Height of the longest column, points. */
+  readonly heightPt: number;
+}
+
+/** The setting in a style whose longest column is shortest. */
+export function fitSafety(pen: Pen, programme: Programme, text: TextStyle): SafetyFit {
   const dry = measuringPen(pen);
   const sized = MIDDLES.map((middle) => {
-    const columns = safetyColumns(dry, MEASURED_ONLY, programme, text, middle);
-    return { middle, heightPt: Math.max(...columns.map(({ blocks }) => stackHeightPt(blocks))) };
+    const columns = safetyColumns(dry, MEASURED_ONLY, programme, { text, middle });
+    return { text, middle, heightPt: Math.max(...columns.map(({ blocks }) => stackHeightPt(blocks))) };
   });
   return sized.reduce((least, one) => (one.heightPt < least.heightPt ? one : least));
 }
@@ -36,8 +41,7 @@ export function safetyColumns(
   pen: Pen,
   root: Tag,
   programme: Programme,
-  text: TextStyle,
-  middle: number,
+  { text, middle }: Pick<SafetyFit, 'text' | 'middle'>,
 ): readonly SafetyColumn[] {
   const { look } = pen;
   const roomPt = look.sheet.rightPt - look.sheet.leftPt - 2 * COLUMN_GAP_PT;

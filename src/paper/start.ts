@@ -2,17 +2,17 @@
  * Page one: enough to start. Who and why, the next session, the pain rule and its kin, when to get help. The safety
  * texts stand at its foot whatever happens; the exercises above them in as much detail as goes in.
  */
-import type { Drawing } from '../figure/drawing.ts';
 import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import type { Programme } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { emergencyBlock } from './emergency.ts';
-import { exerciseCell, type Detail, type ExerciseCell } from './exercise.ts';
+import { exerciseCell, type ExerciseCell, type Pictured } from './exercise.ts';
+import type { Detail } from './facts.ts';
 import { mastheadBlock } from './masthead.ts';
 import { columnWidthPt, place, roomPt, type Pages } from './pages.ts';
 import { drawRules, measuringPen, type Pen } from './pen.ts';
 import { CELL_COLUMNS, drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
-import { fitSafety, pourSafety, safetyColumns, type SafetyColumn } from './safety.ts';
+import { fitSafety, pourSafety, safetyColumns, type SafetyColumn, type SafetyFit } from './safety.ts';
 import { sessionBlock } from './session.ts';
 import { MEASURED_ONLY, type Tag } from './tag.ts';
 
@@ -27,8 +27,7 @@ export interface Overleaf {
 /** What page one is made from. */
 export interface Start {
   readonly programme: Programme;
-  /** Pictures of each exercise. */
-  readonly drawings: readonly (readonly Drawing[])[];
+  readonly exercises: readonly Pictured[];
   readonly logo: Uint8Array | null;
   readonly labels: LeafletLabels;
 }
@@ -45,7 +44,7 @@ export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
 /** One way to set page one. */
 interface Way {
   readonly detail: Detail;
-  readonly safety: { readonly middle: number; readonly heightPt: number };
+  readonly safety: SafetyFit;
   /** White around rules, points. */
   readonly gapPt: number;
 }
@@ -55,13 +54,18 @@ function waysOf(pen: Pen, programme: Programme): readonly Way[] {
   const small = pen.look.style('small');
   const smaller = { ...pen.look.style('label'), cut: small.cut };
   const roomy = { safety: fitSafety(pen, programme, small), gapPt: 8 };
-  const close = { safety: fitSafety(pen, programme, smaller), gapPt: 7 };
+  const tight = { safety: fitSafety(pen, programme, smaller), gapPt: 7 };
+  const full = { setting: 'full', captions: true, whole: true } as const;
+  const shorter = { ...full, whole: false };
+  const close = { setting: 'close', captions: false, whole: false } as const;
   return [
-    { detail: { text: small, captions: true, whole: true, figures: 0.5 }, ...roomy },
-    { detail: { text: smaller, captions: true, whole: true, figures: 0.5 }, ...close },
-    { detail: { text: small, captions: true, whole: false, figures: 0.47 }, ...roomy },
-    { detail: { text: smaller, captions: true, whole: false, figures: 0.47 }, ...close },
-    { detail: { text: smaller, captions: false, whole: false, figures: 0.47 }, ...close, gapPt: 5 },
+    { detail: { text: small, ...full }, ...roomy },
+    { detail: { text: smaller, ...full }, ...tight },
+    { detail: { text: small, ...shorter }, ...roomy },
+    { detail: { text: smaller, ...shorter }, ...tight },
+    { detail: { text: smaller, ...shorter, captions: false }, ...tight, gapPt: 5 },
+    { detail: { text: small, ...close }, ...tight, gapPt: 6 },
+    { detail: { text: smaller, ...close }, ...tight, gapPt: 5 },
   ];
 }
 
@@ -78,7 +82,7 @@ interface Parts {
 function partsOf(
   pen: Pen,
   root: Tag,
-  { programme, drawings, logo, labels }: Start,
+  { programme, exercises, logo, labels }: Start,
   { detail, safety }: Way,
 ): Parts {
   const { sheet } = pen.look;
@@ -90,10 +94,8 @@ function partsOf(
   return {
     masthead,
     session: sessionBlock(pen, session, programme.nextSession, widthPt),
-    cells: programme.exercises.map((exercise, at) =>
-      exerciseCell(pen, session, exercise, drawings[at] ?? [], labels.howFar, detail, cellPt),
-    ),
-    safety: () => safetyColumns(pen, safetyTag, programme, detail.text, safety.middle),
+    cells: exercises.map((one) => exerciseCell(pen, session, one, labels.howFar, detail, cellPt)),
+    safety: () => safetyColumns(pen, safetyTag, programme, safety),
     emergency: emergencyBlock(pen, root, programme.emergency, detail.text, widthPt),
   };
 }
@@ -121,7 +123,8 @@ function planOf(pages: Pages, parts: Parts, { safety, gapPt }: Way): Plan {
   const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
   const safetyPt = Math.min(safety.heightPt, roomAtMostPt);
   const rows = rowsOf(parts.cells);
-  const { drawingPt, count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
+  const { count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
+  const { drawingPt } = fitRows(rows.slice(0, count), roomAtMostPt - safetyPt, gapPt);
   const between = 2 * Math.max(0, count - 1);
   const sparePt = roomAtMostPt - safetyPt - rowsHeightPt(rows.slice(0, count), drawingPt, gapPt);
   const grownPt = gapPt + Math.min(Math.max(0, sparePt) / (gaps + between), GAP_GROWTH * gapPt);

@@ -10,7 +10,8 @@ import { furnitureTag, type Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
-import { gridBlock, GUTTER_PT, wishOf, type Grid } from './table.ts';
+import { GUTTER_PT } from './row.ts';
+import { gridBlock, wishesOf, type Grid } from './table.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
@@ -88,8 +89,7 @@ function gridOf(
       return text === '' ? [] : plain(text, small);
     }),
   ]);
-  const firsts = [head, ...rows].map((row) => row[0] ?? []);
-  const firstPt = wishOf(pen, firsts, 0).naturalPt;
+  const firstPt = wishesOf(pen, head, rows, 0)[0]?.naturalPt ?? 0;
   const cellPt = (widthPt + GUTTER_PT - firstPt) / abreast;
   const widthsPt = head.map((_, at) => (at === 0 ? firstPt : cellPt));
   return {

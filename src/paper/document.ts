@@ -42,7 +42,7 @@ export function openPen(about: About, fonts: Fonts, look: Look): Pen {
   return { doc, fonts, look, measuring: false, bookmarks: [] };
 }
 
-/** The finished file. Bookmarks appear in reading order, those of level 3 and below under the last of level 2. */
+/** The finished file. Bookmarks appear in reading order, those of level 3 under the last of level 2. */
 export async function bytesOf({ doc, bookmarks, look }: Pen): Promise<Uint8Array> {
   let above = doc.outline;
   for (const { title, level, at } of bookmarks) {

@@ -1,10 +1,10 @@
 /** How to do each exercise, and what to watch for; what page one had no room for comes first. */
 import type { Exercise } from '../programme/programme.ts';
+import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import type { Block } from './block.ts';
 import type { Pictured } from './exercise.ts';
 import { factBlocks, type Detail } from './facts.ts';
 import { figureBlocks } from './figures.ts';
-import type { Later } from './later.ts';
 import type { Pen } from './pen.ts';
 import { plainEntry, proseBlocks } from './prose.ts';
 import { sectionGapPt } from './section.ts';
@@ -12,11 +12,19 @@ import type { TextStyle } from './sheet.ts';
 import { openList, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, textBlock } from './text.ts';
 
+/** What the pages after the first need of the exercises. */
+export interface HowTo {
+  readonly exercises: readonly Pictured[];
+  readonly labels: LeafletLabels;
+  /** What stands on page one already. */
+  readonly detail: Detail;
+}
+
 /** Blocks for a column of text. */
 export function howToBlocks(
   pen: Pen,
   root: Tag,
-  { exercises, labels, detail }: Pick<Later, 'exercises' | 'labels' | 'detail'>,
+  { exercises, labels, detail }: HowTo,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {

@@ -1,10 +1,7 @@
 /** The pages after the first: every number, how to do it, the plan of the week, the steps to come, advice, the log. */
-import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import type { Programme, Section } from '../programme/programme.ts';
 import type { Block } from './block.ts';
-import type { Pictured } from './exercise.ts';
-import type { Detail } from './facts.ts';
-import { headedProse, howToBlocks } from './howTo.ts';
+import { headedProse, howToBlocks, type HowTo } from './howTo.ts';
 import { logBlocks } from './log.ts';
 import { columnWidthPt, flow, flowTogether, type Pages } from './pages.ts';
 import { measuringPen, type Pen } from './pen.ts';
@@ -18,12 +15,8 @@ import { headingBlock, plain, textBlock } from './text.ts';
 const COLUMNS = 2;
 
 /** What these pages are made from. */
-export interface Later {
+export interface Later extends HowTo {
   readonly programme: Programme;
-  readonly exercises: readonly Pictured[];
-  readonly labels: LeafletLabels;
-  /** What stands on page one already. */
-  readonly detail: Detail;
 }
 
 /** A usual programme's leaflet has at most so many pages. */

@@ -1,8 +1,17 @@
 /** One row of a table: its cells wrapped, drawn into their elements, parted only when it must be. */
-import type { Grid } from './table.ts';
 import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
 import type { Tag } from './tag.ts';
 import { wrap, type Line, type Run } from './wrap.ts';
+
+/** What the rows of a table have in common. */
+export interface Columns {
+  /** Points, one for each column, white between the columns included. */
+  readonly widthsPt: readonly number[];
+  /** White above and below the text of a row, points. */
+  readonly paddingPt: number;
+  /** Drawn in a cell without text: a short dash for "does not apply", or a box for a pen. */
+  readonly empty: 'dash' | 'box';
+}
 
 export interface Row {
   readonly cells: readonly RowCell[];
@@ -22,25 +31,30 @@ interface RowCell {
 /** White between two columns, points. */
 export const GUTTER_PT = 9;
 
-/** A row of cells in the columns of a grid. */
-export function rowOf(pen: Pen, grid: Grid, cells: readonly (readonly Run[])[], tags: readonly Tag[]): Row {
+/** A row of cells in the columns of a columns. */
+export function rowOf(
+  pen: Pen,
+  columns: Columns,
+  cells: readonly (readonly Run[])[],
+  tags: readonly Tag[],
+): Row {
   let xPt = 0;
   const set = cells.flatMap((runs, at): readonly RowCell[] => {
-    const [tag, columnPt = 0] = [tags[at], grid.widthsPt[at]];
+    const [tag, columnPt = 0] = [tags[at], columns.widthsPt[at]];
     const cell = { xPt, widthPt: columnPt - GUTTER_PT, empty: runs.length === 0 };
     xPt += columnPt;
     return tag ? [{ ...cell, tag, lines: wrap(runs, cell.widthPt, pen.fonts) }] : [];
   });
-  return rowWith(grid, set, Math.max(...cells.flat().map((run) => run.style.leadingPt)));
+  return rowWith(columns, set, Math.max(...cells.flat().map((run) => run.style.leadingPt)));
 }
 
 /** The row in two, the first no higher than the room; null where it has too few lines or too little room for that. */
-export function cutRow(grid: Grid, row: Row, roomPt: number): readonly [Row, Row] | null {
-  const lines = Math.floor((roomPt - 2 * grid.paddingPt) / row.leadingPt);
+export function cutRow(columns: Columns, row: Row, roomPt: number): readonly [Row, Row] | null {
+  const lines = Math.floor((roomPt - 2 * columns.paddingPt) / row.leadingPt);
   if (lines < 2 || linesIn(row) <= Math.max(lines, LINES_WHOLE)) return null;
   const part = (from: number, to: number) =>
     rowWith(
-      grid,
+      columns,
       row.cells.map((cell) => ({
         ...cell,
         empty: cell.empty && from === 0,
@@ -54,30 +68,30 @@ export function cutRow(grid: Grid, row: Row, roomPt: number): readonly [Row, Row
 /** A row of no more lines than these stays whole whatever happens; no text of the library comes near. */
 const LINES_WHOLE = 30;
 
-/** Draws a row as content, an empty cell as the grid asks for. */
-export function drawRow(pen: Pen, grid: Grid, row: Row, xPt: number, yPt: number): void {
-  const topPt = yPt + grid.paddingPt;
+/** Draws a row as content, an empty cell as the columns ask for. */
+export function drawRow(pen: Pen, columns: Columns, row: Row, xPt: number, yPt: number): void {
+  const topPt = yPt + columns.paddingPt;
   for (const cell of row.cells) {
     drawLines(pen, cell.tag, cell.lines, xPt + cell.xPt, topPt, row.leadingPt);
     if (cell.empty) drawBlank(pen, cell, xPt + cell.xPt, topPt);
   }
-  const rules = row.cells.flatMap((cell) => (cell.empty ? emptyRules(grid, row, cell, xPt, yPt) : []));
+  const rules = row.cells.flatMap((cell) => (cell.empty ? emptyRules(columns, row, cell, xPt, yPt) : []));
   const { line, colour } = pen.look;
-  drawRules(pen, rules, line.hairPt, grid.empty === 'dash' ? colour.hair : colour.quiet);
+  drawRules(pen, rules, line.hairPt, columns.empty === 'dash' ? colour.hair : colour.quiet);
 }
 
 /** Draws a row that stood as content before; call inside an artifact. */
-export function drawRowAgain(pen: Pen, grid: Grid, row: Row, xPt: number, yPt: number): void {
+export function drawRowAgain(pen: Pen, columns: Columns, row: Row, xPt: number, yPt: number): void {
   for (const { lines, xPt: cellPt } of row.cells)
     lines.forEach((line, at) => {
-      const topPt = yPt + grid.paddingPt + at * row.leadingPt;
+      const topPt = yPt + columns.paddingPt + at * row.leadingPt;
       drawFurniture(pen, line, xPt + cellPt, topPt + baselineDropPt(line, row.leadingPt));
     });
 }
 
-function rowWith(grid: Grid, cells: readonly RowCell[], leadingPt: number): Row {
+function rowWith(columns: Columns, cells: readonly RowCell[], leadingPt: number): Row {
   const lines = Math.max(1, ...cells.map((cell) => cell.lines.length));
-  return { cells, leadingPt, heightPt: lines * leadingPt + 2 * grid.paddingPt };
+  return { cells, leadingPt, heightPt: lines * leadingPt + 2 * columns.paddingPt };
 }
 
 function linesIn({ cells }: Row): number {
@@ -95,15 +109,15 @@ const DASH_PT = 5;
 const BOX_GAP_PT = 2;
 
 function emptyRules(
-  grid: Grid,
+  columns: Columns,
   row: Row,
   cell: RowCell,
   xPt: number,
   yPt: number,
 ): readonly (readonly number[])[] {
   const left = xPt + cell.xPt;
-  if (grid.empty === 'dash') {
-    const middle = yPt + grid.paddingPt + row.leadingPt / 2;
+  if (columns.empty === 'dash') {
+    const middle = yPt + columns.paddingPt + row.leadingPt / 2;
     return [[left, middle, left + DASH_PT, middle]];
   }
   const right = left + cell.widthPt;

@@ -73,8 +73,8 @@ interface Parts {
   readonly masthead: Block;
   readonly session: Block;
   readonly cells: readonly ExerciseCell[];
-  /** Laid out only once the page is drawn: how high it is, is known. */
-  readonly safety: () => readonly SafetyColumn[];
+  /** Empty while the page is only measured: how high they are, is known. */
+  readonly safety: readonly SafetyColumn[];
   readonly emergency: Block;
 }
 
@@ -90,12 +90,11 @@ function partsOf(
   const masthead = mastheadBlock(pen, root, programme, logo, widthPt);
   const session = root.open('Sect');
   const cellPt = columnWidthPt(pen, CELL_COLUMNS);
-  const safetyTag = root.open('Div');
   return {
     masthead,
     session: sessionBlock(pen, session, programme.nextSession, widthPt),
     cells: exercises.map((one) => exerciseCell(pen, session, one, labels.howFar, detail, cellPt)),
-    safety: () => safetyColumns(pen, safetyTag, programme, safety),
+    safety: pen.measuring ? [] : safetyColumns(pen, root, programme, safety),
     emergency: emergencyBlock(pen, root, programme.emergency, detail.text, widthPt),
   };
 }
@@ -150,7 +149,7 @@ function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {
     line.rulePt,
     colour.rule,
   );
-  const safety = pourSafety(parts.safety(), plan.safetyPt);
+  const safety = pourSafety(parts.safety, plan.safetyPt);
   for (const { block, xPt, yPt } of safety.placed) block.draw(xPt, safetyPt + yPt);
   parts.emergency.draw(sheet.leftPt, emergencyPt);
   return { cells: rows.slice(plan.rows).flat(), blocks: safety.rest, detail: way.detail };

@@ -6,23 +6,17 @@ import type { Table } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { columnWidthsPt, type Wish } from './columns.ts';
 import { drawArtifact, drawRules, type Pen } from './pen.ts';
-import { cutRow, drawRow, drawRowAgain, GUTTER_PT, rowOf, type Row } from './row.ts';
+import { cutRow, drawRow, drawRowAgain, GUTTER_PT, rowOf, type Columns, type Row } from './row.ts';
 import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
 import { naturalWidthPt, widestWordPt, type Run } from './wrap.ts';
 
 /** A table ready to be set: every row as long as the head; the first cell of a row heads it. */
-export interface Grid {
+export interface Grid extends Columns {
   readonly caption: readonly Run[] | null;
   readonly head: readonly (readonly Run[])[];
   readonly rows: readonly (readonly (readonly Run[])[])[];
-  /** Points, one for each column, white between the columns included. */
-  readonly widthsPt: readonly number[];
-  /** White above and below the text of a row, points. */
-  readonly paddingPt: number;
-  /** Drawn in a cell without text: a short dash for "does not apply", or a box for a pen. */
-  readonly empty: 'dash' | 'box';
 }
 
 /** A column's head of no more than this stays on one line, points. */

@@ -8,6 +8,9 @@ import { naturalWidthPt, wrap, type Line, type Run } from './wrap.ts';
 /** A paragraph may be parted only where two lines stay on each side. */
 const LINES_KEPT = 2;
 
+/** Deeper headings, such as "How", tell nothing in a list of bookmarks. */
+const BOOKMARKED = 3;
+
 /** One text in one style. */
 export function plain(text: string, style: TextStyle): readonly Run[] {
   return [{ text, style }];
@@ -37,7 +40,7 @@ export function stuck({ heightPt, gapPt, draw }: Block): Block {
   return { heightPt, gapPt, keepWithNext: true, draw };
 }
 
-/** A heading that stays with what follows and becomes a bookmark. */
+/** A heading that stays with what follows; down to level 3 it becomes a bookmark. */
 export function headingBlock(
   pen: Pen,
   parent: Tag,
@@ -49,7 +52,7 @@ export function headingBlock(
 ): Block {
   const block = textBlock(pen, parent, `H${level}`, plain(text, style), widthPt, gapPt);
   const bookmark: Bookmark = { title: text, level, at: null };
-  pen.bookmarks.push(bookmark);
+  if (level <= BOOKMARKED) pen.bookmarks.push(bookmark);
   return {
     ...block,
     draw: (xPt, yPt) => {

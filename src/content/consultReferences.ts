@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
+import { keepStageOf, numberedStages } from './keepStage.ts';
 import type { Library, Protocol } from './library.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
 import { nearest } from './nearest.ts';
@@ -63,9 +64,8 @@ function checkStage(
   stage: ConsultFrontMatter['stage'],
   { id, stages }: Protocol,
 ): Problem[] {
-  const keeps = stages.at(-1)?.name === 'keep';
-  const numbers = stages.slice(0, keeps ? -1 : undefined).map((_, index) => index + 1);
-  const known = ['auto', ...numbers, ...(keeps ? ['keep'] : [])];
+  const numbers = numberedStages(stages).map((_, index) => index + 1);
+  const known = ['auto', ...numbers, ...(keepStageOf(stages) === null ? [] : ['keep'])];
   if (known.includes(stage)) return [];
   const expected = `a stage of ${id}: ${listed(known, 'or')}`;
   return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: `write ${listed(known, 'or')}` })];

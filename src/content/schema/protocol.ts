@@ -136,7 +136,7 @@ export const protocolSchema = across(
       z.array(z.strictObject({ id, name: line, lowFlexion: yesNo })),
     ),
     stages: about(
-      'The stages in order; the last may be called keep.',
+      'The stages in order; the last may be called keep, or have a name that begins so.',
       z.array(stage).min(1, 'at least one stage'),
     ),
     painRule: about(

@@ -1,4 +1,5 @@
 /** Rules across the keys of a protocol: only what contradicts itself, whatever the clinic's own view. */
+import { isKeepStage } from '../keepStage.ts';
 import { pathText, valueAt, type Path } from '../path.ts';
 import type { Wrong } from './words.ts';
 
@@ -36,7 +37,11 @@ export function protocolRule(protocol: Keys, wrong: Wrong): void {
   const stages = entries(protocol['stages']);
   stages.forEach((stage, index) => {
     if (index > 0) capsNotBelow(stages[index - 1], stage, index, wrong);
-    if (stage['name'] === 'keep' && index < stages.length - 1) {
+    if (
+      typeof stage['name'] === 'string' &&
+      isKeepStage({ name: stage['name'] }) &&
+      index < stages.length - 1
+    ) {
       wrong(['stages', index, 'name'], 'the last stage, if it is called keep', {
         fix: 'move it to the end, or rename it',
       });

@@ -79,8 +79,8 @@ function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
   </ul> `;
 }
 
-function painHtml({ painRule, morningCheck, flare, missedDays }: Programme): Html {
-  return html`${sectionHtml(painRule, 'caution')}${[morningCheck, flare, missedDays].map((part) => sectionHtml(part))}`;
+function painHtml({ painRule, morningCheck, easier, flare, missedDays }: Programme): Html {
+  return html`${sectionHtml(painRule, 'caution')}${[morningCheck, easier, flare, missedDays].map((part) => sectionHtml(part))}`;
 }
 
 function planHtml(programme: Programme, labels: LeafletLabels): Html {

@@ -24,7 +24,7 @@ import {
   runningLineText,
   titleText,
 } from './phrases/opening.ts';
-import { flareText, getHelpText, missedDaysText, morningCheckText, painRuleText } from './phrases/pain.ts';
+import { easierText, flareText, getHelpText, missedDaysText, morningCheckText, painRuleText } from './phrases/pain.ts';
 import { logSheet } from './phrases/log.ts';
 import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
@@ -172,8 +172,8 @@ export function assembleProgramme(
       protocol.morningCheck.repetitions.value,
       protocol.morningCheck.contactAfterDays.value,
       protocol.morningCheck.contactWhenRisingDays.value,
-      easierRows(session, prescriptions, person),
     ),
+    easier: easierText(easierRows(session, prescriptions, person)),
     flare: flareText(
       flare.holdsOnlyDays,
       prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title),

@@ -45,6 +45,8 @@ export interface Programme {
   readonly steps: readonly StepTable[];
   readonly painRule: Section;
   readonly morningCheck: Section;
+  /** Easier numbers for after a flare or two bad mornings. */
+  readonly easier: Section;
   readonly flare: Section;
   readonly missedDays: Section;
   readonly getHelp: Section;

@@ -137,6 +137,7 @@ function textsOf(programme: Programme): string[] {
   const sections = [
     'painRule',
     'morningCheck',
+    'easier',
     'flare',
     'missedDays',
     'getHelp',

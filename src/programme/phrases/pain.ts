@@ -34,7 +34,6 @@ export function morningCheckText(
   repetitions: number,
   contactAfterDays: number,
   risingDays: number,
-  easeBack: readonly (readonly string[])[],
 ): Section {
   const { usual, carryOnTo, sameAgain, easeBackFrom } = bands;
   const score = (low: number, high: number) => (low === high ? `${low}` : `${low} to ${high}`);
@@ -45,7 +44,7 @@ export function morningCheckText(
       'Once: do the same again, add nothing. Two mornings running: ease back.',
     ]);
   }
-  rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers below.']);
+  rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
   const parts = [
     paragraph(
       `Every morning at the same time, do this slowly ${repetitions} times: ${task}. Score the pain from 0 to 10. Your usual is ${usual}.`,
@@ -53,16 +52,19 @@ export function morningCheckText(
     table('What your score tells you', ['Score', 'What to do'], rows),
     paragraph('In the first week, just write the score down. That shows what is usual for you.'),
   ];
-  const easier =
-    easeBack.length === 0
-      ? []
-      : [table('The easier numbers', ['Exercise', 'Sets', 'Weight', 'How far'], easeBack)];
   return section('morning-check', 'Morning check', [
     ...parts,
-    ...easier,
     paragraph(
       `Get in touch if it has not settled within ${countText(contactAfterDays, 'day')}, or if it has been rising for ${countText(Math.round(risingDays / 7), 'week')}.`,
     ),
+  ]);
+}
+
+/** Exercise, sets, weight and how far when easing back. */
+export function easierText(rows: readonly (readonly string[])[]): Section {
+  return section('easier', 'The easier numbers', [
+    paragraph('Use these when the morning check or a flare tells you to ease back. Go up again when you are back to your usual.'),
+    table('Your exercises, eased back', ['Exercise', 'Dose', 'Weight', 'How far'], rows),
   ]);
 }
 

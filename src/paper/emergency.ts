@@ -4,14 +4,14 @@ import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { drawArtifact, pt, rgb, type Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
-import { headingBlock, listBlocks } from './text.ts';
+import { headingBlock, listBlocks, plain } from './text.ts';
 import { plainEntry } from './prose.ts';
-import { wrap, type Line } from './wrap.ts';
+import { naturalWidthPt, wrap, type Line } from './wrap.ts';
 
 /** White inside the box, points. */
 const PADDING_PT = 5;
 
-/** Share of the width that the call to make takes. */
+/** Share of the width that the call to make takes at most. */
 const CALL = 0.26;
 
 /** The box: the number to call white on black, beside it when to call. */
@@ -24,9 +24,10 @@ export function emergencyBlock(
 ): Block {
   const { look } = pen;
   const tag = root.open('Sect');
-  const callPt = widthPt * CALL;
-  const linesPt = widthPt - callPt - 2 * PADDING_PT;
   const heading = { ...look.style('heading3', 'paper'), sizePt: 13, leadingPt: 15.5 };
+  const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.fonts) + 1;
+  const callPt = Math.min(widthPt * CALL, wordsPt + 3 * PADDING_PT);
+  const linesPt = widthPt - callPt - 2 * PADDING_PT;
   const call = headingBlock(pen, tag, 2, emergency.heading, heading, callPt - 2 * PADDING_PT, 0);
   const when = listBlocks(
     pen,
@@ -58,12 +59,21 @@ export function emergencyBlock(
   };
 }
 
-/** The same words for the foot of a page, in as few lines as they need. */
-export function emergencyStrip(pen: Pen, emergency: EmergencyBox, widthPt: number): readonly Line[] {
-  const { look } = pen;
-  const runs = [
-    { text: `${emergency.heading} `, style: { ...look.style('note'), cut: 'bold' as const } },
-    { text: emergency.lines.join(' '), style: look.style('note') },
-  ];
-  return wrap(runs, widthPt, pen.fonts);
+/** Lines of the strip at most: it is a reminder of the box, with the words that matter most. */
+const STRIP_LINES = 2;
+
+/** The call to make and as many of the box's sentences as stand whole on the strip, for the foot of a page. */
+export function emergencyStrip(pen: Pen, { heading, lines }: EmergencyBox, widthPt: number): readonly Line[] {
+  const style = pen.look.style('note');
+  const strip = (count: number) => {
+    const words = lines.slice(0, count).join(' ');
+    const runs = [
+      { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
+      { text: words, style },
+    ];
+    return wrap(runs, widthPt, pen.fonts);
+  };
+  for (let count = lines.length; count > 0; count--)
+    if (strip(count).length <= STRIP_LINES) return strip(count);
+  return strip(0);
 }

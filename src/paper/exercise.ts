@@ -22,10 +22,10 @@ export interface Pictured {
 }
 
 /** White between figures and dose, points. */
-const GUTTER_PT = 12;
+const GUTTER_PT = 10;
 
-/** Share of the width that figures and how far take where they stand beside the dose. */
-const FIGURES = 0.48;
+/** Share of the width that figures take beside the dose, by exercises in a row. */
+const FIGURES = { 2: 0.48, 3: 0.43 };
 
 /** White below a title, below figures, and above facts beside a dose, whose digits stand lower in their line, points. */
 const TITLE_GAP_PT = 3;
@@ -66,9 +66,9 @@ type Setting = (
 
 /** Figures and how far at the left, dose and facts at the right. */
 const besideCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, detail, widthPt) => {
-  const leftPt = widthPt * FIGURES;
+  const leftPt = widthPt * FIGURES[detail.abreast];
   const rightPt = widthPt - leftPt - GUTTER_PT;
-  const figures = figuresOf(pen, tag, exercise.figures, drawings, detail.captions, leftPt);
+  const figures = figuresOf(pen, tag, exercise.figures, drawings, true, leftPt);
   const dose = doseBlocks(pen, tag, exercise, detail, rightPt);
   const list = openList(tag, 'None');
   const howFar = factBlocks(pen, list, howFarOf(exercise, howFarLabel, detail), detail.text, leftPt);
@@ -87,7 +87,7 @@ const besideCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, deta
 /** Lying bodies over the whole width, under them dose and facts in two columns. */
 const wideCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, detail, widthPt) => {
   const halfPt = (widthPt - GUTTER_PT) / 2;
-  const figures = figuresOf(pen, tag, exercise.figures, drawings, detail.captions, widthPt);
+  const figures = figuresOf(pen, tag, exercise.figures, drawings, true, widthPt);
   const dose = doseBlocks(pen, tag, exercise, detail, halfPt);
   const list = openList(tag, 'None');
   const howFar = factBlocks(pen, list, howFarOf(exercise, howFarLabel, detail), detail.text, halfPt);
@@ -108,9 +108,10 @@ const wideCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, detail
 
 /** Many exercises: the last picture, which shows the first as a shadow, beside the dose; under both all facts in a run. */
 const closeCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, detail, widthPt) => {
-  const leftPt = widthPt * FIGURES;
-  const rightPt = widthPt - leftPt - GUTTER_PT;
-  const figures = figuresOf(pen, tag, exercise.figures, drawings.slice(-1), false, leftPt);
+  const figurePt = widthPt * FIGURES[detail.abreast];
+  const figures = figuresOf(pen, tag, exercise.figures, drawings.slice(-1), false, figurePt);
+  const leftPt = drawings.length > 0 ? figurePt + GUTTER_PT : 0;
+  const rightPt = widthPt - leftPt;
   const dose = doseBlocks(pen, tag, exercise, detail, rightPt);
   const said = [...howFarOf(exercise, howFarLabel, detail), ...factsOf(exercise, detail)];
   const facts = factsInARun(pen, tag, said, detail.text, widthPt);
@@ -119,7 +120,7 @@ const closeCell: Setting = (pen, tag, { exercise, drawings }, howFarLabel, detai
     heightPt: (drawingPt) => upperPt(drawingPt) + stackHeightPt(facts),
     draw: (xPt, yPt, drawingPt) => {
       figures.draw(xPt, yPt, drawingPt);
-      drawStack(dose, xPt + leftPt + GUTTER_PT, yPt);
+      drawStack(dose, xPt + leftPt, yPt);
       drawStack(facts, xPt, yPt + upperPt(drawingPt));
     },
   };

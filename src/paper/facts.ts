@@ -10,10 +10,10 @@ import type { Run } from './wrap.ts';
 /** How much of an exercise stands on page one, and how large. */
 export interface Detail {
   readonly text: TextStyle;
-  /** In full two pictures beside the dose; close one picture, the facts in a run of words. */
+  /** Full: all pictures with captions. Close: one picture, the facts in a run of words; all pictures stand overleaf. */
   readonly setting: 'full' | 'close';
-  /** Captions under the figures; otherwise they stand overleaf. */
-  readonly captions: boolean;
+  /** Exercises in a row. */
+  readonly abreast: 2 | 3;
   /** All of how far and all facts; otherwise what one cannot start without, the whole standing overleaf. */
   readonly whole: boolean;
 }

@@ -66,7 +66,7 @@ export function figuresOf(
 }
 
 /** Height at most of the drawings of a figure that stands in running text, points. */
-const IN_TEXT_PT = 70;
+const IN_TEXT_PT = 60;
 
 /** The pictures as a block for a column of text, captions under them; none without pictures. */
 export function figureBlocks(

@@ -1,7 +1,7 @@
 /** How to do each exercise, and what to watch for; what page one had no room for comes first. */
 import type { Exercise } from '../programme/programme.ts';
 import type { LeafletLabels } from '../programme/phrases/labels.ts';
-import type { Block } from './block.ts';
+import { withGap, type Block } from './block.ts';
 import type { Pictured } from './exercise.ts';
 import { factBlocks, type Detail } from './facts.ts';
 import { figureBlocks } from './figures.ts';
@@ -10,7 +10,8 @@ import { plainEntry, proseBlocks } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag } from './tag.ts';
-import { headingBlock, listBlocks, plain, textBlock } from './text.ts';
+import type { Run } from './wrap.ts';
+import { headingBlock, listBlocks, plain, stuck, textBlock } from './text.ts';
 
 /** What the pages after the first need of the exercises. */
 export interface HowTo {
@@ -39,7 +40,7 @@ export function howToBlocks(
       return [
         headingBlock(pen, own, 3, title, look.style('heading3'), widthPt, look.space.mediumPt),
         ...overleafBlocks(pen, own, one, labels.howFar, detail, text, widthPt),
-        ...headedProse(pen, own, 4, body, text, widthPt),
+        ...cardProse(pen, own, body, text, widthPt),
         ...(cautions.length === 0 ? [] : [underHeading(pen, own, 4, labels.watchFor, widthPt)]),
         ...listBlocks(
           pen,
@@ -54,30 +55,59 @@ export function howToBlocks(
   ];
 }
 
-/** A card's words under its headings. */
-export function headedProse(
+/** A card's words, each heading at the head of its first paragraph. */
+function cardProse(
   pen: Pen,
   parent: Tag,
-  level: 3 | 4,
   body: Exercise['body'],
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  return body.flatMap(({ heading, blocks }) => [
-    ...(heading === '' ? [] : [underHeading(pen, parent, level, heading, widthPt)]),
-    ...proseBlocks(pen, parent, blocks, text, widthPt),
-  ]);
+  return body.flatMap(({ heading, blocks }) => {
+    const [first] = blocks;
+    if (heading === '' || first?.kind !== 'paragraph')
+      return headed(pen, parent, 4, heading, blocks, text, widthPt);
+    const style: TextStyle = { ...text, cut: 'bold', colour: pen.look.colour.accent };
+    const opening: Run = { text: `${heading} `, style, tag: parent.open('H4') };
+    return proseBlocks(pen, parent, blocks, text, widthPt, [opening]);
+  });
+}
+
+/** An advice card's words under its headings. */
+export function headedProse(
+  pen: Pen,
+  parent: Tag,
+  body: Exercise['body'],
+  text: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  return body.flatMap(({ heading, blocks }) => headed(pen, parent, 3, heading, blocks, text, widthPt));
+}
+
+function headed(
+  pen: Pen,
+  parent: Tag,
+  level: 3 | 4,
+  heading: string,
+  blocks: Exercise['body'][number]['blocks'],
+  text: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  const above = heading === '' ? [] : [underHeading(pen, parent, level, heading, widthPt)];
+  const words = proseBlocks(pen, parent, blocks, text, widthPt);
+  return [...above, ...words.map((block, at) => (at === 0 && above.length > 0 ? withGap(block, 0) : block))];
 }
 
 function underHeading(pen: Pen, parent: Tag, level: 3 | 4, heading: string, widthPt: number): Block {
+  const { look } = pen;
   return headingBlock(
     pen,
     parent,
     level,
     heading,
-    pen.look.style('label', 'accent'),
+    look.style('label', 'accent'),
     widthPt,
-    pen.look.space.smallPt,
+    look.space.smallPt,
   );
 }
 
@@ -91,17 +121,14 @@ function overleafBlocks(
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  const { smallPt } = pen.look.space;
-  const captions = detail.captions ? [] : (figures?.captions ?? []);
+  const bold: TextStyle = { ...text, cut: 'bold' };
   const pictures =
-    detail.setting === 'close'
-      ? [
+    detail.setting === 'full'
+      ? []
+      : [
           ...figureBlocks(pen, parent, figures, drawings, widthPt),
-          textBlock(pen, parent, 'P', plain(doseWords, { ...text, cut: 'bold' }), widthPt, smallPt),
-        ]
-      : captions.length > 0
-        ? [textBlock(pen, parent, 'P', plain(captions.join(' '), text), widthPt, smallPt)]
-        : [];
+          stuck(textBlock(pen, parent, 'P', plain(doseWords, bold), widthPt, pen.look.space.hairPt)),
+        ];
   if (detail.whole || howFar.length === 0) return pictures;
   const far = howFar.map((words, at) => ({ label: at === 0 ? howFarLabel : '', text: words }));
   return [...pictures, ...factBlocks(pen, openList(parent, 'None'), far, text, widthPt)];

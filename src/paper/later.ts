@@ -2,7 +2,7 @@
 import type { Programme, Section } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { headedProse, howToBlocks, type HowTo } from './howTo.ts';
-import { logBlocks } from './log.ts';
+import { logBlocks, logColumnsFor } from './log.ts';
 import { columnWidthPt, flow, flowTogether, type Pages } from './pages.ts';
 import { measuringPen, type Pen } from './pen.ts';
 import { sectionBlocks, sectionGapPt } from './section.ts';
@@ -19,43 +19,67 @@ export interface Later extends HowTo {
   readonly programme: Programme;
 }
 
-/** A usual programme's leaflet has at most so many pages. */
-const PAGES_USUAL = 4;
+/** Pages a leaflet should keep to: two sheets printed on both sides, or else three. */
+const PAGES = [4, 6];
 
-/** Running text in the largest of these that keeps the leaflet to its usual pages; the first where none does. */
-export function laterText(pages: Pages, later: Later): TextStyle {
-  const body = pages.pen.look.style('body');
-  const small = pages.pen.look.style('small');
-  const between = {
-    ...body,
-    sizePt: (body.sizePt + small.sizePt) / 2,
-    leadingPt: (body.leadingPt + small.leadingPt) / 2,
-  };
-  const holds = (text: TextStyle) => {
-    const dry: Pages = { ...pages, pen: measuringPen(pages.pen) };
-    drawLater(dry, MEASURED_ONLY, later, text);
-    return dry.count <= PAGES_USUAL;
-  };
-  return [body, between, small].find(holds) ?? body;
+/** How close these pages are set. */
+export interface Density {
+  /** Running text. */
+  readonly text: TextStyle;
+  /** Tables of numbers. */
+  readonly numbers: TextStyle;
+  /** The steps to come. */
+  readonly preview: TextStyle;
 }
 
-/** Draws everything after page one from the place in hand. `text`: the style of running text. */
-export function drawLater(pages: Pages, root: Tag, later: Later, text: TextStyle): void {
+/** The largest type with which the leaflet keeps to two sheets, else to three; else one still easy to read. */
+export function densityFor(pages: Pages, later: Later): Density {
+  const { look } = pages.pen;
+  const [body, small, note] = [look.style('body'), look.style('small'), look.style('note')];
+  const between: TextStyle = { ...body, sizePt: 9.5, leadingPt: 12.75 };
+  const smaller: TextStyle = { ...small, sizePt: 8.5, leadingPt: 11.25 };
+  const easy: Density = { text: small, numbers: smaller, preview: note };
+  const densities: readonly Density[] = [
+    { text: body, numbers: small, preview: small },
+    { text: between, numbers: small, preview: smaller },
+    easy,
+    { text: smaller, numbers: note, preview: note },
+  ];
+  const counted = densities.map((density) => {
+    const dry: Pages = { ...pages, pen: measuringPen(pages.pen) };
+    drawLater(dry, MEASURED_ONLY, later, density);
+    return { density, count: dry.count };
+  });
+  for (const most of PAGES) {
+    const found = counted.find(({ count }) => count <= most);
+    if (found) return found.density;
+  }
+  return easy;
+}
+
+/** Draws everything after page one from the place in hand. */
+export function drawLater(pages: Pages, root: Tag, later: Later, { text, numbers, preview }: Density): void {
   const { programme, labels } = later;
+  const { steps, whatComesNext, log } = programme;
   const { pen } = pages;
-  const { sheet } = pen.look;
+  const gapPt = sectionGapPt(text);
   const columnPt = columnWidthPt(pen, COLUMNS);
-  const present = presentBlocks(pen, root, programme.steps, labels, sheet.rightPt - sheet.leftPt);
+  const widePt = columnWidthPt(pen, 1);
+  const tables = [
+    ...presentBlocks(pen, root, steps, labels, numbers, widePt),
+    ...planBlocks(pen, root, programme.easier, numbers, widePt),
+  ];
   const words = [
     ...howToBlocks(pen, root, later, text, columnPt),
     ...planOf(programme).flatMap((section) => planBlocks(pen, root, section, text, columnPt)),
-    ...comingBlocks(pen, root, programme.steps, labels, text, columnPt),
-    ...planBlocks(pen, root, programme.whatComesNext, text, columnPt),
+    ...comingBlocks(pen, root, steps, labels, { text, preview }, columnPt),
+    ...planBlocks(pen, root, whatComesNext, text, columnPt),
     ...adviceBlocks(pen, root, programme, text, columnPt),
   ];
-  flow(pages, present, 1, sectionGapPt(text));
-  flow(pages, words, COLUMNS, sectionGapPt(text));
-  flowTogether(pages, logBlocks(pen, root, programme.log, columnPt), COLUMNS, sectionGapPt(text));
+  flow(pages, tables, 1, gapPt);
+  flow(pages, words, COLUMNS, gapPt);
+  const logColumns = logColumnsFor(pen, log);
+  flowTogether(pages, logBlocks(pen, root, log, columnWidthPt(pen, logColumns)), logColumns, gapPt);
 }
 
 function planOf({ week, running, sitting, stretching, activities }: Programme): readonly Section[] {
@@ -84,7 +108,7 @@ function adviceBlocks(
     const tag = root.open('Sect');
     return [
       headingBlock(pen, tag, 2, heading, look.style('heading2'), widthPt, sectionGapPt(text)),
-      ...headedProse(pen, tag, 3, body, text, widthPt),
+      ...headedProse(pen, tag, body, text, widthPt),
     ];
   });
   const notices = notice.map((words) =>

@@ -5,7 +5,7 @@ import type { Programme } from '../programme/programme.ts';
 import { bytesOf, openPen } from './document.ts';
 import type { Fonts } from './fonts.ts';
 import { bodyBottomPt, drawFurnitures } from './furniture.ts';
-import { drawLater, laterText } from './later.ts';
+import { densityFor, drawLater } from './later.ts';
 import { letterRefusals } from './letters.ts';
 import { firstPage, flow, roomPt, turnPage, type Pages } from './pages.ts';
 import { drawRows, fitRows, rowsOf } from './rows.ts';
@@ -42,21 +42,20 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   const overleaf = drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
   drawOverleaf(pages, overleaf);
   const later = { programme, exercises: pictured, labels, detail: overleaf.detail };
-  const text = laterText(pages, later);
-  drawLater(pages, root, later, text);
+  drawLater(pages, root, later, densityFor(pages, later));
   drawFurnitures(pen, programme);
   return bytesOf(pen);
 }
 
 /** Exercises and safety texts that page one could not hold come before everything else; then a page is open. */
-function drawOverleaf(pages: Pages, { cells, blocks }: Overleaf): void {
+function drawOverleaf(pages: Pages, { cells, blocks, detail }: Overleaf): void {
   const { mediumPt, largePt } = pages.pen.look.space;
-  let rows = rowsOf(cells);
+  let rows = rowsOf(cells, detail.abreast);
   turnPage(pages);
   while (rows.length > 0) {
     const { drawingPt, count } = fitRows(rows, roomPt(pages), mediumPt);
     if (count === 0) throw new Error('an exercise is higher than a page');
-    drawRows(pages, rows.slice(0, count), drawingPt, mediumPt);
+    drawRows(pages, rows.slice(0, count), detail.abreast, drawingPt, mediumPt);
     rows = rows.slice(count);
     if (rows.length > 0) turnPage(pages);
   }

@@ -1,11 +1,12 @@
-/** A sheet to fill in with a pen: one row a day, a box for every answer, in two columns of days. */
+/** A sheet to fill in with a pen: one row a day, a box for every answer. */
 import type { LogSheet } from '../programme/programme.ts';
-import type { Block } from './block.ts';
+import { stackHeightPt, type Block } from './block.ts';
 import { columnWidthsPt } from './columns.ts';
-import type { Pen } from './pen.ts';
+import { columnWidthPt } from './pages.ts';
+import { measuringPen, type Pen } from './pen.ts';
 import { GUTTER_PT } from './row.ts';
 import { gridBlock, wishesOf } from './table.ts';
-import type { Tag } from './tag.ts';
+import { MEASURED_ONLY, type Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
@@ -15,9 +16,17 @@ const PADDING_PT = 3.5;
 /** The columns before the boxes: the day, and what is planned. */
 const PRINTED = 2;
 
-/** Widths columns are content with, points: their words may stand on two lines, a number has its box. */
+/** Widths columns are content with in a narrow log, points: their words may stand on two lines, a number has its box. */
 const PRINTED_MOST_PT = 58;
 const BOX_MOST_PT = 42;
+
+/** Two columns of days, or one where what is planned is too long for a narrow line: whichever is the shorter. */
+export function logColumnsFor(pen: Pen, log: LogSheet): 1 | 2 {
+  const dry = measuringPen(pen);
+  const heightPt = (columns: number) =>
+    stackHeightPt(logBlocks(dry, MEASURED_ONLY, log, columnWidthPt(dry, columns))) / columns;
+  return heightPt(1) < heightPt(2) ? 1 : 2;
+}
 
 /** The log as blocks for a column. */
 export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): readonly Block[] {
@@ -31,12 +40,13 @@ export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): 
     planned === '' ? [] : plain(planned, note),
     ...head.slice(PRINTED).map((): readonly Run[] => []),
   ]);
-  const wishes = wishesOf(pen, head, rows, 0).map(({ leastPt, naturalPt }, at) => ({
-    leastPt,
-    naturalPt: Math.max(leastPt, Math.min(naturalPt, at < PRINTED ? PRINTED_MOST_PT : BOX_MOST_PT)),
-  }));
+  const wide = widthPt >= columnWidthPt(pen, 1);
+  const wishes = wishesOf(pen, head, rows, 0).map(({ leastPt, naturalPt }, at) => {
+    const mostPt = at >= PRINTED ? BOX_MOST_PT : wide ? naturalPt : PRINTED_MOST_PT;
+    return { leastPt, naturalPt: Math.max(leastPt, Math.min(naturalPt, mostPt)) };
+  });
   const widthsPt = columnWidthsPt(wishes, widthPt + GUTTER_PT);
-  const grid = { caption: null, head, rows, widthsPt, paddingPt: PADDING_PT, empty: 'box' as const };
+  const grid = { caption: null, head, rows, widthsPt, paddingPt: PADDING_PT, boxesFrom: PRINTED };
   return [
     headingBlock(pen, tag, 2, log.heading, look.style('heading2'), widthPt, look.space.largePt),
     stuck(textBlock(pen, tag, 'P', plain(log.hint, look.style('body')), widthPt, 2)),

@@ -3,9 +3,10 @@ import type { Programme } from '../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';
+import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
-import { naturalWidthPt, type Run } from './wrap.ts';
+import { naturalWidthPt, wrap, type Run } from './wrap.ts';
 
 /** Height of a logo on paper and the share of the width it may take [choice]. */
 const LOGO_PT = 34;
@@ -17,18 +18,19 @@ export function mastheadBlock(
   root: Tag,
   programme: Programme,
   logo: Uint8Array | null,
+  opening: TextStyle,
   widthPt: number,
 ): Block {
   const { look } = pen;
   const mark = logo ? logoBlock(pen, root, logo, programme.clinic.name, widthPt * LOGO) : null;
   const titlePt = mark ? widthPt * (1 - LOGO) - look.space.largePt : widthPt;
   const clinic = clinicBlock(pen, root, programme, widthPt);
-  const text = (words: string, style: ReturnType<typeof look.style>, gapPt: number) =>
+  const text = (words: string, style: TextStyle, gapPt: number) =>
     textBlock(pen, root, 'P', plain(words, style), widthPt, gapPt);
   const title = headingBlock(pen, root, 1, programme.title, look.style('heading1'), titlePt, TITLE_GAP_PT);
   const below = [
     text(programme.dates, look.style('label', 'accent'), look.space.hairPt),
-    text(programme.opening.join(' '), look.style('body'), look.space.smallPt),
+    text(programme.opening.join(' '), opening, look.space.smallPt),
   ];
   const topPt = clinic.heightPt + TITLE_GAP_PT;
   const belowPt = topPt + Math.max(title.heightPt, mark?.heightPt ?? 0) + look.space.hairPt;
@@ -49,28 +51,29 @@ export function mastheadBlock(
 const TITLE_GAP_PT = 7;
 const LOGO_RISE_PT = 4;
 
-/** The clinic and how to reach it, at the right who wrote the programme; under one another where one line is too short. */
+/** The clinic and how to reach it, at the right end of its last line who wrote the programme, or on a line below. */
 function clinicBlock(pen: Pen, root: Tag, { clinic, clinician }: Programme, widthPt: number): Block {
   const { look } = pen;
   const quiet = look.style('note', 'quiet');
   const bold = { ...look.style('note'), cut: 'bold' as const };
   const reach: readonly Run[] = [
     { text: `${clinic.name}   `, style: bold },
-    ...clinic.contact.flatMap((text, at) => [{ text: at === 0 ? text : ` · ${text}`, style: quiet }]),
+    { text: clinic.contact.join(' · '), style: quiet },
   ];
   const author = plain(clinician, quiet);
   const authorPt = naturalWidthPt(author, pen.fonts);
-  const besides = naturalWidthPt(reach, pen.fonts) + look.space.largePt + authorPt <= widthPt;
+  const lastPt = wrap(reach, widthPt, pen.fonts).at(-1)?.widthPt ?? 0;
+  const besides = lastPt + look.space.largePt + authorPt <= widthPt;
   const left = textBlock(pen, root, 'P', reach, widthPt, 0);
-  const right = textBlock(pen, root, 'P', author, besides ? authorPt + 1 : widthPt, 0);
+  const right = textBlock(pen, root, 'P', author, widthPt, 0);
+  const downPt = left.heightPt - (besides ? quiet.leadingPt : 0);
   return {
-    heightPt: left.heightPt + (besides ? 0 : right.heightPt),
+    heightPt: downPt + right.heightPt,
     gapPt: 0,
     keepWithNext: false,
     draw: (xPt, yPt) => {
       left.draw(xPt, yPt);
-      if (besides) right.draw(xPt + widthPt - authorPt, yPt);
-      else right.draw(xPt, yPt + left.heightPt);
+      right.draw(besides ? xPt + widthPt - authorPt : xPt, yPt + downPt);
     },
   };
 }

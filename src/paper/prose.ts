@@ -12,18 +12,28 @@ import type { Run } from './wrap.ts';
 /** A table no higher than this stays whole, points. */
 const WHOLE_PT = 200;
 
-/** Blocks of a card's prose. */
+/** Blocks of a card's prose; `opening` stands before the words of the first paragraph. */
 export function proseBlocks(
   pen: Pen,
   parent: Tag,
   blocks: readonly ProseBlock[],
   style: TextStyle,
   widthPt: number,
+  opening: readonly Run[] = [],
 ): readonly Block[] {
   const gapPt = pen.look.space.smallPt;
-  return blocks.flatMap((block) =>
+  return blocks.flatMap((block, at) =>
     block.kind === 'paragraph'
-      ? [textBlock(pen, parent, 'P', runsOf(block.text, style), widthPt, gapPt)]
+      ? [
+          textBlock(
+            pen,
+            parent,
+            'P',
+            [...(at === 0 ? opening : []), ...runsOf(block.text, style)],
+            widthPt,
+            gapPt,
+          ),
+        ]
       : listBlocks(
           pen,
           parent,

@@ -9,8 +9,8 @@ export interface Columns {
   readonly widthsPt: readonly number[];
   /** White above and below the text of a row, points. */
   readonly paddingPt: number;
-  /** Drawn in a cell without text: a short dash for "does not apply", or a box for a pen. */
-  readonly empty: 'dash' | 'box';
+  /** Columns from this on have boxes for a pen; before it an empty cell has a short dash for "does not apply". */
+  readonly boxesFrom: number;
 }
 
 export interface Row {
@@ -24,8 +24,8 @@ interface RowCell {
   readonly tag: Tag;
   readonly xPt: number;
   readonly widthPt: number;
-  /** Without text from the start, not merely at its end. */
-  readonly empty: boolean;
+  /** What is drawn when there is no text from the start, not merely at its end. */
+  readonly blank: 'dash' | 'box' | null;
 }
 
 /** White between two columns, points. */
@@ -41,7 +41,8 @@ export function rowOf(
   let xPt = 0;
   const set = cells.flatMap((runs, at): readonly RowCell[] => {
     const [tag, columnPt = 0] = [tags[at], columns.widthsPt[at]];
-    const cell = { xPt, widthPt: columnPt - GUTTER_PT, empty: runs.length === 0 };
+    const blank = runs.length > 0 ? null : at >= columns.boxesFrom ? 'box' : 'dash';
+    const cell = { xPt, widthPt: columnPt - GUTTER_PT, blank } as const;
     xPt += columnPt;
     return tag ? [{ ...cell, tag, lines: wrap(runs, cell.widthPt, pen.fonts) }] : [];
   });
@@ -57,7 +58,7 @@ export function cutRow(columns: Columns, row: Row, roomPt: number): readonly [Ro
       columns,
       row.cells.map((cell) => ({
         ...cell,
-        empty: cell.empty && from === 0,
+        blank: from === 0 ? cell.blank : null,
         lines: cell.lines.slice(from, to),
       })),
       row.leadingPt,
@@ -68,16 +69,16 @@ export function cutRow(columns: Columns, row: Row, roomPt: number): readonly [Ro
 /** A row of no more lines than these stays whole whatever happens; no text of the library comes near. */
 const LINES_WHOLE = 30;
 
-/** Draws a row as content, an empty cell as the columns ask for. */
+/** Draws a row as content, a blank in an empty cell. */
 export function drawRow(pen: Pen, columns: Columns, row: Row, xPt: number, yPt: number): void {
   const topPt = yPt + columns.paddingPt;
   for (const cell of row.cells) {
     drawLines(pen, cell.tag, cell.lines, xPt + cell.xPt, topPt, row.leadingPt);
-    if (cell.empty) drawBlank(pen, cell, xPt + cell.xPt, topPt);
+    if (cell.blank) drawBlank(pen, cell, xPt + cell.xPt, topPt);
   }
-  const rules = row.cells.flatMap((cell) => (cell.empty ? emptyRules(columns, row, cell, xPt, yPt) : []));
+  const rules = row.cells.flatMap((cell) => (cell.blank ? blankRules(columns, row, cell, xPt, yPt) : []));
   const { line, colour } = pen.look;
-  drawRules(pen, rules, line.hairPt, columns.empty === 'dash' ? colour.hair : colour.quiet);
+  drawRules(pen, rules, line.hairPt, colour.quiet);
 }
 
 /** Draws a row that stood as content before; call inside an artifact. */
@@ -108,7 +109,7 @@ function drawBlank(pen: Pen, { tag }: RowCell, xPt: number, topPt: number): void
 const DASH_PT = 5;
 const BOX_GAP_PT = 2;
 
-function emptyRules(
+function blankRules(
   columns: Columns,
   row: Row,
   cell: RowCell,
@@ -116,7 +117,7 @@ function emptyRules(
   yPt: number,
 ): readonly (readonly number[])[] {
   const left = xPt + cell.xPt;
-  if (columns.empty === 'dash') {
+  if (cell.blank === 'dash') {
     const middle = yPt + columns.paddingPt + row.leadingPt / 2;
     return [[left, middle, left + DASH_PT, middle]];
   }

@@ -1,19 +1,17 @@
-/** Exercises two in a row, hairlines between the rows, figures as tall as the room allows. */
+/** Exercises two or three in a row, hairlines between the rows, figures as tall as the room allows. */
 import type { ExerciseCell } from './exercise.ts';
 import { columnsOf, type Pages } from './pages.ts';
 import { drawRules } from './pen.ts';
 
 export type Row = readonly ExerciseCell[];
 
-export const CELL_COLUMNS = 2;
+/** Heights between which the drawings of an exercise are set, points; below 14 mm a posture is hard to tell [choice]. */
+const DRAWING_PT = { least: 40, most: 106, step: 4 };
 
-/** Heights between which the drawings of an exercise are set, points; below 16 mm a posture is hard to tell [choice]. */
-const DRAWING_PT = { least: 44, most: 106, step: 4 };
-
-/** Exercises two by two. */
-export function rowsOf(cells: readonly ExerciseCell[]): readonly Row[] {
-  return Array.from({ length: Math.ceil(cells.length / CELL_COLUMNS) }, (_, at) =>
-    cells.slice(at * CELL_COLUMNS, (at + 1) * CELL_COLUMNS),
+/** Exercises in rows of so many. */
+export function rowsOf(cells: readonly ExerciseCell[], abreast: number): readonly Row[] {
+  return Array.from({ length: Math.ceil(cells.length / abreast) }, (_, at) =>
+    cells.slice(at * abreast, (at + 1) * abreast),
   );
 }
 
@@ -36,7 +34,13 @@ export function rowsHeightPt(rows: readonly Row[], drawingPt: number, gapPt: num
 }
 
 /** Draws rows at the place in hand; a cell with room to spare shows its drawings larger. */
-export function drawRows(pages: Pages, rows: readonly Row[], drawingPt: number, gapPt: number): void {
+export function drawRows(
+  pages: Pages,
+  rows: readonly Row[],
+  abreast: number,
+  drawingPt: number,
+  gapPt: number,
+): void {
   const { sheet, line, colour } = pages.pen.look;
   rows.forEach((row, at) => {
     if (at > 0) {
@@ -45,7 +49,7 @@ export function drawRows(pages: Pages, rows: readonly Row[], drawingPt: number, 
       pages.yPt += gapPt;
     }
     const heightPt = rowHeightPt(row, drawingPt);
-    columnsOf(pages.pen, CELL_COLUMNS, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) => {
+    columnsOf(pages.pen, abreast, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) => {
       const cell = row[column];
       cell?.draw(xPt, pages.yPt, grownDrawingPt(cell, drawingPt, heightPt));
     });

@@ -11,9 +11,10 @@ import type { Detail } from './facts.ts';
 import { mastheadBlock } from './masthead.ts';
 import { columnWidthPt, place, roomPt, type Pages } from './pages.ts';
 import { drawRules, measuringPen, type Pen } from './pen.ts';
-import { CELL_COLUMNS, drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
+import { drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
 import { fitSafety, pourSafety, safetyColumns, type SafetyColumn, type SafetyFit } from './safety.ts';
 import { sessionBlock } from './session.ts';
+import type { TextStyle } from './sheet.ts';
 import { MEASURED_ONLY, type Tag } from './tag.ts';
 
 /** What page one left for the pages after it. */
@@ -47,25 +48,32 @@ interface Way {
   readonly safety: SafetyFit;
   /** White around rules, points. */
   readonly gapPt: number;
+  readonly opening: TextStyle;
 }
 
 /** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
 function waysOf(pen: Pen, programme: Programme): readonly Way[] {
-  const small = pen.look.style('small');
+  const [body, small] = [pen.look.style('body'), pen.look.style('small')];
   const smaller = { ...pen.look.style('label'), cut: small.cut };
-  const roomy = { safety: fitSafety(pen, programme, small), gapPt: 8 };
-  const tight = { safety: fitSafety(pen, programme, smaller), gapPt: 7 };
-  const full = { setting: 'full', captions: true, whole: true } as const;
+  const smallest = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
+  const roomy = { safety: fitSafety(pen, programme, small), gapPt: 8, opening: body };
+  const tight = { safety: fitSafety(pen, programme, smaller), gapPt: 7, opening: body };
+  const close = { ...tight, gapPt: 6, opening: small };
+  const closest = { safety: fitSafety(pen, programme, smallest), gapPt: 5, opening: small };
+  const full = { setting: 'full', abreast: 2, whole: true } as const;
   const shorter = { ...full, whole: false };
-  const close = { setting: 'close', captions: false, whole: false } as const;
+  const two = { setting: 'close', abreast: 2, whole: false } as const;
+  const three = { ...two, abreast: 3 } as const;
   return [
     { detail: { text: small, ...full }, ...roomy },
     { detail: { text: smaller, ...full }, ...tight },
     { detail: { text: small, ...shorter }, ...roomy },
     { detail: { text: smaller, ...shorter }, ...tight },
-    { detail: { text: smaller, ...shorter, captions: false }, ...tight, gapPt: 5 },
-    { detail: { text: small, ...close }, ...tight, gapPt: 6 },
-    { detail: { text: smaller, ...close }, ...tight, gapPt: 5 },
+    { detail: { text: small, ...two }, ...close },
+    { detail: { text: smaller, ...two }, ...close },
+    { detail: { text: small, ...three }, ...close },
+    { detail: { text: smaller, ...three }, ...close },
+    { detail: { text: smallest, ...three }, ...closest },
   ];
 }
 
@@ -83,13 +91,13 @@ function partsOf(
   pen: Pen,
   root: Tag,
   { programme, exercises, logo, labels }: Start,
-  { detail, safety }: Way,
+  { detail, safety, opening }: Way,
 ): Parts {
   const { sheet } = pen.look;
   const widthPt = sheet.rightPt - sheet.leftPt;
-  const masthead = mastheadBlock(pen, root, programme, logo, widthPt);
+  const masthead = mastheadBlock(pen, root, programme, logo, opening, widthPt);
   const session = root.open('Sect');
-  const cellPt = columnWidthPt(pen, CELL_COLUMNS);
+  const cellPt = columnWidthPt(pen, detail.abreast);
   return {
     masthead,
     session: sessionBlock(pen, session, programme.nextSession, widthPt),
@@ -116,12 +124,12 @@ const GAPS = { head: 1, session: 1.5, rows: 1.3, foot: 2 };
 /** White that spare room may add to a gap, at most this many times the gap itself. */
 const GAP_GROWTH = 0.7;
 
-function planOf(pages: Pages, parts: Parts, { safety, gapPt }: Way): Plan {
+function planOf(pages: Pages, parts: Parts, { detail, safety, gapPt }: Way): Plan {
   const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
   const gaps = GAPS.head + GAPS.session + GAPS.rows + GAPS.foot;
   const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
   const safetyPt = Math.min(safety.heightPt, roomAtMostPt);
-  const rows = rowsOf(parts.cells);
+  const rows = rowsOf(parts.cells, detail.abreast);
   const { count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
   const { drawingPt } = fitRows(rows.slice(0, count), roomAtMostPt - safetyPt, gapPt);
   const between = 2 * Math.max(0, count - 1);
@@ -133,14 +141,15 @@ function planOf(pages: Pages, parts: Parts, { safety, gapPt }: Way): Plan {
 function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {
   const { sheet, line, colour } = pages.pen.look;
   const { gapPt, ...plan } = planOf(pages, parts, way);
-  const rows = rowsOf(parts.cells);
+  const { abreast } = way.detail;
+  const rows = rowsOf(parts.cells, abreast);
   place(pages, [parts.masthead]);
   pages.yPt += GAPS.head * gapPt;
   drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.heavyPt, colour.rule);
   pages.yPt += (GAPS.session * gapPt) / 2;
   place(pages, [parts.session]);
   pages.yPt += (GAPS.session * gapPt) / 2;
-  drawRows(pages, rows.slice(0, plan.rows), plan.drawingPt, gapPt);
+  drawRows(pages, rows.slice(0, plan.rows), abreast, plan.drawingPt, gapPt);
   const emergencyPt = pages.bottomPt - parts.emergency.heightPt;
   const safetyPt = emergencyPt - gapPt - plan.safetyPt;
   drawRules(

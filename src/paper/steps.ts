@@ -16,11 +16,19 @@ import type { Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
-/** Exercises beside one another before a second table is begun. */
-const EXERCISES_ABREAST = 5;
+/** Exercises beside one another before a second table is begun: a column must hold a few words of its style. */
+function abreastFor({ sizePt }: TextStyle): number {
+  return sizePt < 9 ? 6 : 5;
+}
 
 /** A table higher than this may be parted, points. */
 const WHOLE_PT = 430;
+
+/** How the steps to come are set: what is said of them, and their numbers. */
+export interface Preview {
+  readonly text: TextStyle;
+  readonly preview: TextStyle;
+}
 
 /** The present step as blocks for one wide column. */
 export function presentBlocks(
@@ -28,6 +36,7 @@ export function presentBlocks(
   root: Tag,
   steps: readonly StepTable[],
   labels: LeafletLabels,
+  aside: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   const present = steps.filter((step) => step.present && step.prescriptions.length > 0);
@@ -35,7 +44,7 @@ export function presentBlocks(
   const tag = root.open('Sect');
   return [
     headingBlock(pen, tag, 2, labels.dose, pen.look.style('heading2'), widthPt, pen.look.space.largePt),
-    ...present.flatMap((step) => gridsOf(pen, tag, step, widthPt)),
+    ...present.flatMap((step) => gridsOf(pen, tag, step, aside, widthPt)),
   ];
 }
 
@@ -45,7 +54,7 @@ export function comingBlocks(
   root: Tag,
   steps: readonly StepTable[],
   labels: LeafletLabels,
-  text: TextStyle,
+  { text, preview }: Preview,
   widthPt: number,
 ): readonly Block[] {
   if (steps.every((step) => step.present)) return [];
@@ -53,18 +62,24 @@ export function comingBlocks(
   return [
     headingBlock(pen, tag, 2, labels.steps, pen.look.style('heading2'), widthPt, sectionGapPt(text)),
     ...steps.flatMap((step, at) =>
-      step.present ? [] : stepBlocks(pen, tag, step, steps[at - 1] ?? null, labels, text, widthPt),
+      step.present ? [] : stepBlocks(pen, tag, step, steps.slice(0, at), labels, { text, preview }, widthPt),
     ),
   ];
 }
 
-function gridsOf(pen: Pen, parent: Tag, step: StepTable, widthPt: number): readonly Block[] {
-  const tables = Math.ceil(step.prescriptions.length / EXERCISES_ABREAST);
+function gridsOf(
+  pen: Pen,
+  parent: Tag,
+  step: StepTable,
+  aside: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  const tables = Math.ceil(step.prescriptions.length / abreastFor(aside));
   const abreast = Math.ceil(step.prescriptions.length / tables);
   return Array.from({ length: tables }, (_, at) => {
     const some = step.prescriptions.slice(at * abreast, (at + 1) * abreast);
     return kept(
-      gridBlock(pen, parent, gridOf(pen, step, some, abreast, widthPt), pen.look.space.smallPt),
+      gridBlock(pen, parent, gridOf(pen, step, some, abreast, aside, widthPt), pen.look.space.smallPt),
       WHOLE_PT,
     );
   });
@@ -75,12 +90,12 @@ function gridOf(
   step: StepTable,
   prescriptions: readonly Prescription[],
   abreast: number,
+  aside: TextStyle,
   widthPt: number,
 ): Grid {
-  const { look } = pen;
-  const small = { ...look.style('small'), tabular: true };
-  const bold: TextStyle = { ...look.style('small'), cut: 'bold' };
-  const quiet = look.style('small', 'quiet');
+  const small: TextStyle = { ...aside, tabular: true };
+  const bold: TextStyle = { ...aside, cut: 'bold' };
+  const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
   const head = [plain(step.heading, bold), ...prescriptions.map(({ title }) => plain(title, bold))];
   const rows = CELLS.map((cell) => [
     plain(step.columns[cell], quiet),
@@ -93,12 +108,12 @@ function gridOf(
   const cellPt = (widthPt + GUTTER_PT - firstPt) / abreast;
   const widthsPt = head.map((_, at) => (at === 0 ? firstPt : cellPt));
   return {
-    caption: plain(step.caption, look.style('body')),
+    caption: plain(step.caption, aside),
     head,
     rows,
     widthsPt,
     paddingPt: 1.5,
-    empty: 'dash',
+    boxesFrom: Infinity,
   };
 }
 
@@ -106,9 +121,9 @@ function stepBlocks(
   pen: Pen,
   parent: Tag,
   step: StepTable,
-  before: StepTable | null,
+  before: readonly StepTable[],
   labels: LeafletLabels,
-  body: TextStyle,
+  { text: body, preview }: Preview,
   widthPt: number,
 ): readonly Block[] {
   const { look } = pen;
@@ -124,7 +139,9 @@ function stepBlocks(
           stuck(textBlock(pen, tag, 'P', plain(labels.goOnWhen, { ...body, cut: 'bold' }), widthPt, smallPt)),
         ]),
     ...listBlocks(pen, tag, goOn, false, widthPt, hairPt),
-    ...step.prescriptions.map((prescription) => runInTable(pen, tag, step, prescription, before, widthPt)),
+    ...step.prescriptions.map((prescription) =>
+      runInTable(pen, tag, step, prescription, before, preview, widthPt),
+    ),
   ];
 }
 
@@ -134,12 +151,13 @@ function runInTable(
   parent: Tag,
   step: StepTable,
   prescription: Prescription,
-  before: StepTable | null,
+  before: readonly StepTable[],
+  aside: TextStyle,
   widthPt: number,
 ): Block {
-  const quiet = pen.look.style('small', 'quiet');
+  const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
   const label: TextStyle = { ...quiet, slanted: true };
-  const bold: TextStyle = { ...pen.look.style('small'), cut: 'bold' };
+  const bold: TextStyle = { ...aside, cut: 'bold' };
   const dot: Run = { text: '\u00a0· ', style: quiet, tag: furnitureTag(pen) };
   const table = parent.open('Table');
   const title: Run = {
@@ -148,9 +166,9 @@ function runInTable(
     tag: table.open('Caption'),
   };
   const body = table.open('TBody');
-  const last = before?.prescriptions.find(
-    (one) => one.card === prescription.card && one.slot === prescription.slot,
-  );
+  const last = before
+    .flatMap(({ prescriptions }) => prescriptions)
+    .findLast((one) => one.card === prescription.card && one.slot === prescription.slot);
   const rows = CELLS.flatMap((cell): readonly Run[] => {
     const text = textOf(prescription, cell);
     if (text === '') return [];

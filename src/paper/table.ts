@@ -46,7 +46,7 @@ export function tableBlock(
   return gridBlock(
     pen,
     parent,
-    { caption, head, rows, widthsPt, paddingPt: PADDING_PT, empty: 'dash' },
+    { caption, head, rows, widthsPt, paddingPt: PADDING_PT, boxesFrom: Infinity },
     gapPt,
   );
 }

@@ -109,6 +109,7 @@ describe('a usual programme', () => {
       ['When to get help', []],
       ['Call 112 or 999 now', []],
       ['Your numbers', []],
+      ['The easier numbers', []],
       ['The exercises', otter.exercises.map(({ title }) => title)],
       ['Your week', []],
       ['Running', []],

@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { Programme } from '../../src/programme/programme.ts';
 import { otter } from '../fixtures/programme.ts';
 import { brokenRules } from './check.ts';
+import { collisions, unsaid } from './judge.ts';
 import { leafletOf } from './make.ts';
 import { readObjects } from './objects.ts';
 import { reworded, twelve } from './strain.ts';
-import { shapeOf, structureOf, textIn, textsByMark } from './structure.ts';
-import { openPdf, textBoxes, type TextBox } from './viewer.ts';
+import { shapeOf, structureOf } from './structure.ts';
 
 const words = (count: number) =>
   Array.from({ length: count }, (_, at) => ['tendon', 'slow', 'heavy', 'easy'][at % 4]).join(' ');
@@ -61,25 +61,11 @@ describe.each(STRAINS)('%s', (_, programme) => {
   });
 
   it('says everything the programme says', async () => {
-    const structure = structureOf(readObjects(await leafletOf(programme)));
-    const said = normal(structure.top.map((element) => textIn(element, textsByMark(structure))).join(' '));
-    expect(printed(programme).filter((text) => !said.includes(normal(text)))).toEqual([]);
+    expect(unsaid(programme, await leafletOf(programme))).toEqual([]);
   });
 
   it('sets no text over the edge of the sheet or over another', async () => {
-    const pdf = await openPdf(await leafletOf(programme));
-    const faults: string[] = [];
-    for (let at = 1; at <= pdf.numPages; at++) {
-      const page = await pdf.getPage(at);
-      const { width, height } = page.getViewport({ scale: 1 });
-      const boxes = await textBoxes(page);
-      faults.push(
-        ...boxes.filter((box) => isOver(box, width, height)).map((box) => `page ${at}, edge: ${box.text}`),
-      );
-      faults.push(...overlaps(boxes).map((pair) => `page ${at}: ${pair}`));
-    }
-    await pdf.destroy();
-    expect(faults).toEqual([]);
+    expect(await collisions(await leafletOf(programme))).toEqual([]);
   });
 });
 
@@ -129,92 +115,3 @@ describe('odd texts change no element', () => {
     return shapeOf(structureOf(file).top);
   }
 });
-
-/** What must stand in the leaflet word for word. */
-function printed(programme: Programme): readonly string[] {
-  const { exercises, steps, advice, log, clinic, emergency, nextSession, opening, notice } = programme;
-  const sections = [
-    programme.painRule,
-    programme.morningCheck,
-    programme.flare,
-    programme.missedDays,
-    programme.getHelp,
-    programme.week,
-    programme.running,
-    programme.sitting,
-    programme.stretching,
-    programme.activities,
-    programme.whatComesNext,
-  ];
-  return [
-    programme.title,
-    programme.dates,
-    programme.clinician,
-    clinic.name,
-    ...clinic.contact,
-    ...opening,
-    ...notice,
-    emergency.heading,
-    ...emergency.lines,
-    nextSession.heading,
-    nextSession.when,
-    nextSession.minutes,
-    ...exercises.flatMap((one) => [
-      one.title,
-      one.side,
-      one.dose,
-      one.doseWords,
-      ...one.howFar,
-      ...one.cautions,
-      ...(one.figures?.captions ?? []),
-      ...one.facts.map(({ text }) => text),
-      ...stringsIn(one.body, ['heading', 'text']),
-    ]),
-    ...steps.flatMap((step) => [
-      step.heading,
-      step.change,
-      ...step.goOnWhen,
-      ...(step.present ? [step.caption] : []),
-      ...step.prescriptions.flatMap(({ title, cells }) => [title, ...cells.map(({ text }) => text)]),
-    ]),
-    ...sections.flatMap((section) =>
-      stringsIn(section, ['heading', 'text', 'entries', 'caption', 'columns', 'rows']),
-    ),
-    ...advice.flatMap((card) => stringsIn(card, ['heading', 'text'])),
-    log.heading,
-    log.hint,
-    ...log.columns,
-    ...log.days.flatMap(({ label, planned }) => [label, planned]),
-  ].filter((text) => normal(text) !== '');
-}
-
-function stringsIn(node: unknown, keys: readonly string[], key = ''): readonly string[] {
-  if (typeof node === 'string') return keys.includes(key) ? [node] : [];
-  if (Array.isArray(node)) return node.flatMap((one) => stringsIn(one, keys, key));
-  if (typeof node !== 'object' || node === null) return [];
-  return Object.entries(node).flatMap(([name, value]) => stringsIn(value, keys, name));
-}
-
-/** White space plays no part: a long word is broken without one, a paragraph ends without one. */
-function normal(text: string): string {
-  return text.normalize('NFC').replace(/\s+/g, '');
-}
-
-function isOver({ left, top, right, bottom }: TextBox, width: number, height: number): boolean {
-  return left < 20 || top < 20 || right > width - 20 || bottom > height - 20;
-}
-
-/** Pairs of boxes that share more than a hair of paper. */
-function overlaps(boxes: readonly TextBox[]): readonly string[] {
-  const sorted = [...boxes].sort((a, b) => a.top - b.top);
-  return sorted.flatMap((one, at) => {
-    const found: string[] = [];
-    for (const other of sorted.slice(at + 1)) {
-      if (other.top > one.bottom) break;
-      const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
-      const down = Math.min(one.bottom, other.bottom) - other.top;
-      if (across > 1 && down > 1) found.push(`${one.text} | ${other.text}`);
-    }
-    return found;
-  });
-}

@@ -13,6 +13,18 @@ export function placeOfValue(front: FrontMatter, path: Path): Place {
   return placeAt(front.source, front.offset);
 }
 
+/** The place of the character at `offset` in the text that is the value at the path: of the word it stands in. */
+export function placeInValue(front: FrontMatter, path: Path, offset: number): Place {
+  const value = spotAt(front.contents, path)?.value;
+  if (!isScalar(value) || typeof value.value !== 'string' || !value.range) return placeOfValue(front, path);
+  // Quotes, escapes and folded lines move letters about; the words stay, in their order.
+  const word = /\S*/.exec(value.value.slice(offset))?.[0] ?? '';
+  const before = value.value.slice(0, offset).split(word).length - 1;
+  const written = front.source.text.slice(front.offset + value.range[0], front.offset + value.range[1]);
+  const at = word === '' ? -1 : indexOfNth(written, word, before);
+  return at < 0 ? placeOfValue(front, path) : placeAt(front.source, front.offset + value.range[0] + at);
+}
+
 /** The key's own place, for a key that should not be there; the value's for an entry of a list. */
 export function placeOfKey(front: FrontMatter, path: Path): Place {
   const key = spotAt(front.contents, path)?.key;
@@ -36,6 +48,12 @@ export function writtenAt(front: FrontMatter, path: Path): string {
   if (written.includes('\n'))
     return isSeq(value) ? 'a list' : isMap(value) ? 'a group of keys' : 'text of several lines';
   return written.length > LONGEST ? `${written.slice(0, LONGEST - 1)}…` : written;
+}
+
+function indexOfNth(text: string, word: string, nth: number): number {
+  let at = text.indexOf(word);
+  for (let i = 0; i < nth && at >= 0; i++) at = text.indexOf(word, at + word.length);
+  return at;
 }
 
 interface Spot {

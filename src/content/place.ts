@@ -1,32 +1,37 @@
 /** Where an author finds what a refusal of another room speaks of. */
 import type { Refusal } from '../units/refusal.ts';
-import { splitFile } from './frontMatter.ts';
+import { splitFile, type SplitFile } from './frontMatter.ts';
 import type { Kind } from './kind.ts';
-import { placeOfValue } from './locate.ts';
+import { placeInValue, placeOfValue } from './locate.ts';
 import { pathText, type Path } from './path.ts';
 import { errorAt, PROBLEM_CODES, type Place, type Problem, type ProblemCode } from './problem.ts';
+import { placeInProse } from './prose/placeInProse.ts';
 import { decode, type SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
 
 /**
- * The place of a path in the front matter of the file of that kind and id (for the clinic any id); where the path is
- * not written, of the nearest group around it. Null when there is no such file.
+ * The place of a path in the file of that kind and id (for the clinic any id): in its front matter, or in its body when
+ * the path begins with `body`, as in `['body', 0, 'blocks', 1]`. Where the path is not written, of the nearest group
+ * around it. With an offset, of that character of the text at the path. Null when there is no such file.
  */
-export type PlaceOf = (kind: Kind, id: string, path: Path) => Place | null;
+export type PlaceOf = (kind: Kind, id: string, path: Path, offset?: number) => Place | null;
 
-/** `fileOf` names the file of a kind and id. It is read again at each question: questions are few, files many. */
+/** `fileOf` names the file of a kind and id. It is read again when first asked about: few are, of many files. */
 export function placesIn(fileOf: (kind: Kind, id: string) => SourceFile | null): PlaceOf {
-  return (kind, id, path) => {
+  const read = new WeakMap<SourceFile, SplitFile | null>();
+  return (kind, id, path, offset) => {
     const file = fileOf(kind, id);
-    return file === null ? null : placeInFile(file, path);
+    if (file === null) return null;
+    if (!read.has(file)) read.set(file, splitOf(file));
+    return placeInFile(file, read.get(file) ?? null, path, offset);
   };
 }
 
 /** The first place that any of them knows: a build asks its library, then its consults. */
 export function firstPlace(...places: readonly PlaceOf[]): PlaceOf {
-  return (kind, id, path) => {
+  return (kind, id, path, offset) => {
     for (const placeOf of places) {
-      const place = placeOf(kind, id, path);
+      const place = placeOf(kind, id, path, offset);
       if (place !== null) return place;
     }
     return null;
@@ -42,10 +47,22 @@ export function problemOf(refusal: Refusal, placeOf: PlaceOf): Problem {
   return errorAt(place, code, { path: pathText(path), found, expected, fix });
 }
 
-function placeInFile(file: SourceFile, path: Path): Place {
+function splitOf(file: SourceFile): SplitFile | null {
   const { source } = decode(file);
-  const front = source === null ? null : splitFile(source).front;
-  return front === null ? topOf(file.file) : placeOfValue(front, path);
+  const split = source === null ? null : splitFile(source);
+  return split === null || split.front === null ? null : split;
+}
+
+function placeInFile(
+  { file }: SourceFile,
+  split: SplitFile | null,
+  path: Path,
+  offset: number | undefined,
+): Place {
+  if (split === null) return topOf(file);
+  const { front, bodyOffset } = split;
+  if (path[0] === 'body') return placeInProse(front.source, bodyOffset, path.slice(1), offset ?? 0);
+  return offset === undefined ? placeOfValue(front, path) : placeInValue(front, path, offset);
 }
 
 function isProblemCode(code: string): code is ProblemCode {

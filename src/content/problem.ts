@@ -38,6 +38,8 @@ export const PROBLEM_CODES = [
   'card-unused',
   'words-against-angle',
   'easier-is-harder',
+  'harder-is-easier',
+  'card-length',
   'long-sentence',
   'reading-grade',
   'trade-word',
@@ -78,8 +80,12 @@ export interface ProblemWords {
 
 /** An error at a place. */
 export function errorAt(place: Place, code: ProblemCode, words: ProblemWords): Problem {
-  const { file, line, column } = place;
-  return { code, severity: 'error', file, line, column, path: '', ...words };
+  return problemAt('error', place, code, words);
+}
+
+/** A warning at a place: about wording, evidence or a review date, never about a number. */
+export function warningAt(place: Place, code: ProblemCode, words: ProblemWords): Problem {
+  return problemAt('warning', place, code, words);
 }
 
 /** The Problems in the order of their places, then of their codes and paths; file names by code unit. */
@@ -92,6 +98,15 @@ export function sortProblems(problems: readonly Problem[]): Problem[] {
       byCodeUnit(a.code, b.code) ||
       byCodeUnit(a.path, b.path),
   );
+}
+
+function problemAt(
+  severity: Problem['severity'],
+  { file, line, column }: Place,
+  code: ProblemCode,
+  words: ProblemWords,
+): Problem {
+  return { code, severity, file, line, column, path: '', ...words };
 }
 
 function byCodeUnit(a: string, b: string): number {

@@ -1,9 +1,11 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { firstPlace, problemOf } from '../../src/content/place.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import type { Refusal } from '../../src/units/refusal.ts';
-import { filesWith, SAMPLE } from './sample.ts';
+import { proseTexts } from '../../src/content/prose/plainText.ts';
+import { fileOf, filesWith, SAMPLE, spoilt } from './sample.ts';
 
 const files = filesWith({
   'consults/otter-r2.md': SAMPLE['consults/otter-r1.md'].replace('revision: 1', 'revision: 2'),
@@ -38,6 +40,63 @@ describe('placeOf', () => {
       'consults/otter-r2.md:19:3',
     );
     expect(consults.placeOf('consult', 'badger', [])).toBeNull();
+  });
+});
+
+describe('placeOf a word', () => {
+  const BRIDGE = 'exercises/bridge.md';
+  const words = spoilt(
+    BRIDGE,
+    'cautions: [Keep the pelvis level.]',
+    "cautions: ['It''s time to keep, to keep level.']",
+  )
+    .replace('title: Bridge from the floor', 'title: >-\n  Bridge from\n  the floor')
+    .replace('Lift the pelvis for', 'Lift a [lift](../clinic.md) \\* &amp;\n  lift for');
+  const { placeOf } = readLibrary([fileOf(BRIDGE, words)]);
+
+  // Each row: the path, the text there as it is read, the word asked for, and where an editor shows it.
+  it.each([
+    [['cautions', 0], "It's time to keep, to keep level.", 'level', '18:41'],
+    [['cautions', 0], "It's time to keep, to keep level.", 'keep level', '18:36'],
+    [['title'], 'Bridge from the floor', 'floor', '4:7'],
+    [['body', 0, 'blocks', 0], 'Lie on your back with both feet flat.', 'feet', '27:28'],
+    [['body', 1, 'blocks', 0], 'Lift a lift * & lift for three seconds', 'lift *', '31:9'],
+    [['body', 1, 'blocks', 0], 'Lift a lift * & lift for three seconds', '* &', '31:29'],
+    [['body', 1, 'blocks', 0], 'Lift a lift * & lift for three seconds', '& lift', '31:32'],
+    [['body', 1, 'blocks', 0], 'Lift a lift * & lift for three seconds', 'lift for', '32:3'],
+    [['body', 1, 'blocks', 0], 'Lift a lift * & lift for three seconds', 'seconds', '32:20'],
+    [['body', 2, 'blocks', 0, 'entries', 0], 'A pull at the sit bone', 'sit', '36:17'],
+    [['body', 2, 'blocks', 0, 'entries', 0, 'entries', 1], 'or stop for today', 'stop', '38:9'],
+  ] as const)('%j in “%s”: %s at %s', (path, read, word, place) => {
+    expect(text(placeOf('exercise', 'bridge', path, read.indexOf(word)))).toBe(`${BRIDGE}:${place}`);
+  });
+
+  it('of every body of the shipped library stands where the file has it', () => {
+    const shipped = readdirSync('content', { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.md'))
+      .map((file) => fileOf(file.replaceAll('\\', '/'), readFileSync(`content/${file}`, 'utf8')));
+    const reading = readLibrary(shipped);
+    const wrong: string[] = [];
+    let words = 0;
+    for (const [kind, cards] of [
+      ['exercise', reading.library?.exercises],
+      ['advice', reading.library?.advice],
+      ['protocol', reading.library?.protocols],
+    ] as const) {
+      for (const { id, body } of cards?.values() ?? []) {
+        for (const { path, text: read } of proseTexts(body)) {
+          for (const { index, 0: word } of read.matchAll(/[A-Za-z']+/g)) {
+            const place = reading.placeOf(kind, id, ['body', ...path], index);
+            const file = shipped.find((one) => one.file === place?.file);
+            const line = new TextDecoder().decode(file?.bytes).split('\n')[(place?.line ?? 0) - 1] ?? '';
+            if (!line.slice((place?.column ?? 0) - 1).startsWith(word)) wrong.push(`${id}: ${word}`);
+            words += 1;
+          }
+        }
+      }
+    }
+    expect(wrong).toEqual([]);
+    expect(words).toBeGreaterThan(5000);
   });
 });
 

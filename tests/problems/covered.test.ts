@@ -17,6 +17,8 @@ const NOT_OURS: readonly ProblemCode[] = [
   'card-unused',
   'words-against-angle',
   'easier-is-harder',
+  'harder-is-easier',
+  'card-length',
   'long-sentence',
   'reading-grade',
   'trade-word',

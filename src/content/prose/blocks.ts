@@ -48,7 +48,7 @@ function textOf(body: Body, paragraph: Branch): Inline[] {
   return paragraph.children.flatMap(({ token }) => inlinesOf(body, token));
 }
 
-function isList({ token }: Branch): boolean {
+export function isList({ token }: Branch): boolean {
   return token.type === 'bullet_list_open' || token.type === 'ordered_list_open';
 }
 

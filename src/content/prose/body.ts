@@ -34,8 +34,11 @@ export function report(body: Body, offset: number, code: ProblemCode, words: Pro
   body.problems.push(errorAt(placeAt(body.source, offset), code, words));
 }
 
-// The block's text is the file's lines without their indents and list marks; each is looked up in its line.
-function offsetInFile(body: Body, block: Token, offset: number): number {
+/**
+ * Offset in the file of an offset in a block's text. That text is the file's lines without their indents and list
+ * marks; each is looked up in its line.
+ */
+export function offsetInFile(body: Pick<Body, 'source' | 'firstLine'>, block: Token, offset: number): number {
   const rows = block.content.slice(0, offset).split('\n');
   const row = rows.length - 1;
   const line = body.firstLine + (block.map?.[0] ?? 0) + row;

@@ -27,12 +27,16 @@ export function readProse(source: SourceText, offset: number, rules: HeadingRule
 }
 
 /** A heading with what stands under it. */
-interface Part {
+export interface Part {
   readonly heading: Branch;
   readonly under: readonly Branch[];
 }
 
-function partsOf(branches: readonly Branch[]): { before: Branch | undefined; parts: readonly Part[] } {
+/** The blocks of a body by its headings; `before`: what stands before the first of them. */
+export function partsOf(branches: readonly Branch[]): {
+  readonly before: Branch | undefined;
+  readonly parts: readonly Part[];
+} {
   const parts: { heading: Branch; under: Branch[] }[] = [];
   for (const branch of branches) {
     if (branch.token.type === 'heading_open') parts.push({ heading: branch, under: [] });

@@ -1,7 +1,8 @@
 /** A drawing of the figure room on paper: its paths and words as PDF operators, fitted into a box. */
 import type { Drawing, Label, Shape } from '../figure/drawing.ts';
 import { widthPt } from './fonts.ts';
-import { drawText, pt, rgb, type Pen } from './pen.ts';
+import { drawText, type Pen } from './pen.ts';
+import { pt, rgb } from './operators.ts';
 import type { Tag } from './tag.ts';
 
 export interface Box {
@@ -95,7 +96,7 @@ function drawLabel(pen: Pen, label: Label, scale: number, leftPt: number, topPt:
   const set = { ...style, sizePt, colour: pen.look.paint(label.paint) };
   const widthOf = widthPt(pen.fonts[set.cut], label.text, sizePt, false);
   const shift = { start: 0, middle: -widthOf / 2, end: -widthOf }[label.anchor];
-  drawText(pen, label.text, set, leftPt + label.x * scale + shift, topPt + label.y * scale, widthOf);
+  drawText(pen, label.text, set, leftPt + label.x * scale + shift, topPt + label.y * scale);
 }
 
 /** A matrix needs more digits than a place on the page: a unit is far below a point. */

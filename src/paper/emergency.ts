@@ -1,7 +1,8 @@
 /** The emergency box on page one, and the strip at the foot of every page after it. */
 import type { EmergencyBox } from '../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
-import { drawArtifact, pt, rgb, type Pen } from './pen.ts';
+import { drawArtifact, type Pen } from './pen.ts';
+import { pt, rgb } from './operators.ts';
 import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain } from './text.ts';

@@ -2,7 +2,14 @@
 declare module 'fontkit' {
   export interface GlyphRun {
     readonly advanceWidth: number;
-    readonly glyphs: readonly { readonly id: number }[];
+    readonly glyphs: readonly Glyph[];
+    readonly positions: readonly { readonly xAdvance: number }[];
+  }
+
+  export interface Glyph {
+    readonly id: number;
+    readonly advanceWidth: number;
+    readonly codePoints: readonly number[];
   }
 
   export interface Font {

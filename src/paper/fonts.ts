@@ -13,12 +13,16 @@ export interface Fonts {
   readonly bold: Face;
   /** Texts already measured, see `chunks.ts`. */
   readonly chunks: Map<string, unknown>;
+  /** Texts already wrapped, see `wrap.ts`. */
+  readonly lines: Map<string, unknown>;
+  /** Texts already found to have no letter that is missing, see `letters.ts`. */
+  readonly printable: Set<string>;
 }
 
 /** First four bytes of a TrueType file (ISO/IEC 14496-22, 4.3). */
 const TRUETYPE = [0, 1, 0, 0];
 
-/** pdfkit rescales a shaped run in place, by 1000 / units per em: only at 1000 may a run be kept and used again. */
+/** PDF counts widths in thousandths of an em, and so does this room; pdfkit would rescale any other in place. */
 const UNITS_PER_EM = 1000;
 
 /** Words kept before starting afresh; a leaflet has some 600 different ones. */
@@ -37,7 +41,7 @@ export function openFonts(regular: Uint8Array, bold: Uint8Array): Fonts {
 
 /** The two faces with an empty memory. */
 export function fontsOf(regular: Face, bold: Face): Fonts {
-  return { regular, bold, chunks: new Map() };
+  return { regular, bold, chunks: new Map(), lines: new Map(), printable: new Set() };
 }
 
 /** Forgets every word seen: they are patients' words, and a server that lives on has no use for them. */
@@ -45,6 +49,8 @@ export function forgetWords(fonts: Fonts): void {
   fonts.regular.forget();
   fonts.bold.forget();
   fonts.chunks.clear();
+  fonts.lines.clear();
+  fonts.printable.clear();
 }
 
 function openFace(name: Face['name'], bytes: Uint8Array): Face {

@@ -45,14 +45,18 @@ export function densityFor(pages: Pages, later: Later): Density {
     easy,
     { text: smaller, numbers: note, preview: note },
   ];
-  const counted = densities.map((density) => {
+  const counts = new Map<Density, number>();
+  const countOf = (density: Density): number => {
+    const known = counts.get(density);
+    if (known !== undefined) return known;
     const dry: Pages = { ...pages, pen: measuringPen(pages.pen) };
     drawLater(dry, MEASURED_ONLY, later, density);
-    return { density, count: dry.count };
-  });
+    counts.set(density, dry.count);
+    return dry.count;
+  };
   for (const most of PAGES) {
-    const found = counted.find(({ count }) => count <= most);
-    if (found) return found.density;
+    const found = densities.find((density) => countOf(density) <= most);
+    if (found) return found;
   }
   return easy;
 }

@@ -25,6 +25,9 @@ const NOT_PRINTED = new Set([
   'logo',
 ]);
 
+/** Texts kept before starting afresh. */
+const MEMORY_TEXTS = 20_000;
+
 /** The characters of these texts that can be neither set nor drawn, each once, in order of first use. */
 export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly string[] {
   const missing = new Set<string>();
@@ -41,8 +44,13 @@ export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly 
 export function letterRefusals(programme: Programme, fonts: Fonts): readonly Refusal[] {
   const refusals = new Map<string, Refusal>();
   for (const { text, path } of printedTexts(programme, [])) {
+    if (fonts.printable.has(text)) continue;
     const missing = lettersMissing([text], fonts);
-    if (missing.length === 0) continue;
+    if (missing.length === 0) {
+      if (fonts.printable.size >= MEMORY_TEXTS) fonts.printable.clear();
+      fonts.printable.add(text);
+      continue;
+    }
     const owner = ownerOf(path, programme);
     const found = `${missing.map(codePointName).join(', ')} in "${text}"`;
     refusals.set(`${owner.kind} ${owner.id} ${found}`, {

@@ -1,14 +1,14 @@
 /** A sheet to fill in with a pen: one row a day, a box for every answer. */
 import type { LogSheet } from '../programme/programme.ts';
-import { stackHeightPt, type Block } from './block.ts';
+import type { Block } from './block.ts';
 import { columnWidthsPt } from './columns.ts';
 import { columnWidthPt } from './pages.ts';
-import { measuringPen, type Pen } from './pen.ts';
+import type { Pen } from './pen.ts';
 import { GUTTER_PT } from './row.ts';
 import { gridBlock, wishesOf } from './table.ts';
-import { MEASURED_ONLY, type Tag } from './tag.ts';
+import type { Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
-import type { Run } from './wrap.ts';
+import { naturalWidthPt, type Run } from './wrap.ts';
 
 /** White above and below a row's text, points: a row then takes a hand with a pen. */
 const PADDING_PT = 3.5;
@@ -20,12 +20,11 @@ const PRINTED = 2;
 const PRINTED_MOST_PT = 58;
 const BOX_MOST_PT = 42;
 
-/** Two columns of days, or one where what is planned is too long for a narrow line: whichever is the shorter. */
+/** Two columns of days; one where what is planned would take more than two narrow lines. */
 export function logColumnsFor(pen: Pen, log: LogSheet): 1 | 2 {
-  const dry = measuringPen(pen);
-  const heightPt = (columns: number) =>
-    stackHeightPt(logBlocks(dry, MEASURED_ONLY, log, columnWidthPt(dry, columns))) / columns;
-  return heightPt(1) < heightPt(2) ? 1 : 2;
+  const note = pen.look.style('note');
+  const widths = log.days.map(({ planned }) => naturalWidthPt(plain(planned, note), pen.fonts));
+  return Math.max(0, ...widths) > 2 * (PRINTED_MOST_PT - GUTTER_PT) ? 1 : 2;
 }
 
 /** The log as blocks for a column. */

@@ -18,8 +18,7 @@ export function mend(doc: PDFDocument): void {
 
 /** Mends the fonts of a document that is drawn. Call just before its end. */
 export function mendFonts(doc: PDFDocument): void {
-  for (const font of Object.values(doc._fontFamilies))
-    (font.unicode as (readonly number[])[])[0] = [REPLACEMENT];
+  for (const font of Object.values(doc._fontFamilies)) font.unicode[0] = [REPLACEMENT];
 }
 
 function escaped(info: PDFDocument['info']): PDFDocument['info'] {

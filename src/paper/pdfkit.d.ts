@@ -20,6 +20,7 @@ declare module 'pdfkit' {
     readonly width: number;
     readonly height: number;
     readonly dictionary: Reference;
+    readonly fonts: Record<string, Reference>;
   }
 
   export interface OutlineItem {
@@ -30,7 +31,14 @@ declare module 'pdfkit' {
   }
 
   export interface EmbeddedFont {
-    /** Code points by glyph of the subset; glyph 0 is `.notdef`. */
+    /** Resource name, such as `F1`. */
+    readonly id: string;
+    ref(): Reference;
+    /** Gives the code of a glyph in the embedded subset. */
+    readonly subset: { includeGlyph(glyphId: number): number };
+    /** Thousandths of an em by code. */
+    readonly widths: (number | undefined)[];
+    /** Code points by code; code 0 is `.notdef`. */
     readonly unicode: (readonly number[] | undefined)[];
   }
 
@@ -59,8 +67,7 @@ declare module 'pdfkit' {
 
     registerFont(name: string, font: Font, family: string): this;
     font(name: string): this;
-    fontSize(sizePt: number): this;
-    _fragment(text: string, x: number, y: number, options: TextOptions): void;
+    readonly _font: EmbeddedFont;
     image(bytes: Uint8Array, x: number, y: number, options: { fit: [number, number]; align: 'right' }): this;
     link(x: number, y: number, width: number, height: number, url: string, options: LinkOptions): this;
 
@@ -79,14 +86,6 @@ declare module 'pdfkit' {
 
     end(): void;
     [Symbol.asyncIterator](): AsyncIterableIterator<Uint8Array>;
-  }
-
-  interface TextOptions {
-    baseline: 'alphabetic';
-    textWidth: number;
-    wordCount: number;
-    features?: readonly string[];
-    oblique?: number;
   }
 
   interface LinkOptions {

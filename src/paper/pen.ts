@@ -1,6 +1,7 @@
 /** Draws on the page in hand: lines of text, rules, boxes and paths. Where things go is decided elsewhere. */
 import type PDFDocument from 'pdfkit';
-import { TABULAR, type Fonts } from './fonts.ts';
+import type { Fonts } from './fonts.ts';
+import { pt, rgb, ruleOperators, textOperators } from './operators.ts';
 import type { Look, TextStyle } from './sheet.ts';
 import { SIGNS, type Sign } from './signs.ts';
 import { MEASURED_ONLY, type Tag } from './tag.ts';
@@ -28,9 +29,6 @@ export interface Bookmark {
 export function measuringPen(pen: Pen): Pen {
   return { ...pen, measuring: true, bookmarks: [] };
 }
-
-/** Slant of emphasis in degrees: enough to be seen, too little to be taken for another face [choice]. */
-const SLANT_DEG = 10;
 
 /** Stroke of a drawn sign, in ems: about the stem of the regular cut. */
 const SIGN_STROKE_EM = 0.085;
@@ -85,18 +83,6 @@ export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): v
   for (const piece of line.pieces) drawPiece(pen, piece, xPt + piece.xPt, yPt);
 }
 
-/** PDF operators for stroked lines of one width: `[x1, y1, x2, y2]` each, points. */
-export function ruleOperators(
-  rules: readonly (readonly number[])[],
-  widthPt: number,
-  colour: string,
-): string {
-  const lines = rules.map(
-    ([x1 = 0, y1 = 0, x2 = 0, y2 = 0]) => `${pt(x1)} ${pt(y1)} m ${pt(x2)} ${pt(y2)} l`,
-  );
-  return `q ${pt(widthPt)} w ${rgb(colour)} RG ${lines.join(' ')} S Q`;
-}
-
 /** Rules as an artifact of the layout. */
 export function drawRules(
   pen: Pen,
@@ -106,19 +92,6 @@ export function drawRules(
 ): void {
   if (rules.length > 0)
     drawArtifact(pen, 'Layout', () => pen.doc.addContent(ruleOperators(rules, widthPt, colour)));
-}
-
-/** A number as PDF writes it: hundredths of a point, no exponent. */
-export function pt(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}
-
-/** `#rrggbb` as three operands of `rg` or `RG`. */
-export function rgb(colour: string): string {
-  const value = Number.parseInt(colour.slice(1), 16);
-  return [value >> 16, (value >> 8) & 255, value & 255]
-    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
-    .join(' ');
 }
 
 /** Capital height of the typeface in ems (fontkit `capHeight`, 668 of 1000). */
@@ -142,28 +115,20 @@ function dropPt(sizePt: number, leadingPt: number): number {
 function drawPiece(pen: Pen, piece: Piece, xPt: number, baselinePt: number): void {
   const sign = SIGNS.get(piece.text);
   if (sign) drawSign(pen, sign, piece, xPt, baselinePt);
-  else drawText(pen, piece.text, piece.style, xPt, baselinePt, piece.widthPt);
+  else drawText(pen, piece.text, piece.style, xPt, baselinePt);
 }
 
-/** Draws one stretch of text, its width known, from its left end on a baseline. Call inside `mark` or an artifact. */
+/** Draws one stretch of text from its left end on a baseline. Call inside `mark` or an artifact. */
 export function drawText(
-  { doc }: Pen,
+  { doc, fonts }: Pen,
   text: string,
   style: TextStyle,
   xPt: number,
   baselinePt: number,
-  widthPt: number,
 ): void {
-  doc.addContent(`${rgb(style.colour)} rg`);
-  doc.font(style.cut).fontSize(style.sizePt);
-  // The public `text` would measure it twice more.
-  doc._fragment(text, xPt, baselinePt, {
-    baseline: 'alphabetic',
-    textWidth: widthPt,
-    wordCount: 1,
-    ...(style.tabular ? { features: TABULAR } : {}),
-    ...(style.slanted ? { oblique: SLANT_DEG } : {}),
-  });
+  const font = doc.font(style.cut)._font;
+  doc.page.fonts[font.id] ??= font.ref();
+  doc.addContent(textOperators(font, fonts[style.cut], text, style, xPt, baselinePt));
 }
 
 function drawSign({ doc }: Pen, sign: Sign, { text, style }: Piece, xPt: number, baselinePt: number): void {

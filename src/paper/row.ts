@@ -102,7 +102,7 @@ function linesIn({ cells }: Row): number {
 /** A space: readers of the tree pass over a cell that holds nothing at all, and the columns after it slip. */
 function drawBlank(pen: Pen, { tag }: RowCell, xPt: number, topPt: number): void {
   const style = pen.look.style('small');
-  tag.mark(() => drawText(pen, ' ', style, xPt, topPt + style.leadingPt, 0));
+  tag.mark(() => drawText(pen, ' ', style, xPt, topPt + style.leadingPt));
 }
 
 /** Length of the dash that says "does not apply", and the white between a pen box and its row, points. */

@@ -9,7 +9,7 @@ import type { TextStyle } from './sheet.ts';
 import { MEASURED_ONLY, type Tag } from './tag.ts';
 
 /** How wide the middle column is, of the width of all three; it holds the table of the morning check. */
-const MIDDLES = [0.27, 0.3, 0.34, 0.38, 0.42, 0.46];
+const MIDDLES = [0.28, 0.33, 0.38, 0.44];
 
 /** One column with its place and texts. */
 export interface SafetyColumn {

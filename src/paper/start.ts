@@ -45,10 +45,21 @@ export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
 /** One way to set page one. */
 interface Way {
   readonly detail: Detail;
-  readonly safety: SafetyFit;
+  readonly safety: () => SafetyFit;
   /** White around rules, points. */
   readonly gapPt: number;
   readonly opening: TextStyle;
+}
+
+/** More exercises than these never stand in full on one page. */
+const FULL_MOST = 4;
+
+type Fitting = () => SafetyFit;
+
+/** The answer of the first call, kept. */
+function once<Answer>(ask: () => Answer): () => Answer {
+  let answer: { readonly is: Answer } | null = null;
+  return () => (answer ??= { is: ask() }).is;
 }
 
 /** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
@@ -56,19 +67,24 @@ function waysOf(pen: Pen, programme: Programme): readonly Way[] {
   const [body, small] = [pen.look.style('body'), pen.look.style('small')];
   const smaller = { ...pen.look.style('label'), cut: small.cut };
   const smallest = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
-  const roomy = { safety: fitSafety(pen, programme, small), gapPt: 8, opening: body };
-  const tight = { safety: fitSafety(pen, programme, smaller), gapPt: 7, opening: body };
+  const fits = [small, smaller, smallest].map((style) => once(() => fitSafety(pen, programme, style)));
+  const [inSmall, inSmaller, inSmallest] = fits as [Fitting, Fitting, Fitting];
+  const roomy = { safety: inSmall, gapPt: 8, opening: body };
+  const tight = { safety: inSmaller, gapPt: 7, opening: body };
   const close = { ...tight, gapPt: 6, opening: small };
-  const closest = { safety: fitSafety(pen, programme, smallest), gapPt: 5, opening: small };
+  const closest = { safety: inSmallest, gapPt: 5, opening: small };
   const full = { setting: 'full', abreast: 2, whole: true } as const;
   const shorter = { ...full, whole: false };
   const two = { setting: 'close', abreast: 2, whole: false } as const;
   const three = { ...two, abreast: 3 } as const;
-  return [
+  const inFull = [
     { detail: { text: small, ...full }, ...roomy },
     { detail: { text: smaller, ...full }, ...tight },
     { detail: { text: small, ...shorter }, ...roomy },
     { detail: { text: smaller, ...shorter }, ...tight },
+  ];
+  return [
+    ...(programme.exercises.length > FULL_MOST ? [] : inFull),
     { detail: { text: small, ...two }, ...close },
     { detail: { text: smaller, ...two }, ...close },
     { detail: { text: small, ...three }, ...close },
@@ -102,7 +118,7 @@ function partsOf(
     masthead,
     session: sessionBlock(pen, session, programme.nextSession, widthPt),
     cells: exercises.map((one) => exerciseCell(pen, session, one, labels.howFar, detail, cellPt)),
-    safety: pen.measuring ? [] : safetyColumns(pen, root, programme, safety),
+    safety: pen.measuring ? [] : safetyColumns(pen, root, programme, safety()),
     emergency: emergencyBlock(pen, root, programme.emergency, detail.text, widthPt),
   };
 }
@@ -128,7 +144,7 @@ function planOf(pages: Pages, parts: Parts, { detail, safety, gapPt }: Way): Pla
   const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
   const gaps = GAPS.head + GAPS.session + GAPS.rows + GAPS.foot;
   const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
-  const safetyPt = Math.min(safety.heightPt, roomAtMostPt);
+  const safetyPt = Math.min(safety().heightPt, roomAtMostPt);
   const rows = rowsOf(parts.cells, detail.abreast);
   const { count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
   const { drawingPt } = fitRows(rows.slice(0, count), roomAtMostPt - safetyPt, gapPt);

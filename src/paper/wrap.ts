@@ -35,6 +35,9 @@ interface Word {
 /** Letters with the marks that stand on them. */
 const GRAPHEME = /.\p{M}*/gsu;
 
+/** Texts kept before starting afresh. */
+const MEMORY_TEXTS = 20_000;
+
 /** Below any printer's dot, points. */
 const DUST_PT = 0.01;
 
@@ -43,6 +46,24 @@ const DUST_PT = 0.01;
  * wider than the width is broken between letters. No text gives no line.
  */
 export function wrap(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly Line[] {
+  const [only] = runs;
+  if (runs.length !== 1 || !only || only.tag || only.href !== undefined) return wrapped(runs, roomPt, fonts);
+  // A page is tried in several ways before it is drawn, mostly with the same words at the same width.
+  const key = keyOf(only, roomPt);
+  const known = fonts.lines.get(key) as readonly Line[] | undefined;
+  if (known) return known;
+  const lines = wrapped(runs, roomPt, fonts);
+  if (fonts.lines.size >= MEMORY_TEXTS) fonts.lines.clear();
+  fonts.lines.set(key, lines);
+  return lines;
+}
+
+function keyOf({ text, style }: Run, roomPt: number): string {
+  const { cut, sizePt, leadingPt, colour, tabular, slanted } = style;
+  return `${cut} ${sizePt} ${leadingPt} ${colour} ${tabular} ${slanted} ${roomPt}\u0000${text}`;
+}
+
+function wrapped(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly Line[] {
   const lines: Line[] = [];
   let words: Word[] = [];
   let usedPt = 0;
@@ -119,9 +140,22 @@ function broken({ parts, spacePt }: Word, roomPt: number, fonts: Fonts): readonl
   return words;
 }
 
+interface Laid {
+  text: string;
+  readonly xPt: number;
+  widthPt: number;
+  readonly run: Run;
+}
+
+function pieceOf({ text, xPt, widthPt, run }: Laid): Piece {
+  const { style, href, tag } = run;
+  if (href === undefined && tag === undefined) return { text, style, xPt, widthPt };
+  return { ...run, text, xPt, widthPt };
+}
+
 /** Neighbours of one run become one piece, so that a line is drawn in few strokes; a sign stands alone. */
 function lineOf(words: readonly Word[]): Line {
-  const pieces: { text: string; xPt: number; widthPt: number; run: Run }[] = [];
+  const pieces: Laid[] = [];
   let xPt = 0;
   for (const { parts } of words)
     for (const { chunk, run } of parts) {
@@ -140,8 +174,5 @@ function lineOf(words: readonly Word[]): Line {
       }
     }
   const spacePt = words.at(-1)?.spacePt ?? 0;
-  return {
-    pieces: pieces.map(({ run, ...piece }) => ({ ...run, ...piece })),
-    widthPt: xPt - spacePt,
-  };
+  return { pieces: pieces.map(pieceOf), widthPt: xPt - spacePt };
 }

@@ -1,7 +1,7 @@
 import { create } from 'fontkit';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { faceOf, forgetWords, openFonts, widthPt } from '../../src/paper/fonts.ts';
+import { faceOf, fontsOf, forgetWords, openFonts, widthPt } from '../../src/paper/fonts.ts';
 import { fonts } from './make.ts';
 
 const regular = readFileSync('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf');
@@ -40,7 +40,7 @@ describe('fonts', () => {
     widthPt(face, 'hold hold hold', 10, false);
     widthPt(face, 'hold hold hold', 12, false);
     expect(shaped).toBe(2);
-    forgetWords({ regular: face, bold: face, chunks: new Map() });
+    forgetWords(fontsOf(face, face));
     widthPt(face, 'hold', 10, false);
     expect(shaped).toBe(3);
   });

@@ -12,7 +12,7 @@ import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem, type ProblemCode } from './problem.ts';
 import { checkCard } from './reference.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
-import { OVERRIDES } from './schema/override.ts';
+import { OVERRIDES, RUN_CHOICE, RUNNING_DECISION } from './schema/override.ts';
 
 /** Everything the consult names that the library does not know. */
 export function consultReferences(
@@ -100,16 +100,21 @@ function checkOverride(
   at: Path,
   cards: readonly string[],
 ): Problem[] {
-  const [card = '', cell = ''] = target.split('.');
   const path = [...at, 'path'];
+  const valuePath = [...at, 'value'];
+  if (target === RUNNING_DECISION) return shapeProblems(front, RUN_CHOICE, value, valuePath);
+  const [card = '', cell = ''] = target.split('.');
   const noCard = checkCard(front, path, card, cards, { after: `.${cell}` });
   const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)
     ? OVERRIDES[cell as keyof typeof OVERRIDES]
     : undefined;
   if (cellShape === undefined) return [...noCard, unknownCell(front, path, card, cell)];
-  const parsed = cellShape.safeParse(value, { error: issueWords });
-  const issues = parsed.success ? [] : problemsOf(front, cellShape, parsed.error.issues, [...at, 'value']);
-  return [...noCard, ...issues];
+  return [...noCard, ...shapeProblems(front, cellShape, value, valuePath)];
+}
+
+function shapeProblems(front: FrontMatter, shape: z.ZodType, value: unknown, path: Path): Problem[] {
+  const parsed = shape.safeParse(value, { error: issueWords });
+  return parsed.success ? [] : problemsOf(front, shape, parsed.error.issues, path);
 }
 
 function unknownCell(front: FrontMatter, path: Path, card: string, cell: string): Problem {

@@ -17,6 +17,7 @@ export const SHOW_WHEN = [
   'both-sides',
   'under-18',
   'drives',
+  'no-weights',
 ] as const;
 
 export const adviceSchema = z.strictObject({

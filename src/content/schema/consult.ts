@@ -113,6 +113,15 @@ const running = across(
     overStriding: about('Was over-striding seen?', z.enum(['yes', 'no', 'notSeen'])).optional(),
     trainingYears: about('Years of regular running.', from(0, 80, 'years')).optional(),
     weeksOff: about('Weeks without running just now.', from(0, 520, 'weeks')).optional(),
+    races: about(
+      'Races that stand, with their length.',
+      z.array(
+        z.strictObject({
+          on: about('Day of the race.', date),
+          km: about('Its length.', from(0.1, 200, 'km')),
+        }),
+      ),
+    ).default([]),
   }),
   (value, wrong) => {
     if (value.runs !== true) return;
@@ -234,6 +243,10 @@ export const consultSchema = across(
         z.strictObject({
           what: about('The goal in their words.', line),
           on: about('Its date, if it has one.', date).optional(),
+          doneTimes: about(
+            'How often it has been done again, settled by the next day.',
+            wholeFrom(0, 99),
+          ).optional(),
         }),
       ),
     ).default([]),

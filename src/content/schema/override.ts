@@ -1,4 +1,5 @@
 /** The cells of the dosage table a clinician may set, and what each may hold; the same bounds as in doses and tests. */
+import { z } from 'zod';
 import { from, line, wholeFrom } from './words.ts';
 
 export const OVERRIDES = {
@@ -14,3 +15,7 @@ export const OVERRIDES = {
   timesPerDay: wholeFrom(1, 4),
   days: line,
 } as const;
+
+/** The one entry that is no cell of a card: the clinician's own decision on running, over the house rules. */
+export const RUNNING_DECISION = 'running.decision';
+export const RUN_CHOICE = z.enum(['keep', 'walk-run', 'none']);

@@ -190,6 +190,21 @@ export const protocolSchema = across(
         leastDays: setting(wholeFrom(1, 60)),
       }),
     ),
+    discharge: about(
+      'What must be true to end treatment.',
+      z.strictObject({
+        goalDoneTimes: about('Times the goal activity has been done.', setting(wholeFrom(1, 10))),
+        checkAtMost: about('Usual morning pain at most.', setting(pain)),
+        sideDifferenceAtMost: about(
+          'Share by which one side may be weaker than the other.',
+          setting(from(0, 1, '')),
+        ),
+      }),
+    ).default({
+      goalDoneTimes: { value: 2, mark: 'choice' },
+      checkAtMost: { value: 1, mark: 'choice' },
+      sideDifferenceAtMost: { value: 0.1, mark: 'choice' },
+    }),
     limits: about(
       'How fast anything may grow, and how far it stays from what hurt.',
       z.strictObject({

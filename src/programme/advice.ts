@@ -29,6 +29,7 @@ export function adviceFor(consult: Consult, stage: StageName, library: Library):
 const ORDER: readonly Occasion[] = [
   'always',
   'under-18',
+  'no-weights',
   'both-sides',
   'drives',
   'stretches',
@@ -43,9 +44,8 @@ const ORDER: readonly Occasion[] = [
 ];
 
 function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> {
-  const { sitting, running, changedBefore, doesNow } = consult;
-  const stretches =
-    changedBefore.includes('stretching') || doesNow.some(({ what }) => /stretch|yoga|pilates/i.test(what));
+  const { sitting, running, changedBefore } = consult;
+  const stretches = changedBefore.includes('stretching') || stretchesNow(consult);
   const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
   const found: [Occasion, boolean][] = [
     ['always', true],
@@ -56,7 +56,28 @@ function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> 
     ['flare', consult.irritability === 'high'],
     ['both-sides', consult.side === 'both'],
     ['under-18', consult.ageYears < 18],
+    ['no-weights', hasNoWeight(consult.kit)],
     [stage === 'keep' ? 'keep' : `stage-${stage}`, true],
   ];
   return new Set(found.filter(([, holds]) => holds).map(([occasion]) => occasion));
+}
+
+/** Whether stretching, or a class that is made of it, is among what the person does now. */
+export function stretchesNow({ doesNow }: Consult): boolean {
+  return doesNow.some(({ what }) => /stretch|yoga|pilates/i.test(what));
+}
+
+function hasNoWeight({
+  dumbbellsKg,
+  kettlebellsKg,
+  bottlesL,
+  barKg,
+  rucksack,
+  bands,
+}: Consult['kit']): boolean {
+  return (
+    [dumbbellsKg, kettlebellsKg, bottlesL, bands].every((things) => things.length === 0) &&
+    barKg === undefined &&
+    !rucksack
+  );
 }

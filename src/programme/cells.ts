@@ -1,14 +1,22 @@
-/** The cells of one exercise on one rung: value, words, rule, inputs, source and what decided it. */
+/**
+ * The cells of one exercise on one rung: value, words, rule, inputs, source and what decided it. One maker a cell and
+ * one for each way a number comes about, so a little long.
+ */
 import type { Slot } from '../content/library.ts';
-import type { ChangeKind } from '../dose/dose.ts';
 import type { KitLoad } from '../dose/kit.ts';
-import type { Changed, Prescribed } from '../dose/rung.ts';
+import type { GivenUp } from '../dose/minutes.ts';
+import type { Prescribed } from '../dose/rung.ts';
 import type { Source } from '../units/source.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { Way } from './phrases/dose.ts';
+import type { ChangedSince } from './changes.ts';
+import type { Why } from './firstDose.ts';
+import type { Fit } from './fit.ts';
+import type { Own } from './overrides.ts';
+import type { Pause, Way } from './phrases/dose.ts';
 import {
   daysText,
   easeText,
+  feelText,
   holdText,
   loadText,
   repetitionsText,
@@ -18,208 +26,257 @@ import {
   tempoText,
   timesText,
 } from './phrases/dose.ts';
-import { madeText } from './phrases/kit.ts';
-import { CELLS, type Cell, type CellName, type DecidedBy } from './programme.ts';
-import type { StartLoad } from './load.ts';
+import { CELLS, type Cell, type CellName } from './programme.ts';
 
 /** Everything the cells of one exercise on one rung are made of. */
 export interface CellFacts {
   readonly step: number;
   readonly slot: Slot;
+  readonly fit: Fit;
+  /** False once the ladder has gone on to a harder card. */
+  readonly isFirstCard: boolean;
+  /** With the clinician's own numbers in it, and without. */
   readonly at: Prescribed;
-  /** What the present rung changed of this exercise since the first; null where nothing did. */
-  readonly changes: readonly (Changed & { readonly change: ChangeKind })[];
-  readonly startLoad: StartLoad;
+  readonly byRule: Prescribed;
+  readonly changes: readonly ChangedSince[];
+  /** What this exercise gave up to fit the minutes. */
+  readonly gaveUp: readonly GivenUp[];
   readonly load: KitLoad | null;
-  readonly holdDecidedBy: string | null;
-  readonly fewerSetsForMinutes: boolean;
-  readonly rangeDecidedBy: DecidedBy;
+  readonly byFeel: boolean;
   readonly rangeInputs: Cell['inputs'];
-  readonly shownDeg: number | null;
-  readonly howFar: { readonly value: string | null; readonly text: string };
+  readonly hipBendDeg: number | null;
+  readonly howFar: { readonly value: string; readonly text: string };
   readonly way: Way;
+  readonly pause: Pause;
   readonly days: readonly Weekday[];
-  /** The clinician's own values; numbers are already in `at`, and `byRule` keeps what the rules said. */
-  readonly overrides: ReadonlyMap<CellName, { readonly value: number | string; readonly reason: string }>;
-  readonly byRule: ReadonlyMap<CellName, number | string | null>;
+  readonly own: Own;
 }
 
-const HOUSE: Source = { cite: 'house rules of the protocol', mark: 'choice' };
+/** All cells, in the order of CELLS. */
+export function cellsOf(facts: CellFacts): Cell[] {
+  return CELLS.map((cell) => ({
+    step: facts.step,
+    slot: facts.slot.name,
+    card: facts.at.card,
+    cell,
+    ...overridden(cell, makers[cell](facts), facts),
+  }));
+}
+
+type Said = Pick<Cell, 'value' | 'text'>;
+type Made = Said & Why;
+
+const HOUSE = (sections: string): Source => ({ cite: `house rules ${sections}`, mark: 'choice' });
 const MODEL: Source = {
-  cite: 'body model of this project, estimate; its page names the constants',
+  cite: 'cap of the stage, by the body model of this project (estimate; its page names the constants)',
   mark: 'choice',
 };
 
-export function cellsOf(facts: CellFacts): Cell[] {
-  return CELLS.map((cell) => overridden(makers[cell](facts), facts));
-}
-
-type Made = Omit<Cell, 'step' | 'slot' | 'card' | 'cell'>;
-
-const makers: Readonly<Record<CellName, (facts: CellFacts) => Cell>> = {
-  sets: (facts) =>
-    dosed(
-      facts,
-      'sets',
-      facts.at.dose.sets,
-      setsText(facts.at.dose),
-      facts.fewerSetsForMinutes
-        ? { decidedBy: 'minutes', rule: 'fewer sets, to fit the minutes there are' }
-        : {},
-    ),
+const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
+  sets: (facts) => dosed(facts, 'sets', { value: facts.at.dose.sets, text: setsText(facts.at.dose) }),
   repetitions: (facts) =>
-    dosed(facts, 'repetitions', facts.at.dose.repetitions, repetitionsText(facts.at.dose)),
+    dosed(facts, 'repetitions', { value: facts.at.dose.repetitions, text: repetitionsText(facts.at.dose) }),
   holdSeconds: (facts) =>
-    dosed(
-      facts,
-      'holdSeconds',
-      facts.at.dose.holdSeconds,
-      holdText(facts.at.dose.holdSeconds),
-      facts.holdDecidedBy === 'testedHold'
-        ? { decidedBy: 'testedSet', rule: 'share of the seconds that could be held' }
-        : {},
-    ),
-  tempo: (facts) => {
-    const { tempo, kind } = facts.at.dose;
-    if (kind === 'contacts') return dosed(facts, 'tempo', null, '');
-    const words = kind === 'hold' ? easeText(tempo) : tempoText(tempo, facts.way);
-    return dosed(facts, 'tempo', `${tempo.goSeconds}-${tempo.holdSeconds}-${tempo.backSeconds}`, words);
-  },
-  restSeconds: (facts) =>
-    dosed(
-      facts,
-      'restSeconds',
-      facts.at.dose.restSeconds,
-      restText(facts.at.dose.restSeconds, facts.at.dose.sets),
-    ),
-  loadKg: loadCell,
-  reserve: (facts) => dosed(facts, 'reserve', facts.at.dose.reserve, reserveText(facts.at.dose)),
-  hipFlexionDeg: (facts) =>
-    ranged(facts, 'hipFlexionDeg', facts.shownDeg, facts.shownDeg === null ? '' : `about ${facts.shownDeg}°`),
-  howFar: (facts) => ranged(facts, 'howFar', facts.howFar.value, facts.howFar.text),
-  timesPerDay: (facts) =>
-    dosed(facts, 'timesPerDay', facts.at.dose.timesPerDay, timesText(facts.at.dose.timesPerDay)),
-  days: (facts) =>
-    cellOf(facts, 'days', {
-      value: facts.days.join(','),
-      text: daysText(facts.days),
-      rule: 'week on one recovery clock',
-      inputs: { perWeek: facts.days.length },
-      source: HOUSE,
-      decidedBy: 'dose',
+    dosed(facts, 'holdSeconds', {
+      value: facts.at.dose.holdSeconds,
+      text: holdText(facts.at.dose.holdSeconds),
     }),
+  tempo: tempoCell,
+  restSeconds: (facts) => {
+    const { restSeconds, sets } = facts.at.dose;
+    return dosed(facts, 'restSeconds', { value: restSeconds, text: restText(restSeconds, sets) });
+  },
+  loadKg: loadCell,
+  reserve: (facts) =>
+    dosed(facts, 'reserve', { value: facts.at.dose.reserve, text: reserveText(facts.at.dose) }),
+  hipFlexionDeg: (facts) =>
+    ranged(facts, {
+      value: facts.hipBendDeg,
+      text: facts.hipBendDeg === null ? '' : `about ${facts.hipBendDeg}°`,
+    }),
+  howFar: (facts) => ranged(facts, facts.howFar),
+  timesPerDay: (facts) =>
+    dosed(facts, 'timesPerDay', {
+      value: facts.at.dose.timesPerDay,
+      text: timesText(facts.at.dose.timesPerDay),
+    }),
+  days: (facts) => ({
+    value: facts.days.join(','),
+    text: daysText(facts.days),
+    rule: 'the week on one recovery clock',
+    inputs: { perWeek: facts.days.length },
+    source: HOUSE('6'),
+    decidedBy: 'dose',
+  }),
 };
 
-/** A cell of the dose: the protocol's number, or the ladder's where a step has changed it. */
-function dosed(
-  facts: CellFacts,
-  cell: CellName,
-  value: Made['value'],
-  text: string,
-  special: Partial<Made> = {},
-): Cell {
-  const change = facts.changes.find((one) => one.change === STEP_CHANGES[cell]);
-  const stepped: Partial<Made> =
-    change === undefined
-      ? {}
-      : {
-          decidedBy: 'step',
-          rule: `step of the ladder, from ${change.from} to ${change.to}`,
-          inputs: { from: change.from, to: change.to, wished: change.wished, stoppedBy: change.stoppedBy },
-        };
-  return cellOf(facts, cell, {
-    value,
-    text,
-    rule: `dose of the slot ${facts.slot.name}`,
-    inputs: {},
-    source: facts.slot.doseSource,
-    decidedBy: 'dose',
-    ...special,
-    ...stepped,
+function tempoCell(facts: CellFacts): Made {
+  const { tempo, kind } = facts.at.dose;
+  if (kind === 'contacts') return dosed(facts, 'tempo', { value: null, text: '' });
+  return dosed(facts, 'tempo', {
+    value: `${tempo.goSeconds}-${tempo.holdSeconds}-${tempo.backSeconds}`,
+    text: kind === 'hold' ? easeText(tempo) : tempoText(tempo, facts.way, facts.pause),
   });
 }
 
-const STEP_CHANGES: Partial<Record<CellName, string>> = {
+/** A number of the dose: a step's, what the minutes left, this person's own, or the protocol's. */
+function dosed(facts: CellFacts, cell: CellName, said: Said): Made {
+  const { slot, fit } = facts;
+  const why =
+    stepWhy(facts, cell) ??
+    minutesWhy(facts, cell) ??
+    (fit.first.why as Partial<Record<CellName, Why>>)[cell];
+  return {
+    ...said,
+    ...(why ?? {
+      rule: `dose of the slot ${slot.name}`,
+      inputs: {},
+      source: slot.doseSource,
+      decidedBy: 'dose',
+    }),
+  };
+}
+
+const STEP_CHANGES: Partial<Record<CellName, ChangedSince['change']>> = {
   sets: 'sets',
   repetitions: 'repetitions',
   holdSeconds: 'hold',
   tempo: 'tempo',
   loadKg: 'load',
-  days: 'days',
+  hipFlexionDeg: 'range',
+  howFar: 'range',
 };
 
-function loadCell(facts: CellFacts): Cell {
-  const { startLoad, load, at } = facts;
-  if (startLoad.byFeel) {
-    const most = startLoad.load.loadKg;
-    return cellOf(facts, 'loadKg', {
-      value: null,
-      text: `${loadText(null, null, at.dose.reserve)}, at most ${madeText(startLoad.load.made)}`,
-      rule: startLoad.because,
-      inputs: { atMostKg: most, reserve: at.dose.reserve },
-      source: HOUSE,
-      decidedBy: 'dose',
-    });
-  }
-  return dosed(
-    facts,
-    'loadKg',
-    at.loadKg,
-    load === null ? loadText(at.loadKg, null, null) : madeText(load.made),
-    {
-      rule: startLoad.because,
-      inputs: startLoad.inputs,
-      source:
-        startLoad.decidedBy === 'dose'
-          ? facts.slot.doseSource
-          : {
-              cite: 'repetitions to failure by the clinic formula (secondary pages), house rules 4',
-              mark: 'secondary',
-            },
-      decidedBy: startLoad.decidedBy,
-    },
-  );
-}
-
-function ranged(
-  facts: CellFacts,
-  cell: 'hipFlexionDeg' | 'howFar',
-  value: Made['value'],
-  text: string,
-): Cell {
-  const opened = facts.changes.some(({ change }) => change === 'range');
-  return cellOf(facts, cell, {
-    value,
-    text,
-    rule: rangeRule(facts, opened),
-    inputs: facts.rangeInputs,
-    source: facts.rangeDecidedBy === 'dose' ? HOUSE : MODEL,
-    decidedBy: opened ? 'step' : facts.rangeDecidedBy,
-  });
-}
-
-function rangeRule({ at, rangeDecidedBy }: CellFacts, opened: boolean): string {
-  if (opened) return 'range opened by a step of the ladder, within the caps';
-  if (at.rangeDeg === null) return 'done in full: every limit holds along it';
-  return rangeDecidedBy === 'dose'
-    ? 'the whole range of the card: every limit holds along it'
-    : 'smallest of the cap, the model and what hurt, rounded to the gentle end';
-}
-
-function cellOf({ step, slot, at }: CellFacts, cell: CellName, made: Made): Cell {
-  return { step, slot: slot.name, card: at.card, cell, ...made };
-}
-
-function overridden(cell: Cell, { overrides, byRule }: CellFacts): Cell {
-  const own = overrides.get(cell.cell);
-  if (own === undefined) return cell;
-  const words = typeof own.value === 'string' ? { value: own.value, text: own.value } : {};
+function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
+  const change = changes.find((one) => one.change === STEP_CHANGES[cell]);
+  if (change === undefined) return null;
+  const { from, to, eased, wished, stoppedBy } = change;
   return {
-    ...cell,
+    rule: `${eased ? 'taken down by a step of the ladder' : 'step of the ladder'}, from ${from} to ${to}`,
+    inputs: eased ? { from, to } : { from, to, wished, stoppedBy },
+    source: HOUSE('4'),
+    decidedBy: 'step',
+  };
+}
+
+function minutesWhy({ gaveUp }: CellFacts, cell: CellName): Why | null {
+  const cut = gaveUp.find(({ what }) => what === cell);
+  return cut === undefined
+    ? null
+    : {
+        rule: `less, to fit the minutes there are: ${cut.to} instead of ${cut.from}`,
+        inputs: { byRule: cut.from },
+        source: HOUSE('4'),
+        decidedBy: 'minutes',
+      };
+}
+
+function loadCell(facts: CellFacts): Made {
+  const { fit, load, byFeel, at, isFirstCard, slot } = facts;
+  const { load: start } = fit;
+  const { rule, inputs, source, decidedBy } = {
+    rule: start.because,
+    inputs: start.inputs,
+    source: start.source ?? slot.doseSource,
+    decidedBy: start.decidedBy,
+  };
+  if (byFeel)
+    return {
+      value: null,
+      text: feelText(at.dose.reserve, start.decidedBy === 'dose' ? null : start.load.made),
+      rule,
+      inputs: { ...inputs, reserve: at.dose.reserve },
+      source,
+      decidedBy,
+    };
+  const said = { value: at.loadKg, text: loadText(at.loadKg, load?.made ?? null) };
+  const stepped = stepWhy(facts, 'loadKg');
+  if (stepped !== null) return { ...said, ...stepped };
+  if (!isFirstCard && at.loadKg > 0) {
+    const carried = 'carried on from the easier exercise, no heavier';
+    return { ...said, rule: carried, inputs: {}, source: HOUSE('4'), decidedBy: 'step' };
+  }
+  return { ...said, rule, inputs, source, decidedBy };
+}
+
+function ranged(facts: CellFacts, said: Said): Made {
+  const { fit, at, rangeInputs } = facts;
+  const stepped = stepWhy(facts, 'hipFlexionDeg');
+  if (stepped !== null) return { ...said, ...stepped, inputs: { ...rangeInputs, ...stepped.inputs } };
+  if (at.rangeDeg === null)
+    return {
+      ...said,
+      rule: 'done in full: every limit holds along it',
+      inputs: rangeInputs,
+      source: HOUSE('3'),
+      decidedBy: 'dose',
+    };
+  const { rangeDecidedBy } = fit;
+  return {
+    ...said,
+    ...RANGE_WHY[rangeDecidedBy as keyof typeof RANGE_WHY],
+    inputs: rangeInputs,
+    decidedBy: rangeDecidedBy,
+  };
+}
+
+const SMALLEST = 'smallest of the cap, the model and what hurt, rounded to the gentle end';
+
+/** By what decided the range at the first step. */
+const RANGE_WHY = {
+  hipFlexion: {
+    rule: SMALLEST,
+    source: { cite: 'hip bend cap of the stage, house rules 3', mark: 'choice' },
+  },
+  compression: { rule: SMALLEST, source: MODEL },
+  tension: { rule: SMALLEST, source: MODEL },
+  demand: { rule: SMALLEST, source: MODEL },
+  provokedAngle: { rule: `${SMALLEST}; here the angle that hurt, less the margin`, source: HOUSE('3') },
+  testedSet: { rule: 'no further than the set that was tested with this load', source: HOUSE('3 and 4') },
+  kit: { rule: 'the highest step in the house that every limit admits', source: HOUSE('3') },
+  dose: { rule: 'the whole range of the card: every limit holds along it', source: HOUSE('3') },
+} as const;
+
+function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg }: CellFacts): Made {
+  // The landmark follows the clinician's degrees.
+  const entry = own.get(cell) ?? (cell === 'howFar' ? own.get('hipFlexionDeg') : undefined);
+  if (entry === undefined) return made;
+  const words =
+    typeof entry.value === 'string' && !made.text.startsWith(entry.value)
+      ? wordsOf(cell, entry.value, made)
+      : {};
+  return {
+    ...made,
     ...words,
-    rule: `clinician: ${own.reason}`,
-    inputs: { ...cell.inputs, byRule: byRule.get(cell.cell) ?? null },
-    source: { cite: `the clinician's own entry: ${own.reason}`, mark: 'choice' },
+    rule: `clinician: ${entry.reason}`,
+    inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, hipBendDeg) },
+    source: { cite: `the clinician's own entry: ${entry.reason}`, mark: 'choice' },
     decidedBy: 'clinician',
   };
+}
+
+// Days and a tempo in seconds are put in words like any other; what is written in words stands as it is.
+function wordsOf(cell: CellName, value: string, made: Made): Partial<Said> {
+  if (cell === 'days' || (cell === 'tempo' && made.value === value)) return {};
+  return { value, text: value };
+}
+
+function byRuleOf(
+  cell: CellName,
+  { dose, loadKg, rangeDeg, daysPerWeek }: Prescribed,
+  hipBendDeg: number | null,
+) {
+  switch (cell) {
+    case 'loadKg':
+      return loadKg;
+    case 'hipFlexionDeg':
+    case 'howFar':
+      return rangeDeg ?? hipBendDeg;
+    case 'days':
+      return daysPerWeek;
+    case 'tempo':
+      return `${dose.tempo.goSeconds}-${dose.tempo.holdSeconds}-${dose.tempo.backSeconds}`;
+    default:
+      return dose[cell];
+  }
 }

@@ -19,14 +19,14 @@ export interface Chosen {
 
 /** Needed slots are filled before the others, so that room goes to them; the session keeps the protocol's order. */
 export function chooseCards(person: Person, bounds: Bounds): Chosen {
-  const { slots, maxExercises } = bounds.stage;
+  const { slots } = bounds.stage;
   const choices: Choice[] = [];
   const passedOver: PassedOver[] = [];
   const empty: Slot[] = [];
   for (const slot of [...slots.filter(({ needed }) => needed), ...slots.filter(({ needed }) => !needed)]) {
-    const room = roomFor(slot, person, maxExercises);
-    if (choices.filter((choice) => choice.slot.when === slot.when).length >= room) {
-      passedOver.push(...slot.cards.map((id) => passed(person, id, slot, bounds, slotFull(room))));
+    const full = noRoomFor(slot, choices, person, bounds);
+    if (full !== null) {
+      passedOver.push(...slot.cards.map((id) => passed(person, id, slot, bounds, full)));
       continue;
     }
     const filled = fill(slot, choices, person, bounds);
@@ -38,9 +38,21 @@ export function chooseCards(person: Person, bounds: Bounds): Chosen {
   return { choices, passedOver, empty };
 }
 
-/** Work for the days between does not crowd a session, but stays small on its own. */
-function roomFor({ when }: Slot, { protocol }: Person, maxExercises: number): number {
-  return when === 'session' ? maxExercises : protocol.limits.besideSession.value;
+/** House rules 4: so many exercises on a session day, daily work counted. What is done beside sessions stays small on its own. */
+function noRoomFor(
+  { when }: Slot,
+  before: readonly Choice[],
+  { protocol }: Person,
+  { stage }: Bounds,
+): Obstacle | null {
+  const count = (...kinds: readonly Slot['when'][]) =>
+    before.filter(({ slot }) => kinds.includes(slot.when)).length;
+  const most = protocol.limits.besideSession.value;
+  if (when !== 'between' && count('session', 'daily') >= stage.maxExercises)
+    return slotFull(stage.maxExercises, 'a session day');
+  if (when !== 'session' && count(when) >= most)
+    return slotFull(most, when === 'daily' ? 'the work of every day' : 'the days between');
+  return null;
 }
 
 function fill(
@@ -88,15 +100,19 @@ function tooMuchSqueeze(
   };
 }
 
-function slotFull(room: number): Obstacle {
-  return {
-    limit: 'slotFull',
-    value: room,
-    because: `there are already ${room} exercises of its kind of day`,
-  };
+function slotFull(most: number, where: string): Obstacle {
+  const there = most === 1 ? 'is already 1 exercise' : `are already ${most} exercises`;
+  return { limit: 'slotFull', value: most, because: `there ${there} for ${where}` };
 }
 
-function passed(person: Person, id: string, slot: Slot, { name }: Bounds, obstacle: Obstacle): PassedOver {
+/** A card that was passed over, with what stood against it. */
+export function passed(
+  person: Person,
+  id: string,
+  slot: Slot,
+  { name }: Bounds,
+  obstacle: Obstacle,
+): PassedOver {
   return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...obstacle };
 }
 

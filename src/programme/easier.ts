@@ -1,51 +1,25 @@
-/** The easier numbers of the present step, for after a flare or two bad mornings. */
+/** The easier numbers of the present step, for after a flare, two bad mornings or missed days. */
 import { easeBack } from '../dose/easeBack.ts';
-import { landmarks } from '../mechanics/landmark.ts';
-import { stretchFrom } from '../mechanics/sweep.ts';
-import { distanceTo, isPosed } from './model.ts';
+import { howFar } from './howFar.ts';
 import type { Person } from './person.ts';
-import { doseWords } from './phrases/dose.ts';
-import { madeText } from './phrases/kit.ts';
-import { landmarkText } from './phrases/landmarks.ts';
-import type { Prescription } from './prescribe.ts';
-import type { Session } from './session.ts';
+import { doseWords, loadText } from './phrases/dose.ts';
+import { loadOf, type Prescription } from './prescribe.ts';
 
 /** Exercise, dose, weight and how far, a row each. */
-export function easierRows(
-  session: Session,
-  prescriptions: readonly Prescription[],
-  person: Person,
-): string[][] {
+export function easierRows(prescriptions: readonly Prescription[], person: Person): string[][] {
   const { setsFactor, loadFactor, rangeLessDeg } = person.protocol.easeBack;
   const rules = {
     setsFactor: setsFactor.value,
     loadFactor: loadFactor.value,
     rangeLessDeg: rangeLessDeg.value,
   };
-  return prescriptions.map((one, index) => {
-    const { at, card, choice } = one;
-    const exercise = session.exercises[index];
-    const ladderCard = exercise?.cards.find((candidate) => candidate.card === at.card);
+  return prescriptions.map(({ exercise, card, at, byFeel, howFar: now }) => {
+    const ladderCard = exercise.ladder.cards.find((one) => one.card === card.id);
     const easier = ladderCard === undefined ? at : easeBack(at, ladderCard, rules);
-    const load = choice.fit.loads.find(({ loadKg }) => loadKg === easier.loadKg);
-    const weight = choice.fit.load.byFeel ? 'a lighter one' : load === undefined ? '-' : madeText(load.made);
-    return [card.title, doseWords(easier.dose), weight, farText(one, easier.rangeDeg, easier.loadKg, person)];
+    const weight = byFeel
+      ? 'a lighter one than last time'
+      : loadText(easier.loadKg, loadOf({ card, at: easier }, person)?.made ?? null);
+    const [far] = easier.rangeDeg === at.rangeDeg ? now : howFar(card, easier, person).texts;
+    return [card.title, doseWords(easier.dose), weight, far ?? ''];
   });
-}
-
-function farText(
-  { card, at, howFar }: Prescription,
-  rangeDeg: number | null,
-  loadKg: number,
-  { body, model }: Person,
-): string {
-  if (!isPosed(card) || rangeDeg === at.rangeDeg) return howFar[0] ?? 'as now';
-  const gentleEnd = model.gentleEnd(card);
-  const [first] = landmarks(
-    card.movement,
-    body,
-    loadKg,
-    stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd)),
-  );
-  return first === undefined ? 'as now' : landmarkText(first);
 }

@@ -8,13 +8,14 @@ import type { CellName, Exercise } from './programme.ts';
 /** Facts that stand beside the big dose; how far stands with the picture. */
 const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve', 'timesPerDay', 'days'];
 
+/** In the order of the session; one entry for each prescription. */
 export function exercisesOf(prescriptions: readonly Prescription[], { consult }: Person): Exercise[] {
-  return prescriptions.map(({ card, choice, at, cells, howFar, picture }) => {
+  return prescriptions.map(({ card, exercise, at, cells, howFar, picture }) => {
     const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
     return {
       card: card.id,
       title: card.title,
-      slot: choice.slot.name,
+      slot: exercise.slot.name,
       side,
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose),

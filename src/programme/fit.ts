@@ -1,18 +1,20 @@
-/** One card fitted to one person: the load it starts with and how far it goes, or what stands against it. */
+/** One card fitted to one person: its first dose, the load it starts with, how far it goes, or what stands against it. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
 import type { KitLoad } from '../dose/kit.ts';
-import type { RangeDecision } from '../mechanics/range.ts';
-import { loadsFor, startLoad, type StartLoad } from './load.ts';
-import type { Limit } from '../mechanics/cap.ts';
 import type { RefusedLoad } from '../mechanics/fit.ts';
+import type { RangeDecision } from '../mechanics/range.ts';
+import { barredText } from './barred.ts';
+import { firstDose, type FirstDose } from './firstDose.ts';
+import { loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { obstacleTo, type Obstacle } from './obstacle.ts';
-import type { Bounds, Person } from './person.ts';
+import { decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
 import { rangeSettings, stepHeightsM } from './rangeSettings.ts';
 
 export interface Fit {
   readonly card: ExerciseCard;
+  readonly first: FirstDose;
   readonly load: StartLoad;
   /** Loads the ladder may use, ascending. */
   readonly loads: readonly KitLoad[];
@@ -25,35 +27,25 @@ export interface Fit {
   readonly compressionBw: number | null;
 }
 
+/** The card at the first step of a stage, or the first thing that stands against it. */
 export function fitCard(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): Fit | Obstacle {
   const obstacle = obstacleTo(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;
-  return isPosed(card) ? fitPosed(card, slot, person, bounds) : fitUnposed(card, person);
+  const first = firstDose(slot, card, person);
+  if ('limit' in first) return first;
+  return isPosed(card) ? fitPosed(card, slot, first, person, bounds) : fitUnposed(card, first);
 }
 
-export function isObstacle(answer: Fit | Obstacle): answer is Obstacle {
+export function isObstacle(answer: object): answer is Obstacle {
   return 'limit' in answer;
 }
 
-/** The name a decided range goes by in a cell. */
-export function decidedByOf(decision: RangeDecision, { byProvokedAngle }: Bounds): DecidedBy {
-  if (decision === 'full' || decision === 'pose') return 'dose';
-  return decision === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : decision;
-}
-
-function fitUnposed(card: ExerciseCard, person: Person): Fit {
-  const loads = loadsFor(card, person);
-  const load = loads[0] as KitLoad;
+function fitUnposed(card: ExerciseCard, first: FirstDose): Fit {
   return {
     card,
-    load: {
-      load,
-      byFeel: false,
-      decidedBy: 'dose',
-      because: 'the card has no pose and carries no weight',
-      inputs: {},
-    },
-    loads: [load],
+    first,
+    load: NO_WEIGHT,
+    loads: [NOTHING],
     rangeDeg: null,
     settingsDeg: [],
     rangeDecidedBy: 'dose',
@@ -61,45 +53,34 @@ function fitUnposed(card: ExerciseCard, person: Person): Fit {
   };
 }
 
-function fitPosed(card: PosedCard, slot: Slot, person: Person, bounds: Bounds): Fit | Obstacle {
+function fitPosed(
+  card: PosedCard,
+  slot: Slot,
+  first: FirstDose,
+  person: Person,
+  bounds: Bounds,
+): Fit | Obstacle {
   const settings = rangeSettings(card, person);
   const settingsDeg = settings.map(({ deg }) => deg);
+  const wanted = startLoad(card, slot, person, bounds, settings);
+  if (isObstacle(wanted)) return wanted;
   const loads = loadsFor(card, person);
-  const nothing = loads[0] as KitLoad;
-  const bare = fitAt(card, [nothing], settingsDeg, person, bounds);
-  if ('refused' in bare) return obstacleFrom(bare.refused, bounds);
-  // A tested set counts at the range that will be used, which no load makes wider than that without one.
-  const wanted = startLoad(card, slot, person, bounds, bare.rangeDeg);
-  const found = wanted.byFeel
-    ? ceilingFit(bare, card, loads, settingsDeg, person, bounds)
-    : fitAt(
-        card,
-        loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg),
-        settingsDeg,
-        person,
-        bounds,
-      );
-  if ('refused' in found) return obstacleFrom(found.refused, bounds);
-  const { load, rangeDeg, decision } = found;
-  const swept = person.model.sweepTo(card, rangeDeg, load.loadKg, card.tempo);
+  const upToWanted = wanted.byFeel
+    ? [wanted.load]
+    : loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
+  const found = fitAt(card, upToWanted, settingsDeg, wanted.testedToDeg, person, bounds);
+  if ('barredBy' in found) return barredText(found, bounds);
+  const { load, rangeDeg } = found;
+  const swept = person.model.sweepTo(card, rangeDeg, load.loadKg, first.dose.tempo);
   const margin = card.movement.supports.length > 1 ? bounds.caps.supportMargin : 1;
-  const lighter = !wanted.byFeel && load.loadKg < wanted.load.loadKg;
   return {
     card,
-    load: {
-      ...wanted,
-      load,
-      byFeel: wanted.byFeel && load.loadKg > 0,
-      decidedBy: lighter ? 'kit' : wanted.decidedBy,
-      because: lighter
-        ? `${wanted.because}; lighter, so that it can be lifted and enough of the movement is left`
-        : wanted.because,
-    },
+    first,
+    load: lightened(wanted, found, bounds),
     loads: wanted.byFeel ? [load] : loads,
     rangeDeg,
     settingsDeg,
-    rangeDecidedBy:
-      rangeDeg === null || rangeDeg === settingsDeg.at(-1) ? 'dose' : decidedByOf(decision, bounds),
+    rangeDecidedBy: rangeDeg === settingsDeg.at(-1) ? 'dose' : found.rangeDecidedBy,
     compressionBw: swept === null ? null : margin * swept.peak.compressionBw,
   };
 }
@@ -107,11 +88,9 @@ function fitPosed(card: PosedCard, slot: Slot, person: Person, bounds: Bounds): 
 interface FoundFit {
   readonly load: KitLoad;
   readonly rangeDeg: number | null;
-  readonly decision: RangeDecision;
-}
-
-interface Refused {
-  readonly refused: RefusedLoad;
+  readonly rangeDecidedBy: DecidedBy;
+  /** What refused the next heavier load; null when none was refused. */
+  readonly heavier: RefusedLoad | null;
 }
 
 /** The heaviest of the loads that leaves a useful range, rounded to the gentle end; the last refusal when none does. */
@@ -119,25 +98,39 @@ function fitAt(
   card: PosedCard,
   loads: readonly KitLoad[],
   settingsDeg: readonly number[],
+  testedToDeg: number | null,
   { model, consult, protocol }: Person,
-  { caps }: Bounds,
-): FoundFit | Refused {
+  bounds: Bounds,
+): FoundFit | RefusedLoad {
   const graded = settingsDeg.length > 0;
   const answer = model.fit(graded ? card : inFull(card), {
     loadsKgDescending: loads.map(({ loadKg }) => loadKg).toReversed(),
-    caps,
+    caps: bounds.caps,
     leastFraction: protocol.limits.leastRange.value,
     stepHeightsM: stepHeightsM(consult.kit),
     pickUpHeightM: card.pickUpHeightM,
   });
-  if (!answer.admitted) return { refused: answer.refused.at(-1) as RefusedLoad };
+  if (!answer.admitted) return answer.refused.at(-1) as RefusedLoad;
   const { range, loadKg } = answer;
   const load = loads.find((one) => one.loadKg === loadKg) as KitLoad;
-  if (!graded) return { load, rangeDeg: null, decision: 'full' };
-  const rangeDeg = settingsDeg.findLast((deg) => deg <= range.hipFlexionDeg + 1e-6);
-  return rangeDeg === undefined
-    ? { refused: { loadKg, barredBy: range.decidedBy === 'full' ? 'pose' : range.decidedBy, where: 'range' } }
-    : { load, rangeDeg, decision: range.decidedBy };
+  const heavier = answer.refused.at(-1) ?? null;
+  if (!graded) return { load, rangeDeg: null, rangeDecidedBy: 'dose', heavier };
+  const byTest = testedToDeg !== null && testedToDeg < range.hipFlexionDeg;
+  const farDeg = byTest ? testedToDeg : range.hipFlexionDeg;
+  const rangeDeg = settingsDeg.findLast((deg) => deg <= farDeg + DUST_DEG);
+  if (rangeDeg === undefined) return { loadKg, barredBy: barOf(range.decidedBy), where: 'range' };
+  return {
+    load,
+    rangeDeg,
+    rangeDecidedBy: byTest ? 'testedSet' : decidedByOf(range.decidedBy, bounds),
+    heavier,
+  };
+}
+
+const DUST_DEG = 1e-6;
+
+function barOf(decision: RangeDecision): RefusedLoad['barredBy'] {
+  return decision === 'full' ? 'pose' : decision;
 }
 
 /** What cannot be graded by hip bend is done in full or not at all. */
@@ -145,59 +138,13 @@ function inFull(card: PosedCard): PosedCard {
   return { ...card, id: `${card.id} in full`, movement: { ...card.movement, range: 'fixed' } };
 }
 
-/** Felt for, the weight is a ceiling: the range comes first, and no weight may narrow it. */
-function ceilingFit(
-  bare: FoundFit,
-  card: PosedCard,
-  loads: readonly KitLoad[],
-  settingsDeg: readonly number[],
-  person: Person,
-  bounds: Bounds,
-): FoundFit {
-  const heaviest = loads
-    .slice(1)
-    .toReversed()
-    .map((load) => fitAt(card, [load], settingsDeg, person, bounds));
-  return (
-    heaviest.find((fit): fit is FoundFit => 'load' in fit && (fit.rangeDeg ?? 0) >= (bare.rangeDeg ?? 0)) ??
-    bare
-  );
-}
-
-function obstacleFrom({ barredBy, where }: RefusedLoad, bounds: Bounds): Obstacle {
-  if (barredBy === 'step')
-    return {
-      limit: 'kit',
-      value: 'step',
-      because: 'there is no step of a height that the card can use and the caps admit',
-    };
-  const { value, text } = capText(barredBy, bounds);
-  const what =
-    where === 'lift' ? 'lifting the weight into place is not admitted' : 'too little of it is admitted';
+function lightened(wanted: StartLoad, { load, heavier }: FoundFit, bounds: Bounds): StartLoad {
+  if (load.loadKg >= wanted.load.loadKg || heavier === null) return { ...wanted, load };
+  const { because } = barredText(heavier, bounds);
   return {
-    limit: barredBy === 'pose' ? 'pose' : decidedByOf(barredBy, bounds),
-    value,
-    because: `${what} (${text})`,
+    ...wanted,
+    load,
+    decidedBy: decidedByOf(heavier.barredBy, bounds),
+    because: `${wanted.because}; lighter, for at ${heavier.loadKg} kg ${because}`,
   };
-}
-
-function capText(
-  barredBy: Limit | 'pose' | 'full',
-  { caps, byProvokedAngle }: Bounds,
-): { value: number | null; text: string } {
-  switch (barredBy) {
-    case 'hipFlexion':
-      return {
-        value: caps.hipFlexionDeg,
-        text: `hip bend at most ${caps.hipFlexionDeg}°${byProvokedAngle ? ', below what hurt' : ''}`,
-      };
-    case 'compression':
-      return { value: caps.compressionBw, text: `squeeze at most ${caps.compressionBw} body weights` };
-    case 'tension':
-      return { value: caps.tensionBw, text: `pull at most ${caps.tensionBw} body weights` };
-    case 'demand':
-      return { value: caps.demand, text: `strength asked for at most ${caps.demand}` };
-    default:
-      return { value: null, text: 'the pose cannot be held by this body' };
-  }
 }

@@ -1,155 +1,152 @@
 /** The weight a card starts with: from a tested set, as the kit can make it, never an invented number. */
-import type { Slot } from '../content/library.ts';
-import type { Tempo } from '../dose/dose.ts';
+import type { ExerciseCard, Slot } from '../content/library.ts';
 import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../dose/kit.ts';
-import { loadFor, type LoadAnswer } from '../dose/load.ts';
-import type { TestedSet } from '../dose/tested.ts';
+import type { Source } from '../units/source.ts';
+import { countUntil, type PosedCard } from './model.ts';
+import type { Obstacle } from './obstacle.ts';
+import { decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
-import type { PosedCard } from './model.ts';
-import { painfulSide, type Bounds, type Person } from './person.ts';
-import type { ExerciseCard } from '../content/library.ts';
+import type { RangeSetting } from './rangeSettings.ts';
+import { leastFrom, testedAnswers, type Usable } from './tested.ts';
 
-/** `byFeel`: nothing was tested, so the reserve decides, up to `load`. */
+/** What a card is loaded with at the first step. */
 export interface StartLoad {
+  /** The load; where it is felt for, the most that the stage admits over the whole movement. */
   readonly load: KitLoad;
+  /** Nothing was tested with this card, so the repetitions in hand decide, up to `load`. */
   readonly byFeel: boolean;
-  readonly decidedBy: Extract<DecidedBy, 'testedSet' | 'kit' | 'dose'>;
+  /** The hip bend to which the set was tested, degrees: the load is not used beyond it. Null where nothing says so. */
+  readonly testedToDeg: number | null;
+  readonly decidedBy: DecidedBy;
   readonly because: string;
   readonly inputs: Readonly<Record<string, number | string | null>>;
+  /** Null: that of the slot's dose. */
+  readonly source: Source | null;
 }
+
+export const NOTHING: KitLoad = { loadKg: 0, made: { thing: 'nothing' } };
 
 const THINGS: readonly Thing[] = ['dumbbell', 'kettlebell', 'bar', 'bottles', 'rucksack', 'band'];
 
 /** Every load the kit makes for this card, ascending from nothing; only nothing for a card that carries no weight. */
-export function loadsFor(card: ExerciseCard, person: Person): readonly KitLoad[] {
+export function loadsFor(card: ExerciseCard, { consult, clinic, effects }: Person): readonly KitLoad[] {
   const place = card.movement?.loadAt;
-  const nothing: KitLoad = { loadKg: 0, made: { thing: 'nothing' } };
-  if (place === undefined || person.effects.lightHolds.length > 0) return [nothing];
+  if (place === undefined || effects.lightHolds.length > 0) return [NOTHING];
   const asked = THINGS.filter((thing) => (card.equipment as readonly string[]).includes(thing));
-  const { dumbbellsUsedInPairs, bandNewtons } = person.clinic.defaults;
+  const { dumbbellsUsedInPairs, bandNewtons } = clinic.defaults;
   const use = { inPairs: dumbbellsUsedInPairs, bandNewtons, only: asked.length > 0 ? asked : null };
-  return loadsFromKit(person.consult.kit, place, use);
+  return loadsFromKit(consult.kit, place, use);
 }
 
-/** The load at the start of the stage's ladder. `rangeDeg`: the range it will be used at, as far as known. */
+/** A card without a pose carries nothing. */
+export const NO_WEIGHT = without('dose', 'the card carries no weight');
+
+/**
+ * The load at the start of the stage's ladder, or what stands against the card: that its tested set leaves nothing to
+ * take off. `settings`: what the card can be set to, ascending. It knows no cap, so that tightening one
+ * never brings another set into play.
+ */
 export function startLoad(
   card: PosedCard,
   slot: Slot,
   person: Person,
-  { stage }: Bounds,
-  rangeDeg: number | null,
-): StartLoad {
+  bounds: Bounds,
+  settings: readonly RangeSetting[],
+): StartLoad | Obstacle {
+  const { stage } = bounds;
+  const settingsDeg = settings.map(({ deg }) => deg);
+  const tested = testedAnswers(card, slot, person, stage, settingsDeg);
+  const tooMuch = tested.find((one) => one.kind === 'tooMuch');
+  if (tooMuch !== undefined)
+    return { limit: 'testedSet', value: tooMuch.set.repetitions, because: tooMuch.because };
+  if (card.movement.loadAt === undefined) return NO_WEIGHT;
+  if (person.effects.lightHolds.length > 0)
+    return without('dose', 'the screen allows light holds only, without a weight', HOUSE_SCREEN);
   const loads = loadsFor(card, person);
-  const nothing = loads[0] as KitLoad;
-  const bare = (because: string): StartLoad => ({
-    load: nothing,
-    byFeel: false,
-    decidedBy: 'dose',
-    because,
-    inputs: {},
-  });
-  if (card.movement.loadAt === undefined) return bare('the card carries no weight');
-  if (loads.length === 1) return bare('no weight for it in the house, or none allowed');
-  const tested = usableSets(card, person);
-  if (tested.length === 0) {
-    return stage.loadLimit === 'none' && slot.dose.repetitions !== null
-      ? {
-          load: loads.at(-1) as KitLoad,
-          byFeel: true,
-          decidedBy: 'dose',
-          because: 'nothing tested with this card: the reserve decides',
-          inputs: {},
-        }
-      : bare('nothing tested with this card, and the stage goes no higher than what was tested');
-  }
-  const answers = tested.map((set) => ({
-    set,
-    kg: kgFrom(set, card, slot, person, stage.loadLimit === 'none' ? null : set.loadKg, rangeDeg),
-  }));
-  const least = answers.reduce((low, next) => (next.kg.loadKg < low.kg.loadKg ? next : low));
-  const load = roundDownToKit(least.kg.loadKg, loads) ?? nothing;
+  if (loads.length === 1) return without('kit', 'there is no weight for it in the house');
+  const usable = tested.filter((one) => one.kind === 'usable');
+  if (usable.length > 0) return fromTested(leastFrom(usable), loads, person.clinic);
+  if (tested.length > 0)
+    return without('testedSet', tested.map(({ because }) => because).join('; '), HOUSE_LOADS);
+  if (stage.loadLimit !== 'none' || slot.dose.repetitions === null || person.effects.under18)
+    return without('testedSet', 'nothing tested with this card, so no weight yet', HOUSE_LOADS);
+  return byFeel(card, loads, settings, person, bounds);
+}
+
+function fromTested(
+  { set, loadKg, by, because, testedToDeg }: Usable,
+  loads: readonly KitLoad[],
+  { defaults }: Person['clinic'],
+): StartLoad {
+  const load = roundDownToKit(loadKg, loads) ?? NOTHING;
+  const byFormula = by === 'kilograms' || by === 'hipMoment';
   return {
     load,
     byFeel: false,
-    decidedBy: Math.abs(load.loadKg - least.kg.loadKg) < 1e-9 ? 'testedSet' : 'kit',
-    because: least.kg.because,
+    testedToDeg,
+    decidedBy: Math.abs(load.loadKg - loadKg) < 1e-9 ? 'testedSet' : 'kit',
+    because,
     inputs: {
-      testedKg: least.set.loadKg,
-      testedRepetitions: least.set.repetitions,
-      testedReserve: least.set.reserve,
-      byRuleKg: Math.round(least.kg.loadKg * 100) / 100,
+      testedKg: set.loadKg,
+      testedRepetitions: set.repetitions,
+      testedReserve: set.reserve,
+      testedToDeg: set.rangeDeg ?? null,
+      byRuleKg: Math.round(loadKg * 100) / 100,
     },
+    source: byFormula
+      ? {
+          cite: `${FORMULA_WORDS[defaults.oneRepetitionMaximum]}; of kilograms and hip moment the lower`,
+          mark: 'secondary',
+        }
+      : HOUSE_LOADS,
   };
 }
 
-// A leg exercise counts on the side it was tested on; the painful side is what is loaded for.
-function usableSets(card: PosedCard, { consult, protocol }: Person): TestedSet[] {
-  const all = consult.testedSets.filter(
-    (set) => set.card === card.id && set.pain <= protocol.limits.testPainAtMost.value,
-  );
-  const side = painfulSide(consult);
-  const own = card.legs === 'together' ? all : all.filter((set) => set.side === side);
-  return own.map(({ loadKg, repetitions, reserve, rangeDeg, tempo, pain }) => ({
-    loadKg,
-    repetitions,
-    reserve,
-    rangeDeg: rangeDeg ?? null,
-    tempo:
-      tempo === undefined ? null : { goSeconds: tempo.go, holdSeconds: tempo.hold, backSeconds: tempo.back },
-    pain,
-  }));
-}
+const FORMULA_WORDS = {
+  epley: 'Epley 1985, as handbooks give it',
+  brzycki: 'Brzycki 1993, as handbooks give it',
+} as const;
 
-function kgFrom(
-  set: TestedSet,
+/**
+ * The heaviest load that every cap but that of the hip bend admits over the card's whole movement, so that it holds at
+ * every range the ladder may open; and that the caps admit lifting. No cap that is tightened ever raises it.
+ */
+function byFeel(
   card: PosedCard,
-  slot: Slot,
-  person: Person,
-  atMostKg: number | null,
-  rangeDeg: number | null,
-): { loadKg: number; because: string } {
-  const { repetitions, reserve } = slot.dose;
-  // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
-  if (repetitions === null) return { loadKg: set.loadKg, because: 'the load that was held in the test' };
-  const tempo = slot.dose.tempo ?? card.tempo;
-  const { limits } = person.protocol;
-  const answer = loadFor(
-    set,
-    { repetitions, reserve: reserve ?? 0, rangeDeg, tempo, atMostKg },
-    {
-      formula: person.clinic.defaults.oneRepetitionMaximum,
-      painAtMost: limits.testPainAtMost.value,
-      capacityAbove: limits.capacityAbove.value,
-      maximumAllowed: !person.effects.under18,
-    },
-    momentPair(set, card, person, rangeDeg, tempo),
-  );
-  return 'loadKg' in answer
-    ? { loadKg: answer.loadKg, because: becauseOf(answer) }
-    : { loadKg: 0, because: `the tested set gives no load (${answer.why.rule})` };
-}
-
-function momentPair(
-  set: TestedSet,
-  card: PosedCard,
+  loads: readonly KitLoad[],
+  settings: readonly RangeSetting[],
   { model }: Person,
-  rangeDeg: number | null,
-  tempo: Tempo,
-) {
-  const at = (loadKg: number) =>
-    model.sweepTo(card, set.rangeDeg ?? rangeDeg, loadKg, tempo)?.peak.hipMomentNm;
-  const [unloadedNm, testedNm] = [at(0), at(set.loadKg)];
-  return unloadedNm === undefined || testedNm === undefined ? null : { unloadedNm, testedNm };
+  bounds: Bounds,
+): StartLoad {
+  const loadsKg = loads.map(({ loadKg }) => loadKg);
+  const lifted = countUntil(loadsKg, (loadKg) => model.liftBarredBy(card, loadKg, bounds.caps) !== null);
+  const inFull = model.heaviestInFull(
+    card,
+    loadsKg.slice(0, lifted),
+    { ...bounds.caps, hipFlexionDeg: null },
+    settings.flatMap(({ stepM }) => stepM ?? []).slice(-1),
+  );
+  const load = loads.find(({ loadKg }) => loadKg === inFull.loadKg) ?? NOTHING;
+  const next = loads[lifted];
+  const barredBy =
+    inFull.barredBy ?? (next === undefined ? null : model.liftBarredBy(card, next.loadKg, bounds.caps));
+  const felt = load.loadKg > 0;
+  return {
+    load,
+    byFeel: felt,
+    testedToDeg: null,
+    decidedBy: barredBy === null ? 'dose' : decidedByOf(barredBy, bounds),
+    because: felt
+      ? 'nothing tested with this card: it is felt for, by the repetitions in hand'
+      : 'nothing tested with this card, and no weight is admitted over the whole movement',
+    inputs: { atMostKg: load.loadKg, heaviestInTheHouseKg: loads.at(-1)?.loadKg ?? 0 },
+    source: HOUSE_LOADS,
+  };
 }
 
-function becauseOf(answer: Extract<LoadAnswer, { loadKg: number }>): string {
-  const { decidedBy, testedToFailure, wantedToFailure, byKilogramsKg, byHipMomentKg } = answer.why;
-  const two = (kg: number | null) => (kg === null ? 'not asked' : `${Math.round(kg * 10) / 10} kg`);
-  const how = {
-    kilograms: 'the kilograms decide',
-    hipMoment: 'the hip moment decides',
-    capacity: 'kept as capacity, without a maximum',
-    limit: 'not above the tested load in this stage',
-  }[decidedBy];
-  return `from ${testedToFailure} to ${wantedToFailure} repetitions to failure: ${two(byKilogramsKg)} by kilograms, ${two(byHipMomentKg)} by hip moment; ${how}`;
+const HOUSE_LOADS: Source = { cite: 'house rules 3 and 4: loads from tested sets', mark: 'choice' };
+const HOUSE_SCREEN: Source = { cite: 'house rules 2: effects of the screen', mark: 'choice' };
+
+function without(decidedBy: DecidedBy, because: string, source: Source | null = null): StartLoad {
+  return { load: NOTHING, byFeel: false, testedToDeg: null, decidedBy, because, inputs: {}, source };
 }

@@ -1,16 +1,24 @@
 /** The model's answer to the ladder: what a card asks for at a range, load and tempo, and which cap forbids it. */
 import type { Measure, Measured } from '../dose/growth.ts';
 import type { Cap } from '../dose/rung.ts';
+import type { Limit } from '../mechanics/cap.ts';
 import { cardOf } from './choose.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { loadsFor } from './load.ts';
 import type { Bounds, Person } from './person.ts';
 
-/** `bounds`: those at the far end of the stage's ladder. Under 18 nothing is measured, so that growth goes by work and kilograms. */
-export function measureFor(person: Person, bounds: Bounds): Measure {
+/**
+ * `opened`: the bounds at the far end of the stage's ladder; `first`: those of its first step. Under 18 nothing is
+ * measured, so that growth goes by work and kilograms.
+ */
+export function measureFor(person: Person, opened: Bounds, first: Bounds): Measure {
   return (id, at) => {
     const card = cardOf(person, id);
-    return isPosed(card) && !person.effects.under18 ? measured(card, at, person, bounds) : null;
+    if (!isPosed(card) || person.effects.under18) return null;
+    const alone = measured(card, at, person, opened);
+    return alone.refusedBy === null
+      ? { ...alone, refusedBy: liftRefusedBy(card, at, person, opened, first) }
+      : alone;
   };
 }
 
@@ -39,6 +47,20 @@ function measured(
   };
 }
 
+// The weight is lifted no deeper than the stage begins with, or than the exercise itself goes by then.
+function liftRefusedBy(
+  card: PosedCard,
+  { rangeDeg, loadKg }: Pick<Parameters<Measure>[1], 'rangeDeg' | 'loadKg'>,
+  { model }: Person,
+  opened: Bounds,
+  first: Bounds,
+): Cap | null {
+  const firstDeg = first.caps.hipFlexionDeg;
+  const hipFlexionDeg = firstDeg === null ? null : Math.max(firstDeg, rangeDeg ?? 0);
+  const barredBy = model.liftBarredBy(card, loadKg, { ...opened.caps, hipFlexionDeg });
+  return barredBy === null ? null : named(barredBy, first);
+}
+
 function refusedBy(
   card: PosedCard,
   rangeDeg: number | null,
@@ -47,13 +69,13 @@ function refusedBy(
   bounds: Bounds,
 ): Cap | null {
   const answer = model.rangeAt(card, loadKg, bounds.caps);
-  const named = (limit: string): Cap =>
-    limit === 'hipFlexion' && bounds.byProvokedAngle
-      ? 'provokedAngle'
-      : limit === 'pose'
-        ? 'hipFlexion'
-        : (limit as Cap);
-  if (!answer.admitted) return named(answer.barredBy);
+  if (!answer.admitted) return named(answer.barredBy, bounds);
   if (answer.decidedBy === 'full') return null;
-  return rangeDeg === null || rangeDeg > answer.hipFlexionDeg + 1e-6 ? named(answer.decidedBy) : null;
+  return rangeDeg === null || rangeDeg > answer.hipFlexionDeg + 1e-6 ? named(answer.decidedBy, bounds) : null;
+}
+
+// A pose that cannot be held any more counts as bent too far.
+function named(limit: Limit | 'pose', { byProvokedAngle }: Bounds): Cap {
+  if (limit === 'pose') return 'hipFlexion';
+  return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
 }

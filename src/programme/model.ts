@@ -4,7 +4,14 @@ import type { Tempo } from '../dose/dose.ts';
 import type { Body } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
 import type { Movement } from '../mechanics/movement.ts';
-import { fitRangeAndLoad, type Fit, type FitRequest, type NoFit } from '../mechanics/fit.ts';
+import {
+  fitRangeAndLoad,
+  type Fit,
+  type FitRequest,
+  type NoFit,
+  type RefusedLoad,
+} from '../mechanics/fit.ts';
+import { liftBarredBy } from '../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
 import { stretchFrom, sweep, type Sweep } from '../mechanics/sweep.ts';
 import { gentleEndOf, type MovementEnd } from '../mechanics/gentle.ts';
@@ -19,6 +26,15 @@ export interface Model {
   rangeAt(card: PosedCard, loadKg: number, caps: Caps): AdmittedRange | Barred;
   /** Load and range together: the heaviest of the loads that leaves a useful range. */
   fit(card: PosedCard, request: Omit<FitRequest, 'movement' | 'body'>): Fit | NoFit;
+  /** The heaviest of these loads at which the caps admit the whole movement (of steps: the tallest in the house), and what bars the next; no load for none. */
+  heaviestInFull(
+    card: PosedCard,
+    loadsKg: readonly number[],
+    caps: Caps,
+    stepHeightsM: readonly number[],
+  ): { readonly loadKg: number; readonly barredBy: RefusedLoad['barredBy'] | null };
+  /** What bars lifting the weight from where it stands; null when nothing does, or it is handed over. */
+  liftBarredBy(card: PosedCard, loadKg: number, caps: Caps): Barred['barredBy'] | null;
   gentleEnd(card: PosedCard): MovementEnd;
   /** Peaks and time integrals from the gentle end to `rangeDeg` of hip flexion (null: the whole movement); null when it cannot rest. */
   sweepTo(card: PosedCard, rangeDeg: number | null, loadKg: number, tempo: Tempo): Sweep | null;
@@ -43,19 +59,41 @@ export function modelIn(models: Models, library: string, body: Body): Model {
 export function modelOf(body: Body): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
   const fits = new Map<string, Fit | NoFit>();
+  const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();
   const ends = new Map<string, MovementEnd>();
-  const gentleEnd = (card: PosedCard) => known(ends, card.id, () => gentleEndOf(card.movement, body, 0));
+  const gentleEnd: Model['gentleEnd'] = (card) =>
+    known(ends, card.id, () => gentleEndOf(card.movement, body, 0));
+  const fit: Model['fit'] = (card, request) =>
+    known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
+      fitRangeAndLoad({ movement: card.movement, body, ...request }),
+    );
   return {
     body,
     gentleEnd,
+    fit,
+    heaviestInFull: (card, loadsKg, caps, stepHeightsM) => {
+      const bar = (loadKg: number) => {
+        const whole = { caps, leastFraction: 1, stepHeightsM, pickUpHeightM: null };
+        const answer = fit(card, { loadsKgDescending: [loadKg], ...whole });
+        return answer.admitted ? null : (answer.refused[0]?.barredBy ?? 'pose');
+      };
+      const count = countUntil(loadsKg, (loadKg) => bar(loadKg) !== null);
+      const next = loadsKg[count];
+      return { loadKg: loadsKg[count - 1] ?? 0, barredBy: next === undefined ? null : bar(next) };
+    },
+    liftBarredBy: ({ pickUpHeightM }, loadKg, caps) => {
+      if (pickUpHeightM === null || loadKg === 0) return null;
+      const barredBy = known(
+        lifts,
+        [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '),
+        () => liftBarredBy(pickUpHeightM, body, loadKg, caps) ?? 'nothing',
+      );
+      return barredBy === 'nothing' ? null : barredBy;
+    },
     rangeAt: (card, loadKg, caps) =>
       known(ranges, [card.id, loadKg, ...Object.values(caps)].join(' '), () =>
         largestRange(card.movement, body, loadKg, caps),
-      ),
-    fit: (card, request) =>
-      known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
-        fitRangeAndLoad({ movement: card.movement, body, ...request }),
       ),
     sweepTo: (card, rangeDeg, loadKg, tempo) =>
       known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () =>
@@ -68,6 +106,17 @@ export function modelOf(body: Body): Model {
         ),
       ),
   };
+}
+
+/** How many of ascending values come before the first that is barred, when every one after it is barred too. */
+export function countUntil(ascending: readonly number[], isBarred: (value: number) => boolean): number {
+  let [free, barred] = [0, ascending.length];
+  while (free < barred) {
+    const middle = (free + barred) >> 1;
+    if (isBarred(ascending[middle] as number)) barred = middle;
+    else free = middle + 1;
+  }
+  return free;
 }
 
 export function isPosed(card: ExerciseCard): card is PosedCard {

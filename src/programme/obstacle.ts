@@ -3,11 +3,12 @@ import type { ExerciseCard, Slot } from '../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../content/schema/words.ts';
 import type { ConsultKit } from '../content/schema/consult.ts';
 import type { PassedOver } from './programme.ts';
+import { painLimits } from './painLimits.ts';
 import type { Bounds, Person } from './person.ts';
 
 export type Obstacle = Pick<PassedOver, 'limit' | 'value' | 'because'>;
 
-/** The first obstacle in the order position, screen, cannot-do, kit, stated angle; null when there is none. */
+/** The first obstacle in the order position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
 export function obstacleTo(
   card: ExerciseCard,
   slot: Slot,
@@ -24,6 +25,11 @@ export function obstacleTo(
   if (person.effects.lightHolds.length > 0 && slot.dose.kind !== 'hold' && slot.dose.kind !== 'mobility') {
     return { limit: 'screen', value: slot.dose.kind, because: 'the screen allows light holds only' };
   }
+  if (person.effects.noRunning.length > 0 && SPRINGY.includes(card.kind))
+    return { limit: 'screen', value: card.kind, because: 'the screen allows nothing fast or springy' };
+  const hurt = testPain(card, person);
+  if (hurt !== null && hurt > painLimits(person.consult, person.protocol).atMost)
+    return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
   const need = card.needs.find((one) => person.consult.cannotDo.includes(one));
   if (need !== undefined)
     return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
@@ -39,6 +45,17 @@ export function obstacleTo(
     };
   }
   return null;
+}
+
+// What stops running for the bone's sake stops hops and skips as well.
+const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-drill'];
+
+/** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from a hip bend that is kept off. */
+function testPain({ id }: ExerciseCard, { consult }: Person): number | null {
+  const pains = consult.tests.flatMap(({ test, pain, painFreeHipFlexionDeg }) =>
+    test === id && painFreeHipFlexionDeg === undefined ? [pain] : [],
+  );
+  return pains.length === 0 ? null : Math.max(...pains);
 }
 
 /** Every home has the household things; the rest must be in the recorded kit. */

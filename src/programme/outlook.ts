@@ -1,11 +1,12 @@
 /** How long it usually takes, the earliest day of each stage, and whether a dated goal can be reached by then. */
 import { earliestStageDates, goalReachable, type StageDate } from '../week/stageDates.ts';
+import { numberedStages } from '../content/keepStage.ts';
 import type { Person } from './person.ts';
 import type { StageName } from './stageChoice.ts';
 
 export interface Outlook {
   readonly dates: readonly StageDate[];
-  /** `3 to 6 months`, from the usual weeks of the stages still to come. */
+  /** `3 to 6 months`, from the usual weeks of the stages still to come; said only while some are. */
   readonly usually: string;
   /** Goals with a date that comes before the earliest end; for the clinician, never a squeezed plan. */
   readonly tooSoon: readonly { readonly what: string; readonly on: string; readonly daysShort: number }[];
@@ -13,9 +14,11 @@ export interface Outlook {
 
 const WEEKS_PER_MONTH = 365.25 / 12 / 7;
 
+/** `stepsLeft`: steps of the present stage, the present one counted. */
 export function outlookOf({ consult, protocol }: Person, name: StageName, stepsLeft: number): Outlook {
-  const numbered = protocol.stages.slice(0, -1);
-  const ahead = name === 'keep' ? [] : numbered.slice(name - 1);
+  const numbered = numberedStages(protocol.stages).slice(name === 'keep' ? Infinity : name - 1);
+  // A stage that only some sport needs is not waited for by those who do none.
+  const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
   const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }, index) => ({
     name: title,
     usualWeeks,

@@ -3,7 +3,9 @@ import type { Clinic, Consult, Library, Protocol, Stage } from '../content/libra
 import type { Body } from '../mechanics/body.ts';
 import { REFERENCE_BODY } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
+import type { RangeDecision } from '../mechanics/range.ts';
 import type { Model } from './model.ts';
+import type { DecidedBy } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -73,6 +75,16 @@ export function boundsOf(person: Person, name: StageName, stage: Stage, opened: 
       supportMargin,
     },
   };
+}
+
+/** The name by which a cell gives what decided a range or a load. */
+export function decidedByOf(
+  limit: RangeDecision | 'step',
+  { byProvokedAngle }: Pick<Bounds, 'byProvokedAngle'>,
+): DecidedBy {
+  if (limit === 'full' || limit === 'pose') return 'dose';
+  if (limit === 'step') return 'kit';
+  return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
 }
 
 function bodyOf({ heightM, massKg }: Consult): Body {

@@ -60,6 +60,8 @@ export interface Programme {
   readonly advice: readonly AdviceText[];
   readonly log: LogSheet;
   readonly calendar: readonly DatedSession[];
+  /** The one-page letter to the referrer at the end of treatment; null before it. */
+  readonly letter: Section | null;
   readonly record: ProgrammeRecord;
 }
 
@@ -247,7 +249,7 @@ export interface PassedOver {
   readonly stage: number | 'keep';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, kit, cannotDo, screen, minutes, slotFull. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, slotFull. */
   readonly limit: string;
   readonly value: number | string | null;
 }
@@ -291,6 +293,8 @@ export interface ProgrammeRecord {
   }[];
   readonly ladder: CompressionLadder;
   readonly passedOver: readonly PassedOver[];
+  /** Squeeze and pull over time, a session and a week, with runs and sitting beside them. */
+  readonly totals: Table;
   readonly remarks: readonly string[];
   readonly week: {
     readonly days: readonly { readonly weekday: Weekday; readonly entries: readonly string[] }[];

@@ -1,5 +1,5 @@
 /** Why no programme can be written, each with the place in the consult and the cure. */
-import type { Consult, Protocol, Slot } from '../content/library.ts';
+import type { Consult, Slot } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import type { NoWeek } from '../week/plan.ts';
 import { gaveUpText } from './phrases/week.ts';
@@ -16,16 +16,7 @@ function refusal(
   return { code, kind: 'consult', id: consult.id, path, ...words };
 }
 
-/** The stage is one the protocol does not have. */
-export function noSuchStage(consult: Consult, protocol: Protocol): Refusal {
-  const last = protocol.stages.length - 1;
-  return refusal(consult, 'does-not-fit', ['stage'], {
-    found: String(consult.stage),
-    expected: `auto, keep or a stage of ${protocol.id}: 1 to ${last}`,
-    fix: `Write a stage from 1 to ${last}, keep, or auto.`,
-  });
-}
-
+/** The ladder of this person's stage has fewer steps. */
 export function noSuchStep(consult: Consult, name: StageName, steps: number): Refusal {
   return refusal(consult, 'does-not-fit', ['step'], {
     found: String(consult.step),
@@ -51,6 +42,7 @@ export function noCardFor(
   });
 }
 
+/** Not even one session finds a day. */
 export function noWeek(consult: Consult, { because }: NoWeek): Refusal {
   return refusal(consult, 'no-free-day', ['days'], {
     found: consult.days.join(', '),
@@ -59,24 +51,19 @@ export function noWeek(consult: Consult, { because }: NoWeek): Refusal {
   });
 }
 
-export function noSession(consult: Consult, { reason, value, slot }: NoSession): Refusal {
-  if (reason === 'minutes') {
-    return refusal(consult, 'nothing-fits', ['minutesPerDay'], {
-      found: `${consult.minutesPerDay} minutes`,
-      expected: `at least ${value} minutes for what the stage needs`,
-      fix: `Write minutesPerDay: ${value} or more.`,
-    });
-  }
-  if (reason === 'hold') {
-    const index = consult.tests.findIndex(({ seconds }) => seconds === value);
-    return refusal(consult, 'nothing-fits', index < 0 ? ['tests'] : ['tests', index, 'seconds'], {
-      found: `a hold of ${value} seconds for ${slot ?? 'a hold'}`,
-      expected: 'a hold long enough that a share of it is at least 5 seconds',
-      fix: 'Test an easier card and record its seconds.',
-    });
-  }
+/** What cannot give way takes longer than there is time. */
+export function tooFewMinutes(consult: Consult, leastMinutes: number): Refusal {
+  return refusal(consult, 'nothing-fits', ['minutesPerDay'], {
+    found: `${consult.minutesPerDay} minutes`,
+    expected: `at least ${leastMinutes} minutes for what the stage needs`,
+    fix: `Write minutesPerDay: ${leastMinutes} or more.`,
+  });
+}
+
+/** The first step itself breaks a limit. */
+export function noSession(consult: Consult, { limit, slot }: NoSession): Refusal {
   return refusal(consult, 'nothing-fits', ['stage'], {
-    found: `a session whose ${slot ?? 'whole'} breaks ${value}`,
+    found: `a session whose ${slot ?? 'whole'} breaks ${limit}`,
     expected: 'a first step inside every limit of the stage',
     fix: 'Choose an earlier stage.',
   });

@@ -1,11 +1,15 @@
 /** Running as decided for one person: the decision, the weeks to the review, the step rate. */
-import type { Consult, Protocol, Stage } from '../content/library.ts';
+import type { Consult, Stage } from '../content/library.ts';
 import { runDecision, type RunDecision } from '../week/runDecision.ts';
 import { runningPlan, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
 import type { WalkRunRung } from '../week/plannedRun.ts';
 import { walkRunLadder } from '../week/walkRun.ts';
-import type { ScreenEffects } from './screen.ts';
+import type { WeekPlan } from '../week/plan.ts';
+import { roundTo } from '../units/round.ts';
+import { numberedStages } from '../content/keepStage.ts';
+import { RUNNING_DECISION } from './overrides.ts';
+import type { Person } from './person.ts';
 
 export interface RunningFacts {
   readonly decision: RunDecision;
@@ -15,12 +19,7 @@ export interface RunningFacts {
 }
 
 /** What the consult does not ask for (weeks since hills came back) is handed on as not known. */
-export function runningFacts(
-  consult: Consult,
-  protocol: Protocol,
-  stage: Stage,
-  effects: ScreenEffects,
-): RunningFacts {
+export function runningFacts({ consult, protocol, effects }: Person, stage: Stage): RunningFacts {
   const { running } = consult;
   const rules = { ...protocol.runningRules, raceEasyDays: protocol.runningRules.raceEasyDays };
   const decision = runDecision(
@@ -32,7 +31,12 @@ export function runningFacts(
       usualPain: consult.usualMorningPain,
       worstTestPain: Math.max(...consult.tests.map(({ pain }) => pain)),
     },
-    { noRunning: effects.noRunning, stageMost: stage.running.most, stageTensionBw: stage.caps.tensionBw },
+    // Light holds at most leaves no room for running either.
+    {
+      noRunning: [...effects.noRunning, ...effects.lightHolds],
+      stageMost: stage.running.most,
+      stageTensionBw: stage.caps.tensionBw,
+    },
     rules,
   );
   const plan = runningPlan(
@@ -49,9 +53,9 @@ export function runningFacts(
       walkRunRung: null,
       fastMinutes: null,
       climbM: null,
-      races: [],
+      races: running.races,
     },
-    protocol.stages.map(({ running: { most } }) => most),
+    numberedStages(protocol.stages).map(({ running: { most } }) => most),
     consult,
     rules,
     protocol.goingOn,
@@ -70,6 +74,28 @@ export function runningFacts(
 
 // An override of the whole decision: `running.decision`, with its reason in the consult.
 function ownDecision(consult: Consult): RunDecision['decision'] | null {
-  const own = consult.overrides.find(({ path }) => path === 'running.decision')?.value;
+  const own = consult.overrides.find(({ path }) => path === RUNNING_DECISION)?.value;
   return own === 'keep' || own === 'walk-run' || own === 'none' ? own : null;
+}
+
+/** The same with the runs only that found a day in the week: what was dropped there is not counted on the leaflet. */
+export function placedRuns(facts: RunningFacts, { days }: WeekPlan): RunningFacts {
+  const placed = new Set(days.flatMap(({ runs }) => runs));
+  const weeks = facts.plan.weeks.map((week) => {
+    const runs = week.runs.filter(({ id }) => placed.has(id));
+    const kms = runs.flatMap(({ km }) => km ?? []);
+    return {
+      ...week,
+      runs,
+      longestKm: kms.length === 0 ? null : Math.max(...kms),
+      weeklyKm:
+        kms.length === 0
+          ? null
+          : roundTo(
+              kms.reduce((sum, km) => sum + km, 0),
+              0.1,
+            ),
+    };
+  });
+  return { ...facts, plan: { ...facts.plan, weeks } };
 }

@@ -1,4 +1,5 @@
 /** Which stage the recorded tests speak for, and why. The clinician's own choice stands and is marked. */
+import { keepStageOf, numberedStages } from '../content/keepStage.ts';
 import type { Consult, Library, Protocol, Stage } from '../content/library.ts';
 import type { StageChoice } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
@@ -7,7 +8,8 @@ export type StageName = StageChoice['chosen'];
 
 /**
  * The stage for this person. The proposal climbs from the first stage as long as each next one may be entered by
- * its own rules (tests, settled next day, sport); `keep` is never proposed, only chosen.
+ * its own rules (tests, settled next day, sport); `keep` is proposed only where there is nothing else. Light holds at
+ * most is the screen's word: no choice goes beyond the first stage then.
  */
 export function chooseStage(
   consult: Consult,
@@ -15,37 +17,68 @@ export function chooseStage(
   library: Library,
   effects: ScreenEffects,
 ): StageChoice {
-  const { reached, because } =
-    effects.lightHolds.length > 0 ? HOLDS_ONLY : propose(consult, protocol, library);
-  // Light holds at most is the screen's word: no choice goes beyond the first stage then.
-  const chosen = effects.lightHolds.length > 0 || consult.stage === 'auto' ? reached : consult.stage;
+  if (effects.lightHolds.length > 0) return holdsOnly(consult, protocol);
+  const { reached, because } = propose(consult, protocol, library);
+  const own = consult.stage === 'auto' ? null : consult.stage;
+  const chosen = own ?? reached;
   return {
     chosen,
     name: stageOf(protocol, chosen).name,
     proposed: reached,
-    chosenBy: consult.stage === 'auto' ? 'proposal' : 'clinician',
+    chosenBy: own === null ? 'proposal' : 'clinician',
     because:
-      consult.stage === 'auto' || consult.stage === reached
+      own === null || own === reached
         ? because
-        : [...because, `The clinician chose ${stageWord(chosen)}; the proposal was ${stageWord(reached)}.`],
+        : [...because, `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(reached)}.`],
   };
 }
 
-/** The protocol's stage by its name; `keep` is the one after the numbered ones. Content has checked that it is there. */
-export function stageOf(protocol: Protocol, name: StageName): Stage {
-  const stage = name === 'keep' ? protocol.stages.at(-1) : protocol.stages[name - 1];
-  if (stage === undefined)
-    throw new Error(
-      `stage ${name} of protocol ${protocol.id}: expected one of ${protocol.stages.length} stages`,
-    );
+/** The protocol's stage by its name. Content has checked that it is there. */
+export function stageOf({ id, stages }: Protocol, name: StageName): Stage {
+  const stage = name === 'keep' ? keepStageOf(stages) : numberedStages(stages)[name - 1];
+  if (stage === undefined || stage === null)
+    throw new Error(`stage ${name} of protocol ${id}: content lets through only stages that are there`);
   return stage;
 }
 
+/** The stages still to come, with their names; none after the keep stage. */
+export function stagesAfter({ stages }: Protocol, name: StageName): readonly (readonly [StageName, Stage])[] {
+  if (name === 'keep') return [];
+  const numbered = numberedStages(stages).map((stage, index) => [(index + 1) as StageName, stage] as const);
+  const keep = keepStageOf(stages);
+  return [...numbered.slice(name), ...(keep === null ? [] : [['keep', keep] as const])];
+}
+
+/** Counted from 1, the keep stage after all others: as tables of the protocol name stages. */
+export function stageNumber({ stages }: Protocol, name: StageName): number {
+  return name === 'keep' ? stages.length : name;
+}
+
+/** @example stageWord(2) // => 'stage 2' */
 export function stageWord(name: StageName): string {
   return name === 'keep' ? 'the keep-going stage' : `stage ${name}`;
 }
 
-const HOLDS_ONLY = { reached: 1 as StageName, because: ['Stage 1: the screen allows light holds only.'] };
+function holdsOnly(consult: Consult, protocol: Protocol): StageChoice {
+  const first = firstStage(protocol);
+  const passedBy =
+    consult.stage === 'auto' || consult.stage === first
+      ? []
+      : [
+          `The clinician wrote ${stageWord(consult.stage)}; it waits until more than light holds are allowed.`,
+        ];
+  return {
+    chosen: first,
+    name: stageOf(protocol, first).name,
+    proposed: first,
+    chosenBy: 'proposal',
+    because: [`The screen allows light holds only: ${stageWord(first)}.`, ...passedBy],
+  };
+}
+
+function firstStage({ stages }: Protocol): StageName {
+  return numberedStages(stages).length === 0 ? 'keep' : 1;
+}
 
 function propose(
   consult: Consult,
@@ -53,10 +86,10 @@ function propose(
   library: Library,
 ): { reached: StageName; because: string[] } {
   const because: string[] = [];
-  let reached: StageName = 1;
-  for (const name of [2, 3, 4] as const) {
-    const stage = protocol.stages[name - 1];
-    if (stage === undefined || stage === protocol.stages.at(-1)) break;
+  let reached = firstStage(protocol);
+  for (const [index, stage] of numberedStages(protocol.stages).entries()) {
+    if (index === 0) continue;
+    const name = (index + 1) as StageName;
     const obstacle = whyNot(stage, consult);
     because.push(
       obstacle === null
@@ -66,6 +99,8 @@ function propose(
     if (obstacle !== null) break;
     reached = name;
   }
+  if (consult.irritability === 'high' && reached !== 1 && reached !== 'keep')
+    because.push('Irritability is high: stage 1 may be the kinder start.');
   return { reached, because };
 }
 

@@ -1,12 +1,14 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
-import type { Consult, Protocol, Stage } from '../content/library.ts';
+import type { Consult, Stage } from '../content/library.ts';
 import { judgeActivities, type JudgedActivity } from '../week/activities.ts';
 import { datedSessions, type DatedEntry } from '../week/dates.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
 import type { WeekWish } from '../week/wish.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
 import type { RunningFacts } from './running.ts';
-import type { StageName } from './stageChoice.ts';
+import type { Choice } from './choose.ts';
+import type { Person } from './person.ts';
+import { stageNumber, type StageName } from './stageChoice.ts';
 
 export interface WeekFacts {
   readonly plan: WeekPlan;
@@ -16,42 +18,45 @@ export interface WeekFacts {
 
 /** The week, or why not even one session finds a day. */
 export function weekFacts(
-  consult: Consult,
-  protocol: Protocol,
+  { consult, protocol }: Person,
   name: StageName,
   stage: Stage,
+  kept: readonly Choice[],
   running: RunningFacts,
 ): WeekFacts | NoWeek {
   const activities = judgeActivities(
     consult.doesNow.map(({ what, times }) => ({ what, timesPerWeek: times })),
     protocol.activities,
-    name === 'keep' ? protocol.stages.length : name,
+    stageNumber(protocol, name),
   );
-  const plan = planWeek(wish(consult, stage, running, activities), recoverer(consult), protocol.week);
+  const plan = planWeek(wish(consult, stage, kept, running, activities), recoverer(consult), protocol.week);
   return plan.fits
     ? { plan, entries: datedSessions(plan, consult.startOn, consult.reviewOn), activities }
     : plan;
 }
 
-/** `energy-storage` as soon as anything springs, `light` where everything is held or only moved. */
-export function sessionKind(stage: Stage): WeekWish['lifts']['kind'] {
-  const kinds = stage.slots.map(({ dose }) => dose.kind);
-  if (kinds.includes('contacts')) return 'energy-storage';
-  const main = stage.slots.filter(({ needed }) => needed).map(({ dose }) => dose.kind);
-  return main.every((kind) => kind === 'hold' || kind === 'mobility') ? 'light' : 'heavy';
+/** `energy-storage` as soon as anything springs, `light` where everything that is needed is held or only moved. */
+export function sessionKind(chosen: readonly Choice[]): WeekWish['lifts']['kind'] {
+  const onSession = chosen.filter(({ slot }) => slot.when === 'session');
+  if (onSession.some(({ slot }) => slot.dose.kind === 'contacts')) return 'energy-storage';
+  const needed = onSession.filter(({ slot }) => slot.needed);
+  return needed.every(({ slot: { dose } }) => dose.kind === 'hold' || dose.kind === 'mobility')
+    ? 'light'
+    : 'heavy';
 }
 
 function wish(
   consult: Consult,
   stage: Stage,
+  kept: readonly Choice[],
   running: RunningFacts,
   activities: readonly JudgedActivity[],
 ): WeekWish {
-  const when = stage.slots.map((slot) => slot.when);
+  const when = kept.map(({ slot }) => slot.when);
   return {
     lifts: {
       perWeek: stage.sessionsPerWeek,
-      kind: sessionKind(stage),
+      kind: sessionKind(kept),
       hoursBetween: stage.hoursBetween,
       days: consult.days,
     },

@@ -11,7 +11,16 @@ const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   ask: 'Ask us first',
 };
 
-export function activitiesText(rows: readonly { what: string; verdict: Verdict; how: string }[]): Section {
+export interface ActivityWords {
+  readonly what: string;
+  readonly verdict: Verdict;
+  readonly how: string;
+  /** The part of the way from which it is welcome again, by its name; null where it does not wait for one. */
+  readonly until: string | null;
+}
+
+/** Keep, change how, or leave until which part. */
+export function activitiesText(rows: readonly ActivityWords[]): Section {
   const parts =
     rows.length === 0
       ? [paragraph('Daily walking and light moving are welcome.')]
@@ -19,7 +28,11 @@ export function activitiesText(rows: readonly { what: string; verdict: Verdict; 
           table(
             'What else you do',
             ['Activity', 'For now', 'How'],
-            rows.map(({ what, verdict, how }) => [capital(what), VERDICT_WORDS[verdict], how]),
+            rows.map(({ what, verdict, how, until }) => [
+              capital(what),
+              until === null ? VERDICT_WORDS[verdict] : `Leave until the part “${until}”`,
+              how,
+            ]),
           ),
         ];
   return section('activities', 'What else you do', parts);

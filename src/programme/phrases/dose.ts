@@ -1,6 +1,8 @@
 /** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
 import type { Dose, Tempo } from '../../dose/dose.ts';
+import type { Made } from '../../dose/kit.ts';
 import type { CellName } from '../programme.ts';
+import { madeText } from './kit.ts';
 import { capital, countText, kgText, listText, numberText, secondsText, weekdayText } from './plain.ts';
 import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
 
@@ -56,11 +58,16 @@ const WAY_WORDS: Readonly<Record<Way, readonly [string, string]>> = {
   out: ['out', 'back'],
 };
 
-/** @example tempoText({goSeconds: 3, holdSeconds: 0, backSeconds: 3}, 'up') // => '3 seconds up, 3 seconds down' */
-export function tempoText(tempo: Tempo, way: Way): string {
+/** Where a repetition rests: at its turning point, or back where it began. Always the gentle one of the two. */
+export type Pause = 'turn' | 'return';
+
+/** @example tempoText({goSeconds: 3, holdSeconds: 0, backSeconds: 3}, 'up', 'turn') // => '3 seconds up, 3 seconds down' */
+export function tempoText(tempo: Tempo, way: Way, pause: Pause): string {
   const [there, back] = WAY_WORDS[way];
-  const pause = tempo.holdSeconds === 0 ? '' : `, stay ${secondsText(tempo.holdSeconds)}`;
-  return `${secondsText(tempo.goSeconds)} ${there}${pause}, ${secondsText(tempo.backSeconds)} ${back}`;
+  const stay = tempo.holdSeconds === 0 ? [] : [`stay ${secondsText(tempo.holdSeconds)}`];
+  const go = `${secondsText(tempo.goSeconds)} ${there}`;
+  const comeBack = `${secondsText(tempo.backSeconds)} ${back}`;
+  return (pause === 'turn' ? [go, ...stay, comeBack] : [go, comeBack, ...stay]).join(', ');
 }
 
 export function restText(restSeconds: number, sets: number): string {
@@ -72,13 +79,18 @@ export function easeText(tempo: Tempo): string {
   return `ease in over ${secondsText(tempo.goSeconds)}, ease out over ${secondsText(tempo.backSeconds)}`;
 }
 
-/** `how` names the thing in the house, for example `dumbbell 8 kg`. */
-export function loadText(loadKg: number | null, how: string | null, reserve: number | null): string {
+/** A weight as the thing it is; in kilograms where the kit does not make it. */
+export function loadText(loadKg: number, made: Made | null): string {
   if (loadKg === 0) return 'no weight';
-  if (loadKg !== null) return how ?? kgText(loadKg);
-  return reserve === null
-    ? 'a light weight, or none'
-    : `a weight that leaves you ${countText(reserve, 'more repetition')}`;
+  return made === null ? kgText(loadKg) : madeText(made);
+}
+
+/** Nothing was tested, so the patient finds the weight, from the light end. `atMost`: never more than that; null where no limit says so. */
+export function feelText(reserve: number | null, atMost: Made | null): string {
+  const until =
+    reserve === null ? 'it feels like work' : `a set leaves you ${countText(reserve, 'more repetition')}`;
+  const most = atMost === null ? '' : ` At most ${madeText(atMost)}.`;
+  return `Start with your lightest weight and go up until ${until}.${most}`;
 }
 
 export function reserveText(dose: Dose): string {

@@ -24,6 +24,6 @@ export function madeText(made: Made): string {
     case 'rucksack':
       return `rucksack with ${numberText(made.litres)} litres of water`;
     case 'band':
-      return `band ${made.band}`;
+      return `${made.band.replaceAll('-', ' ')} band`;
   }
 }

@@ -1,25 +1,10 @@
 /** Who the leaflet is for and why it began, in a few sentences. */
 import type { Consult, Protocol } from '../../content/library.ts';
-import type { CHANGES } from '../../content/schema/consult.ts';
 import type { EmergencyBox } from '../programme.ts';
 import type { Clinic } from '../../content/library.ts';
-import { dayAndYear, dayText, listText } from './plain.ts';
-
-const CHANGE_WORDS: Readonly<Record<(typeof CHANGES)[number], string>> = {
-  hills: 'more hills',
-  speed: 'faster running',
-  distance: 'more distance',
-  'new-class': 'a new class',
-  stretching: 'more stretching',
-  'long-drives': 'long drives',
-  'more-sitting': 'more sitting',
-  break: 'a break from training',
-  'poor-sleep': 'poor sleep',
-  stress: 'a time of stress',
-  'new-shoes': 'new shoes',
-  'heavy-lifting': 'heavy lifting',
-  'nothing-known': '',
-};
+import type { Course } from '../course.ts';
+import { beganTexts } from './began.ts';
+import { dayAndYear, dayText } from './plain.ts';
 
 const SIDE_WORDS = { left: 'left side', right: 'right side', both: 'both sides' } as const;
 
@@ -35,16 +20,24 @@ export function datesText(consult: Consult): string {
   return `Start on ${dayText(consult.startOn)}. Next review on ${dayAndYear(consult.reviewOn)}.`;
 }
 
-/** Who, why it began (from what changed), why this helps. */
-export function openingText(consult: Consult, protocol: Protocol): string[] {
-  const changed = consult.changedBefore.map((change) => CHANGE_WORDS[change]).filter((words) => words !== '');
-  const began =
-    changed.length === 0
-      ? 'No one thing started it, as far as we know; that is common.'
-      : `Before it began there was ${listText(changed.slice(0, 4))}. That was more than the tendon was used to.`;
-  return [`This is for your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}.`, ...protocol.why, began];
+/** Who, why (the protocol's words), and why it began; at the end of treatment and for prevention, what it is for instead. */
+export function openingText(consult: Consult, protocol: Protocol, course: Course): string[] {
+  const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
+  switch (course) {
+    case 'treatment':
+      return [`This is for ${where}.`, ...protocol.why, ...beganTexts(consult.changedBefore)];
+    case 'discharge':
+      return [
+        `This is for ${where}.`,
+        'You have worked your way back. What helped now keeps you there.',
+        'Bending is normal, and so is an odd sore day.',
+      ];
+    case 'prevention':
+      return [`This is for ${where}, while nothing hurts.`, ...protocol.why];
+  }
 }
 
+/** The emergency box in the words of the patient's country. */
 export function emergencyText(clinic: Clinic, country: string): EmergencyBox {
   const local = clinic.emergency[country];
   if (local === undefined) throw new Error(`country ${country}: content checks it against the clinic file`);

@@ -1,4 +1,5 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
+import type { FlarePlan } from '../../week/flare.ts';
 import type { MorningBands } from '../../week/morning.ts';
 import type { Section } from '../programme.ts';
 import { countText, list, paragraph, section, table } from './plain.ts';
@@ -9,6 +10,7 @@ export interface PainLimits {
   readonly neverAbove: number;
 }
 
+/** Pain during exercise by number, and what it does not mean. */
 export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
   return section('pain-rule', 'How much pain is all right', [
     paragraph(
@@ -28,87 +30,107 @@ export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
   ]);
 }
 
+/** When to get in touch about the morning check, days. */
+export interface ContactRules {
+  readonly afterDays: number;
+  readonly risingDays: number;
+}
+
+/** `task`: what is done each morning; null where nothing fits, and the first steps of the day are scored instead. */
 export function morningCheckText(
   bands: MorningBands,
-  task: string,
+  task: { readonly title: string; readonly holds: boolean } | null,
   repetitions: number,
-  contactAfterDays: number,
-  risingDays: number,
+  contact: ContactRules,
 ): Section {
   const { usual, carryOnTo, sameAgain, easeBackFrom } = bands;
   const score = (low: number, high: number) => (low === high ? `${low}` : `${low} to ${high}`);
   const rows: string[][] = [[score(0, carryOnTo), 'Carry on as planned.']];
-  if (sameAgain !== null) {
+  if (sameAgain !== null)
     rows.push([
       score(...sameAgain),
       'Once: do the same again, add nothing. Two mornings running: ease back.',
     ]);
-  }
   rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
-  const parts = [
+  return section('morning-check', 'Morning check', [
     paragraph(
-      `Every morning at the same time, do this slowly ${repetitions} times: ${task}. Score the pain from 0 to 10. Your usual is ${usual}.`,
+      `Every morning at the same time, ${taskText(task, repetitions)} Score the pain from 0 to 10. Your usual is ${usual}.`,
     ),
     table('What your score tells you', ['Score', 'What to do'], rows),
     paragraph('In the first week, just write the score down. That shows what is usual for you.'),
-  ];
-  return section('morning-check', 'Morning check', [
-    ...parts,
-    paragraph(
-      `Get in touch if it has not settled within ${countText(contactAfterDays, 'day')}, or if it has been rising for ${countText(Math.round(risingDays / 7), 'week')}.`,
-    ),
+    paragraph(`Get in touch if it ${notSettledText(contact)}.`),
   ]);
 }
 
-/** Exercise, sets, weight and how far when easing back. */
+function taskText(
+  task: { readonly title: string; readonly holds: boolean } | null,
+  repetitions: number,
+): string {
+  if (task === null) return 'walk twenty steps.';
+  const how = task.holds
+    ? `do this ${repetitions} times, a slow breath each`
+    : `do this slowly ${repetitions} times`;
+  return `${how}: ${task.title}.`;
+}
+
+function notSettledText({ afterDays, risingDays }: ContactRules): string {
+  return `has not settled within ${countText(afterDays, 'day')}, or if it has been rising for ${countText(Math.round(risingDays / 7), 'week')}`;
+}
+
+/** Exercise, dose, weight and how far when easing back. */
 export function easierText(rows: readonly (readonly string[])[]): Section {
   return section('easier', 'The easier numbers', [
-    paragraph('Use these when the morning check or a flare tells you to ease back. Go up again when you are back to your usual.'),
+    paragraph(
+      'Use these when the morning check says ease back, after a flare, or after a week or more off. Go up again when you are back to your usual.',
+    ),
     table('Your exercises, eased back', ['Exercise', 'Dose', 'Weight', 'How far'], rows),
   ]);
 }
 
+/** `holds`: the still holds of the programme by title; `freeSitting`: nothing is counted any more. */
 export function flareText(
-  days: { from: number; to: number },
+  { holdsOnlyDays, sittingMinutes }: FlarePlan,
   holds: readonly string[],
-  sittingMinutes: number | null,
+  freeSitting: boolean,
   runs: boolean,
 ): Section {
-  const lines = [
-    holds.length > 0
-      ? `For ${days.from} to ${days.to} days do only this: ${holds.join('; ')}.`
-      : `For ${days.from} to ${days.to} days leave the exercises out, and keep gently on the move.`,
-    ...(runs ? ['Walk instead of running.'] : []),
+  const days = `For ${holdsOnlyDays.from} to ${holdsOnlyDays.to} days`;
+  const sitting =
     sittingMinutes === null
-      ? 'Sit as little as you can.'
-      : `Sit for at most ${countText(sittingMinutes, 'minute')} at a time.`,
-    'When the morning check is back to your usual, start again with the easier numbers.',
-  ];
+      ? freeSitting
+        ? 'Sit for half as long as you do now.'
+        : 'Sit as little as you can.'
+      : `Sit for at most ${countText(sittingMinutes, 'minute')} at a time.`;
   return section('flare', 'If it flares up', [
     paragraph('A flare is a bad spell, not a step back to the start. It passes.'),
-    list(lines),
+    list([
+      holds.length > 0
+        ? `${days} do only this: ${holds.join('; ')}.`
+        : `${days} leave the exercises out, and keep gently on the move.`,
+      ...(runs ? ['Walk instead of running.'] : []),
+      sitting,
+      'When the morning check is back to your usual, start again with the easier numbers.',
+    ]),
   ]);
 }
 
+/** Days off, counted: the same again, easier, or back to the beginning. */
 export function missedDaysText(sameUnder: number, oneBackUpTo: number): Section {
   return section('missed-days', 'If you miss days', [
     list([
       `Fewer than ${sameUnder} days: carry on where you were.`,
       `${sameUnder} to ${oneBackUpTo} days: start again with the easier numbers.`,
-      `More than ${oneBackUpTo} days, or after a fever: get in touch before you start again.`,
+      `More than ${oneBackUpTo} days, or after a fever: get in touch. You start this part again from its first step.`,
     ]),
     paragraph('A late session moves the next one on. There is nothing to catch up.'),
   ]);
 }
 
-export function getHelpText(
-  contact: readonly string[],
-  risingDays: number,
-  contactAfterDays: number,
-): Section {
+/** When to get in touch, and how. */
+export function getHelpText(contact: readonly string[], rules: ContactRules): Section {
   return section('get-help', 'When to get in touch', [
     list([
-      `The pain has not settled within ${countText(contactAfterDays, 'day')}, or has been rising for ${countText(Math.round(risingDays / 7), 'week')}.`,
+      `The pain ${notSettledText(rules)}.`,
       'Pain wakes you at night, or you have a fever.',
       'Tingling, numbness or weakness in the leg.',
       'One spot of bone hurts, or it hurts to hop.',

@@ -1,6 +1,7 @@
 /** Running in plain words: what there may be, how it grows, and what waits. */
 import type { PlannedRun, WalkRunRung } from '../../week/plannedRun.ts';
-import type { RunKind } from '../../week/run.ts';
+import type { RaceRow } from '../../week/race.ts';
+import { order, type RunKind } from '../../week/run.ts';
 import type { RunningPlan, RunWeek } from '../../week/runningPlan.ts';
 import type { RunDecision } from '../../week/runDecision.ts';
 import type { StepRateTarget } from '../../week/stepRate.ts';
@@ -24,6 +25,9 @@ export interface RunningWords {
   readonly longestIn30DaysKm: number | null;
   readonly stepRate: StepRateTarget | null;
   readonly ladder: readonly WalkRunRung[];
+  /** Fast minutes or climb grow by this factor, one of the two at a time. */
+  readonly fastGrowth: number;
+  readonly raceEasyDays: readonly RaceRow[];
   /** The protocol's own sentence for this part of the way. */
   readonly stageWords: string;
 }
@@ -47,6 +51,7 @@ export function runningText(words: RunningWords): Section {
     ...weeks,
     paragraph(stageWords),
     ...waitParts(words),
+    ...hardParts(words),
     ...stepRateParts(words.stepRate),
   ]);
 }
@@ -85,7 +90,7 @@ function walkRunParts({ ladder, plan }: RunningWords): Part[] {
   ];
 }
 
-function distanceParts({ plan, longestIn30DaysKm }: RunningWords): Part[] {
+function distanceParts({ decision, plan, longestIn30DaysKm }: RunningWords): Part[] {
   const change =
     plan.longest.atMostKm === null || longestIn30DaysKm === null
       ? []
@@ -95,7 +100,10 @@ function distanceParts({ plan, longestIn30DaysKm }: RunningWords): Part[] {
           ),
         ];
   return [
-    paragraph('Easy running may go on, as long as the morning check stays settled.', 'strong'),
+    paragraph(
+      `${order(decision.most) <= order('longer') ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
+      'strong',
+    ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], plan.weeks.map(weekRow)),
     ...change,
   ];
@@ -128,6 +136,22 @@ function waitParts({ plan, decision }: RunningWords): Part[] {
     ),
   ];
   return entries.length === 0 ? [] : [list(entries)];
+}
+
+// Until everything is back, hard is what nobody takes for hard; from hills on, how it grows.
+function hardParts({ decision, fastGrowth, raceEasyDays }: RunningWords): Part[] {
+  const counts =
+    'Races, downhill runs, many stairs, a sloped treadmill and high-knee drills count as hard runs too.';
+  if (order(decision.most) < order('hills-or-strides')) return [paragraph(counts)];
+  const percent = Math.round((fastGrowth - 1) * 100);
+  const share = percent === 10 ? 'a tenth' : `${percent} of every 100`;
+  const rows = raceEasyDays.map(
+    ({ upToKm, from, to }) => `up to ${numberText(upToKm)} km: ${from} to ${to} days`,
+  );
+  return [
+    paragraph(`${counts} Let fast minutes or climb grow by ${share} a week, and keep the other as it is.`),
+    ...(rows.length === 0 ? [] : [paragraph(`Easy days after a race of ${rows.join('; ')}.`)]),
+  ];
 }
 
 function stepRateParts(target: StepRateTarget | null): Part[] {

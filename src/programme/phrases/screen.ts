@@ -80,6 +80,9 @@ export function under18Text(answer: Answer): Wording {
   };
 }
 
+export const YOUNG_TEXT =
+  'Under 18: lighter dose, no maximum worked out, no caps from the model; position and hip bend alone.';
+
 /** A sentence of the record for an effect that limits the programme. */
 export function effectText(
   effect: 'noRunning' | 'lightHolds' | 'shortHolds',

@@ -1,10 +1,12 @@
 /** Sitting and stretching in plain words. */
-import type { Section } from '../programme.ts';
-import { countText, list, paragraph, section } from './plain.ts';
+import type { Part, Section } from '../programme.ts';
+import { countText, list, listText, paragraph, section } from './plain.ts';
 
-/** Two numbers in minutes; null when sitting hurts too soon for any budget. */
 export interface SittingWords {
-  readonly budget: { readonly uprightMinutes: number; readonly hardMinutes: number } | null;
+  /** Two numbers in minutes; null when sitting hurts too soon for any, or none is needed. */
+  readonly now: { readonly uprightMinutes: number; readonly hardMinutes: number } | null;
+  /** As much is tolerated as was wished for: nothing is counted. */
+  readonly free: boolean;
   readonly stepMinutes: number;
   readonly goalMinutes: number | null;
   /** Fixed blocks longer than the budget, minutes each. */
@@ -12,58 +14,64 @@ export interface SittingWords {
   readonly stageWords: string;
 }
 
-export function sittingText({
-  budget,
-  stepMinutes,
-  goalMinutes,
-  tooLongBlocks,
-  stageWords,
-}: SittingWords): Section {
-  const parts =
-    budget === null
-      ? [
-          paragraph(
-            'Sitting hurts too soon just now to set a time. Stand, walk, or lie on your side instead.',
-            'strong',
-          ),
-          list([
-            'When you must sit, use a cushion with the part under the sore spot cut out.',
-            'Lean back a little, and get up as soon as you can.',
-          ]),
-        ]
-      : [
-          paragraph(
-            `Upright on a cushion: up to ${countText(budget.uprightMinutes, 'minute')}, then stand up and walk a little.`,
-            'strong',
-          ),
-          paragraph(
-            `On a hard seat, or leaning forward: up to ${countText(budget.hardMinutes, 'minute')}.`,
-            'strong',
-          ),
-          list([
-            `When that has been settled for a step, add ${countText(stepMinutes, 'minute')}${goalMinutes === null ? '' : `, up to your goal of ${countText(goalMinutes, 'minute')}`}.`,
-            'Hard seats are not banned for ever. They come back like everything else.',
-          ]),
-        ];
-  const blocks =
-    tooLongBlocks.length === 0
-      ? []
-      : [
-          paragraph(
-            `You told us of ${tooLongBlocks.map((minutes) => countText(minutes, 'minute')).join(' and ')} of sitting that cannot be cut short. Use a cushion, sit tall, shift your weight often, and walk for two minutes before and after.`,
-          ),
-        ];
-  return section('sitting', 'Sitting', [...parts, ...blocks, paragraph(stageWords)]);
+/** How long to sit, on what, and how it grows. */
+export function sittingText(words: SittingWords): Section {
+  return section('sitting', 'Sitting', [
+    ...nowParts(words),
+    ...blockParts(words.tooLongBlocks),
+    paragraph(words.stageWords),
+  ]);
 }
 
-export function stretchingText(stageWords: string, stretchesNow: boolean): Section {
+const HARD_SEATS = 'Hard seats are not banned for ever. They come back like everything else.';
+
+function nowParts({ now, free, stepMinutes, goalMinutes }: SittingWords): Part[] {
+  if (free) return [];
+  if (now === null)
+    return [
+      paragraph(
+        'Sitting hurts too soon just now to set a time. Stand, walk, or lie on your side instead.',
+        'strong',
+      ),
+      list([
+        'When you must sit, use a cushion with the part under the sore spot cut out.',
+        'Lean back a little, and get up as soon as you can.',
+        HARD_SEATS,
+      ]),
+    ];
+  const goal = goalMinutes === null ? '' : `, up to your goal of ${countText(goalMinutes, 'minute')}`;
+  return [
+    paragraph(
+      `Upright on a cushion: up to ${countText(now.uprightMinutes, 'minute')}, then stand up and walk a little.`,
+      'strong',
+    ),
+    paragraph(`On a hard seat, or leaning forward: up to ${countText(now.hardMinutes, 'minute')}.`, 'strong'),
+    list([
+      `When that has been settled for a step, add ${countText(stepMinutes, 'minute')}${goal}.`,
+      HARD_SEATS,
+    ]),
+  ];
+}
+
+function blockParts(blocksMinutes: readonly number[]): Part[] {
+  if (blocksMinutes.length === 0) return [];
+  const blocks = listText(blocksMinutes.map((minutes) => countText(minutes, 'minute')));
+  return [
+    paragraph(
+      `You told us of ${blocks} of sitting that cannot be cut short. Use a cushion, sit tall, shift your weight often, and walk for two minutes before and after.`,
+    ),
+  ];
+}
+
+/** `gentle`: long deep stretches are still out. `stretchesNow`: so somebody may ask what it is good for. */
+export function stretchingText(stageWords: string, gentle: boolean, stretchesNow: boolean): Section {
+  const still = [
+    'Leave out long, deep stretches of the back of the thigh. They press the sore spot.',
+    'If you like to move, swing or stretch gently for less than 10 seconds, without force.',
+  ];
   return section('stretching', 'Stretching', [
     paragraph(stageWords),
-    list([
-      'Leave out long, deep stretches of the back of the thigh. They press the sore spot.',
-      'If you like to move, swing or stretch gently for less than 10 seconds, without force.',
-      'Do not roll or massage the sit bone.',
-    ]),
+    list([...(gentle ? still : []), 'Do not roll or massage the sit bone.']),
     ...(stretchesNow
       ? [
           paragraph(

@@ -2,9 +2,7 @@
 import type { ChangeKind } from '../../dose/dose.ts';
 import type { Rung } from '../../dose/rung.ts';
 import type { Protocol } from '../../content/library.ts';
-import type { Section } from '../programme.ts';
-import { countText, dayAndYear, list, listText, paragraph, section } from './plain.ts';
-import type { IsoDate } from '../../units/date.ts';
+import { countText, listText } from './plain.ts';
 
 const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   range: 'a little further',
@@ -23,6 +21,7 @@ export function changeText(rung: Rung, titleOf: (slot: string) => string): strin
   return `New: ${CHANGE_WORDS[rung.change]} for ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}. All else stays.`;
 }
 
+/** What must be true to go on, each after `Go on when`. */
 export function goOnTexts({ goingOn }: Protocol, usual: number): string[] {
   const most = usual + goingOn.checkOverUsual.value;
   return [
@@ -31,28 +30,6 @@ export function goOnTexts({ goingOn }: Protocol, usual: number): string[] {
     `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} of 10)`,
     `you have been on this step for at least ${countText(goingOn.leastDays.value, 'day')} and ${countText(goingOn.leastSessions.value, 'session')}`,
   ];
-}
-
-export interface NextWords {
-  readonly stepsAhead: number;
-  readonly months: string;
-  readonly reviewOn: IsoDate;
-  readonly goals: readonly { readonly what: string; readonly reachable: boolean | null }[];
-}
-
-export function whatComesNextText({ stepsAhead, months, reviewOn, goals }: NextWords): Section {
-  return section('what-comes-next', 'What comes next', [
-    paragraph(
-      stepsAhead === 0
-        ? 'This is the last step of this part. At the review we look together at what you can go on to.'
-        : `After this step there are ${stepsAhead === 1 ? 'one more' : `up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
-    ),
-    paragraph(
-      `The whole way usually takes ${months}. Ups and downs are normal. Bending comes back, and so does speed.`,
-    ),
-    ...(goals.length === 0 ? [] : [list(goals.map(({ what }) => `Your goal: ${what}.`))]),
-    paragraph(`We meet again on ${dayAndYear(reviewOn)}.`),
-  ]);
 }
 
 /** A table's caption and heading for one step. */

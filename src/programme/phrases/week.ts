@@ -1,4 +1,5 @@
 /** The week and the next session in plain words. */
+import type { GivenUp } from '../../dose/minutes.ts';
 import type { DatedEntry } from '../../week/dates.ts';
 import type { WeekPlan } from '../../week/plan.ts';
 import type { PlannedRun } from '../../week/plannedRun.ts';
@@ -7,7 +8,6 @@ import type { Section } from '../programme.ts';
 import {
   capital,
   countText,
-  dayText,
   listText,
   paragraph,
   section,
@@ -60,6 +60,9 @@ export function weekText(plan: WeekPlan, runs: readonly PlannedRun[]): Section {
         ? 'The days may be moved. If a session is late, carry on from there the next day.'
         : `The days may be moved, as long as you leave ${countText(gap - 1, 'clear day')} between two sessions.`,
     ),
+    paragraph(
+      'You need more rest when you sleep badly, wake tired, or stay sore for more than a day. Then leave one day more between.',
+    ),
   ]);
 }
 
@@ -110,6 +113,12 @@ export function gaveUpText({ code, inputs }: Reason): string {
   return `${capital(words === undefined ? code : words(inputs))}.`;
 }
 
+/** A sentence of the record for what a session gave up to fit the minutes. */
+export function gaveWayText({ what, exercise, from, to }: GivenUp): string {
+  if (what === 'exercise') return `${exercise} was left out, to fit the minutes.`;
+  return `${exercise}: ${to} ${what === 'sets' ? 'sets' : 'times a day'} instead of ${from}, to fit the minutes.`;
+}
+
 /** Why sessions stand as far apart as they do, for the record. */
 export function recoveryText({
   hours,
@@ -121,8 +130,4 @@ export function recoveryText({
   const longer = slower.length === 0 ? '' : `, ${factor} times ${baseHours} h: ${listText(slower)}`;
   const open = notRecorded.length === 0 ? '' : `; not recorded: ${listText(notRecorded)}`;
   return `${hours} h between sessions${longer}${open}.`;
-}
-
-export function earliestText(name: string, on: IsoDate): string {
-  return `${name}: not before ${dayText(on)} ${on.slice(0, 4)}.`;
 }

@@ -2,24 +2,15 @@
  * The Consensus on Exercise Reporting Template, filled in from the programme: 16 items, 19 with their parts
  * (Slade 2016, British Journal of Sports Medicine 50:1428; wording our own).
  */
+import type { Decided } from '../decide.ts';
+import { listText } from '../phrases/plain.ts';
 import type { Table } from '../programme.ts';
-
-/** What the items need to know; each a sentence. */
-export interface CertFacts {
-  readonly equipment: string;
-  readonly clinician: string;
-  readonly goals: string;
-  readonly goOn: string;
-  readonly steps: string;
-  readonly dose: string;
-  readonly tailoredBy: string;
-  readonly start: string;
-  readonly review: string;
-}
 
 const LATER = 'not filled in: known after the review';
 
-export function certTable(facts: CertFacts): Table {
+/** Every item with what this programme says of it. */
+export function certTable(decided: Decided): Table {
+  const facts = certFacts(decided);
   const rows: [string, string, string][] = [
     ['1', 'Equipment', facts.equipment],
     ['2', 'Who teaches', facts.clinician],
@@ -42,4 +33,22 @@ export function certTable(facts: CertFacts): Table {
     ['16b', 'Delivered as planned?', LATER],
   ];
   return { caption: 'Exercise report (CERT)', columns: ['Item', 'Asks for', 'Here'], rows };
+}
+
+function certFacts({ person, shown, stage }: Decided) {
+  const { consult, protocol } = person;
+  const things = [...new Set(shown[0].prescriptions.flatMap(({ card }) => card.equipment))];
+  const goals = consult.goals.map(({ what }) => what);
+  const { goingOn } = protocol;
+  return {
+    equipment: things.length === 0 ? 'none' : listText(things),
+    clinician: consult.clinician,
+    goals: `${goals.length === 0 ? 'no goal recorded' : listText(goals)}; review on ${consult.reviewOn}`,
+    goOn: `whole dose in ${goingOn.doneSessions.value} sessions, morning check within usual + ${goingOn.checkOverUsual.value} for ${goingOn.checkDays.value} days, ${Math.round(goingOn.sessionsDoneShare.value * 100)} % of sessions, at least ${goingOn.leastSessions.value} sessions and ${goingOn.leastDays.value} days`,
+    steps: 'one kind of change a step, see steps ahead',
+    dose: 'sets, repetitions or seconds, weight, pace, rest, days: see the dosage table',
+    tailoredBy: `tests (${consult.tests.map(({ test }) => test).join(', ')}), tested sets, pain, kit, days and minutes`,
+    start: stage.because.join(' ') || stage.name,
+    review: `review on ${consult.reviewOn}`,
+  };
 }

@@ -36,6 +36,7 @@ function personTable(consult: Consult): Table {
   const { sitting, recovery } = consult;
   const rows: [string, string | number | undefined][] = [
     ['Age', `${consult.ageYears} years`],
+    ['Country', consult.country],
     [
       'Height',
       consult.heightM === undefined
@@ -59,6 +60,7 @@ function personTable(consult: Consult): Table {
       consult.changedBefore.length === 0 ? undefined : listText(consult.changedBefore),
     ],
     ['Cannot do', consult.cannotDo.length === 0 ? 'nothing named' : listText(consult.cannotDo)],
+    ['Kit', kitText(consult.kit)],
     ['Days and minutes', `${consult.days.join(', ')}; ${consult.minutesPerDay} minutes`],
     ['Sitting tolerance', `${sitting.toleranceMinutes} minutes`],
     [
@@ -76,12 +78,7 @@ function personTable(consult: Consult): Table {
         ? undefined
         : consult.doesNow.map(({ what, times }) => `${what} ${times} a week`).join('; '),
     ],
-    [
-      'Goals',
-      consult.goals.length === 0
-        ? undefined
-        : consult.goals.map(({ what, on }) => (on === undefined ? what : `${what} (${on})`)).join('; '),
-    ],
+    ['Goals', consult.goals.length === 0 ? undefined : consult.goals.map(goalText).join('; ')],
     ['Not examined', consult.notExamined.length === 0 ? undefined : listText(consult.notExamined)],
   ];
   return {
@@ -89,6 +86,30 @@ function personTable(consult: Consult): Table {
     columns: ['Finding', 'Recorded'],
     rows: rows.map(([name, value]) => [name, String(value ?? NOT_RECORDED)]),
   };
+}
+
+function goalText({ what, on, doneTimes }: Consult['goals'][number]): string {
+  const more = [on ?? [], doneTimes === undefined ? [] : `done ${doneTimes} times`].flat();
+  return more.length === 0 ? what : `${what} (${more.join(', ')})`;
+}
+
+function kitText(kit: Consult['kit']): string {
+  const weights: [string, readonly number[], string][] = [
+    ['dumbbells', kit.dumbbellsKg, 'kg'],
+    ['kettlebells', kit.kettlebellsKg, 'kg'],
+    ['plates', kit.platesKg, 'kg'],
+    ['bar', kit.barKg === undefined ? [] : [kit.barKg], 'kg'],
+    ['bottles', kit.bottlesL, 'l'],
+    ['steps', kit.stepCm, 'cm'],
+  ];
+  const things = [
+    ...weights
+      .filter(([, amounts]) => amounts.length > 0)
+      .map(([name, amounts, unit]) => `${name} ${amounts.map(numberText).join(', ')} ${unit}`),
+    ...(kit.bands.length === 0 ? [] : [`bands ${kit.bands.join(', ')}`]),
+    ...(['rucksack', 'bench', 'ball'] as const).filter((thing) => kit[thing]),
+  ];
+  return things.length === 0 ? 'nothing' : things.join('; ');
 }
 
 function runningText({ running }: Consult): string {
@@ -99,6 +120,7 @@ function runningText({ running }: Consult): string {
     `decision: ${running.decision}`,
     `${running.weeklyKm} km a week`,
     `longest in 30 days ${running.longestIn30DaysKm} km`,
+    running.runsPerWeek === undefined ? 'runs a week not recorded' : `${running.runsPerWeek} runs a week`,
     `hills ${yes(running.hills)}, speed ${yes(running.speed)}, hilly routes ${yes(running.hillyRoutes)}`,
     rate,
     `over-striding ${running.overStriding}`,

@@ -1,55 +1,72 @@
 /** A plain note of 12 to 15 lines to paste into the clinic's own system. */
-import type { Consult } from '../../content/library.ts';
+import type { Decided } from '../decide.ts';
+import { painLimits } from '../painLimits.ts';
+import { capital, listText } from '../phrases/plain.ts';
 import type { Prescription } from '../prescribe.ts';
-import type { StageChoice } from '../programme.ts';
-import { listText } from '../phrases/plain.ts';
 import { stageWord } from '../stageChoice.ts';
-
-export interface NoteFacts {
-  readonly consult: Consult;
-  readonly stage: StageChoice;
-  readonly step: number;
-  readonly prescriptions: readonly Prescription[];
-  readonly effects: readonly string[];
-  readonly running: string;
-  readonly sitting: string;
-  readonly painRule: string;
-  readonly gaveUp: readonly string[];
-}
+import { effectTexts } from './effects.ts';
 
 const MOST_LINES = 15;
 
-export function noteLines(facts: NoteFacts): string[] {
-  const { consult, stage, step, prescriptions } = facts;
-  const before = [
+/** Eleven lines that are always there, and one to four of exercises between them. `gaveUp`: sentences. */
+export function noteLines(decided: Decided, gaveUp: readonly string[]): string[] {
+  const before = beforeLines(decided);
+  const after = afterLines(decided, gaveUp);
+  const room = MOST_LINES - before.length - after.length;
+  return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];
+}
+
+function beforeLines({ person, stage, step, session }: Decided): string[] {
+  const { consult } = person;
+  const effects = effectTexts(person);
+  const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
+  const chosen =
+    stage.chosenBy === 'proposal'
+      ? 'as proposed from the tests'
+      : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
+  return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
-    `Screen: ${facts.effects.length === 0 ? 'nothing that limits the programme.' : facts.effects.join(' ')}`,
-    `${stageWord(stage.chosen)} (${stage.name}), step ${step}; ${stage.chosenBy === 'proposal' ? 'as proposed from the tests' : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`}.`,
+    `Tests: ${listText(tests)}.`,
+    `Screen: ${effects.length === 0 ? 'nothing that limits the programme.' : effects.join(' ')}`,
+    `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];
-  const after = [
-    `Running: ${facts.running}`,
-    `Sitting: ${facts.sitting}`,
-    facts.painRule,
-    `Given up to fit: ${facts.gaveUp.length === 0 ? 'nothing.' : facts.gaveUp.join(' ')}`,
-    `Goals: ${consult.goals.length === 0 ? 'not recorded.' : `${listText(consult.goals.map(({ what }) => what))}.`}`,
+}
+
+function afterLines({ person, running, sitting }: Decided, gaveUp: readonly string[]): string[] {
+  const { consult, protocol } = person;
+  const limits = painLimits(consult, protocol);
+  const goals = consult.goals.map(({ what }) => what);
+  return [
+    `Running: ${consult.running.runs ? `${running.decision.decision}, at most ${running.decision.most}.` : 'does not run.'}`,
+    `Sitting: ${sittingText(sitting)}`,
+    `Pain up to ${limits.atMost}/10 during exercise, never above ${limits.neverAbove}; morning check explained.`,
+    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
+    `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
     `Review ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];
-  return [...before, ...exerciseLines(prescriptions, MOST_LINES - before.length - after.length), ...after];
+}
+
+function sittingText({ now, free }: Decided['sitting']): string {
+  if (free) return 'as wished, no budget.';
+  if (now === null) return 'no budget, tolerance too short.';
+  return `${now.uprightMinutes} min upright, ${now.hardMinutes} min hard or leaning.`;
 }
 
 // One line an exercise; where there are more than lines, the last line holds the rest.
 function exerciseLines(prescriptions: readonly Prescription[], lines: number): string[] {
-  const texts = prescriptions.map(({ card, cells }) => {
-    const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
-    const parts = [
-      text('sets'),
-      text('repetitions') || text('holdSeconds'),
-      text('loadKg'),
-      text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
-      text('days'),
-    ];
-    return `${card.title}: ${parts.filter((part) => part !== '').join(', ')}.`;
-  });
+  const texts = prescriptions.map(exerciseLine);
   return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
+}
+
+function exerciseLine({ card, cells, byFeel }: Prescription): string {
+  const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
+  const parts = [
+    text('sets'),
+    text('repetitions') || text('holdSeconds'),
+    byFeel ? 'weight by feel' : text('loadKg'),
+    text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
+    text('days'),
+  ];
+  return `${card.title}: ${parts.filter((part) => part !== '').join(', ')}.`;
 }

@@ -1,4 +1,5 @@
 /** The clinician's two signs as data: the range ruler of an exercise and the ladder of all cards by squeeze. */
+import { numberedStages } from '../../content/keepStage.ts';
 import type { Protocol } from '../../content/library.ts';
 import { brackets } from '../../mechanics/bracket.ts';
 import { roundTo } from '../../units/round.ts';
@@ -30,7 +31,7 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
 
 /** What a stage is called on a flag in a chart, where its name has no room. */
 function flagOf({ stages }: Protocol, index: number): string {
-  return index === stages.length - 1 ? 'keep' : String(index + 1);
+  return index < numberedStages(stages).length ? String(index + 1) : 'keep';
 }
 
 /** Every posed card of the protocol by its squeeze without a weight, over its whole movement; prescribed ones at their range and load. */

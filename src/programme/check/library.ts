@@ -1,0 +1,36 @@
+/** Everything that `check` says of a library beyond what content refuses. */
+import type { Library } from '../../content/library.ts';
+import type { PlaceOf } from '../../content/place.ts';
+import { sortProblems, type Problem } from '../../content/problem.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { bannedWords } from './bannedWords.ts';
+import { weakEvidence } from './evidence.ts';
+import { cardLength } from './length.ts';
+import { longSentences } from './longSentence.ts';
+import { misplacedNeighbours } from './neighbours.ts';
+import { impossiblePoses } from './poses.ts';
+import { readingGrade } from './readingGrade.ts';
+import { overdueReviews } from './review.ts';
+import { tradeWords } from './tradeWords.ts';
+import { unusedCards } from './unused.ts';
+import { wordsAgainstAngle } from './wordsAgainstAngle.ts';
+
+/**
+ * Warnings about wording, evidence and review dates as they stand on a day, and errors where a pose or a written number
+ * is wrong; by place. `placeOf`: that of the reading the library came from.
+ */
+export function checkLibrary(library: Library, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
+  return sortProblems([
+    ...bannedWords(library, placeOf),
+    ...cardLength(library, placeOf),
+    ...impossiblePoses(library, placeOf),
+    ...longSentences(library, placeOf),
+    ...misplacedNeighbours(library, placeOf),
+    ...overdueReviews(library, onDay, placeOf),
+    ...readingGrade(library, placeOf),
+    ...tradeWords(library, placeOf),
+    ...unusedCards(library, placeOf),
+    ...weakEvidence(library, placeOf),
+    ...wordsAgainstAngle(library, placeOf),
+  ]);
+}

@@ -1,0 +1,62 @@
+/** Files whose text asks for more years of school than patients can be asked for. */
+import type { Library } from '../../content/library.ts';
+import type { PlaceOf } from '../../content/place.ts';
+import type { Problem } from '../../content/problem.ts';
+import { countsOf, fleschKincaid, smog } from './reading.ts';
+import { sentencesIn, wordsIn } from './sentences.ts';
+import { warn } from './spot.ts';
+import { syllablesIn } from './syllables.ts';
+import { sheetsOf, type Text } from './text.ts';
+
+/** Health leaflets are written for grade 6, 8 at most: AMA, HHS and NIH [secondary]. */
+const MOST_GRADE = 8;
+
+const LONGEST_WORDS_NAMED = 3;
+
+/** A warning at the hardest sentence of each file that is above the grade by either formula. */
+export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
+  return sheetsOf(library).flatMap(({ kind, id, texts }) => {
+    const grade = gradeOf(texts);
+    const hardest = hardestOf(texts);
+    if (grade === null || hardest === null) return [];
+    return [
+      warn(placeOf, { kind, id, path: hardest.path, offset: hardest.from }, 'reading-grade', {
+        found: `the hardest sentence of a text of ${grade}`,
+        expected: `in a text of grade ${MOST_GRADE} or below`,
+        fix: `write shorter sentences and shorter words, here first: ${longestWords(hardest.text)}`,
+      }),
+    ];
+  });
+}
+
+// A title is no sentence: it would make every text look easier.
+function running(texts: readonly Text[]): readonly Text[] {
+  return texts.filter(({ path }) => path[0] !== 'title' && path[0] !== 'tendon');
+}
+
+function gradeOf(texts: readonly Text[]): string | null {
+  const counts = countsOf(running(texts).map(({ text }) => text));
+  const [kincaid, smogGrade] = [fleschKincaid(counts), smog(counts)];
+  if (kincaid !== null && kincaid > MOST_GRADE) return `grade ${kincaid.toFixed(1)} (Flesch-Kincaid)`;
+  return smogGrade !== null && smogGrade > MOST_GRADE ? `grade ${smogGrade.toFixed(1)} (SMOG)` : null;
+}
+
+function hardestOf(texts: readonly Text[]) {
+  const sentences = running(texts).flatMap(({ path, text }) =>
+    sentencesIn(text).map((sentence) => ({
+      ...sentence,
+      path,
+      grade: fleschKincaid(countsOf([sentence.text])) ?? -Infinity,
+    })),
+  );
+  return sentences.toSorted((a, b) => b.grade - a.grade)[0] ?? null;
+}
+
+function longestWords(sentence: string): string {
+  return wordsIn(sentence)
+    .map(({ text }) => text)
+    .filter((word, index, words) => words.indexOf(word) === index)
+    .toSorted((a, b) => syllablesIn(b) - syllablesIn(a))
+    .slice(0, LONGEST_WORDS_NAMED)
+    .join(', ');
+}

@@ -1,0 +1,146 @@
+/** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
+import type { Consult, Library } from '../content/library.ts';
+import type { Refusal } from '../units/refusal.ts';
+import { chooseCards, passed } from './choose.ts';
+import { courseOf, type Course } from './course.ts';
+import { fitDays, type FittedDays } from './fitDays.ts';
+import { laterStages, type Later } from './later.ts';
+import { modelIn, type Models } from './model.ts';
+import { morningTask } from './morningTask.ts';
+import { outlookOf, type Outlook } from './outlook.ts';
+import { ownRefusals } from './ownRefusals.ts';
+import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
+import { prescribe, type Prescription } from './prescribe.ts';
+import type { PassedOver, StageChoice } from './programme.ts';
+import { noCardFor, noSession, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
+import { placedRuns, runningFacts, type RunningFacts } from './running.ts';
+import { screenEffects } from './screen.ts';
+import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
+import { sittingPlan, type SittingPlan } from './sitting.ts';
+import { chooseStage, stageOf } from './stageChoice.ts';
+import { weekFacts, type WeekFacts } from './weekPlan.ts';
+import type { ExerciseCard } from '../content/library.ts';
+import type { Rung } from '../dose/rung.ts';
+
+/** What a programme is made with besides the consult. */
+export interface Workshop {
+  readonly library: Library;
+  /** Bodies already asked about; kept between programmes, so that a rebuild asks only what is new. */
+  readonly models: Models;
+  readonly loadleaf: string;
+}
+
+/** A rung that is printed, put in numbers. */
+export interface Shown {
+  readonly rung: Rung;
+  readonly prescriptions: readonly Prescription[];
+}
+
+export interface Decided extends Where {
+  readonly course: Course;
+  readonly passedOver: readonly PassedOver[];
+  readonly gaveUp: FittedDays['gaveUp'];
+  readonly running: RunningFacts;
+  readonly week: WeekFacts;
+  readonly session: Session;
+  readonly step: number;
+  /** The present rung first, then up to two more. */
+  readonly shown: readonly [Shown, ...Shown[]];
+  readonly morningTask: ExerciseCard | null;
+  readonly sitting: SittingPlan;
+  readonly outlook: Outlook;
+  readonly later: Later;
+}
+
+export interface Refused {
+  readonly refusals: readonly Refusal[];
+}
+
+/** Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. */
+export function decide(consult: Consult, workshop: Workshop): Decided | Refused {
+  const where = whoAndWhere(consult, workshop);
+  if ('refusals' in where) return where;
+  const work = whatAndWhen(where);
+  if ('refusals' in work) return work;
+  const { person, stage } = where;
+  const stepsLeft = work.session.ladder.rungs.length - work.step + 1;
+  return {
+    ...where,
+    ...work,
+    course: courseOf(person.protocol, stage.chosen),
+    morningTask: morningTask(person),
+    sitting: sittingPlan(person, stage.chosen),
+    outlook: outlookOf(person, stage.chosen, stepsLeft),
+    later: laterStages(person, stage.chosen),
+  };
+}
+
+/** The person, and the point of the protocol. */
+interface Where {
+  readonly person: Person;
+  readonly stage: StageChoice;
+  readonly bounds: Bounds;
+}
+
+function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | Refused {
+  const protocol = library.protocols.get(consult.protocol);
+  if (protocol === undefined)
+    throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
+  const effects = screenEffects(consult, library.clinic);
+  if ('refusals' in effects) return effects;
+  const stage = chooseStage(consult, protocol, library, effects);
+  const person = personOf(consult, library, protocol, effects, (body) =>
+    modelIn(models, library.version, body),
+  );
+  return { person, stage, bounds: boundsOf(person, stage.chosen, stageOf(protocol, stage.chosen), false) };
+}
+
+type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
+
+/** The cards, the minutes, the week, the ladder and the rung of today. */
+function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
+  const { consult } = person;
+  const { choices, passedOver, empty } = chooseCards(person, bounds);
+  if (empty.length > 0)
+    return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
+  const fitted = fitDays(choices, person);
+  if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
+  const wished = runningFacts(person, bounds.stage);
+  const week = weekFacts(person, stage.chosen, bounds.stage, fitted.kept, wished);
+  if ('fits' in week) return refused([noWeek(consult, week)]);
+  const session = sessionFor(fitted.kept, person, bounds, week.plan);
+  if (isNoSession(session)) return refused([noSession(consult, session)]);
+  const step = consult.step ?? 1;
+  const [present, ...next] = shownRungs(session, step);
+  if (present === undefined) return refused([noSuchStep(consult, stage.chosen, session.ladder.rungs.length)]);
+  const own = ownRefusals(session, present, week.plan, person);
+  if (own.length > 0) return refused(own);
+  const show = (rung: Rung): Shown => ({
+    rung,
+    prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
+  });
+  return {
+    passedOver: [...passedOver, ...leftOut(fitted, person, bounds)],
+    gaveUp: fitted.gaveUp,
+    running: placedRuns(wished, week.plan),
+    week,
+    session,
+    step,
+    shown: [show(present), ...next.map(show)],
+  };
+}
+
+function refused(refusals: readonly Refusal[]): Refused {
+  return { refusals };
+}
+
+function leftOut(fitted: FittedDays, person: Person, bounds: Bounds): PassedOver[] {
+  const { minutesPerDay } = person.consult;
+  return fitted.leftOut.map(({ slot, fit }) =>
+    passed(person, fit.card.id, slot, bounds, {
+      limit: 'minutes',
+      value: minutesPerDay,
+      because: `left out, to fit ${minutesPerDay} minutes`,
+    }),
+  );
+}

@@ -1,0 +1,40 @@
+/** What the body model says of one exercise as it is prescribed, rounded as an estimate is. */
+import type { Prescribed } from '../dose/rung.ts';
+import { roundTo } from '../units/round.ts';
+import type { PosedCard } from './model.ts';
+import type { Bounds, Person } from './person.ts';
+import type { ModelEstimate } from './programme.ts';
+
+/** Degrees to 1, body weights and shares to 0.01, newton metres to 1. Null under 18, and where the body cannot rest. */
+export function estimateOf(
+  card: PosedCard,
+  { rangeDeg, loadKg, dose }: Prescribed,
+  person: Person,
+  { stage }: Bounds,
+): ModelEstimate | null {
+  if (person.effects.under18) return null;
+  const swept = person.model.sweepTo(card, rangeDeg, loadKg, dose.tempo);
+  if (swept === null) return null;
+  const { peak, verticalOnly } = swept;
+  const margin = card.movement.supports.length > 1 ? stage.supportMargin : 1;
+  return {
+    hipFlexionDeg: roundTo(peak.hipFlexionDeg, 1),
+    trunkLeanDeg: roundTo(peak.trunkLeanDeg, 1),
+    tensionBw: roundTo(peak.tensionBw, 0.01),
+    compressionBw: roundTo(peak.compressionBw, 0.01),
+    compressionVerticalOnlyBw: roundTo(verticalOnly.compressionBw, 0.01),
+    hipMomentNm: roundTo(peak.hipMomentNm, 1),
+    kneeMomentNm: roundTo(peak.kneeMomentNm, 1),
+    demand: roundTo(peak.demand, 0.01),
+    tensionTimeBwS: roundTo(swept.tensionTimeBwS, 0.1),
+    compressionTimeBwS: roundTo(swept.compressionTimeBwS, 0.1),
+    squeeze: squeezeWord(margin * peak.compressionBw, person),
+  };
+}
+
+/** Low up to the first stage's cap, middle up to the second's, high above: the words follow the protocol's own caps. */
+function squeezeWord(compressionBw: number, { protocol }: Person): ModelEstimate['squeeze'] {
+  const caps = protocol.stages.flatMap(({ caps: { compressionBw: cap } }) => cap ?? []);
+  const [low = Infinity, middle = Infinity] = caps;
+  return compressionBw <= low ? 'low' : compressionBw <= middle ? 'middle' : 'high';
+}

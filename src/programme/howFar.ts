@@ -1,0 +1,62 @@
+/** How far one exercise goes: degrees for the clinician, things a patient can see alone for the leaflet. */
+import type { ExerciseCard } from '../content/library.ts';
+import type { Prescribed } from '../dose/rung.ts';
+import { landmarks, type Landmark } from '../mechanics/landmark.ts';
+import { stretchFrom } from '../mechanics/sweep.ts';
+import { distanceTo, isPosed, type PosedCard } from './model.ts';
+import type { Person } from './person.ts';
+import { landmarkText, landmarkValue } from './phrases/landmarks.ts';
+import { shownDeg } from './scene.ts';
+
+export interface HowFar {
+  /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way. */
+  readonly value: string;
+  /** Most useful first, at least one. */
+  readonly texts: readonly [string, ...string[]];
+}
+
+const MOST_LANDMARKS = 3;
+
+/** The author's own landmark comes before the model's: it was written for this card. */
+export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFar {
+  const found = isPosed(card) ? farLandmarks(card, at, person) : [];
+  const [first] = found;
+  const [text, ...more] = found.map(landmarkText);
+  if (card.landmark !== null) return { value: 'card', texts: [card.landmark, ...found.map(landmarkText)] };
+  if (first !== undefined && text !== undefined)
+    return { value: landmarkValue(first), texts: [text, ...more] };
+  return {
+    value: 'full',
+    texts: [at.dose.holdSeconds === null ? 'The whole way, as in the picture' : 'As in the picture'],
+  };
+}
+
+/** Largest hip bend of what is done, whole degrees: the prescribed range, or that of the whole card; null where nobody knows. */
+export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed): number | null {
+  if (rangeDeg !== null) return shownDeg(rangeDeg);
+  if (isPosed(card)) {
+    const { start, end } = card.movement;
+    return shownDeg(Math.max(0, start.work.hip, end?.work.hip ?? 0));
+  }
+  return card.statedHipFlexion === null ? null : shownDeg(card.statedHipFlexion.deg);
+}
+
+/** Landmarks that say how far; those of standing say nothing of a card whose range is not graded by hip bend. */
+function farLandmarks(card: PosedCard, { rangeDeg, loadKg, dose }: Prescribed, person: Person): Landmark[] {
+  const gentleEnd = person.model.gentleEnd(card);
+  const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd));
+  const says = (landmark: Landmark) =>
+    landmarkText(landmark) !== '' &&
+    (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
+    // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
+    (landmark.kind !== 'footLift' || dose.holdSeconds !== null);
+  return landmarks(card.movement, person.body, loadKg, stretch).filter(says).slice(0, MOST_LANDMARKS);
+}
+
+const GRADED_ONLY: readonly Landmark['kind'][] = [
+  'handsAboveKnee',
+  'handsBelowKnee',
+  'buttockBack',
+  'leanByClock',
+  'hipsAboveFloor',
+];

@@ -1,0 +1,167 @@
+/** What was decided, put into the sections of the leaflet and the record. Each section is worded in its own file. */
+import { nextAfter } from '../week/dates.ts';
+import { flarePlan } from '../week/flare.ts';
+import { morningBands } from '../week/morning.ts';
+import { activitiesSection } from './activities.ts';
+import { adviceFor, stretchesNow } from './advice.ts';
+import { calendarOf } from './calendar.ts';
+import type { Decided } from './decide.ts';
+import { easierRows } from './easier.ts';
+import { exercisesOf } from './exercises.ts';
+import { letterOf } from './letter.ts';
+import { logDays } from './logDays.ts';
+import { painLimits } from './painLimits.ts';
+import { logSheet } from './phrases/log.ts';
+import {
+  datesText,
+  emergencyText,
+  NOTICE,
+  openingText,
+  runningLineText,
+  titleText,
+} from './phrases/opening.ts';
+import {
+  easierText,
+  flareText,
+  getHelpText,
+  missedDaysText,
+  morningCheckText,
+  painRuleText,
+} from './phrases/pain.ts';
+import { runningText } from './phrases/running.ts';
+import { sittingText, stretchingText } from './phrases/sitting.ts';
+import { whatComesNextText } from './phrases/next.ts';
+import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
+import type { NextSession, Programme } from './programme.ts';
+import { recordOf } from './record/record.ts';
+import { sessionDaySeconds } from './sessionTime.ts';
+import { stepTables } from './steps.ts';
+
+/** The whole programme. `previous`: the revision before, null for the first. */
+export function leafletOf(decided: Decided, previous: Programme | null, loadleaf: string): Programme {
+  const { person, course, stage, step, bounds, running, week, shown } = decided;
+  const { consult, protocol, library } = person;
+  const { clinic } = library;
+  const runs = running.plan.weeks[0]?.runs ?? [];
+  const calendar = calendarOf(week.entries, runs);
+  const sections = {
+    running: runningSection(decided),
+    sitting: sittingSection(decided),
+  };
+  return {
+    format: 1,
+    alias: consult.alias,
+    revision: consult.revision,
+    language: 'en',
+    paper: clinic.paper,
+    title: titleText(consult.alias),
+    runningLine: runningLineText(consult),
+    pageWord: 'Page',
+    clinic: { name: clinic.name, contact: clinic.contact, logo: clinic.logo ?? null },
+    clinician: consult.clinician,
+    seenOn: consult.seenOn,
+    startOn: consult.startOn,
+    reviewOn: consult.reviewOn,
+    dates: datesText(consult),
+    stage,
+    step,
+    opening: openingText(consult, protocol, course),
+    emergency: emergencyText(clinic, consult.country),
+    notice: NOTICE,
+    nextSession: nextSession(decided),
+    exercises: exercisesOf(shown[0].prescriptions, person),
+    steps: stepTables(shown, person),
+    ...painSections(decided),
+    week: weekText(week.plan, runs),
+    ...sections,
+    stretching: stretchingText(bounds.stage.stretching, course === 'treatment', stretchesNow(consult)),
+    activities: activitiesSection(week.activities, protocol, stage.chosen),
+    whatComesNext: nextSection(decided),
+    advice: adviceFor(consult, stage.chosen, library),
+    log: logSheet(logDays(consult, calendar)),
+    calendar,
+    letter: letterOf(decided),
+    record: recordOf(decided, sections, previous, loadleaf),
+  };
+}
+
+function nextSession({ person, week, shown }: Decided): NextSession {
+  const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? person.consult.startOn;
+  const seconds = sessionDaySeconds(shown[0].prescriptions, person);
+  return {
+    heading: 'Your next session',
+    when: nextSessionText(first, nextAfter(week.plan, first)?.clearDays ?? 0),
+    minutes: minutesText(seconds),
+    minutesValue: Math.ceil(seconds / 60),
+  };
+}
+
+function painSections(
+  decided: Decided,
+): Pick<Programme, 'painRule' | 'morningCheck' | 'easier' | 'flare' | 'missedDays' | 'getHelp'> {
+  const { person, shown, sitting } = decided;
+  const { consult, protocol, clinic } = person;
+  const { prescriptions } = shown[0];
+  const { contactAfterDays, contactWhenRisingDays, repetitions } = protocol.morningCheck;
+  const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
+  const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
+  const holds = prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title);
+  return {
+    painRule: painRuleText(painLimits(consult, protocol)),
+    morningCheck: morningCheckText(
+      morningBands(consult.usualMorningPain, protocol.morningCheck),
+      taskOf(decided),
+      repetitions.value,
+      contact,
+    ),
+    easier: easierText(easierRows(prescriptions, person)),
+    flare: flareText(flare, holds, sitting.free, consult.running.runs),
+    missedDays: missedDaysText(
+      protocol.missedDays.sameStepUnder.value,
+      protocol.missedDays.oneBackUpTo.value,
+    ),
+    getHelp: getHelpText(clinic.contact, contact),
+  };
+}
+
+function taskOf({ morningTask }: Decided) {
+  if (morningTask === null) return null;
+  const { title, kind } = morningTask;
+  return { title, holds: kind === 'isometric' };
+}
+
+function runningSection({ person, running, bounds }: Decided) {
+  const { consult, protocol } = person;
+  return runningText({
+    ...running,
+    runs: consult.running.runs,
+    longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
+    fastGrowth: protocol.runningRules.fastGrowth.value,
+    raceEasyDays: protocol.runningRules.raceEasyDays,
+    stageWords: bounds.stage.running.words,
+  });
+}
+
+function sittingSection({ person, sitting, bounds }: Decided) {
+  return sittingText({
+    now: sitting.now,
+    free: sitting.free,
+    stepMinutes: person.protocol.sittingRules.stepMinutes.value,
+    goalMinutes: person.consult.sitting.goalMinutes ?? null,
+    tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),
+    stageWords: bounds.stage.sitting,
+  });
+}
+
+function nextSection({ person, course, session, step, outlook }: Decided) {
+  const { consult, protocol } = person;
+  return whatComesNextText({
+    course,
+    stepsAhead: session.ladder.rungs.length - step,
+    months: outlook.usually,
+    reviewOn: consult.reviewOn,
+    goals: consult.goals.map(({ what }) => what),
+    sameStepUnder: protocol.missedDays.sameStepUnder.value,
+    oneBackUpTo: protocol.missedDays.oneBackUpTo.value,
+  });
+}

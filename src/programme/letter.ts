@@ -1,0 +1,17 @@
+/** The one-page letter at the end of treatment. */
+import type { Decided } from './decide.ts';
+import { dischargeCriteria } from './discharge.ts';
+import { letterText } from './phrases/letter.ts';
+import type { Section } from './programme.ts';
+
+/** Null unless treatment ends with this programme. */
+export function letterOf({ person, course, shown }: Decided): Section | null {
+  if (course !== 'discharge') return null;
+  return letterText({
+    consult: person.consult,
+    clinic: person.clinic,
+    tendon: person.protocol.tendon,
+    criteria: dischargeCriteria(person),
+    exercises: shown[0].prescriptions.map(({ card }) => card.title),
+  });
+}

@@ -1,0 +1,54 @@
+/** What comes next: the steps ahead, or how to keep what has been won. */
+import type { Course } from '../course.ts';
+import type { Part, Section } from '../programme.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { dayAndYear, list, paragraph, section } from './plain.ts';
+
+export interface NextWords {
+  readonly course: Course;
+  readonly stepsAhead: number;
+  /** How long the whole way usually takes, for example `3 to 6 months`; not asked once it is behind. */
+  readonly months: string;
+  readonly reviewOn: IsoDate;
+  readonly goals: readonly string[];
+  readonly sameStepUnder: number;
+  readonly oneBackUpTo: number;
+}
+
+export function whatComesNextText(words: NextWords): Section {
+  const { course, goals, reviewOn } = words;
+  return section('what-comes-next', 'What comes next', [
+    ...(course === 'treatment' ? wayParts(words) : keepParts(words)),
+    ...(goals.length === 0 ? [] : [list(goals.map((what) => `Your goal: ${what}.`))]),
+    paragraph(`We meet again on ${dayAndYear(reviewOn)}.`),
+  ]);
+}
+
+function wayParts({ stepsAhead, months }: NextWords): Part[] {
+  return [
+    paragraph(
+      stepsAhead === 0
+        ? 'This is the last step of this part. At the review we look together at what you can go on to.'
+        : `After this step there are ${stepsAhead === 1 ? 'one more' : `up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
+    ),
+    paragraph(
+      `The whole way usually takes ${months}. Ups and downs are normal. Bending comes back, and so does speed.`,
+    ),
+  ];
+}
+
+// House rules 3, keep: how it grows, early signs, how to start again after a break.
+function keepParts({ course, sameStepUnder, oneBackUpTo }: NextWords): Part[] {
+  return [
+    paragraph(
+      'There is no end date. Strength once or twice a week keeps the tendon used to its work.',
+      'strong',
+    ),
+    list([
+      'Add weight only when you could do two more in every set, two sessions running. Add the smallest step you have.',
+      'Early signs: a stiff or sore sit bone in the morning, or after sitting or hills. Then use the easier numbers for a week.',
+      `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, start with them, stay for two weeks, and run easy and flat first.`,
+      ...(course === 'discharge' ? ['You can come back to us at any time.'] : []),
+    ]),
+  ];
+}

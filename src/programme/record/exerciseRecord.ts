@@ -1,0 +1,75 @@
+/** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
+import type { Bounds, Person } from '../person.ts';
+import { numberText } from '../phrases/plain.ts';
+import type { Prescription } from '../prescribe.ts';
+import type { ModelEstimate, ProgrammeRecord } from '../programme.ts';
+import { rulerOf } from './squeeze.ts';
+
+export function exerciseRecord(
+  one: Prescription,
+  person: Person,
+  bounds: Bounds,
+): ProgrammeRecord['exercises'][number] {
+  const { card, cells, estimate } = one;
+  const range = cells.find(({ cell }) => cell === 'hipFlexionDeg');
+  const load = cells.find(({ cell }) => cell === 'loadKg');
+  return {
+    card: card.id,
+    title: card.title,
+    decidedBy: range?.decidedBy ?? 'dose',
+    because: `Range: ${range?.rule ?? ''}. Weight: ${load?.rule ?? ''}.`,
+    estimate,
+    ruler: rulerOf(one, person.protocol),
+    remarks: [
+      ...kindRemarks(one),
+      ...cueRemarks(estimate),
+      ...ownRemarks(one, person, bounds),
+      ...(one.byFeel
+        ? ['The estimate is for the heaviest weight that is admitted, not for the one that is felt for.']
+        : []),
+    ],
+  };
+}
+
+function kindRemarks({ card }: Prescription): string[] {
+  const fast = card.kind === 'energy-storage' || card.kind === 'running-drill';
+  return [
+    ...(card.movement === null
+      ? ['No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.']
+      : []),
+    ...(fast ? ['Fast: the model is for slow movement and says nothing of it.'] : []),
+  ];
+}
+
+// Below this the two kinds of friction are not told apart.
+const TOLD_APART_BW = 0.05;
+
+function cueRemarks(estimate: ModelEstimate | null): string[] {
+  if (estimate === null || estimate.compressionVerticalOnlyBw <= estimate.compressionBw + TOLD_APART_BW)
+    return [];
+  return [
+    `If the heels are dragged in, the squeeze may be ${numberText(estimate.compressionVerticalOnlyBw)} body weights: push away, do not drag the heels in.`,
+  ];
+}
+
+function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bounds: Bounds): string[] {
+  if (!consult.overrides.some(({ path }) => path.startsWith(`${card.id}.`))) return [];
+  const beyond = estimate === null ? [] : beyondCaps(estimate, card.movement?.supports.length ?? 0, bounds);
+  return [
+    "Holds the clinician's own entry, beside the rule.",
+    ...(beyond.length === 0
+      ? []
+      : [`With it the estimate is above the stage's cap on ${beyond.join(', ')}.`]),
+  ];
+}
+
+function beyondCaps(estimate: ModelEstimate, supports: number, { caps }: Bounds): string[] {
+  const margin = supports > 1 ? caps.supportMargin : 1;
+  const held: [string, number, number | null][] = [
+    ['hip bend', estimate.hipFlexionDeg, caps.hipFlexionDeg],
+    ['squeeze', margin * estimate.compressionBw, caps.compressionBw],
+    ['pull', margin * estimate.tensionBw, caps.tensionBw],
+    ['strength', estimate.demand, caps.demand],
+  ];
+  return held.filter(([, value, cap]) => cap !== null && value > cap).map(([name]) => name);
+}

@@ -1,0 +1,116 @@
+/** What the clinician should know beside the tables, a sentence each. */
+import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import type { Decided } from '../decide.ts';
+import { dischargeCriteria } from '../discharge.ts';
+import { longestHoldSeconds } from '../firstDose.ts';
+import { unusedEntries } from '../overrides.ts';
+import { listText } from '../phrases/plain.ts';
+import { recoveryText } from '../phrases/week.ts';
+import { stageWord } from '../stageChoice.ts';
+
+/** In the order person, stage, week, running, steps, dates, later stages, model. */
+export function remarksOf(decided: Decided): string[] {
+  return [
+    ...personRemarks(decided),
+    ...stageRemarks(decided),
+    `Recovery: ${recoveryText(decided.week.plan.liftRecovery)}`,
+    ...runningRemarks(decided),
+    ...ladderRemarks(decided),
+    ...goalRemarks(decided),
+    ...decided.later.notes,
+    'Estimates of the model order positions and limit early stages; they are not measured forces. Tasks led by the knee, sitting and stretching are under-estimated.',
+  ];
+}
+
+function personRemarks({ person, morningTask, shown }: Decided): string[] {
+  const { consult, protocol, provokedDeg } = person;
+  const noBody = consult.heightM === undefined || consult.massKg === undefined;
+  const cards = new Set(shown.flatMap(({ prescriptions }) => prescriptions.map(({ card }) => card.id)));
+  return [
+    ...(noBody
+      ? [
+          `Height or mass not recorded: the reference body (${REFERENCE_BODY.massKg} kg, ${REFERENCE_BODY.heightM} m) stands in.`,
+        ]
+      : []),
+    ...(provokedDeg === null
+      ? []
+      : [`What hurt holds the hip bend to ${provokedDeg}° whatever the stage allows.`]),
+    ...(morningTask?.id === protocol.morningCheck.card
+      ? []
+      : [
+          `Morning check: ${protocol.morningCheck.card} cannot be done; ${morningTask?.id ?? 'twenty steps'} stands in.`,
+        ]),
+    ...unusedEntries(consult, cards),
+  ];
+}
+
+function stageRemarks(decided: Decided): string[] {
+  const { person, stage, course } = decided;
+  const own =
+    stage.chosenBy === 'clinician' && stage.chosen !== stage.proposed
+      ? [`The stage is the clinician's own; the tests speak for ${stageWord(stage.proposed)}.`]
+      : [];
+  if (course !== 'discharge') return own;
+  const open = dischargeCriteria(person).filter(({ met }) => met !== true);
+  const names = open.map(
+    ({ name, met }) => `${name.toLowerCase()} (${met === null ? 'not recorded' : 'not met'})`,
+  );
+  return [
+    ...own,
+    open.length === 0
+      ? 'Discharge: all that is asked is met.'
+      : `Discharge is the clinician's own decision; open: ${listText(names)}.`,
+  ];
+}
+
+function runningRemarks({ running }: Decided): string[] {
+  const { decision, plan } = running;
+  return [
+    ...decision.because.map(
+      ({ code, inputs }) => `Running: ${code.replaceAll('-', ' ')}${inputsText(inputs)}.`,
+    ),
+    ...(decision.overRules ? ["Running goes beyond the house rules by the clinician's own entry."] : []),
+    ...(plan.weeks.length === 0
+      ? []
+      : [
+          `Running: ${plan.longest.because.code.replaceAll('-', ' ')}${inputsText(plan.longest.because.inputs)}.`,
+        ]),
+    ...plan.races.flatMap(({ on, notes }) =>
+      notes.map(({ code, inputs }) => `Race on ${on}: ${code.replaceAll('-', ' ')}${inputsText(inputs)}.`),
+    ),
+  ];
+}
+
+function ladderRemarks({ person, session }: Decided): string[] {
+  const ends = session.ladder.ends
+    .filter(({ reached }) => reached !== 'end')
+    .map(
+      ({ exercise, change, at, stoppedBy }) =>
+        `Ladder: ${change} of ${exercise} ends at ${at ?? 'its start'} (${stoppedBy ?? ''}).`,
+    );
+  const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
+    const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
+    const longest = longestHoldSeconds(fit.card, person);
+    return wished === null || longest >= wished
+      ? []
+      : [
+          `Ladder: hold of ${slot.name} ends at ${longest} s of ${wished} (what was held in the test, or the screen).`,
+        ];
+  });
+  return [...ends, ...holds];
+}
+
+function goalRemarks({ outlook }: Decided): string[] {
+  return outlook.tooSoon.map(
+    ({ what, on, daysShort }) =>
+      `Goal "${what}" on ${on} comes ${daysShort} days before the earliest end of the stages.`,
+  );
+}
+
+function inputsText(inputs: Readonly<Record<string, number | string | null>>): string {
+  const entries = Object.entries(inputs).filter(([, value]) => value !== null);
+  const words = entries.map(
+    ([name, value]) => `${name} ${typeof value === 'number' ? Math.round(value * 100) / 100 : value}`,
+  );
+  return words.length === 0 ? '' : ` (${words.join(', ')})`;
+}

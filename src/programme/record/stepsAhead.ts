@@ -1,0 +1,30 @@
+/** The rest of the stage's ladder and the earliest dates, for the clinician. */
+import type { Decided } from '../decide.ts';
+import { paragraph, section, table } from '../phrases/plain.ts';
+import { changeText } from '../phrases/steps.ts';
+import type { Section } from '../programme.ts';
+
+export function stepsAhead({ session, step, outlook }: Decided): Section {
+  const rows = session.ladder.rungs
+    .slice(step)
+    .map((rung) => [
+      String(rung.step),
+      changeText(rung, (slot) => slot),
+      rung.changed
+        .map(
+          ({ exercise, from, to, stoppedBy }) =>
+            `${exercise}: ${from} to ${to}${stoppedBy === null ? '' : ` (more stopped by ${stoppedBy})`}`,
+        )
+        .join('; '),
+    ]);
+  const dates = outlook.dates.map(({ name, earliestOn, usuallyFrom, usuallyTo }) => [
+    name,
+    earliestOn,
+    `${usuallyFrom} to ${usuallyTo}`,
+  ]);
+  return section('steps-ahead', 'Steps ahead', [
+    paragraph(`The ladder of this stage has ${session.ladder.rungs.length} steps for this person.`),
+    ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
+    ...(dates.length < 2 ? [] : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
+  ]);
+}

@@ -1,0 +1,24 @@
+/** Sitting for one person: the budget of today, or that none is needed any more. */
+import { sittingBudget, type SittingBudget, type SittingStep } from '../week/sitting.ts';
+import type { Person } from './person.ts';
+import type { StageName } from './stageChoice.ts';
+
+export interface SittingPlan {
+  /** Null when sitting hurts too soon for a budget, or none is needed. */
+  readonly now: SittingStep | null;
+  /** The way back is done: nothing is counted any more. */
+  readonly free: boolean;
+  readonly budget: SittingBudget;
+}
+
+/** In the keep stage, once as much is tolerated as was wished for, sitting needs no budget. */
+export function sittingPlan({ consult, protocol }: Person, stage: StageName): SittingPlan {
+  const { toleranceMinutes, goalMinutes, fixedBlocksMinutes } = consult.sitting;
+  const budget = sittingBudget(
+    { toleranceMinutes, goalMinutes: goalMinutes ?? null, fixedBlocksMinutes: fixedBlocksMinutes ?? [] },
+    protocol.sittingRules,
+  );
+  const wished = goalMinutes ?? protocol.sittingRules.mostMinutes.value;
+  const free = stage === 'keep' && toleranceMinutes >= wished;
+  return { now: free ? null : (budget.steps[0] ?? null), free, budget };
+}

@@ -6,7 +6,7 @@ import type { StageName } from './stageChoice.ts';
 export type Course = 'treatment' | 'discharge' | 'prevention';
 
 /** A protocol without numbered stages is for prevention; the keep stage of any other follows discharge. */
-export function courseOf({ stages }: Protocol, chosen: StageName): Course {
+export function courseOf({ stages }: Pick<Protocol, 'stages'>, chosen: StageName): Course {
   if (numberedStages(stages).length === 0) return 'prevention';
   return chosen === 'keep' ? 'discharge' : 'treatment';
 }

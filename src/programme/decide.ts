@@ -1,5 +1,5 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
-import type { Consult, Library } from '../content/library.ts';
+import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { chooseCards, passed } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
@@ -12,14 +12,13 @@ import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
 import type { PassedOver, StageChoice } from './programme.ts';
-import { noCardFor, noSession, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
+import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
 import { placedRuns, runningFacts, type RunningFacts } from './running.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, stageOf } from './stageChoice.ts';
 import { weekFacts, type WeekFacts } from './weekPlan.ts';
-import type { ExerciseCard } from '../content/library.ts';
 import type { Rung } from '../dose/rung.ts';
 
 /** What a programme is made with besides the consult. */
@@ -89,10 +88,19 @@ function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | R
   const effects = screenEffects(consult, library.clinic);
   if ('refusals' in effects) return effects;
   const stage = chooseStage(consult, protocol, library, effects);
+  const pain = painBeside(consult, stageOf(protocol, stage.chosen));
+  if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
+    return refused([notWithoutPain(consult, pain)]);
   const person = personOf(consult, library, protocol, effects, (body) =>
     modelIn(models, library.version, body),
   );
   return { person, stage, bounds: boundsOf(person, stage.chosen, stageOf(protocol, stage.chosen), false) };
+}
+
+/** The worst pain of a usual morning or a test above what the stage may be entered with; null when there is none. */
+function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): number | null {
+  const worst = Math.max(usualMorningPain, ...tests.map(({ pain }) => pain));
+  return worst > enter.painAtMost ? worst : null;
 }
 
 type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;

@@ -16,6 +16,15 @@ function refusal(
   return { code, kind: 'consult', id: consult.id, path, ...words };
 }
 
+/** A protocol for people without pain, and someone with pain. */
+export function notWithoutPain(consult: Consult, pain: number): Refusal {
+  return refusal(consult, 'does-not-fit', ['protocol'], {
+    found: consult.protocol,
+    expected: `the staged protocol of what hurts: pain ${pain} of 10 is recorded, and this one is for someone without`,
+    fix: 'Write the protocol of the tendon that hurts.',
+  });
+}
+
 /** The ladder of this person's stage has fewer steps. */
 export function noSuchStep(consult: Consult, name: StageName, steps: number): Refusal {
   return refusal(consult, 'does-not-fit', ['step'], {

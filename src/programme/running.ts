@@ -1,5 +1,5 @@
 /** Running as decided for one person: the decision, the weeks to the review, the step rate. */
-import type { Consult, Stage } from '../content/library.ts';
+import type { Consult, Protocol, Stage } from '../content/library.ts';
 import { runDecision, type RunDecision } from '../week/runDecision.ts';
 import { runningPlan, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
@@ -8,6 +8,7 @@ import { walkRunLadder } from '../week/walkRun.ts';
 import type { WeekPlan } from '../week/plan.ts';
 import { roundTo } from '../units/round.ts';
 import { numberedStages } from '../content/keepStage.ts';
+import { courseOf } from './course.ts';
 import { RUNNING_DECISION } from './overrides.ts';
 import type { Person } from './person.ts';
 
@@ -49,7 +50,7 @@ export function runningFacts({ consult, protocol, effects }: Person, stage: Stag
       usedToHills: running.hills ?? false,
       usedToFast: running.speed ?? false,
       hillyRoutes: running.hillyRoutes ?? false,
-      weeksBack: null,
+      weeksBack: weeksWithBoth(running, protocol),
       walkRunRung: null,
       fastMinutes: null,
       climbM: null,
@@ -71,6 +72,14 @@ export function runningFacts({ consult, protocol, effects }: Person, stage: Stag
     ladder: walkRunLadder(rules),
   };
 }
+
+/** Someone who never stopped has had hills and speed as long as there was training; of anybody else it is not known. */
+function weeksWithBoth({ trainingYears, weeksOff }: Consult['running'], { stages }: Protocol): number | null {
+  const neverStopped = courseOf({ stages }, 'keep') === 'prevention' && weeksOff === 0;
+  return neverStopped && trainingYears !== undefined ? trainingYears * WEEKS_PER_YEAR : null;
+}
+
+const WEEKS_PER_YEAR = 52;
 
 // An override of the whole decision: `running.decision`, with its reason in the consult.
 function ownDecision(consult: Consult): RunDecision['decision'] | null {

@@ -1,6 +1,7 @@
 /** What each screen item does to the programme. One not asked acts like yes; nothing here is decided by the model. */
 import type { Clinic, Consult } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
+import type { CannotDo } from '../content/schema/words.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { blockText, lightHoldsText, under18Text } from './phrases/screen.ts';
 
@@ -35,7 +36,7 @@ export type Effect = 'emergency' | 'block' | 'noRunning' | 'lightHolds' | 'short
 /** The items behind each effect that holds for this person; empty lists when none does. */
 export interface ScreenEffects {
   readonly noRunning: readonly ScreenItem[];
-  /** Light holds at most: no weight, the caps of the first stage. */
+  /** Light holds at most: no weight, no running, the caps of the first stage. */
   readonly lightHolds: readonly ScreenItem[];
   readonly shortHolds: readonly ScreenItem[];
   /** Lighter dose, no maximum, no model caps. */
@@ -90,7 +91,18 @@ function refusalFor(item: ScreenItem, consult: Consult, clinic: Clinic): Refusal
 }
 
 function acts(item: ScreenItem, consult: Consult): boolean {
-  return EFFECTS[item] === 'under18' ? false : consult.screen[item] !== 'no';
+  if (EFFECTS[item] === 'under18') return false;
+  return consult.screen[item] !== 'no' || cannotDo(item, consult);
+}
+
+// The cannot-do list may name what the screen asks for; it speaks of today, so no clearance lifts it.
+const SAME_THING: Partial<Record<ScreenItem, CannotDo>> = {
+  uncontrolledBloodPressure: 'uncontrolled-blood-pressure',
+};
+
+function cannotDo(item: ScreenItem, consult: Consult): boolean {
+  const word = SAME_THING[item];
+  return word !== undefined && consult.cannotDo.includes(word);
 }
 
 const decided = (item: ScreenItem, consult: Consult) =>
@@ -98,4 +110,6 @@ const decided = (item: ScreenItem, consult: Consult) =>
 
 // An item that was never asked cannot have been cleared.
 const cleared = (item: ScreenItem, consult: Consult) =>
-  decided(item, consult) && (consult.screen[item] !== 'notAsked' || EFFECTS[item] === 'under18');
+  decided(item, consult) &&
+  !cannotDo(item, consult) &&
+  (consult.screen[item] !== 'notAsked' || EFFECTS[item] === 'under18');

@@ -9,6 +9,9 @@ export interface AnglePromise {
   readonly kept: string;
 }
 
+/** As a message names them. */
+export const NAMES = { hip: 'a hip bend', knee: 'a knee bend', lean: 'a trunk lean' } as const;
+
 /** What a reader takes for straight or upright, for almost straight, for a bend and for a bow, degrees [choice]. */
 const STRAIGHT_DEG = 20;
 const ALMOST_DEG = 35;
@@ -71,9 +74,6 @@ function isAbout(
   const isKept = ({ leastDeg, mostDeg }: Span) => leastDeg <= highDeg && mostDeg >= lowDeg;
   return { phrase: phraseOf(words), joint, isKept, kept: `${NAMES[joint]} from ${lowDeg}° to ${highDeg}°` };
 }
-
-/** As a message names them. */
-export const NAMES = { hip: 'a hip bend', knee: 'a knee bend', lean: 'a trunk lean' } as const;
 
 function phraseOf(words: string): RegExp {
   return new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, 'giu');

@@ -45,10 +45,17 @@ export function blockText(
   local: Clinic['emergency'][string] | undefined,
 ): Wording {
   const expected = `no: with ${SCREEN_WORDS[item]} no exercise programme is written`;
-  if (answer === 'notAsked') return { expected, fix: ASK };
   const urgent =
     local === undefined ? 'the local emergency number' : `${local.emergencyNumber} (${local.department})`;
   const ask = local === undefined ? 'the local urgent line' : local.urgentAdvice;
+  if (answer === 'notAsked')
+    return {
+      expected,
+      fix:
+        effect === 'emergency'
+          ? `${ASK} If it is yes: emergency assessment now, ${urgent}.`
+          : `${ASK} If it is yes: have it assessed first, ${ask}; in an emergency ${urgent}.`,
+    };
   return effect === 'emergency'
     ? {
         expected,
@@ -89,11 +96,17 @@ export function effectText(
   items: readonly ScreenItem[],
   answers: Readonly<Record<ScreenItem, Answer>>,
 ): string {
-  const because = items.map((item) => `${SCREEN_WORDS[item]} (${ANSWER_WORDS[answers[item]]})`).join(', ');
+  const because = items.map((item) => `${SCREEN_WORDS[item]} (${whence(answers[item])})`).join(', ');
   const what = {
     noRunning: 'No running',
-    lightHolds: 'Light holds at most, no weight, as decided and recorded; contact the prescriber',
+    lightHolds:
+      'Light holds at most, no weight and no running, as decided and recorded; contact the prescriber',
     shortHolds: 'Short holds only',
   }[effect];
   return `${what}: ${because}.`;
+}
+
+// An item that was answered no acts only when the cannot-do list names the same thing.
+function whence(answer: Answer): string {
+  return answer === 'no' ? 'cannot-do list' : ANSWER_WORDS[answer];
 }

@@ -6,12 +6,14 @@ import { foldersOf } from './folders.ts';
 import { letterProblems, makeProgrammes } from './make.ts';
 import { reportFor } from './report.ts';
 import { paperShelf, version } from './shelf.ts';
+import { onDay } from './today.ts';
 import { allProblems, readWorkspace } from './workspace.ts';
 import { logoOf } from './logo.ts';
 
 export async function check(flags: Flags): Promise<number> {
   const folders = foldersOf(flags);
   const report = reportFor(flags);
+  onDay(flags);
   const workspace = readWorkspace(folders);
   const found = allProblems(workspace);
   if (workspace.library !== null) {

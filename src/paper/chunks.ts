@@ -23,7 +23,7 @@ const SOFT_BREAK = /(?<=\p{L}[-–—/])(?=\p{L})/u;
 const SIGN = new RegExp(`([${[...SIGNS.keys()].join('')}])`, 'u');
 
 /** Texts kept before starting afresh. */
-const MEMORY_TEXTS = 20_000;
+const MEMORY_TEXTS = 6_000;
 
 /** The chunks of a text; a space at its head comes as an empty chunk. */
 export function chunksOf(text: string, style: TextStyle, fonts: Fonts): readonly Chunk[] {

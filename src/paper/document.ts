@@ -4,6 +4,7 @@ import type { Fonts } from './fonts.ts';
 import { mend, mendFonts } from './mend.ts';
 import type { Pen } from './pen.ts';
 import type { Look } from './sheet.ts';
+import { walkTags, type Tag } from './tag.ts';
 
 /** What a file says of itself. */
 export interface About {
@@ -39,14 +40,18 @@ export function openPen(about: About, fonts: Fonts, look: Look): Pen {
   });
   mend(doc);
   doc.registerFont('regular', fonts.regular.font, 'regular').registerFont('bold', fonts.bold.font, 'bold');
-  return { doc, fonts, look, measuring: false, bookmarks: [] };
+  return { doc, fonts, look };
 }
 
-/** The finished file. Bookmarks appear in reading order, those of level 3 under the last of level 2. */
-export async function bytesOf({ doc, bookmarks, look }: Pen): Promise<Uint8Array> {
+/** Deeper headings, such as "How", tell nothing in a list of bookmarks. */
+const BOOKMARKED = 3;
+
+/** The finished file. Its headings become bookmarks in reading order, those of level 3 under the last of level 2. */
+export async function bytesOf({ doc, look }: Pen, root: Tag): Promise<Uint8Array> {
   let above = doc.outline;
-  for (const { title, level, at } of bookmarks) {
-    if (!at) continue;
+  for (const { bookmark } of walkTags(root)) {
+    if (!bookmark?.at || bookmark.level > BOOKMARKED) continue;
+    const { title, level, at } = bookmark;
     const parent = level <= 2 ? doc.outline : above;
     // pdfkit counts `left` from the right edge.
     const place = { pageNumber: at.page, top: at.yPt, left: look.sheet.widthPt, zoom: 0, fit: false };

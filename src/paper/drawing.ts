@@ -3,7 +3,7 @@ import type { Drawing, Label, Shape } from '../figure/drawing.ts';
 import { widthPt } from './fonts.ts';
 import { drawText, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
-import type { Tag } from './tag.ts';
+import { describe, mark, type Tag } from './tag.ts';
 
 export interface Box {
   readonly xPt: number;
@@ -31,7 +31,7 @@ export function drawFigure(pen: Pen, figure: Tag, drawings: readonly Drawing[], 
     figure,
     drawn.map(({ box }) => box),
   );
-  figure.mark(() => drawn.forEach(({ drawing, scale, box }) => drawDrawing(pen, drawing, scale, box)));
+  mark(figure, () => drawn.forEach(({ drawing, scale, box }) => drawDrawing(pen, drawing, scale, box)));
 }
 
 /** Gives a Figure the box around these boxes. */
@@ -42,7 +42,7 @@ export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]
   const bottom = Math.max(...boxes.map(({ yPt, heightPt }) => yPt + heightPt));
   // PDF counts from the lower edge of the sheet.
   const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top];
-  figure.element.dictionary.data.A = { O: 'Layout', Placement: 'Block', BBox };
+  describe(figure, { O: 'Layout', Placement: 'Block', BBox });
 }
 
 function drawDrawing(pen: Pen, { viewBox, shapes, labels }: Drawing, scale: number, { xPt, yPt }: Box): void {

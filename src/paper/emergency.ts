@@ -4,7 +4,7 @@ import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { drawArtifact, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
 import type { TextStyle } from './sheet.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain } from './text.ts';
 import { plainEntry } from './prose.ts';
 import { naturalWidthPt, wrap, type Line } from './wrap.ts';
@@ -24,7 +24,7 @@ export function emergencyBlock(
   widthPt: number,
 ): Block {
   const { look } = pen;
-  const tag = root.open('Sect');
+  const tag = open(root, 'Sect');
   const heading = { ...look.style('heading3', 'paper'), sizePt: 13, leadingPt: 15.5 };
   const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.fonts) + 1;
   const callPt = Math.min(widthPt * CALL, wordsPt + 3 * PADDING_PT);

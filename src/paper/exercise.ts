@@ -6,7 +6,7 @@ import { doseBlocks } from './dose.ts';
 import { factBlocks, factsInARun, factsOf, howFarOf, type Detail } from './facts.ts';
 import { areWide, figuresOf } from './figures.ts';
 import type { Pen } from './pen.ts';
-import { openList, type Tag } from './tag.ts';
+import { openList, type Tag, open } from './tag.ts';
 import { headingBlock } from './text.ts';
 
 /** An exercise measured for a width; how high it is depends on how high its drawings may be. */
@@ -41,7 +41,7 @@ export function exerciseCell(
   detail: Detail,
   widthPt: number,
 ): ExerciseCell {
-  const tag = parent.open('Sect');
+  const tag = open(parent, 'Sect');
   const title = headingBlock(pen, tag, 3, pictured.exercise.title, pen.look.style('heading3'), widthPt, 0);
   const set = detail.setting === 'close' ? closeCell : areWide(pictured.drawings) ? wideCell : besideCell;
   const below = set(pen, tag, pictured, howFarLabel, detail, widthPt);

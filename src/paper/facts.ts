@@ -1,9 +1,9 @@
 /** How far, weight, pace and the like: entries of a list whose labels are words. */
 import type { CellName, Exercise } from '../programme/programme.ts';
 import type { Block } from './block.ts';
-import { furnitureTag, type Pen } from './pen.ts';
+import { FURNITURE, type Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
-import { openList, type Tag } from './tag.ts';
+import { openList, type Tag, open } from './tag.ts';
 import { runsBlock, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
@@ -51,11 +51,11 @@ export function factBlocks(
   widthPt: number,
 ): readonly Block[] {
   return facts.map((fact) => {
-    const entry = list.open('LI');
+    const entry = open(list, 'LI');
     const labels = labelRuns(entry, fact, style);
     return textBlock(
       pen,
-      entry.open('LBody'),
+      open(entry, 'LBody'),
       'P',
       [...labels, { text: fact.text, style }],
       widthPt,
@@ -74,11 +74,11 @@ export function factsInARun(
 ): readonly Block[] {
   if (facts.length === 0) return [];
   const list = openList(parent, 'None');
-  const dot: Run = { text: '\u00a0· ', style, tag: furnitureTag(pen) };
+  const dot: Run = { text: '\u00a0· ', style, tag: FURNITURE };
   const runs = facts.flatMap((fact, at): readonly Run[] => {
-    const entry = list.open('LI');
+    const entry = open(list, 'LI');
     const labels = labelRuns(entry, fact, style);
-    return [...(at === 0 ? [] : [dot]), ...labels, { text: fact.text, style, tag: entry.open('LBody') }];
+    return [...(at === 0 ? [] : [dot]), ...labels, { text: fact.text, style, tag: open(entry, 'LBody') }];
   });
   return [runsBlock(pen, list, runs, widthPt, 0)];
 }
@@ -86,5 +86,5 @@ export function factsInARun(
 function labelRuns(entry: Tag, { label }: Fact, style: TextStyle): readonly Run[] {
   return label === ''
     ? []
-    : [{ text: `${label} `, style: { ...style, cut: 'bold' }, tag: entry.open('Lbl') }];
+    : [{ text: `${label} `, style: { ...style, cut: 'bold' }, tag: open(entry, 'Lbl') }];
 }

@@ -4,7 +4,7 @@ import type { FigureText } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { drawFigure, type Box } from './drawing.ts';
 import type { Pen } from './pen.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
 
 /** Pictures measured for a width; how high they are depends on how high a drawing may be. */
@@ -41,7 +41,7 @@ export function figuresOf(
   const [first] = drawings;
   if (!first || !text) return { heightPt: () => 0, draw: () => undefined };
   const framePt = (widthPt - (drawings.length - 1) * GAP_PT) / drawings.length;
-  const figure = parent.open('Figure', { alt: text.alt });
+  const figure = open(parent, 'Figure', { alt: text.alt });
   const style = pen.look.style('note', 'quiet');
   const captions = (captioned ? text.captions : []).map((words) =>
     textBlock(pen, parent, 'P', plain(words, style), framePt, 0),

@@ -9,7 +9,7 @@ import type { Pen } from './pen.ts';
 import { plainEntry, proseBlocks } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
-import { openList, type Tag } from './tag.ts';
+import { openList, type Tag, open } from './tag.ts';
 import type { Run } from './wrap.ts';
 import { headingBlock, listBlocks, plain, stuck, textBlock } from './text.ts';
 
@@ -31,11 +31,11 @@ export function howToBlocks(
 ): readonly Block[] {
   if (exercises.length === 0) return [];
   const { look } = pen;
-  const tag = root.open('Sect');
+  const tag = open(root, 'Sect');
   return [
     headingBlock(pen, tag, 2, labels.atAGlance, look.style('heading2'), widthPt, sectionGapPt(text)),
     ...exercises.flatMap((one) => {
-      const own = tag.open('Sect');
+      const own = open(tag, 'Sect');
       const { title, body, cautions } = one.exercise;
       return [
         headingBlock(pen, own, 3, title, look.style('heading3'), widthPt, look.space.mediumPt),
@@ -68,7 +68,7 @@ function cardProse(
     if (heading === '' || first?.kind !== 'paragraph')
       return headed(pen, parent, 4, heading, blocks, text, widthPt);
     const style: TextStyle = { ...text, cut: 'bold', colour: pen.look.colour.accent };
-    const opening: Run = { text: `${heading} `, style, tag: parent.open('H4') };
+    const opening: Run = { text: `${heading} `, style, tag: open(parent, 'H4') };
     return proseBlocks(pen, parent, blocks, text, widthPt, [opening]);
   });
 }

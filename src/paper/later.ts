@@ -4,11 +4,11 @@ import type { Block } from './block.ts';
 import { headedProse, howToBlocks, type HowTo } from './howTo.ts';
 import { logBlocks, logColumnsFor } from './log.ts';
 import { columnWidthPt, flow, flowTogether, type Pages } from './pages.ts';
-import { measuringPen, type Pen } from './pen.ts';
+import type { Pen } from './pen.ts';
 import { sectionBlocks, sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { comingBlocks, presentBlocks } from './steps.ts';
-import { MEASURED_ONLY, type Tag } from './tag.ts';
+import { adopt, looseTag, open, plant, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
 
 /** Columns of text on these pages. */
@@ -20,7 +20,7 @@ export interface Later extends HowTo {
 }
 
 /** Pages a leaflet should keep to: two sheets printed on both sides, or else three. */
-const PAGES = [4, 6];
+const PAGES = [4, 6] as const;
 
 /** How close these pages are set. */
 export interface Density {
@@ -32,58 +32,79 @@ export interface Density {
   readonly preview: TextStyle;
 }
 
-/** The largest type with which the leaflet keeps to two sheets, else to three; else one still easy to read. */
-export function densityFor(pages: Pages, later: Later): Density {
-  const { look } = pages.pen;
+/** Draws everything after page one from the place in hand, in the largest type that keeps to the sheets. */
+export function drawLater(pages: Pages, root: Tag, later: Later): void {
+  const composed = composedFor(pages, later);
+  adopt(root, composed.loose);
+  plant(pages.pen.doc, root);
+  layOut(pages, composed);
+}
+
+/** These pages in one density, their tags loose until it is chosen. */
+interface Composed {
+  readonly tables: readonly Block[];
+  readonly words: readonly Block[];
+  readonly log: readonly Block[];
+  readonly logColumns: number;
+  readonly gapPt: number;
+  readonly loose: Tag;
+}
+
+/** In the largest type with which the leaflet keeps to two sheets, else to three; else in one still easy to read. */
+function composedFor(pages: Pages, later: Later): Composed {
+  const tried: { readonly composed: Composed; readonly count: number }[] = [];
+  const densities = densitiesOf(pages.pen);
+  for (const density of densities) {
+    const composed = compose(pages.pen, later, density);
+    const counting: Pages = { ...pages, drawing: false };
+    layOut(counting, composed);
+    if (counting.count <= PAGES[0]) return composed;
+    tried.push({ composed, count: counting.count });
+  }
+  const kept = tried.find(({ count }) => count <= PAGES[1]) ?? tried[EASY];
+  return (kept as (typeof tried)[number]).composed;
+}
+
+/** The density that is taken where none keeps to the sheets. */
+const EASY = 2;
+
+function densitiesOf({ look }: Pen): readonly Density[] {
   const [body, small, note] = [look.style('body'), look.style('small'), look.style('note')];
   const between: TextStyle = { ...body, sizePt: 9.5, leadingPt: 12.75 };
   const smaller: TextStyle = { ...small, sizePt: 8.5, leadingPt: 11.25 };
-  const easy: Density = { text: small, numbers: smaller, preview: note };
-  const densities: readonly Density[] = [
+  return [
     { text: body, numbers: small, preview: small },
     { text: between, numbers: small, preview: smaller },
-    easy,
+    { text: small, numbers: smaller, preview: note },
     { text: smaller, numbers: note, preview: note },
   ];
-  const counts = new Map<Density, number>();
-  const countOf = (density: Density): number => {
-    const known = counts.get(density);
-    if (known !== undefined) return known;
-    const dry: Pages = { ...pages, pen: measuringPen(pages.pen) };
-    drawLater(dry, MEASURED_ONLY, later, density);
-    counts.set(density, dry.count);
-    return dry.count;
-  };
-  for (const most of PAGES) {
-    const found = densities.find((density) => countOf(density) <= most);
-    if (found) return found;
-  }
-  return easy;
 }
 
-/** Draws everything after page one from the place in hand. */
-export function drawLater(pages: Pages, root: Tag, later: Later, { text, numbers, preview }: Density): void {
+function compose(pen: Pen, later: Later, { text, numbers, preview }: Density): Composed {
   const { programme, labels } = later;
   const { steps, whatComesNext, log } = programme;
-  const { pen } = pages;
-  const gapPt = sectionGapPt(text);
-  const columnPt = columnWidthPt(pen, COLUMNS);
-  const widePt = columnWidthPt(pen, 1);
+  const loose = looseTag('Sect');
+  const [widePt, columnPt] = [columnWidthPt(pen, 1), columnWidthPt(pen, COLUMNS)];
   const tables = [
-    ...presentBlocks(pen, root, steps, labels, numbers, widePt),
-    ...planBlocks(pen, root, programme.easier, numbers, widePt),
+    ...presentBlocks(pen, loose, steps, labels, numbers, widePt),
+    ...planBlocks(pen, loose, programme.easier, numbers, widePt),
   ];
   const words = [
-    ...howToBlocks(pen, root, later, text, columnPt),
-    ...planOf(programme).flatMap((section) => planBlocks(pen, root, section, text, columnPt)),
-    ...comingBlocks(pen, root, steps, labels, { text, preview }, columnPt),
-    ...planBlocks(pen, root, whatComesNext, text, columnPt),
-    ...adviceBlocks(pen, root, programme, text, columnPt),
+    ...howToBlocks(pen, loose, later, text, columnPt),
+    ...planOf(programme).flatMap((section) => planBlocks(pen, loose, section, text, columnPt)),
+    ...comingBlocks(pen, loose, steps, labels, { text, preview }, columnPt),
+    ...planBlocks(pen, loose, whatComesNext, text, columnPt),
+    ...adviceBlocks(pen, loose, programme, text, columnPt),
   ];
+  const logColumns = logColumnsFor(pen, log);
+  const days = logBlocks(pen, loose, log, columnWidthPt(pen, logColumns));
+  return { tables, words, log: days, logColumns, gapPt: sectionGapPt(text), loose };
+}
+
+function layOut(pages: Pages, { tables, words, log, logColumns, gapPt }: Composed): void {
   flow(pages, tables, 1, gapPt);
   flow(pages, words, COLUMNS, gapPt);
-  const logColumns = logColumnsFor(pen, log);
-  flowTogether(pages, logBlocks(pen, root, log, columnWidthPt(pen, logColumns)), logColumns, gapPt);
+  flowTogether(pages, log, logColumns, gapPt);
 }
 
 function planOf({ week, running, sitting, stretching, activities }: Programme): readonly Section[] {
@@ -109,7 +130,7 @@ function adviceBlocks(
 ): readonly Block[] {
   const { look } = pen;
   const cards = advice.flatMap(({ heading, body }) => {
-    const tag = root.open('Sect');
+    const tag = open(root, 'Sect');
     return [
       headingBlock(pen, tag, 2, heading, look.style('heading2'), widthPt, sectionGapPt(text)),
       ...headedProse(pen, tag, body, text, widthPt),

@@ -5,13 +5,13 @@ import type { Programme } from '../programme/programme.ts';
 import { bytesOf, openPen } from './document.ts';
 import type { Fonts } from './fonts.ts';
 import { bodyBottomPt, drawFurnitures } from './furniture.ts';
-import { densityFor, drawLater } from './later.ts';
+import { drawLater } from './later.ts';
 import { letterRefusals } from './letters.ts';
 import { firstPage, flow, roomPt, turnPage, type Pages } from './pages.ts';
 import { drawRows, fitRows, rowsOf } from './rows.ts';
 import { lookOf, type PaperTokens } from './sheet.ts';
 import { drawStart, type Overleaf } from './start.ts';
-import { openDocumentTag } from './tag.ts';
+import { looseTag } from './tag.ts';
 
 /** What the shell reads from disk for this room. */
 export interface PaperAssets {
@@ -33,7 +33,7 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   const look = lookOf(programme.paper, assets.tokens);
   const labels = labelsOf(language).leaflet;
   const pen = openPen({ title, author: clinic.name, language, on: startOn }, assets.fonts, look);
-  const root = openDocumentTag(pen.doc);
+  const root = looseTag('Document');
   const pages = firstPage(pen, bodyBottomPt(pen, programme));
   const pictured = exercises.map((exercise) => ({
     exercise,
@@ -41,10 +41,9 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   }));
   const overleaf = drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
   drawOverleaf(pages, overleaf);
-  const later = { programme, exercises: pictured, labels, detail: overleaf.detail };
-  drawLater(pages, root, later, densityFor(pages, later));
+  drawLater(pages, root, { programme, exercises: pictured, labels, detail: overleaf.detail });
   drawFurnitures(pen, programme);
-  return bytesOf(pen);
+  return bytesOf(pen, root);
 }
 
 /** Exercises and safety texts that page one could not hold come before everything else; then a page is open. */

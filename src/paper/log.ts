@@ -6,7 +6,7 @@ import { columnWidthPt } from './pages.ts';
 import type { Pen } from './pen.ts';
 import { GUTTER_PT } from './row.ts';
 import { gridBlock, wishesOf } from './table.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
 import { naturalWidthPt, type Run } from './wrap.ts';
 
@@ -30,7 +30,7 @@ export function logColumnsFor(pen: Pen, log: LogSheet): 1 | 2 {
 /** The log as blocks for a column. */
 export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): readonly Block[] {
   const { look } = pen;
-  const tag = root.open('Sect');
+  const tag = open(root, 'Sect');
   const note = look.style('note');
   const bold = { ...note, cut: 'bold' as const };
   const head = log.columns.map((text) => plain(text, bold));

@@ -4,7 +4,7 @@ import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
-import type { Tag } from './tag.ts';
+import { open, mark, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
 import { naturalWidthPt, wrap, type Run } from './wrap.ts';
 
@@ -79,14 +79,14 @@ function clinicBlock(pen: Pen, root: Tag, { clinic, clinician }: Programme, widt
 }
 
 function logoBlock(pen: Pen, parent: Tag, logo: Uint8Array, name: string, widthPt: number): Block {
-  const figure = parent.open('Figure', { alt: name });
+  const figure = open(parent, 'Figure', { alt: name });
   return {
     heightPt: LOGO_PT,
     gapPt: 0,
     keepWithNext: true,
     draw: (xPt, yPt) => {
       setBoundingBox(pen, figure, [{ xPt, yPt, widthPt, heightPt: LOGO_PT }]);
-      figure.mark(() => pen.doc.image(logo, xPt, yPt, { fit: [widthPt, LOGO_PT], align: 'right' }));
+      mark(figure, () => pen.doc.image(logo, xPt, yPt, { fit: [widthPt, LOGO_PT], align: 'right' }));
     },
   };
 }

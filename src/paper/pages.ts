@@ -6,6 +6,8 @@ import type { Pen } from './pen.ts';
 /** The place in hand; moves down as things are drawn. */
 export interface Pages {
   readonly pen: Pen;
+  /** False while pages are only counted. */
+  readonly drawing: boolean;
   /** Lowest point of text on pages after the first. */
   readonly laterBottomPt: number;
   count: number;
@@ -24,6 +26,7 @@ export function firstPage(pen: Pen, laterBottomPt: number): Pages {
   pen.doc.addPage();
   return {
     pen,
+    drawing: true,
     laterBottomPt,
     count: 1,
     yPt: MASTHEAD_PT,
@@ -32,7 +35,7 @@ export function firstPage(pen: Pen, laterBottomPt: number): Pages {
 }
 
 export function turnPage(pages: Pages): void {
-  if (!pages.pen.measuring) pages.pen.doc.addPage();
+  if (pages.drawing) pages.pen.doc.addPage();
   pages.count += 1;
   pages.yPt = pages.pen.look.sheet.topPt;
   pages.bottomPt = pages.laterBottomPt;
@@ -62,7 +65,7 @@ export function columnsOf(pen: Pen, count: number, topPt: number, bottomPt: numb
 /** Less than this is not worth starting a text in, points: a heading and a few lines. */
 const WORTH_PT = 72;
 
-/** Draws blocks in so many columns, over as many pages as they need, and leaves the place below them. */
+/** Sets blocks in so many columns, over as many pages as they need, and leaves the place below them. */
 export function flow(pages: Pages, blocks: readonly Block[], count: number, gapPt: number): void {
   let rest = blocks;
   if (rest.length === 0) return;
@@ -72,7 +75,7 @@ export function flow(pages: Pages, blocks: readonly Block[], count: number, gapP
   while (rest.length > 0) {
     const columns = columnsOf(pages.pen, count, pages.yPt, pages.bottomPt);
     const poured = count === 1 ? pour(rest, columns) : pourEven(rest, columns);
-    for (const { block, xPt, yPt } of poured.placed) block.draw(xPt, yPt);
+    if (pages.drawing) for (const { block, xPt, yPt } of poured.placed) block.draw(xPt, yPt);
     if (poured.placed.length === 0 && pages.yPt === pages.pen.look.sheet.topPt)
       throw new Error(
         `a block of ${Math.round(rest[0]?.heightPt ?? 0)} pt fits on no page and cannot be parted`,

@@ -4,30 +4,13 @@ import type { Fonts } from './fonts.ts';
 import { pt, rgb, ruleOperators, textOperators } from './operators.ts';
 import type { Look, TextStyle } from './sheet.ts';
 import { SIGNS, type Sign } from './signs.ts';
-import { MEASURED_ONLY, type Tag } from './tag.ts';
+import { elementOf, looseTag, mark, open, type Tag } from './tag.ts';
 import type { Line, Piece } from './wrap.ts';
 
 export interface Pen {
   readonly doc: PDFDocument;
   readonly fonts: Fonts;
   readonly look: Look;
-  /** Nothing is drawn, no page begun. */
-  readonly measuring: boolean;
-  /** Headings so far, in reading order. */
-  readonly bookmarks: Bookmark[];
-}
-
-export interface Bookmark {
-  readonly title: string;
-  /** 1 for the title of the document. */
-  readonly level: number;
-  /** Where it was drawn: page counted from 0, top in points. */
-  at: { readonly page: number; readonly yPt: number } | null;
-}
-
-/** The same pen leaving no trace: for trying how a page would come out. */
-export function measuringPen(pen: Pen): Pen {
-  return { ...pen, measuring: true, bookmarks: [] };
 }
 
 /** Stroke of a drawn sign, in ems: about the stem of the regular cut. */
@@ -45,11 +28,10 @@ export function drawLines(
   yPt: number,
   leadingPt: number,
 ): void {
-  if (pen.measuring) return;
   let waiting: { readonly tag: Tag; readonly draws: (() => void)[] } = { tag, draws: [] };
   const turnTo = (next: Tag) => {
     const { draws } = waiting;
-    if (draws.length > 0) waiting.tag.mark(() => draws.forEach((draw) => draw()));
+    if (draws.length > 0) drawInto(pen, waiting.tag, () => draws.forEach((draw) => draw()));
     waiting = { tag: next, draws: [] };
   };
   lines.forEach((line, at) => {
@@ -65,18 +47,20 @@ export function drawLines(
   turnTo(tag);
 }
 
+function drawInto(pen: Pen, tag: Tag, draw: () => void): void {
+  if (tag === FURNITURE) drawArtifact(pen, 'Layout', draw);
+  else mark(tag, draw);
+}
+
 /** Draws what is no content of the document: rules, grounds, page furniture. */
 export function drawArtifact(pen: Pen, type: 'Layout' | 'Pagination', draw: () => void): void {
-  if (pen.measuring) return;
   pen.doc.markContent('Artifact', { type });
   draw();
   pen.doc.endMarkedContent();
 }
 
-/** Stands for a tag where a run of text is no content of the document, such as a dot between two numbers. */
-export function furnitureTag(pen: Pen): Tag {
-  return { ...MEASURED_ONLY, mark: (draw) => drawArtifact(pen, 'Layout', draw) };
-}
+/** Stands for a tag where a run is no content of the document, such as a dot between two numbers. */
+export const FURNITURE: Tag = looseTag('Span');
 
 /** Draws a line of text that is page furniture, its baseline at `yPt`. Call inside `drawArtifact`. */
 export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): void {
@@ -160,14 +144,14 @@ function drawLink(
     .map((piece) => piece.text)
     .join('')
     .trim();
-  const link = tag.open('Link');
-  link.mark(draw);
+  const link = open(tag, 'Link');
+  mark(link, draw);
   pen.doc.link(leftPt, baselinePt - sizePt * CAPITAL_EM, widthPt, sizePt, href, {
-    structParent: link.element,
+    structParent: elementOf(link),
     Contents: pdfText(`${words} (${href})`),
   });
   // Closed on its own page: pdfkit notes the page of an annotation only now.
-  link.element.end();
+  elementOf(link).end();
   const underPt = baselinePt + 0.15 * sizePt;
   drawRules(pen, [[leftPt, underPt, leftPt + widthPt, underPt]], pen.look.line.hairPt, first.style.colour);
 }

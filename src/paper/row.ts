@@ -1,6 +1,6 @@
 /** One row of a table: its cells wrapped, drawn into their elements, parted only when it must be. */
 import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
-import type { Tag } from './tag.ts';
+import { mark, type Tag } from './tag.ts';
 import { wrap, type Line, type Run } from './wrap.ts';
 
 /** What the rows of a table have in common. */
@@ -102,7 +102,7 @@ function linesIn({ cells }: Row): number {
 /** A space: readers of the tree pass over a cell that holds nothing at all, and the columns after it slip. */
 function drawBlank(pen: Pen, { tag }: RowCell, xPt: number, topPt: number): void {
   const style = pen.look.style('small');
-  tag.mark(() => drawText(pen, ' ', style, xPt, topPt + style.leadingPt));
+  mark(tag, () => drawText(pen, ' ', style, xPt, topPt + style.leadingPt));
 }
 
 /** Length of the dash that says "does not apply", and the white between a pen box and its row, points. */

@@ -3,10 +3,10 @@ import type { Programme, Section } from '../programme/programme.ts';
 import { stackHeightPt, type Block } from './block.ts';
 import { pour, type Placed } from './flow.ts';
 import { COLUMN_GAP_PT } from './pages.ts';
-import { measuringPen, type Pen } from './pen.ts';
+import type { Pen } from './pen.ts';
 import { sectionBlocks } from './section.ts';
 import type { TextStyle } from './sheet.ts';
-import { MEASURED_ONLY, type Tag } from './tag.ts';
+import { looseTag, type Tag } from './tag.ts';
 
 /** How wide the middle column is, of the width of all three; it holds the table of the morning check. */
 const MIDDLES = [0.28, 0.33, 0.38, 0.44];
@@ -17,37 +17,38 @@ export interface SafetyColumn {
   readonly blocks: readonly Block[];
 }
 
-/** How the texts are set. */
-export interface SafetyFit {
-  readonly text: TextStyle;
-  /** Share of the middle column. */
-  readonly middle: number;
+/** The texts set in one way. */
+export interface Safety {
+  readonly columns: readonly SafetyColumn[];
   /** Height of the longest column, points. */
   readonly heightPt: number;
+  /** Holds their tags until the way is chosen. */
+  readonly loose: Tag;
 }
 
-/** The setting in a style whose longest column is shortest. */
-export function fitSafety(pen: Pen, programme: Programme, text: TextStyle): SafetyFit {
-  const dry = measuringPen(pen);
-  const sized = MIDDLES.map((middle) => {
-    const columns = safetyColumns(dry, MEASURED_ONLY, programme, { text, middle });
-    return { text, middle, heightPt: Math.max(...columns.map(({ blocks }) => stackHeightPt(blocks))) };
+/** The texts in a style, the columns shared so that the longest is shortest. */
+export function safetyIn(pen: Pen, programme: Programme, text: TextStyle): Safety {
+  const ways = MIDDLES.map((middle): Safety => {
+    const loose = looseTag('Sect');
+    const columns = columnsWith(pen, loose, programme, text, middle);
+    return { columns, loose, heightPt: Math.max(...columns.map(({ blocks }) => stackHeightPt(blocks))) };
   });
-  return sized.reduce((least, one) => (one.heightPt < least.heightPt ? one : least));
+  return ways.reduce((least, one) => (one.heightPt < least.heightPt ? one : least));
 }
 
 /** Pain rule and flare, morning check, missed days and when to get help; hung into the tree in the order of need. */
-export function safetyColumns(
+function columnsWith(
   pen: Pen,
-  root: Tag,
+  parent: Tag,
   programme: Programme,
-  { text, middle }: Pick<SafetyFit, 'text' | 'middle'>,
+  text: TextStyle,
+  middle: number,
 ): readonly SafetyColumn[] {
   const { look } = pen;
   const roomPt = look.sheet.rightPt - look.sheet.leftPt - 2 * COLUMN_GAP_PT;
   const sidePt = (roomPt * (1 - middle)) / 2;
   const blocksOf = (section: Section, widthPt: number) =>
-    sectionBlocks(pen, root, section, look.style('heading3'), text, widthPt, look.space.mediumPt);
+    sectionBlocks(pen, parent, section, look.style('heading3'), text, widthPt, look.space.mediumPt);
   const painRule = blocksOf(programme.painRule, sidePt);
   const morningCheck = blocksOf(programme.morningCheck, roomPt * middle);
   const flare = blocksOf(programme.flare, sidePt);

@@ -4,7 +4,7 @@ import { withGap, type Block } from './block.ts';
 import type { Pen } from './pen.ts';
 import { partBlocks } from './prose.ts';
 import type { TextStyle } from './sheet.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { headingBlock } from './text.ts';
 
 /** White above a section in running text of a style, points: a line and a half of it. */
@@ -23,7 +23,7 @@ export function sectionBlocks(
   gapPt: number,
 ): readonly Block[] {
   if (section.parts.length === 0) return [];
-  const tag = parent.open('Sect');
+  const tag = open(parent, 'Sect');
   const head = headingBlock(pen, tag, 2, section.heading, heading, widthPt, gapPt);
   const [first, ...others] = partBlocks(pen, tag, section.parts, text, widthPt);
   return first ? [head, withGap(first, pen.look.space.hairPt), ...others] : [head];

@@ -10,12 +10,12 @@ import { exerciseCell, type ExerciseCell, type Pictured } from './exercise.ts';
 import type { Detail } from './facts.ts';
 import { mastheadBlock } from './masthead.ts';
 import { columnWidthPt, place, roomPt, type Pages } from './pages.ts';
-import { drawRules, measuringPen, type Pen } from './pen.ts';
+import { drawRules, type Pen } from './pen.ts';
 import { drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
-import { fitSafety, pourSafety, safetyColumns, type SafetyColumn, type SafetyFit } from './safety.ts';
+import { pourSafety, safetyIn, type Safety } from './safety.ts';
 import { sessionBlock } from './session.ts';
 import type { TextStyle } from './sheet.ts';
-import { MEASURED_ONLY, type Tag } from './tag.ts';
+import { adopt, looseTag, open, plant, type Tag } from './tag.ts';
 
 /** What page one left for the pages after it. */
 export interface Overleaf {
@@ -35,44 +35,36 @@ export interface Start {
 
 /** Draws page one in the first of these ways that holds all exercises; else in the last, and gives what is left. */
 export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
-  const dry = measuringPen(pages.pen);
-  const ways = waysOf(pages.pen, start.programme);
-  const holds = (way: Way) => planOf(pages, partsOf(dry, MEASURED_ONLY, start, way), way).left === 0;
-  const way = ways.find(holds) ?? (ways.at(-1) as Way);
-  return drawParts(pages, partsOf(pages.pen, root, start, way), way);
+  const parts = composer(pages.pen, start);
+  const ways = waysOf(pages.pen, start.exercises.length);
+  const way = ways.find((one) => planOf(pages, parts(one), one).left === 0) ?? (ways.at(-1) as Way);
+  const chosen = parts(way);
+  for (const loose of chosen.loose) adopt(root, loose);
+  plant(pages.pen.doc, root);
+  return drawParts(pages, chosen, way);
 }
 
 /** One way to set page one. */
 interface Way {
   readonly detail: Detail;
-  readonly safety: () => SafetyFit;
+  readonly safety: TextStyle;
+  readonly opening: TextStyle;
   /** White around rules, points. */
   readonly gapPt: number;
-  readonly opening: TextStyle;
 }
 
 /** More exercises than these never stand in full on one page. */
 const FULL_MOST = 4;
 
-type Fitting = () => SafetyFit;
-
-/** The answer of the first call, kept. */
-function once<Answer>(ask: () => Answer): () => Answer {
-  let answer: { readonly is: Answer } | null = null;
-  return () => (answer ??= { is: ask() }).is;
-}
-
 /** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
-function waysOf(pen: Pen, programme: Programme): readonly Way[] {
-  const [body, small] = [pen.look.style('body'), pen.look.style('small')];
-  const smaller = { ...pen.look.style('label'), cut: small.cut };
-  const smallest = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
-  const fits = [small, smaller, smallest].map((style) => once(() => fitSafety(pen, programme, style)));
-  const [inSmall, inSmaller, inSmallest] = fits as [Fitting, Fitting, Fitting];
-  const roomy = { safety: inSmall, gapPt: 8, opening: body };
-  const tight = { safety: inSmaller, gapPt: 7, opening: body };
-  const close = { ...tight, gapPt: 6, opening: small };
-  const closest = { safety: inSmallest, gapPt: 5, opening: small };
+function waysOf({ look }: Pen, exercises: number): readonly Way[] {
+  const [body, small, label] = [look.style('body'), look.style('small'), look.style('label')];
+  const smaller: TextStyle = { ...label, cut: small.cut };
+  const smallest: TextStyle = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
+  const roomy = { safety: small, opening: body, gapPt: 8 };
+  const tight = { safety: smaller, opening: body, gapPt: 7 };
+  const close = { safety: smaller, opening: small, gapPt: 6 };
+  const closest = { safety: smallest, opening: small, gapPt: 5 };
   const full = { setting: 'full', abreast: 2, whole: true } as const;
   const shorter = { ...full, whole: false };
   const two = { setting: 'close', abreast: 2, whole: false } as const;
@@ -84,7 +76,7 @@ function waysOf(pen: Pen, programme: Programme): readonly Way[] {
     { detail: { text: smaller, ...shorter }, ...tight },
   ];
   return [
-    ...(programme.exercises.length > FULL_MOST ? [] : inFull),
+    ...(exercises > FULL_MOST ? [] : inFull),
     { detail: { text: small, ...two }, ...close },
     { detail: { text: smaller, ...two }, ...close },
     { detail: { text: small, ...three }, ...close },
@@ -97,29 +89,57 @@ interface Parts {
   readonly masthead: Block;
   readonly session: Block;
   readonly cells: readonly ExerciseCell[];
-  /** Empty while the page is only measured: how high they are, is known. */
-  readonly safety: readonly SafetyColumn[];
+  readonly safety: Safety;
   readonly emergency: Block;
+  /** Their tags in reading order, loose until this way is chosen. */
+  readonly loose: readonly Tag[];
 }
 
-/** The parts of page one, their elements hung into the tree in reading order. */
-function partsOf(
-  pen: Pen,
-  root: Tag,
-  { programme, exercises, logo, labels }: Start,
-  { detail, safety, opening }: Way,
-): Parts {
-  const { sheet } = pen.look;
-  const widthPt = sheet.rightPt - sheet.leftPt;
-  const masthead = mastheadBlock(pen, root, programme, logo, opening, widthPt);
-  const session = root.open('Sect');
-  const cellPt = columnWidthPt(pen, detail.abreast);
-  return {
-    masthead,
-    session: sessionBlock(pen, session, programme.nextSession, widthPt),
-    cells: exercises.map((one) => exerciseCell(pen, session, one, labels.howFar, detail, cellPt)),
-    safety: pen.measuring ? [] : safetyColumns(pen, root, programme, safety()),
-    emergency: emergencyBlock(pen, root, programme.emergency, detail.text, widthPt),
+/** Composes the parts of page one for any way, each part once for every style it is asked for in. */
+function composer(pen: Pen, { programme, exercises, logo, labels }: Start): (way: Way) => Parts {
+  const widthPt = columnWidthPt(pen, 1);
+  const masthead = remembered((opening: TextStyle) => {
+    const loose = looseTag('Sect');
+    return { block: mastheadBlock(pen, loose, programme, logo, opening, widthPt), loose };
+  });
+  const safety = remembered((text: TextStyle) => safetyIn(pen, programme, text));
+  const session = remembered((detail: Detail) => {
+    const loose = looseTag('Sect');
+    const tag = open(loose, 'Sect');
+    const block = sessionBlock(pen, tag, programme.nextSession, widthPt);
+    const cellPt = columnWidthPt(pen, detail.abreast);
+    const cells = exercises.map((one) => exerciseCell(pen, tag, one, labels.howFar, detail, cellPt));
+    return { block, cells, loose };
+  });
+  const emergency = remembered((text: TextStyle) => {
+    const loose = looseTag('Sect');
+    return { block: emergencyBlock(pen, loose, programme.emergency, text, widthPt), loose };
+  });
+  return (way) => {
+    const [top, middle] = [masthead(way.opening), session(way.detail)];
+    const [texts, box] = [safety(way.safety), emergency(way.detail.text)];
+    return {
+      masthead: top.block,
+      session: middle.block,
+      cells: middle.cells,
+      safety: texts,
+      emergency: box.block,
+      loose: [top.loose, middle.loose, texts.loose, box.loose],
+    };
+  };
+}
+
+/** The answer for each question, kept. */
+function remembered<Question extends object, Answer>(
+  ask: (question: Question) => Answer,
+): (question: Question) => Answer {
+  const answers = new Map<Question, Answer>();
+  return (question) => {
+    const known = answers.get(question);
+    if (known !== undefined) return known;
+    const answer = ask(question);
+    answers.set(question, answer);
+    return answer;
   };
 }
 
@@ -140,11 +160,11 @@ const GAPS = { head: 1, session: 1.5, rows: 1.3, foot: 2 };
 /** White that spare room may add to a gap, at most this many times the gap itself. */
 const GAP_GROWTH = 0.7;
 
-function planOf(pages: Pages, parts: Parts, { detail, safety, gapPt }: Way): Plan {
+function planOf(pages: Pages, parts: Parts, { detail, gapPt }: Way): Plan {
   const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
   const gaps = GAPS.head + GAPS.session + GAPS.rows + GAPS.foot;
   const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
-  const safetyPt = Math.min(safety().heightPt, roomAtMostPt);
+  const safetyPt = Math.min(parts.safety.heightPt, roomAtMostPt);
   const rows = rowsOf(parts.cells, detail.abreast);
   const { count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
   const { drawingPt } = fitRows(rows.slice(0, count), roomAtMostPt - safetyPt, gapPt);
@@ -174,7 +194,7 @@ function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {
     line.rulePt,
     colour.rule,
   );
-  const safety = pourSafety(parts.safety, plan.safetyPt);
+  const safety = pourSafety(parts.safety.columns, plan.safetyPt);
   for (const { block, xPt, yPt } of safety.placed) block.draw(xPt, safetyPt + yPt);
   parts.emergency.draw(sheet.leftPt, emergencyPt);
   return { cells: rows.slice(plan.rows).flat(), blocks: safety.rest, detail: way.detail };

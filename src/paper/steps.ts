@@ -6,13 +6,13 @@
 import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import { CELLS, type CellName, type Prescription, type StepTable } from '../programme/programme.ts';
 import { kept, type Block } from './block.ts';
-import { furnitureTag, type Pen } from './pen.ts';
+import { FURNITURE, type Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { GUTTER_PT } from './row.ts';
 import { gridBlock, wishesOf, type Grid } from './table.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
@@ -41,7 +41,7 @@ export function presentBlocks(
 ): readonly Block[] {
   const present = steps.filter((step) => step.present && step.prescriptions.length > 0);
   if (present.length === 0) return [];
-  const tag = root.open('Sect');
+  const tag = open(root, 'Sect');
   return [
     headingBlock(pen, tag, 2, labels.dose, pen.look.style('heading2'), widthPt, pen.look.space.largePt),
     ...present.flatMap((step) => gridsOf(pen, tag, step, aside, widthPt)),
@@ -58,7 +58,7 @@ export function comingBlocks(
   widthPt: number,
 ): readonly Block[] {
   if (steps.every((step) => step.present)) return [];
-  const tag = root.open('Sect');
+  const tag = open(root, 'Sect');
   return [
     headingBlock(pen, tag, 2, labels.steps, pen.look.style('heading2'), widthPt, sectionGapPt(text)),
     ...steps.flatMap((step, at) =>
@@ -128,7 +128,7 @@ function stepBlocks(
 ): readonly Block[] {
   const { look } = pen;
   const { hairPt, mediumPt, smallPt } = look.space;
-  const tag = parent.open('Sect');
+  const tag = open(parent, 'Sect');
   const goOn = step.goOnWhen.map((words) => plainEntry(words, body));
   return [
     headingBlock(pen, tag, 3, step.heading, look.style('heading3'), widthPt, mediumPt),
@@ -158,26 +158,26 @@ function runInTable(
   const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
   const label: TextStyle = { ...quiet, slanted: true };
   const bold: TextStyle = { ...aside, cut: 'bold' };
-  const dot: Run = { text: '\u00a0· ', style: quiet, tag: furnitureTag(pen) };
-  const table = parent.open('Table');
+  const dot: Run = { text: '\u00a0· ', style: quiet, tag: FURNITURE };
+  const table = open(parent, 'Table');
   const title: Run = {
     text: prescription.title,
     style: { ...quiet, cut: 'bold' },
-    tag: table.open('Caption'),
+    tag: open(table, 'Caption'),
   };
-  const body = table.open('TBody');
+  const body = open(table, 'TBody');
   const last = before
     .flatMap(({ prescriptions }) => prescriptions)
     .findLast((one) => one.card === prescription.card && one.slot === prescription.slot);
   const rows = CELLS.flatMap((cell): readonly Run[] => {
     const text = textOf(prescription, cell);
     if (text === '') return [];
-    const row = body.open('TR');
+    const row = open(body, 'TR');
     const changed = last === undefined || textOf(last, cell) !== text;
     return [
       dot,
-      { text: `${step.columns[cell]} `, style: label, tag: row.open('TH', { scope: 'Row' }) },
-      { text, style: changed ? bold : quiet, tag: row.open('TD') },
+      { text: `${step.columns[cell]} `, style: label, tag: open(row, 'TH', { scope: 'Row' }) },
+      { text, style: changed ? bold : quiet, tag: open(row, 'TD') },
     ];
   });
   return kept(runsBlock(pen, table, [title, ...rows], widthPt, pen.look.space.smallPt), WHOLE_PT);

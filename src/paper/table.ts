@@ -8,7 +8,7 @@ import { columnWidthsPt, type Wish } from './columns.ts';
 import { drawArtifact, drawRules, type Pen } from './pen.ts';
 import { cutRow, drawRow, drawRowAgain, GUTTER_PT, rowOf, type Columns, type Row } from './row.ts';
 import type { TextStyle } from './sheet.ts';
-import type { Tag } from './tag.ts';
+import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
 import { naturalWidthPt, widestWordPt, type Run } from './wrap.ts';
 
@@ -67,16 +67,16 @@ export function wishesOf(pen: Pen, head: Grid['head'], rows: Grid['rows'], headP
 
 /** A table as one block that parts between its rows. */
 export function gridBlock(pen: Pen, parent: Tag, grid: Grid, gapPt: number): Block {
-  const tag = parent.open('Table');
+  const tag = open(parent, 'Table');
   const widthPt = grid.widthsPt.reduce((total, width) => total + width, 0) - GUTTER_PT;
   const caption = grid.caption ? textBlock(pen, tag, 'Caption', grid.caption, widthPt, 0) : null;
-  const headTag = tag.open('THead').open('TR');
-  const heads = grid.head.map(() => headTag.open('TH', { scope: 'Column' }));
+  const headTag = open(open(tag, 'THead'), 'TR');
+  const heads = grid.head.map(() => open(headTag, 'TH', { scope: 'Column' }));
   const head = rowOf(pen, grid, grid.head, heads);
-  const body = tag.open('TBody');
+  const body = open(tag, 'TBody');
   const rows = grid.rows.map((cells) => {
-    const row = body.open('TR');
-    const tags = cells.map((_, at) => (at === 0 ? row.open('TH', { scope: 'Row' }) : row.open('TD')));
+    const row = open(body, 'TR');
+    const tags = cells.map((_, at) => (at === 0 ? open(row, 'TH', { scope: 'Row' }) : open(row, 'TD')));
     return rowOf(pen, grid, cells, tags);
   });
   return partOf({ pen, grid, widthPt, caption, head, repeated: false }, rows, gapPt);

@@ -1,22 +1,19 @@
 /** Headings, paragraphs and lists as blocks. */
 import type { Block } from './block.ts';
-import { drawLines, type Bookmark, type Pen } from './pen.ts';
+import { drawLines, type Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
-import { openList, type Tag, type TagName } from './tag.ts';
+import { open, openList, type Bookmark, type Tag, type TagName } from './tag.ts';
 import { naturalWidthPt, wrap, type Line, type Run } from './wrap.ts';
 
 /** A paragraph may be parted only where two lines stay on each side. */
 const LINES_KEPT = 2;
-
-/** Deeper headings, such as "How", tell nothing in a list of bookmarks. */
-const BOOKMARKED = 3;
 
 /** One text in one style. */
 export function plain(text: string, style: TextStyle): readonly Run[] {
   return [{ text, style }];
 }
 
-/** A heading or paragraph of a structure type, wrapped to a width. White above in points. */
+/** A text of a structure type, wrapped to a width. White above in points. */
 export function textBlock(
   pen: Pen,
   parent: Tag,
@@ -25,8 +22,7 @@ export function textBlock(
   widthPt: number,
   gapPt: number,
 ): Block {
-  const block = runsBlock(pen, parent.open(name), runs, widthPt, gapPt);
-  return /^H\d$/.test(name) ? stuck(block) : block;
+  return runsBlock(pen, open(parent, name), runs, widthPt, gapPt);
 }
 
 /** Runs as the content of an element that is there already, or of those they bring along. */
@@ -40,7 +36,7 @@ export function stuck({ heightPt, gapPt, draw }: Block): Block {
   return { heightPt, gapPt, keepWithNext: true, draw };
 }
 
-/** A heading that stays with what follows; down to level 3 it becomes a bookmark. */
+/** A heading that stays with what follows and may become a bookmark. */
 export function headingBlock(
   pen: Pen,
   parent: Tag,
@@ -50,9 +46,10 @@ export function headingBlock(
   widthPt: number,
   gapPt: number,
 ): Block {
-  const block = textBlock(pen, parent, `H${level}`, plain(text, style), widthPt, gapPt);
+  const tag = open(parent, `H${level}`);
+  const block = stuck(runsBlock(pen, tag, plain(text, style), widthPt, gapPt));
   const bookmark: Bookmark = { title: text, level, at: null };
-  if (level <= BOOKMARKED) pen.bookmarks.push(bookmark);
+  tag.bookmark = bookmark;
   return {
     ...block,
     draw: (xPt, yPt) => {
@@ -103,9 +100,9 @@ export function listBlocks(
   const labels = entries.map((_, at) => plain(ordered ? `${at + 1}.` : '•', style));
   const indentPt = Math.max(...labels.map((label) => naturalWidthPt(label, pen.fonts))) + style.sizePt * 0.5;
   return entries.flatMap((entry, at) => {
-    const item = list.open('LI');
+    const item = open(list, 'LI');
     const label = textBlock(pen, item, 'Lbl', labels[at] ?? [], indentPt, 0);
-    const body = item.open('LBody');
+    const body = open(item, 'LBody');
     const gap = at === 0 ? gapPt : style.leadingPt * ENTRY_GAP;
     const text = textBlock(pen, body, 'P', entry.runs, widthPt - indentPt, gap);
     const below =

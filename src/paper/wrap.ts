@@ -36,7 +36,7 @@ interface Word {
 const GRAPHEME = /.\p{M}*/gsu;
 
 /** Texts kept before starting afresh. */
-const MEMORY_TEXTS = 20_000;
+const MEMORY_TEXTS = 6_000;
 
 /** Below any printer's dot, points. */
 const DUST_PT = 0.01;

@@ -9,6 +9,7 @@ import { cardLength } from './length.ts';
 import { longSentences } from './longSentence.ts';
 import { misplacedNeighbours } from './neighbours.ts';
 import { impossiblePoses } from './poses.ts';
+import { leftOut } from './reach.ts';
 import { readingGrade } from './readingGrade.ts';
 import { overdueReviews } from './review.ts';
 import { tradeWords } from './tradeWords.ts';
@@ -24,6 +25,7 @@ export function checkLibrary(library: Library, onDay: IsoDate, placeOf: PlaceOf)
     ...bannedWords(library, placeOf),
     ...cardLength(library, placeOf),
     ...impossiblePoses(library, placeOf),
+    ...leftOut(library, placeOf),
     ...longSentences(library, placeOf),
     ...misplacedNeighbours(library, placeOf),
     ...overdueReviews(library, onDay, placeOf),

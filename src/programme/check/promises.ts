@@ -26,6 +26,7 @@ const NO_WAY = '(?! (?:up|down|back|out|ahead|forward|through|towards)\\b)';
 /** The first row that fits a place counts. */
 export const PROMISES: readonly AnglePromise[] = [
   staysWithin(STRAIGHT_DEG, 'hip', `(?:keep|hold|with|and) ${OWN}hips? straight${NO_WAY}`),
+  staysWithin(STRAIGHT_DEG, 'hip', `hips? (?:stays?|remains?) straight|(?:keep|with) (?:a )?straight hips?`),
   staysWithin(STRAIGHT_DEG, 'hip', `keep (?:the )?front ${OWN}hips? (?:open|on)`),
   staysWithin(
     STRAIGHT_DEG,

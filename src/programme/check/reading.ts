@@ -17,14 +17,17 @@ const LONG_WORD_SYLLABLES = 3;
 const SMOG_SENTENCES = 30;
 const LEAST_SMOG_SENTENCES = 10;
 
-/** The counts of all texts together; each text, a list entry too, ends a sentence. */
-export function countsOf(texts: readonly string[]): Counts {
-  const words = texts.flatMap(wordsIn).map(({ text }) => syllablesIn(text));
+/**
+ * The counts of all texts together; each text, a list entry too, ends a sentence. `syllables`: for many texts one that
+ * remembers.
+ */
+export function countsOf(texts: readonly string[], syllables = syllablesIn): Counts {
+  const words = texts.flatMap(wordsIn).map(({ text }) => syllables(text));
   return {
     sentences: texts.reduce((sum, text) => sum + sentencesIn(text).length, 0),
     words: words.length,
-    syllables: words.reduce((sum, syllables) => sum + syllables, 0),
-    longWords: words.filter((syllables) => syllables >= LONG_WORD_SYLLABLES).length,
+    syllables: words.reduce((sum, count) => sum + count, 0),
+    longWords: words.filter((count) => count >= LONG_WORD_SYLLABLES).length,
   };
 }
 

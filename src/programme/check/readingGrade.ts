@@ -15,10 +15,11 @@ const LONGEST_WORDS_NAMED = 3;
 
 /** A warning at the hardest sentence of each file that is above the grade by either formula. */
 export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
+  const syllables = remembering(syllablesIn);
   return sheetsOf(library).flatMap(({ kind, id, texts }) => {
-    const grade = gradeOf(texts);
-    const hardest = hardestOf(texts);
-    if (grade === null || hardest === null) return [];
+    const grade = gradeOf(texts, syllables);
+    const hardest = grade === null ? null : hardestOf(texts);
+    if (hardest === null) return [];
     return [
       warn(placeOf, { kind, id, path: hardest.path, offset: hardest.from }, 'reading-grade', {
         found: `the hardest sentence of a text of ${grade}`,
@@ -29,13 +30,26 @@ export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
   });
 }
 
+// A library has few words, each many times.
+function remembering(syllables: (word: string) => number): (word: string) => number {
+  const known = new Map<string, number>();
+  return (word) => {
+    const count = known.get(word) ?? syllables(word);
+    known.set(word, count);
+    return count;
+  };
+}
+
 // A title is no sentence: it would make every text look easier.
 function running(texts: readonly Text[]): readonly Text[] {
   return texts.filter(({ path }) => path[0] !== 'title' && path[0] !== 'tendon');
 }
 
-function gradeOf(texts: readonly Text[]): string | null {
-  const counts = countsOf(running(texts).map(({ text }) => text));
+function gradeOf(texts: readonly Text[], syllables: (word: string) => number): string | null {
+  const counts = countsOf(
+    running(texts).map(({ text }) => text),
+    syllables,
+  );
   const [kincaid, smogGrade] = [fleschKincaid(counts), smog(counts)];
   if (kincaid !== null && kincaid > MOST_GRADE) return `grade ${kincaid.toFixed(1)} (Flesch-Kincaid)`;
   return smogGrade !== null && smogGrade > MOST_GRADE ? `grade ${smogGrade.toFixed(1)} (SMOG)` : null;

@@ -1,0 +1,74 @@
+/** Invented people whom every stage of a protocol must have something for. */
+import type { Consult } from '../../content/library.ts';
+import { SCREEN_ITEMS, type ConsultKit, type Screen } from '../../content/schema/consult.ts';
+import type { CannotDo } from '../../content/schema/words.ts';
+import { addDays, isoDate, type IsoDate } from '../../units/date.ts';
+
+export interface Panellist {
+  /** Reads after "someone". */
+  readonly who: string;
+  readonly cannotDo: readonly CannotDo[];
+}
+
+/** None of them has more than stands in every home; the first has nothing else against any card. */
+export const PANEL: readonly [Panellist, ...Panellist[]] = [
+  { who: 'without any kit', cannotDo: [] },
+  { who: 'without kit who cannot kneel', cannotDo: ['kneel'] },
+  { who: 'without kit who cannot lie face down', cannotDo: ['lie-prone'] },
+  { who: 'without kit who cannot lie face up', cannotDo: ['lie-supine'] },
+  { who: 'without kit who cannot get to the floor', cannotDo: ['get-to-the-floor'] },
+];
+
+const NO_KIT: ConsultKit = {
+  dumbbellsKg: [],
+  kettlebellsKg: [],
+  platesKg: [],
+  bands: [],
+  rucksack: false,
+  bottlesL: [],
+  bench: false,
+  ball: false,
+  stepCm: [],
+};
+
+// Days no answer hangs on; a consult cannot be without them.
+const SEEN_ON = isoDate('2026-01-05') as IsoDate;
+
+/** A consult of the reference body, nothing tested, nothing hurting, every question of the screen answered no. */
+export function panelConsult({ cannotDo }: Panellist, protocol: string): Consult {
+  return {
+    id: 'panel-r1',
+    alias: 'panel',
+    revision: 1,
+    clinician: 'nobody',
+    seenOn: SEEN_ON,
+    startOn: SEEN_ON,
+    reviewOn: addDays(SEEN_ON, 14),
+    country: 'GB',
+    ageYears: 40,
+    side: 'right',
+    protocol,
+    stage: 'auto',
+    irritability: 'low',
+    response24h: 'settled',
+    usualMorningPain: 0,
+    screen: Object.fromEntries(SCREEN_ITEMS.map((item) => [item, 'no'])) as Screen,
+    clearances: [],
+    cannotDo: [...cannotDo],
+    tests: [],
+    testedSets: [],
+    kit: NO_KIT,
+    days: ['mon', 'wed', 'fri'],
+    minutesPerDay: 60,
+    running: { runs: false, decision: 'none', races: [] },
+    sitting: { toleranceMinutes: 60 },
+    recovery: { sleep: 'good', stress: 'low', tired: false },
+    changedBefore: [],
+    doesNow: [],
+    goals: [],
+    outcomes: [],
+    notExamined: [],
+    overrides: [],
+    notes: [],
+  };
+}

@@ -8,9 +8,12 @@ import { structureOf } from './structure.ts';
 import { dictOf, isStream, listOf, nameOf, readObjects, resolved } from './objects.ts';
 import type { Dict, PdfObjects, PdfString, Value } from './objects.ts';
 
-/** With all that a leaflet may hold: a link, and a title XML would choke on. */
+/** A short leaflet with all that one may hold: a link, and a title XML would choke on. */
 const linked: Programme = {
   ...otter,
+  exercises: otter.exercises.slice(0, 1),
+  steps: otter.steps.slice(0, 2).map((step) => ({ ...step, prescriptions: step.prescriptions.slice(0, 1) })),
+  log: { ...otter.log, days: otter.log.days.slice(0, 3) },
   title: 'Home exercises & <more> for "otter"',
   advice: [
     ...otter.advice,

@@ -1,4 +1,4 @@
-/** Exit codes, after the BSD sysexits convention. */
+/** Exit codes, after the BSD convention of sysexits.h. */
 export const EXIT = {
   good: 0,
   usage: 64,

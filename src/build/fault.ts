@@ -1,23 +1,14 @@
-/** What went wrong outside the author's files: the disk, a lock, or us. */
-import { EXIT } from './exit.ts';
+/** An end that is nobody's mistake in content: a slip on the command line, the disk, a lock. */
 
-/** An end that is nobody's mistake in content: the command stops with this code and this sentence. */
+/** The command stops with this exit code and this sentence. */
 export class Stop extends Error {
   readonly exit: number;
+  /** The word that was probably meant, or null. */
+  readonly nearest: string | null;
 
-  constructor(exit: number, message: string) {
+  constructor(exit: number, message: string, nearest: string | null = null) {
     super(message);
     this.exit = exit;
+    this.nearest = nearest;
   }
-}
-
-/** Prints the fault on standard error and returns its exit code. */
-export function ourFault(error: unknown): number {
-  if (error instanceof Stop) {
-    process.stderr.write(`loadleaf: ${error.message}\n`);
-    return error.exit;
-  }
-  const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  process.stderr.write(`loadleaf: this is our fault, not yours. Nothing was half-written.\n${text}\n`);
-  return EXIT.ourFault;
 }

@@ -73,7 +73,7 @@ export async function pagesOf(
   const front = {
     language: 'en' as const,
     clinic: { name, contact, logo: null },
-    notice: (await import('../programme/phrases/opening.ts')).NOTICE,
+    notice: (await import('../programme/phrases/opening.ts')).NOTICE.slice(0, 1),
   };
   const pages = onlyThese
     ? programmes.flatMap((one) => programmePages(one, assets))

@@ -1,32 +1,91 @@
-/** What a command prints: Problems and words on standard error, the answer on standard output. */
+/** What a command prints: Problems and faults on standard error, the answer on standard output. */
 import type { Problem } from '../content/problem.ts';
-import { lineFinder, problemText } from '../content/problemText.ts';
 import type { SourceFile } from '../content/source.ts';
+import { EXIT } from './exit.ts';
+import { Stop } from './fault.ts';
 import type { Flags } from './flags.ts';
-import { paintFor } from './paint.ts';
 
 export interface Report {
   /** A line for the reader; nothing with --quiet. With --json it goes to standard error. */
   say(text: string): void;
-  problems(problems: readonly Problem[], files: readonly SourceFile[]): void;
+  /** A line that must be seen, on standard error. */
+  warn(text: string): void;
+  problems(problems: readonly Problem[], files: readonly SourceFile[]): Promise<void>;
   /** The one object of --json; nothing without it. */
-  answer(value: unknown): void;
+  answer(value: object): void;
+  /** What was asked for is a text: as it stands, or as the one object with --json. */
+  text(name: string, text: string): void;
+  /** Problems that leave no answer: printed, and in the one object of a failure. Returns the exit code. */
+  refuse(message: string, problems: readonly Problem[], files: readonly SourceFile[]): Promise<number>;
+  /** A stop or a fault of ours, printed, and as the one object of a failure. Returns the exit code. */
+  fault(error: unknown): number;
 }
 
-export function reportFor(flags: Flags): Report {
-  const stream = flags.json === true ? process.stderr : process.stdout;
-  return {
+/** The object that --json prints where there is no answer. */
+export interface Failure {
+  readonly ok: false;
+  readonly exit: number;
+  readonly message: string;
+  readonly nearest: string | null;
+  readonly problems: readonly Problem[];
+}
+
+export function reportFor(manner: Pick<Flags, 'json' | 'quiet' | 'color'>): Report {
+  const { stdout, stderr } = process;
+  const own: Report = {
     say: (text) => {
-      if (flags.quiet !== true) stream.write(`${text}\n`);
+      if (!manner.quiet) (manner.json ? stderr : stdout).write(`${text}\n`);
     },
-    problems: (problems, files) => {
+    warn: (text) => {
+      stderr.write(`${text}\n`);
+    },
+    problems: async (problems, files) => {
+      if (problems.length === 0) return;
+      const [{ lineFinder, problemText }, { paintFor }] = await Promise.all([
+        import('../content/problemText.ts'),
+        import('./paint.ts'),
+      ]);
       const lineOf = lineFinder(files);
-      const paint = paintFor(process.stderr, flags);
+      const paint = paintFor(stderr, manner.color);
       for (const problem of problems)
-        process.stderr.write(`${problemText(problem, lineOf(problem.file, problem.line), paint)}\n\n`);
+        stderr.write(`${problemText(problem, lineOf(problem.file, problem.line), paint)}\n\n`);
     },
     answer: (value) => {
-      if (flags.json === true) process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+      if (manner.json) stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+    },
+    text: (name, text) => {
+      stdout.write(manner.json ? `${JSON.stringify({ ok: true, [name]: text }, null, 2)}\n` : `${text}\n`);
+    },
+    refuse: async (message, problems, files) => {
+      await own.problems(problems, files);
+      own.warn(message);
+      own.answer({ ok: false, exit: EXIT.content, message, nearest: null, problems } satisfies Failure);
+      return EXIT.content;
+    },
+    fault: (error) => {
+      const failure = failureOf(error);
+      own.warn(faultText(failure, error));
+      own.answer(failure);
+      return failure.exit;
     },
   };
+  return own;
+}
+
+function failureOf(error: unknown): Failure {
+  const message = error instanceof Error ? error.message : String(error);
+  const { exit, nearest } = error instanceof Stop ? error : { exit: EXIT.ourFault, nearest: null };
+  return { ok: false, exit, message, nearest, problems: [] };
+}
+
+function faultText({ exit, message, nearest }: Failure, error: unknown): string {
+  if (!(error instanceof Stop)) {
+    const trace = error instanceof Error ? (error.stack ?? message) : message;
+    return `loadleaf: this is our fault, not yours. No file was left half written.\n${trace}`;
+  }
+  return [
+    `loadleaf: ${message}`,
+    ...(nearest === null ? [] : [`Did you mean ${nearest}?`]),
+    ...(exit === EXIT.usage ? ['See: loadleaf --help'] : []),
+  ].join('\n');
 }

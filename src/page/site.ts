@@ -5,6 +5,7 @@
 import type { Programme } from '../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { leafletHtml } from './leaflet.ts';
+import { numbersPageHtml } from './public/numbersPage.ts';
 import { startPageHtml, type Front } from './public/startPage.ts';
 import { stylePageHtml } from './public/stylePage.ts';
 import { recordHtml } from './record.ts';
@@ -28,6 +29,7 @@ export function programmePages(programme: Programme, assets: PageAssets): readon
 export function publicPages(front: Front, assets: PageAssets): readonly Page[] {
   return [
     { path: 'public/index.html', content: startPageHtml(front, assets) },
+    { path: 'public/numbers/index.html', content: numbersPageHtml(front, assets) },
     { path: 'public/style/index.html', content: stylePageHtml(front, assets) },
   ];
 }

@@ -25,7 +25,11 @@ describe('the pages through Eleventy', () => {
 
   it('come without a programme too', async () => {
     const rendered = await renderPages([], front, assets, TEMPLATES);
-    expect(rendered.map(({ path }) => path)).toEqual(['public/index.html', 'public/style/index.html']);
+    expect(rendered.map(({ path }) => path)).toEqual([
+      'public/index.html',
+      'public/numbers/index.html',
+      'public/style/index.html',
+    ]);
   });
 
   it('come from any working folder, and nothing is written', async () => {
@@ -33,7 +37,7 @@ describe('the pages through Eleventy', () => {
     process.chdir(tmpdir());
     try {
       const rendered = await renderPages([first], front, assets, TEMPLATES);
-      expect(rendered).toHaveLength(4);
+      expect(rendered).toHaveLength(5);
       expect(existsSync('_site/private')).toBe(false);
     } finally {
       process.chdir(before);

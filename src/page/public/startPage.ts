@@ -1,5 +1,6 @@
 /** The first page of the public folder, plain until the library has its own pages. */
 import { labelsOf } from '../../programme/phrases/labels.ts';
+import { NUMBERS_TITLE } from '../../programme/phrases/numbers.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from '../assets.ts';
 import { documentText } from '../document.ts';
@@ -29,6 +30,7 @@ export function startPageHtml({ language, clinic, notice }: Front, assets: PageA
       </header>
       <main>
         <p>${labels.aboutFolder}</p>
+        <p><a href="numbers/index.html">${NUMBERS_TITLE}</a></p>
         <p><a href="style/index.html">${labels.styleTitle}</a></p>
       </main>
       <footer class="foot">

@@ -1,0 +1,46 @@
+/** Every option there is: what it takes, and its line in the help. */
+
+export interface Option {
+  /** The word for its value, or null for a switch. */
+  readonly takes: string | null;
+  readonly says: string;
+}
+
+export const OPTIONS = {
+  content: { takes: 'dir', says: 'the library folder (content)' },
+  consults: { takes: 'dir', says: 'the consults folder (consults inside the library folder)' },
+  out: { takes: 'dir', says: 'where to write (_site)' },
+  on: { takes: 'date', says: 'the day it counts as, YYYY-MM-DD (today)' },
+  json: { takes: null, says: 'one JSON object on standard output, all else on standard error' },
+  quiet: { takes: null, says: 'nothing but problems' },
+  'no-color': { takes: null, says: 'no colours' },
+  help: { takes: null, says: 'print this help (also -h)' },
+  version: { takes: null, says: 'print the version' },
+  height: { takes: 'm', says: 'height in metres, 1.2 to 2.2' },
+  mass: { takes: 'kg', says: 'body mass in kilograms, 30 to 250' },
+  load: { takes: 'kg', says: 'weight moved, in kilograms (0)' },
+  'hip-cap': { takes: 'deg', says: 'hip bend at most, in degrees' },
+  'compression-cap': { takes: 'bw', says: 'squeeze at most, in body weights' },
+  'tension-cap': { takes: 'bw', says: 'pull at most, in body weights' },
+  'demand-cap': { takes: 'share', says: 'share of strength at most' },
+  port: { takes: 'n', says: 'port (any that is free)' },
+} as const satisfies Record<string, Option>;
+
+export type OptionName = keyof typeof OPTIONS;
+
+/** What every command takes. */
+export const SHARED: readonly OptionName[] = [
+  'content',
+  'consults',
+  'out',
+  'on',
+  'json',
+  'quiet',
+  'no-color',
+  'help',
+  'version',
+];
+
+export function isOption(name: string): name is OptionName {
+  return Object.hasOwn(OPTIONS, name);
+}

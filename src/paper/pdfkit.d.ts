@@ -75,9 +75,6 @@ declare module 'pdfkit' {
     switchToPage(at: number): this;
     bufferedPageRange(): { start: number; count: number };
     addContent(operators: string): this;
-    save(): this;
-    restore(): this;
-    fillColor(colour: string): this;
 
     struct(type: string, options?: StructOptions): StructElement;
     addStructure(element: StructElement): this;

@@ -2,20 +2,16 @@
  * Page one: enough to start. Who and why, the next session, the pain rule and its kin, when to get help. The safety
  * texts stand at its foot whatever happens; the exercises above them in as much detail as goes in.
  */
-import type { LeafletLabels } from '../programme/phrases/labels.ts';
-import type { Programme } from '../programme/programme.ts';
 import type { Block } from './block.ts';
-import { emergencyBlock } from './emergency.ts';
-import { exerciseCell, type ExerciseCell, type Pictured } from './exercise.ts';
+import type { ExerciseCell } from './exercise.ts';
 import type { Detail } from './facts.ts';
-import { mastheadBlock } from './masthead.ts';
-import { columnWidthPt, place, roomPt, type Pages } from './pages.ts';
+import { place, roomPt, type Pages } from './pages.ts';
 import { drawRules, type Pen } from './pen.ts';
 import { drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
-import { pourSafety, safetyIn, type Safety } from './safety.ts';
-import { sessionBlock } from './session.ts';
+import { pourSafety } from './safety.ts';
 import type { TextStyle } from './sheet.ts';
-import { adopt, looseTag, open, plant, type Tag } from './tag.ts';
+import { composer, type Parts, type Start, type Way } from './startParts.ts';
+import { adopt, plant, type Tag } from './tag.ts';
 
 /** What page one left for the pages after it. */
 export interface Overleaf {
@@ -23,14 +19,6 @@ export interface Overleaf {
   readonly cells: readonly ExerciseCell[];
   readonly blocks: readonly Block[];
   readonly detail: Detail;
-}
-
-/** What page one is made from. */
-export interface Start {
-  readonly programme: Programme;
-  readonly exercises: readonly Pictured[];
-  readonly logo: Uint8Array | null;
-  readonly labels: LeafletLabels;
 }
 
 /** Draws page one in the first of these ways that holds all exercises; else in the last, and gives what is left. */
@@ -42,15 +30,6 @@ export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
   for (const loose of chosen.loose) adopt(root, loose);
   plant(pages.pen.doc, root);
   return drawParts(pages, chosen, way);
-}
-
-/** One way to set page one. */
-interface Way {
-  readonly detail: Detail;
-  readonly safety: TextStyle;
-  readonly opening: TextStyle;
-  /** White around rules, points. */
-  readonly gapPt: number;
 }
 
 /** More exercises than these never stand in full on one page. */
@@ -85,70 +64,13 @@ function waysOf({ look }: Pen, exercises: number): readonly Way[] {
   ];
 }
 
-interface Parts {
-  readonly masthead: Block;
-  readonly session: Block;
-  readonly cells: readonly ExerciseCell[];
-  readonly safety: Safety;
-  readonly emergency: Block;
-  /** Their tags in reading order, loose until this way is chosen. */
-  readonly loose: readonly Tag[];
-}
-
-/** Composes the parts of page one for any way, each part once for every style it is asked for in. */
-function composer(pen: Pen, { programme, exercises, logo, labels }: Start): (way: Way) => Parts {
-  const widthPt = columnWidthPt(pen, 1);
-  const masthead = remembered((opening: TextStyle) => {
-    const loose = looseTag('Sect');
-    return { block: mastheadBlock(pen, loose, programme, logo, opening, widthPt), loose };
-  });
-  const safety = remembered((text: TextStyle) => safetyIn(pen, programme, text));
-  const session = remembered((detail: Detail) => {
-    const loose = looseTag('Sect');
-    const tag = open(loose, 'Sect');
-    const block = sessionBlock(pen, tag, programme.nextSession, widthPt);
-    const cellPt = columnWidthPt(pen, detail.abreast);
-    const cells = exercises.map((one) => exerciseCell(pen, tag, one, labels.howFar, detail, cellPt));
-    return { block, cells, loose };
-  });
-  const emergency = remembered((text: TextStyle) => {
-    const loose = looseTag('Sect');
-    return { block: emergencyBlock(pen, loose, programme.emergency, text, widthPt), loose };
-  });
-  return (way) => {
-    const [top, middle] = [masthead(way.opening), session(way.detail)];
-    const [texts, box] = [safety(way.safety), emergency(way.detail.text)];
-    return {
-      masthead: top.block,
-      session: middle.block,
-      cells: middle.cells,
-      safety: texts,
-      emergency: box.block,
-      loose: [top.loose, middle.loose, texts.loose, box.loose],
-    };
-  };
-}
-
-/** The answer for each question, kept. */
-function remembered<Question extends object, Answer>(
-  ask: (question: Question) => Answer,
-): (question: Question) => Answer {
-  const answers = new Map<Question, Answer>();
-  return (question) => {
-    const known = answers.get(question);
-    if (known !== undefined) return known;
-    const answer = ask(question);
-    answers.set(question, answer);
-    return answer;
-  };
-}
-
 /** What goes where on page one; heights in points. */
 interface Plan {
   readonly safetyPt: number;
   readonly drawingPt: number;
-  /** Rows of exercises that go in, and how many do not. */
+  /** Rows of exercises that go in. */
   readonly rows: number;
+  /** Rows that do not, and safety texts that do not; 0 when the way holds everything. */
   readonly left: number;
   /** White around rules, the page's spare room shared among them. */
   readonly gapPt: number;
@@ -171,7 +93,8 @@ function planOf(pages: Pages, parts: Parts, { detail, gapPt }: Way): Plan {
   const between = 2 * Math.max(0, count - 1);
   const sparePt = roomAtMostPt - safetyPt - rowsHeightPt(rows.slice(0, count), drawingPt, gapPt);
   const grownPt = gapPt + Math.min(Math.max(0, sparePt) / (gaps + between), GAP_GROWTH * gapPt);
-  return { safetyPt, drawingPt, rows: count, left: rows.length - count, gapPt: grownPt };
+  const left = rows.length - count + (safetyPt < parts.safety.heightPt ? 1 : 0);
+  return { safetyPt, drawingPt, rows: count, left, gapPt: grownPt };
 }
 
 function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {

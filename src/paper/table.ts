@@ -19,8 +19,8 @@ export interface Grid extends Columns {
   readonly rows: readonly (readonly (readonly Run[])[])[];
 }
 
-/** A column's head of no more than this stays on one line, points. */
-const HEAD_PT = 60;
+/** A cell of no more than this stays on one line where there is room for all such, points. */
+const WHOLE_PT = 56;
 
 /** White above and below a row's text in a plain table, points. */
 const PADDING_PT = 2;
@@ -40,7 +40,7 @@ export function tableBlock(
   const cell = (text: string, own: TextStyle) => (text === '' ? [] : plain(text, own));
   const head = table.columns.map((text) => cell(text, quiet));
   const rows = table.rows.map((row) => row.map((text, at) => cell(text, at === 0 ? bold : tabular)));
-  const wishes = wishesOf(pen, head, rows, HEAD_PT);
+  const wishes = wishesOf(pen, head, rows, WHOLE_PT);
   const caption = table.caption === '' ? null : plain(table.caption, { ...style, cut: 'bold' });
   const widthsPt = columnWidthsPt(wishes, widthPt + GUTTER_PT);
   return gridBlock(
@@ -51,16 +51,16 @@ export function tableBlock(
   );
 }
 
-/** What each column asks for, gutter included; a head no wider than `headPt` is not broken. */
-export function wishesOf(pen: Pen, head: Grid['head'], rows: Grid['rows'], headPt: number): readonly Wish[] {
+/** What each column asks for, gutter included; a cell no wider than `wholePt` is not broken. */
+export function wishesOf(pen: Pen, head: Grid['head'], rows: Grid['rows'], wholePt: number): readonly Wish[] {
   return head.map((top, at) => {
     const cells = [top, ...rows.map((row) => row[at] ?? [])];
-    const topPt = naturalWidthPt(top, pen.fonts);
+    const naturals = cells.map((runs) => naturalWidthPt(runs, pen.fonts));
+    const words = cells.map((runs) => widestWordPt(runs, pen.fonts));
+    const wholes = naturals.filter((width) => width <= wholePt);
     return {
-      leastPt:
-        Math.max(...cells.map((runs) => widestWordPt(runs, pen.fonts)), topPt <= headPt ? topPt : 0) +
-        GUTTER_PT,
-      naturalPt: Math.max(...cells.map((runs) => naturalWidthPt(runs, pen.fonts))) + GUTTER_PT,
+      leastPt: Math.max(...words, ...wholes) + GUTTER_PT,
+      naturalPt: Math.max(...naturals) + GUTTER_PT,
     };
   });
 }

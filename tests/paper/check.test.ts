@@ -134,6 +134,7 @@ const SEEDS: Readonly<Record<string, (file: PdfObjects) => void>> = {
     const nums = listOf(f, dictOf(f, treeOf(f).get('ParentTree')).get('Nums'));
     (nums[1] as Value[]).reverse();
   },
+  'ISO 32000-1 table 37': (f) => dictOf(f, treeOf(f).get('ParentTree')).set('Limits', [0, 1]),
   'ISO 32000-1 14.8.5.4.3': (f) => element(f, 'Figure').delete('A'),
 };
 

@@ -508,6 +508,11 @@ export const RULES: readonly Rule[] = [
     },
   },
   {
+    id: 'ISO 32000-1 table 37',
+    asks: 'the root of the parent tree has no limits',
+    faultsIn: (s) => fault(dictOf(s.file, s.root.get('ParentTree')).has('Limits'), 'a root with limits'),
+  },
+  {
     id: 'ISO 32000-1 14.8.5.4.3',
     asks: 'a figure has a bounding box',
     faultsIn: (s) =>

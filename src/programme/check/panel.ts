@@ -5,18 +5,18 @@ import type { CannotDo } from '../../content/schema/words.ts';
 import { addDays, isoDate, type IsoDate } from '../../units/date.ts';
 
 export interface Panellist {
-  /** Reads after "someone". */
-  readonly who: string;
+  /** Reads after "someone without kit who"; null for the one who can do everything. */
+  readonly cannot: string | null;
   readonly cannotDo: readonly CannotDo[];
 }
 
-/** None of them has more than stands in every home; the first has nothing else against any card. */
-export const PANEL: readonly [Panellist, ...Panellist[]] = [
-  { who: 'without any kit', cannotDo: [] },
-  { who: 'without kit who cannot kneel', cannotDo: ['kneel'] },
-  { who: 'without kit who cannot lie face down', cannotDo: ['lie-prone'] },
-  { who: 'without kit who cannot lie face up', cannotDo: ['lie-supine'] },
-  { who: 'without kit who cannot get to the floor', cannotDo: ['get-to-the-floor'] },
+/** None of them has more than stands in every home. */
+export const PANEL: readonly Panellist[] = [
+  { cannot: null, cannotDo: [] },
+  { cannot: 'cannot kneel', cannotDo: ['kneel'] },
+  { cannot: 'cannot lie face down', cannotDo: ['lie-prone'] },
+  { cannot: 'cannot lie face up', cannotDo: ['lie-supine'] },
+  { cannot: 'cannot get to the floor', cannotDo: ['get-to-the-floor'] },
 ];
 
 const NO_KIT: ConsultKit = {

@@ -72,12 +72,12 @@ function nameOf({ stages }: Protocol, stage: Stage, index: number): StageName {
 }
 
 function wordsOf({ leaves, reasons }: Gap) {
-  const [first] = PANEL;
-  // Whoever has nothing else against any card is left out by the kit; the others with them.
-  const who = leaves.includes(first) ? first.who : leaves.map((one) => one.who).join(', or ');
+  const cannot = leaves.map((one) => one.cannot);
+  // Whoever could do every card is left out by the kit alone, and everybody else with them.
+  const who = cannot.includes(null) ? 'without kit' : `without kit who ${cannot.join(', or ')}`;
   return {
-    found: `a slot that must be filled and leaves out someone ${who} (${reasons.join('; ')})`,
-    expected: `a slot with a card for someone ${who}`,
-    fix: 'add a card that asks for neither, behind the others; or write needed: no when the stage can do without the slot',
+    found: `a slot that leaves out someone ${who} (${reasons.join('; ')})`,
+    expected: 'a slot with a card for everybody, for the stage needs it',
+    fix: 'add a card that asks for less behind the others, or write needed: no if the stage can do without this slot',
   };
 }

@@ -1,4 +1,4 @@
-/** How many years of school a text asks for, by two published formulas. */
+/** How easily a text is read, and how many years of school it asks for, by published formulas. */
 import { sentencesIn, wordsIn } from './sentences.ts';
 import { syllablesIn } from './syllables.ts';
 
@@ -11,7 +11,7 @@ export interface Counts {
 }
 
 /** A word of so many syllables is a long one (McLaughlin's polysyllable). */
-const LONG_WORD_SYLLABLES = 3;
+export const LONG_WORD_SYLLABLES = 3;
 
 /** SMOG is made for 30 sentences, is scaled for fewer, and says nothing below 10 [secondary]. */
 const SMOG_SENTENCES = 30;
@@ -39,6 +39,15 @@ export function countsOf(texts: readonly string[], syllables = syllablesIn): Cou
 export function fleschKincaid({ sentences, words, syllables }: Counts): number | null {
   if (words === 0 || sentences === 0) return null;
   return 0.39 * (words / sentences) + 11.8 * (syllables / words) - 15.59;
+}
+
+/**
+ * Flesch's reading ease, about 100 for very easy and 0 for very hard; null without a word. Flesch 1948: 206.835 - 1.015
+ * words a sentence - 84.6 syllables a word [read].
+ */
+export function fleschReadingEase({ sentences, words, syllables }: Counts): number | null {
+  if (words === 0 || sentences === 0) return null;
+  return 206.835 - 1.015 * (words / sentences) - 84.6 * (syllables / words);
 }
 
 /**

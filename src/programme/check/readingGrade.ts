@@ -2,7 +2,7 @@
 import type { Library } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
-import { countsOf, fleschKincaid, smog } from './reading.ts';
+import { countsOf, fleschKincaid, fleschReadingEase, LONG_WORD_SYLLABLES, smog } from './reading.ts';
 import { sentencesIn, wordsIn } from './sentences.ts';
 import { warn } from './spot.ts';
 import { syllablesIn } from './syllables.ts';
@@ -11,7 +11,7 @@ import { sheetsOf, type Text } from './text.ts';
 /** Health leaflets are written for grade 6, 8 at most: AMA, HHS and NIH [secondary]. */
 const MOST_GRADE = 8;
 
-const LONGEST_WORDS_NAMED = 3;
+const LONG_WORDS_NAMED = 3;
 
 /** A warning at the hardest sentence of each file that is above the grade by either formula. */
 export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
@@ -24,7 +24,7 @@ export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
       warn(placeOf, { kind, id, path: hardest.path, offset: hardest.from }, 'reading-grade', {
         found: `the hardest sentence of a text of ${grade}`,
         expected: `in a text of grade ${MOST_GRADE} or below`,
-        fix: `write shorter sentences and shorter words, here first: ${longestWords(hardest.text)}`,
+        fix: `write shorter sentences and shorter words${longWordsText(hardest.text)}`,
       }),
     ];
   });
@@ -50,9 +50,10 @@ function gradeOf(texts: readonly Text[], syllables: (word: string) => number): s
     running(texts).map(({ text }) => text),
     syllables,
   );
-  const [kincaid, smogGrade] = [fleschKincaid(counts), smog(counts)];
-  if (kincaid !== null && kincaid > MOST_GRADE) return `grade ${kincaid.toFixed(1)} (Flesch-Kincaid)`;
-  return smogGrade !== null && smogGrade > MOST_GRADE ? `grade ${smogGrade.toFixed(1)} (SMOG)` : null;
+  const [kincaid, smogGrade] = [fleschKincaid(counts) ?? 0, smog(counts) ?? 0];
+  if (Math.max(kincaid, smogGrade) <= MOST_GRADE) return null;
+  const [grade, formula] = kincaid > MOST_GRADE ? [kincaid, 'Flesch-Kincaid'] : [smogGrade, 'SMOG'];
+  return `grade ${grade.toFixed(1)} (${formula}; reading ease ${Math.round(fleschReadingEase(counts) ?? 0)})`;
 }
 
 function hardestOf(texts: readonly Text[]) {
@@ -66,11 +67,12 @@ function hardestOf(texts: readonly Text[]) {
   return sentences.toSorted((a, b) => b.grade - a.grade)[0] ?? null;
 }
 
-function longestWords(sentence: string): string {
-  return wordsIn(sentence)
+function longWordsText(sentence: string): string {
+  const long = wordsIn(sentence)
     .map(({ text }) => text)
     .filter((word, index, words) => words.indexOf(word) === index)
+    .filter((word) => syllablesIn(word) >= LONG_WORD_SYLLABLES)
     .toSorted((a, b) => syllablesIn(b) - syllablesIn(a))
-    .slice(0, LONGEST_WORDS_NAMED)
-    .join(', ');
+    .slice(0, LONG_WORDS_NAMED);
+  return long.length === 0 ? '' : `, here first in place of ${long.join(', ')}`;
 }

@@ -67,6 +67,6 @@ const APART: readonly RegExp[] = [
   /[^aeiouyt]iers?$|[^aeiouyr]iest$|[^aeiouy]riest$/g,
   /[aeiouy]ing/g,
   /[aeiou]y[aeou](?!d$)/g,
-  /creat|^rea(?=ct|ss|pp)/g,
+  /creat(?!ur)|^rea(?=ct|ss|pp)/g,
   /isms?$|[^aeiouyrln]nt$/g,
 ];

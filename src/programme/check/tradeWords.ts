@@ -64,7 +64,7 @@ const TRADE: Lexicon = [
   ['hypertroph\\w+', 'growing muscle'],
   ['reps?', 'repetitions, times'],
   ['(?:range of motion|ROM)', 'how far'],
-  ['RPE|RIR|DOMS|AMRAP', 'say it in words'],
+  ['RPE|RIR|DOMS|AMRAP', 'it in words'],
   ['cadence', 'steps a minute'],
   ['gait', 'the way you walk or run'],
   ['tempo', 'how slow'],
@@ -92,7 +92,7 @@ export function tradeWords(library: Library, placeOf: PlaceOf): Problem[] {
         warn(placeOf, { kind, id, path, offset }, 'trade-word', {
           found: `text with “${word}”`,
           expected: 'text in everyday words',
-          fix: `write ${instead}`,
+          fix: `say ${instead}`,
         }),
       ),
     ),

@@ -7,7 +7,7 @@ import type { Scene, SceneFrame, WeightKind } from '../mechanics/scene.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
 import { stepHeightM } from '../mechanics/step.ts';
 import type { Way } from './phrases/dose.ts';
-import { distanceTo, type PosedCard } from './model.ts';
+import { distanceTo, type Model, type PosedCard } from './model.ts';
 import { painfulSide, type Person } from './person.ts';
 
 export interface Picture {
@@ -28,12 +28,23 @@ export function pictureOf(
   card: PosedCard,
   rangeDeg: number | null,
   load: KitLoad | null,
-  person: Person,
+  { model, consult }: Person,
+): Picture | null {
+  return pictureFor(card, rangeDeg, load, model, painfulSide(consult));
+}
+
+/** The same for any body, with the working side it is drawn from; cards that use both legs alike are drawn so. */
+export function pictureFor(
+  card: PosedCard,
+  rangeDeg: number | null,
+  load: KitLoad | null,
+  model: Model,
+  side: Scene['side'],
 ): Picture | null {
   const loadKg = load?.loadKg ?? 0;
   const { movement } = card;
-  const close = (pose: Pose) => closePose(movement, pose, person.body, loadKg);
-  const gentleEnd = person.model.gentleEnd(card);
+  const close = (pose: Pose) => closePose(movement, pose, model.body, loadKg);
+  const gentleEnd = model.gentleEnd(card);
   const distance = distanceTo(card, rangeDeg, gentleEnd);
   const at = (share: number) => close(poseAt(movement, fractionFrom(gentleEnd, share)));
   const [near, far] = [at(0), at(distance)];
@@ -45,8 +56,8 @@ export function pictureOf(
   return {
     way: wayOf(start, end),
     scene: {
-      body: person.body,
-      side: card.legs === 'together' ? 'both' : painfulSide(person.consult),
+      body: model.body,
+      side: card.legs === 'together' ? 'both' : side,
       supports: movement.supports,
       supportRiseM: movement.range === 'steps' ? stepHeightM(far) : (movement.solve?.dh ?? 0),
       props: card.props,

@@ -23,14 +23,15 @@ const BANNED: Lexicon = [
   ['body[- ]?weights?', 'without a weight, or kilograms'],
 ];
 
-const banned = finderOf(BANNED);
+/** The banned words of a text. */
+export const bannedIn = finderOf(BANNED);
 
 export function bannedWords(library: Library, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
     texts
       .filter(({ on }) => on === 'leaflet')
       .flatMap(({ path, text }) =>
-        banned(text).map(({ word, offset, instead }) =>
+        bannedIn(text).map(({ word, offset, instead }) =>
           warn(placeOf, { kind, id, path, offset }, 'banned-word', {
             found: `text with “${word}”`,
             expected: 'text without the words a leaflet leaves out',

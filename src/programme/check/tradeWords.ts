@@ -83,12 +83,13 @@ const TRADE: Lexicon = [
   ['biomechanic\\w*', 'how you move'],
 ];
 
-const trade = finderOf(TRADE);
+/** The trade words of a text. */
+export const tradeIn = finderOf(TRADE);
 
 export function tradeWords(library: Library, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
     texts.flatMap(({ path, text }) =>
-      trade(text).map(({ word, offset, instead }) =>
+      tradeIn(text).map(({ word, offset, instead }) =>
         warn(placeOf, { kind, id, path, offset }, 'trade-word', {
           found: `text with “${word}”`,
           expected: 'text in everyday words',

@@ -44,7 +44,8 @@ interface Broken {
   readonly fix: string;
 }
 
-function brokenPromises(sentence: string, angles: Angles): Broken[] {
+/** The phrases of a sentence that promise another angle, each with where it begins. */
+export function brokenPromises(sentence: string, angles: Angles): Broken[] {
   const taken = new Set<number>();
   return PROMISES.flatMap(({ phrase, joint, isKept, kept }) =>
     [...sentence.matchAll(phrase)].flatMap(({ index, 0: words }) => {

@@ -13,7 +13,7 @@ export interface Box {
 }
 
 /**
- * Draws each drawing into its box, on the box's floor and in its middle, as the content of one Figure, and gives the
+ * Draws each drawing into its box, on the box's floor and at its left, as the content of one Figure, and gives the
  * Figure the bounding box ISO 32000-1 14.8.5.4.3 asks for.
  */
 export function drawFigure(pen: Pen, figure: Tag, drawings: readonly Drawing[], boxes: readonly Box[]): void {
@@ -22,7 +22,7 @@ export function drawFigure(pen: Pen, figure: Tag, drawings: readonly Drawing[], 
     if (!box) return [];
     const scale = Math.min(box.widthPt / drawing.viewBox.width, box.heightPt / drawing.viewBox.height);
     const [widthPt, heightPt] = [drawing.viewBox.width * scale, drawing.viewBox.height * scale];
-    const xPt = box.xPt + (box.widthPt - widthPt) / 2;
+    const { xPt } = box;
     const yPt = box.yPt + box.heightPt - heightPt;
     return [{ drawing, scale, box: { xPt, yPt, widthPt, heightPt } }];
   });

@@ -142,16 +142,16 @@ export const protocolSchema = across(
     painRule: about(
       'Pain during exercise.',
       z.strictObject({
-        duringAtMost: setting(pain),
-        overUsualAtMost: setting(pain),
-        neverAbove: setting(pain),
+        duringAtMost: about('Pain during an exercise at most.', setting(pain)),
+        overUsualAtMost: about('Or so much over the usual pain.', setting(pain)),
+        neverAbove: about('Never above this, whatever is usual.', setting(pain)),
       }),
     ),
     morningCheck: about(
       'The daily check on one fixed small task.',
       z.strictObject({
         card: about('The card it is done with.', id),
-        repetitions: setting(wholeFrom(1, 20)),
+        repetitions: about('Repetitions of the check.', setting(wholeFrom(1, 20))),
         carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
         sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),
         easeBackAt: about('From this pain on: ease back.', setting(pain)),
@@ -162,32 +162,41 @@ export const protocolSchema = across(
     easeBack: about(
       'What easing back one step takes off.',
       z.strictObject({
-        setsFactor: setting(from(0.1, 1, '')),
-        loadFactor: setting(from(0.1, 1, '')),
-        rangeLessDeg: setting(from(0, 60, '°')),
+        setsFactor: about('Sets times this.', setting(from(0.1, 1, ''))),
+        loadFactor: about('Load times this.', setting(from(0.1, 1, ''))),
+        rangeLessDeg: about('Degrees of hip bend less.', setting(from(0, 60, '°'))),
       }),
     ),
     flare: about(
       'What to do in a flare.',
       z.strictObject({
-        holdsOnlyDays: z.strictObject({ from: wholeFrom(1, 14), to: wholeFrom(1, 14) }),
-        sittingFactor: setting(from(0, 1, '')),
+        holdsOnlyDays: about(
+          'Days of nothing but holds.',
+          z.strictObject({ from: wholeFrom(1, 14), to: wholeFrom(1, 14) }),
+        ),
+        sittingFactor: about('Sitting times this.', setting(from(0, 1, ''))),
         mark: source.shape.mark,
       }),
     ),
     missedDays: about(
       'What to do after missed days.',
-      z.strictObject({ sameStepUnder: setting(wholeFrom(1, 60)), oneBackUpTo: setting(wholeFrom(1, 90)) }),
+      z.strictObject({
+        sameStepUnder: about('Fewer missed days than this: the same step.', setting(wholeFrom(1, 60))),
+        oneBackUpTo: about(
+          'Missed days up to this: one step back; more: the start of the stage and contact.',
+          setting(wholeFrom(1, 90)),
+        ),
+      }),
     ),
     goingOn: about(
       'What must be true to go on a step.',
       z.strictObject({
-        doneSessions: setting(wholeFrom(1, 20)),
-        checkOverUsual: setting(pain),
-        checkDays: setting(wholeFrom(1, 60)),
-        sessionsDoneShare: setting(from(0, 1, '')),
-        leastSessions: setting(wholeFrom(1, 20)),
-        leastDays: setting(wholeFrom(1, 60)),
+        doneSessions: about('Sessions with the whole dose done.', setting(wholeFrom(1, 20))),
+        checkOverUsual: about('Morning check over usual at most.', setting(pain)),
+        checkDays: about('For so many days.', setting(wholeFrom(1, 60))),
+        sessionsDoneShare: about('Share of the planned sessions done.', setting(from(0, 1, ''))),
+        leastSessions: about('Sessions on a step at least.', setting(wholeFrom(1, 20))),
+        leastDays: about('Days on a step at least.', setting(wholeFrom(1, 60))),
       }),
     ),
     discharge: about(
@@ -241,9 +250,9 @@ export const protocolSchema = across(
     week: about(
       'The recovery clock.',
       z.strictObject({
-        heavyHours: setting(from(12, 168, 'hours')),
-        energyStorageHours: setting(from(12, 168, 'hours')),
-        easyRunHours: setting(from(0, 72, 'hours')),
+        heavyHours: about('Hours between heavy sessions.', setting(from(12, 168, 'hours'))),
+        energyStorageHours: about('Hours between fast sessions.', setting(from(12, 168, 'hours'))),
+        easyRunHours: about('Hours after an easy run.', setting(from(0, 72, 'hours'))),
         slowFactor: about(
           'Times longer for novices, after weeks away, when tired or short of sleep.',
           setting(from(1, 2, '')),
@@ -275,8 +284,11 @@ export const protocolSchema = across(
           setting(from(120, 200, 'steps a minute')),
         ),
         stepRateGrowth: about('The first step up in step rate, as a factor.', setting(from(1, 1.2, ''))),
-        walkRunCycleMinutes: setting(wholeFrom(2, 20)),
-        walkRunCycles: setting(wholeFrom(1, 12)),
+        walkRunCycleMinutes: about(
+          'Minutes of one walk and run on the walk-run ladder.',
+          setting(wholeFrom(2, 20)),
+        ),
+        walkRunCycles: about('So many of them in one outing.', setting(wholeFrom(1, 12))),
         runsPerWeek: about(
           'Runs a week on the walk-run ladder, and for someone whose usual number is not recorded.',
           setting(wholeFrom(1, 7)),
@@ -285,9 +297,9 @@ export const protocolSchema = across(
           'Easy days after a race, by its length.',
           z.array(
             z.strictObject({
-              upToKm: from(1, 200, 'km'),
-              from: wholeFrom(0, 60),
-              to: wholeFrom(0, 60),
+              upToKm: about('Races up to this length.', from(1, 200, 'km')),
+              from: about('Easy days at least.', wholeFrom(0, 60)),
+              to: about('Easy days at most.', wholeFrom(0, 60)),
               mark: source.shape.mark,
             }),
           ),
@@ -301,12 +313,21 @@ export const protocolSchema = across(
     sittingRules: about(
       'House rules of sitting.',
       z.strictObject({
-        shareOfTolerance: setting(from(0.1, 1, '')),
-        leastMinutes: setting(from(1, 60, 'minutes')),
-        mostMinutes: setting(from(5, 120, 'minutes')),
-        stepMinutes: setting(from(1, 60, 'minutes')),
-        hardSeatShare: setting(from(0.1, 1, '')),
-        noBudgetUnder: setting(from(0, 60, 'minutes')),
+        shareOfTolerance: about('Share of the sitting tolerance to begin with.', setting(from(0.1, 1, ''))),
+        leastMinutes: about('Shortest budget.', setting(from(1, 60, 'minutes'))),
+        mostMinutes: about('Longest budget to begin with.', setting(from(5, 120, 'minutes'))),
+        stepMinutes: about(
+          'Minutes more each settled step, up to the goal.',
+          setting(from(1, 60, 'minutes')),
+        ),
+        hardSeatShare: about(
+          'Share of the budget on a hard seat or leaning forward.',
+          setting(from(0.1, 1, '')),
+        ),
+        noBudgetUnder: about(
+          'Below this tolerance there is no budget: stand, lie on the side, cut-out cushion.',
+          setting(from(0, 60, 'minutes')),
+        ),
       }),
     ),
     activities: about(

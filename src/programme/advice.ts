@@ -1,6 +1,7 @@
 /** Which advice cards stand on this leaflet: those whose occasion holds for this person. */
 import type { AdviceCard, Consult, Library } from '../content/library.ts';
 import type { SHOW_WHEN } from '../content/schema/advice.ts';
+import type { Course } from './course.ts';
 import type { AdviceText } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -10,8 +11,13 @@ type Occasion = (typeof SHOW_WHEN)[number];
 const SITS_UNDER_MINUTES = 120;
 
 /** Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. */
-export function adviceFor(consult: Consult, stage: StageName, library: Library): AdviceText[] {
-  const holds = occasionsOf(consult, stage);
+export function adviceFor(
+  consult: Consult,
+  stage: StageName,
+  course: Course,
+  library: Library,
+): AdviceText[] {
+  const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage);
   const shown = [...library.advice.values()].filter(({ showWhen }) =>
     showWhen.some((occasion) => holds.has(occasion)),
   );
@@ -28,6 +34,7 @@ export function adviceFor(consult: Consult, stage: StageName, library: Library):
 // What everybody needs, then the rarer before the common.
 const ORDER: readonly Occasion[] = [
   'always',
+  'prevention',
   'under-18',
   'no-weights',
   'both-sides',
@@ -60,6 +67,15 @@ function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> 
     [stage === 'keep' ? 'keep' : `stage-${stage}`, true],
   ];
   return new Set(found.filter(([, holds]) => holds).map(([occasion]) => occasion));
+}
+
+// Nothing hurts, so nothing is said of what hurts or how it comes back.
+function preventionOccasions({ ageYears, kit }: Consult): ReadonlySet<Occasion> {
+  return new Set<Occasion>([
+    'prevention',
+    ...(ageYears < 18 ? (['under-18'] as const) : []),
+    ...(hasNoWeight(kit) ? (['no-weights'] as const) : []),
+  ]);
 }
 
 /** Whether stretching, or a class that is made of it, is among what the person does now. */

@@ -14,6 +14,7 @@ import type { Fit } from './fit.ts';
 import type { Own } from './overrides.ts';
 import type { Pause, Way } from './phrases/dose.ts';
 import {
+  countedAs,
   daysText,
   easeText,
   feelText,
@@ -75,7 +76,10 @@ const MODEL: Source = {
 const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
   sets: (facts) => dosed(facts, 'sets', { value: facts.at.dose.sets, text: setsText(facts.at.dose) }),
   repetitions: (facts) =>
-    dosed(facts, 'repetitions', { value: facts.at.dose.repetitions, text: repetitionsText(facts.at.dose) }),
+    dosed(facts, 'repetitions', {
+      value: facts.at.dose.repetitions,
+      text: repetitionsText(facts.at.dose, countedAs(facts.fit.card)),
+    }),
   holdSeconds: (facts) =>
     dosed(facts, 'holdSeconds', {
       value: facts.at.dose.holdSeconds,

@@ -1,8 +1,8 @@
 /** Fills the slots of a stage: the first card of each that this person can do under the caps, and why not the others. */
-import type { ExerciseCard, Slot } from '../content/library.ts';
+import type { Slot } from '../content/library.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import type { Obstacle } from './obstacle.ts';
-import type { Bounds, Person } from './person.ts';
+import { cardOf, type Bounds, type Person } from './person.ts';
 import type { PassedOver } from './programme.ts';
 
 export interface Choice {
@@ -114,11 +114,4 @@ export function passed(
   obstacle: Obstacle,
 ): PassedOver {
   return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...obstacle };
-}
-
-export function cardOf({ library }: Person, id: string): ExerciseCard {
-  const card = library.exercises.get(id);
-  if (card === undefined)
-    throw new Error(`card ${id}: content resolves every reference before a programme is made`);
-  return card;
 }

@@ -1,12 +1,12 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { chooseCards, passed } from './choose.ts';
+import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
 import { laterStages, type Later } from './later.ts';
 import { modelIn, type Models } from './model.ts';
-import { morningTask } from './morningTask.ts';
+import { flareHold, morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
@@ -19,6 +19,7 @@ import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts'
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, stageOf } from './stageChoice.ts';
 import { weekFacts, type WeekFacts } from './weekPlan.ts';
+import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
 
 /** What a programme is made with besides the consult. */
@@ -46,6 +47,8 @@ export interface Decided extends Where {
   /** The present rung first, then up to two more. */
   readonly shown: readonly [Shown, ...Shown[]];
   readonly morningTask: ExerciseCard | null;
+  /** What is held in a flare when the programme itself has no hold. */
+  readonly flareHold: ExerciseCard | null;
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
@@ -62,14 +65,14 @@ export function decide(consult: Consult, workshop: Workshop): Decided | Refused 
   const work = whatAndWhen(where);
   if ('refusals' in work) return work;
   const { person, stage } = where;
-  const stepsLeft = work.session.ladder.rungs.length - work.step + 1;
   return {
     ...where,
     ...work,
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
-    sitting: sittingPlan(person, stage.chosen),
-    outlook: outlookOf(person, stage.chosen, stepsLeft),
+    sitting: sittingPlan(person, where.bounds),
+    flareHold: flareHold(person),
+    outlook: outlookOf(person, stage.chosen),
     later: laterStages(person, stage.chosen),
   };
 }
@@ -116,7 +119,8 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   const wished = runningFacts(person, bounds.stage);
   const week = weekFacts(person, stage.chosen, bounds.stage, fitted.kept, wished);
   if ('fits' in week) return refused([noWeek(consult, week)]);
-  const session = sessionFor(fitted.kept, person, bounds, week.plan);
+  const kept = fitted.kept.filter(({ slot }) => workDays(slot.when, week.plan).length > 0);
+  const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
   const step = consult.step ?? 1;
   const [present, ...next] = shownRungs(session, step);
@@ -128,7 +132,7 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
     prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
   });
   return {
-    passedOver: [...passedOver, ...leftOut(fitted, person, bounds)],
+    passedOver: [...passedOver, ...leftOut(fitted, kept, person, bounds)],
     gaveUp: fitted.gaveUp,
     running: placedRuns(wished, week.plan),
     week,
@@ -142,13 +146,13 @@ function refused(refusals: readonly Refusal[]): Refused {
   return { refusals };
 }
 
-function leftOut(fitted: FittedDays, person: Person, bounds: Bounds): PassedOver[] {
+/** Chosen cards for which there are no minutes, or no day. */
+function leftOut(fitted: FittedDays, kept: readonly Choice[], person: Person, bounds: Bounds): PassedOver[] {
   const { minutesPerDay } = person.consult;
-  return fitted.leftOut.map(({ slot, fit }) =>
-    passed(person, fit.card.id, slot, bounds, {
-      limit: 'minutes',
-      value: minutesPerDay,
-      because: `left out, to fit ${minutesPerDay} minutes`,
-    }),
-  );
+  const noMinutes = `left out, to fit ${minutesPerDay} minutes`;
+  const noDay = 'left out: no day between the sessions has time for it';
+  const out = (choices: readonly Choice[], limit: string, value: number | null, because: string) =>
+    choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, because }));
+  const dayless = fitted.kept.filter(({ slot }) => !kept.some((one) => one.slot === slot));
+  return [...out(fitted.leftOut, 'minutes', minutesPerDay, noMinutes), ...out(dayless, 'days', null, noDay)];
 }

@@ -2,7 +2,7 @@
 import { easeBack } from '../dose/easeBack.ts';
 import { howFar } from './howFar.ts';
 import type { Person } from './person.ts';
-import { doseWords, loadText } from './phrases/dose.ts';
+import { countedAs, doseWords, loadText } from './phrases/dose.ts';
 import { loadOf, type Prescription } from './prescribe.ts';
 
 /** Exercise, dose, weight and how far, a row each. */
@@ -20,6 +20,6 @@ export function easierRows(prescriptions: readonly Prescription[], person: Perso
       ? 'a lighter one than last time'
       : loadText(easier.loadKg, loadOf({ card, at: easier }, person)?.made ?? null);
     const [far] = easier.rangeDeg === at.rangeDeg ? now : howFar(card, easier, person).texts;
-    return [card.title, doseWords(easier.dose), weight, far ?? ''];
+    return [card.title, doseWords(easier.dose, countedAs(card)), weight, far ?? ''];
   });
 }

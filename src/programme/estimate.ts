@@ -1,18 +1,22 @@
 /** What the body model says of one exercise as it is prescribed, rounded as an estimate is. */
+import type { Protocol } from '../content/library.ts';
 import type { Prescribed } from '../dose/rung.ts';
 import { roundTo } from '../units/round.ts';
 import type { PosedCard } from './model.ts';
 import type { Bounds, Person } from './person.ts';
 import type { ModelEstimate } from './programme.ts';
 
-/** Degrees to 1, body weights and shares to 0.01, newton metres to 1. Null under 18, and where the body cannot rest. */
+/**
+ * Degrees to 1, body weights and shares to 0.01, newton metres to 1. Null under 18, where the body cannot rest, and in
+ * a protocol of another tendon: the model knows the hamstring tendon alone.
+ */
 export function estimateOf(
   card: PosedCard,
   { rangeDeg, loadKg, dose }: Prescribed,
   person: Person,
   { stage }: Bounds,
 ): ModelEstimate | null {
-  if (person.effects.under18) return null;
+  if (person.effects.under18 || person.protocol.angle !== MODEL_ANGLE) return null;
   const swept = person.model.sweepTo(card, rangeDeg, loadKg, dose.tempo);
   if (swept === null) return null;
   const { peak, verticalOnly } = swept;
@@ -32,9 +36,16 @@ export function estimateOf(
   };
 }
 
-/** Low up to the first stage's cap, middle up to the second's, high above: the words follow the protocol's own caps. */
-function squeezeWord(compressionBw: number, { protocol }: Person): ModelEstimate['squeeze'] {
-  const caps = protocol.stages.flatMap(({ caps: { compressionBw: cap } }) => cap ?? []);
-  const [low = Infinity, middle = Infinity] = caps;
+/** The joint angle that squeezes the tendon of the model. */
+export const MODEL_ANGLE = 'hipFlexion';
+
+/**
+ * Low up to the first stage's cap, middle up to the second's, high above: the words follow the caps of the
+ * protocol, where it has none of the first one in the library that has. Without any all squeeze counts as high.
+ */
+function squeezeWord(compressionBw: number, { protocol, library }: Person): ModelEstimate['squeeze'] {
+  const capsOf = ({ stages }: Protocol) => stages.flatMap(({ caps }) => caps.compressionBw ?? []);
+  const [low = 0, middle = 0] =
+    [protocol, ...library.protocols.values()].map(capsOf).find((caps) => caps.length > 1) ?? [];
   return compressionBw <= low ? 'low' : compressionBw <= middle ? 'middle' : 'high';
 }

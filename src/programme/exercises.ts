@@ -1,5 +1,5 @@
 /** The present step's exercises as the patient sees them. */
-import { doseSign, doseWords, sideText, COLUMN_WORDS } from './phrases/dose.ts';
+import { countedAs, doseSign, doseWords, sideText, COLUMN_WORDS } from './phrases/dose.ts';
 import { altText, captionText } from './phrases/figures.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
@@ -18,7 +18,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
       slot: exercise.slot.name,
       side,
       dose: doseSign(at.dose),
-      doseWords: doseWords(at.dose),
+      doseWords: doseWords(at.dose, countedAs(card)),
       figures:
         picture === null
           ? null

@@ -5,10 +5,10 @@ import type { RefusedLoad } from '../mechanics/fit.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
 import { barredText } from './barred.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
-import { loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
+import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
 import { isPosed, type PosedCard } from './model.ts';
-import { obstacleTo, type Obstacle } from './obstacle.ts';
-import { decidedByOf, type Bounds, type Person } from './person.ts';
+import { obstacleTo, painObstacle, type Obstacle } from './obstacle.ts';
+import { cardOf, decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
 import { rangeSettings, stepHeightsM } from './rangeSettings.ts';
 
@@ -32,8 +32,21 @@ export function fitCard(card: ExerciseCard, slot: Slot, person: Person, bounds: 
   const obstacle = obstacleTo(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;
   const first = firstDose(slot, card, person);
-  if ('limit' in first) return first;
+  if (isObstacle(first)) return first;
+  const easier = easierObstacle(card, slot, person, bounds);
+  if (easier !== null) return easier;
   return isPosed(card) ? fitPosed(card, slot, first, person, bounds) : fitUnposed(card, first);
+}
+
+/** A card whose easier one hurt, or was too much without a weight, is not tried. */
+function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): Obstacle | null {
+  for (let id = card.easier; id !== null; id = cardOf(person, id).easier) {
+    const easier = cardOf(person, id);
+    const hurt = painObstacle(easier, person);
+    const tested = hurt ?? (isPosed(easier) ? bodyAloneTooMuch(easier, slot, person, bounds) : null);
+    if (tested !== null) return { ...tested, because: `it is harder than ${id}: ${tested.because}` };
+  }
+  return null;
 }
 
 export function isObstacle(answer: object): answer is Obstacle {

@@ -1,5 +1,6 @@
 /** How far one exercise goes: degrees for the clinician, things a patient can see alone for the leaflet. */
 import type { ExerciseCard } from '../content/library.ts';
+import type { Position } from '../content/schema/words.ts';
 import type { Prescribed } from '../dose/rung.ts';
 import { landmarks, type Landmark } from '../mechanics/landmark.ts';
 import { stretchFrom } from '../mechanics/sweep.ts';
@@ -48,10 +49,18 @@ function farLandmarks(card: PosedCard, { rangeDeg, loadKg, dose }: Prescribed, p
   const says = (landmark: Landmark) =>
     landmarkText(landmark) !== '' &&
     (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
+    (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
     // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
     (landmark.kind !== 'footLift' || dose.holdSeconds !== null);
   return landmarks(card.movement, person.body, loadKg, stretch).filter(says).slice(0, MOST_LANDMARKS);
 }
+
+// Where one foot stands before the other by chance of the pose, such a landmark means nothing.
+const OF_POSITIONS: Partial<Record<Landmark['kind'], readonly Position[]>> = {
+  stanceLength: ['lunge'],
+  rearKneeAboveFloor: ['lunge'],
+  kneeOverToes: ['lunge', 'squat', 'step'],
+};
 
 const GRADED_ONLY: readonly Landmark['kind'][] = [
   'handsAboveKnee',

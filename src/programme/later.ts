@@ -12,6 +12,8 @@ export interface Later {
 
 /** As far as the consult tells today; nothing in it stops the present stage. */
 export function laterStages(person: Person, present: StageName): Later {
+  if (person.effects.lightHolds.length > 0)
+    return { passedOver: [], notes: ['Later stages wait until more than light holds are allowed.'] };
   const chosen = stagesAfter(person.protocol, present).map(([name, stage]) => ({
     name,
     ...chooseCards(person, boundsOf(person, name, stage, false)),

@@ -77,7 +77,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     stretching: stretchingText(bounds.stage.stretching, course === 'treatment', stretchesNow(consult)),
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(consult, stage.chosen, library),
+    advice: adviceFor(consult, stage.chosen, course, library),
     log: logSheet(logDays(consult, calendar)),
     calendar,
     letter: letterOf(decided),
@@ -115,7 +115,13 @@ function painSections(
       contact,
     ),
     easier: easierText(easierRows(prescriptions, person)),
-    flare: flareText(flare, holds, sitting.free, consult.running.runs),
+    flare: flareText(
+      flare,
+      holds,
+      decided.flareHold?.title ?? null,
+      sitting.free,
+      decided.running.decision.decision !== 'none',
+    ),
     missedDays: missedDaysText(
       protocol.missedDays.sameStepUnder.value,
       protocol.missedDays.oneBackUpTo.value,
@@ -142,10 +148,11 @@ function runningSection({ person, running, bounds }: Decided) {
   });
 }
 
-function sittingSection({ person, sitting, bounds }: Decided) {
+function sittingSection({ person, course, sitting, bounds }: Decided) {
   return sittingText({
     now: sitting.now,
     free: sitting.free,
+    mayHurt: course !== 'prevention',
     stepMinutes: person.protocol.sittingRules.stepMinutes.value,
     goalMinutes: person.consult.sitting.goalMinutes ?? null,
     tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),

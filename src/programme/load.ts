@@ -7,7 +7,7 @@ import type { Obstacle } from './obstacle.ts';
 import { decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
 import type { RangeSetting } from './rangeSettings.ts';
-import { leastFrom, testedAnswers, type Usable } from './tested.ts';
+import { leastFrom, testedAnswers, type TestedAnswer, type Usable } from './tested.ts';
 
 /** What a card is loaded with at the first step. */
 export interface StartLoad {
@@ -56,9 +56,8 @@ export function startLoad(
   const { stage } = bounds;
   const settingsDeg = settings.map(({ deg }) => deg);
   const tested = testedAnswers(card, slot, person, stage, settingsDeg);
-  const tooMuch = tested.find((one) => one.kind === 'tooMuch');
-  if (tooMuch !== undefined)
-    return { limit: 'testedSet', value: tooMuch.set.repetitions, because: tooMuch.because };
+  const tooMuch = tooMuchIn(tested);
+  if (tooMuch !== null) return tooMuch;
   if (card.movement.loadAt === undefined) return NO_WEIGHT;
   if (person.effects.lightHolds.length > 0)
     return without('dose', 'the screen allows light holds only, without a weight', HOUSE_SCREEN);
@@ -142,6 +141,22 @@ function byFeel(
     inputs: { atMostKg: load.loadKg, heaviestInTheHouseKg: loads.at(-1)?.loadKg ?? 0 },
     source: HOUSE_LOADS,
   };
+}
+
+/** That a set tested with this card shows the body alone to be too much for the slot's dose; null when none does. */
+export function bodyAloneTooMuch(
+  card: PosedCard,
+  slot: Slot,
+  person: Person,
+  { stage }: Bounds,
+): Obstacle | null {
+  return tooMuchIn(testedAnswers(card, slot, person, stage, []));
+}
+
+function tooMuchIn(tested: readonly TestedAnswer[]): Obstacle | null {
+  const tooMuch = tested.find(({ kind }) => kind === 'tooMuch');
+  if (tooMuch === undefined) return null;
+  return { limit: 'testedSet', value: tooMuch.set.repetitions, because: tooMuch.because };
 }
 
 const HOUSE_LOADS: Source = { cite: 'house rules 3 and 4: loads from tested sets', mark: 'choice' };

@@ -2,10 +2,10 @@
 import type { Measure, Measured } from '../dose/growth.ts';
 import type { Cap } from '../dose/rung.ts';
 import type { Limit } from '../mechanics/cap.ts';
-import { cardOf } from './choose.ts';
+
 import { isPosed, type PosedCard } from './model.ts';
 import { loadsFor } from './load.ts';
-import type { Bounds, Person } from './person.ts';
+import { cardOf, type Bounds, type Person } from './person.ts';
 
 /**
  * `opened`: the bounds at the far end of the stage's ladder; `first`: those of its first step. Under 18 nothing is

@@ -1,25 +1,42 @@
-/** The card of the morning check: the protocol's, as far as this person can do it under the first stage's limits. */
+/** The card of the morning check and the hold of a flare: both by the first stage, so that they stay the same all the way. */
 import { numberedStages } from '../content/keepStage.ts';
-import type { ExerciseCard, Slot } from '../content/library.ts';
-import { cardOf } from './choose.ts';
+import type { ExerciseCard, Slot, Stage } from '../content/library.ts';
+
 import { fitCard, isObstacle } from './fit.ts';
-import { boundsOf, type Person } from './person.ts';
+import { boundsOf, cardOf, type Person } from './person.ts';
 
 /**
  * The protocol's own task; where it cannot be done (a cannot-do word, what hurt), the first hold of the gentlest stage
- * that can; null when there is none. It is chosen by the first stage whatever the present one, so that it stays the same.
+ * that can; null when there is none.
  */
 export function morningTask(person: Person): ExerciseCard | null {
-  const { protocol } = person;
-  const stage = numberedStages(protocol.stages)[0] ?? protocol.stages[0];
-  const [slot] = stage?.slots ?? [];
-  if (stage === undefined || slot === undefined) return null;
-  const bounds = boundsOf(person, 1, stage, false);
-  const holds = stage.slots.filter(({ dose }) => dose.kind === 'hold').flatMap(({ cards }) => cards);
+  const stage = firstStage(person);
+  if (stage === undefined) return null;
+  const candidates = [person.protocol.morningCheck.card, ...holdsOf(stage)];
+  return candidates.map((id) => cardOf(person, id)).find((card) => isDone(card, stage, person)) ?? null;
+}
+
+/** The first hold of the gentlest stage that this person can do; null when there is none. */
+export function flareHold(person: Person): ExerciseCard | null {
+  const stage = firstStage(person);
+  if (stage === undefined) return null;
+  const holds = holdsOf(stage).map((id) => cardOf(person, id));
+  return holds.find((card) => isDone(card, stage, person)) ?? null;
+}
+
+function firstStage({ protocol: { stages } }: Person): Stage | undefined {
+  return numberedStages(stages)[0] ?? stages[0];
+}
+
+function holdsOf({ slots }: Stage): readonly string[] {
+  return slots.filter(({ dose }) => dose.kind === 'hold').flatMap(({ cards }) => cards);
+}
+
+function isDone(card: ExerciseCard, stage: Stage, person: Person): boolean {
+  const [slot] = stage.slots;
   return (
-    [protocol.morningCheck.card, ...holds]
-      .map((id) => cardOf(person, id))
-      .find((card) => !isObstacle(fitCard(card, unloaded(slot), person, bounds))) ?? null
+    slot !== undefined &&
+    !isObstacle(fitCard(card, unloaded(slot), person, boundsOf(person, 1, stage, false)))
   );
 }
 

@@ -27,9 +27,8 @@ export function obstacleTo(
   }
   if (person.effects.noRunning.length > 0 && SPRINGY.includes(card.kind))
     return { limit: 'screen', value: card.kind, because: 'the screen allows nothing fast or springy' };
-  const hurt = testPain(card, person);
-  if (hurt !== null && hurt > painLimits(person.consult, person.protocol).atMost)
-    return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
+  const hurt = painObstacle(card, person);
+  if (hurt !== null) return hurt;
   const need = card.needs.find((one) => person.consult.cannotDo.includes(one));
   if (need !== undefined)
     return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
@@ -49,6 +48,13 @@ export function obstacleTo(
 
 // What stops running for the bone's sake stops hops and skips as well.
 const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-drill'];
+
+/** That this card hurt more than the pain rule allows when it was tried; null when it did not. */
+export function painObstacle(card: ExerciseCard, person: Person): Obstacle | null {
+  const hurt = testPain(card, person);
+  if (hurt === null || hurt <= painLimits(person.consult, person.protocol).atMost) return null;
+  return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
+}
 
 /** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from a hip bend that is kept off. */
 function testPain({ id }: ExerciseCard, { consult }: Person): number | null {

@@ -1,6 +1,7 @@
 /** How long it usually takes, the earliest day of each stage, and whether a dated goal can be reached by then. */
 import { earliestStageDates, goalReachable, type StageDate } from '../week/stageDates.ts';
 import { numberedStages } from '../content/keepStage.ts';
+import type { IsoDate } from '../units/date.ts';
 import type { Person } from './person.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -14,21 +15,23 @@ export interface Outlook {
 
 const WEEKS_PER_MONTH = 365.25 / 12 / 7;
 
-/** `stepsLeft`: steps of the present stage, the present one counted. */
-export function outlookOf({ consult, protocol }: Person, name: StageName, stepsLeft: number): Outlook {
+/** The earliest dates take the present step to its end in each stage: a stage is left by its test, not by its last step. */
+export function outlookOf({ consult, protocol }: Person, name: StageName): Outlook {
   const numbered = numberedStages(protocol.stages).slice(name === 'keep' ? Infinity : name - 1);
   // A stage that only some sport needs is not waited for by those who do none.
   const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
-  const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }, index) => ({
+  const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }) => ({
     name: title,
     usualWeeks,
-    steps: index === 0 ? stepsLeft : 1,
+    steps: 1,
     leastSessions: exit.sessions,
     sessionsPerWeek,
   }));
-  const dates = earliestStageDates(stages, consult.startOn, 0, protocol.goingOn);
+  const dates = earliestStageDates(stages, consult.startOn, 0, protocol.goingOn).map(notBefore);
   const end = dates.at(-1)?.earliestOn ?? consult.startOn;
-  const weeks = (bound: 'from' | 'to') => ahead.reduce((sum, { usualWeeks }) => sum + usualWeeks[bound], 0);
+  // In all it is the whole way, as it is published: sport or no sport.
+  const weeks = (bound: 'from' | 'to') =>
+    numbered.reduce((sum, { usualWeeks }) => sum + usualWeeks[bound], 0);
   return {
     dates,
     usually: monthsText(weeks('from'), weeks('to')),
@@ -38,6 +41,12 @@ export function outlookOf({ consult, protocol }: Person, name: StageName, stepsL
       return reachable ? [] : [{ what, on, daysShort: -daysToSpare }];
     }),
   };
+}
+
+/** What usually is cannot come before what is possible at the earliest. */
+function notBefore(date: StageDate): StageDate {
+  const later = (on: IsoDate) => (on < date.earliestOn ? date.earliestOn : on);
+  return { ...date, usuallyFrom: later(date.usuallyFrom), usuallyTo: later(date.usuallyTo) };
 }
 
 function monthsText(fromWeeks: number, toWeeks: number): string {

@@ -1,5 +1,5 @@
 /** One person at one point of the protocol: everything the choices of a session are made from. */
-import type { Clinic, Consult, Library, Protocol, Stage } from '../content/library.ts';
+import type { Clinic, Consult, ExerciseCard, Library, Protocol, Stage } from '../content/library.ts';
 import type { Body } from '../mechanics/body.ts';
 import { REFERENCE_BODY } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
@@ -94,4 +94,12 @@ function bodyOf({ heightM, massKg }: Consult): Body {
 function provokedDeg(consult: Consult, { limits }: Protocol): number | null {
   const angles = consult.tests.flatMap(({ painFreeHipFlexionDeg }) => painFreeHipFlexionDeg ?? []);
   return angles.length === 0 ? null : Math.max(0, Math.min(...angles) - limits.provokedLessDeg.value);
+}
+
+/** The library's card of an id. */
+export function cardOf({ library }: Person, id: string): ExerciseCard {
+  const card = library.exercises.get(id);
+  if (card === undefined)
+    throw new Error(`card ${id}: content resolves every reference before a programme is made`);
+  return card;
 }

@@ -249,7 +249,7 @@ export interface PassedOver {
   readonly stage: number | 'keep';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, slotFull. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull. */
   readonly limit: string;
   readonly value: number | string | null;
 }

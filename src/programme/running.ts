@@ -4,6 +4,7 @@ import { runDecision, type RunDecision } from '../week/runDecision.ts';
 import { runningPlan, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
 import type { WalkRunRung } from '../week/plannedRun.ts';
+import { order, type RunKind } from '../week/run.ts';
 import { walkRunLadder } from '../week/walkRun.ts';
 import type { WeekPlan } from '../week/plan.ts';
 import { roundTo } from '../units/round.ts';
@@ -17,13 +18,15 @@ export interface RunningFacts {
   readonly plan: RunningPlan;
   readonly stepRate: StepRateTarget | null;
   readonly ladder: readonly WalkRunRung[];
+  /** The kind of run that would be open but is none of this runner's habits; null when there is none. */
+  readonly notUsedTo: RunKind | null;
 }
 
 /** What the consult does not ask for (weeks since hills came back) is handed on as not known. */
 export function runningFacts({ consult, protocol, effects }: Person, stage: Stage): RunningFacts {
   const { running } = consult;
   const rules = { ...protocol.runningRules, raceEasyDays: protocol.runningRules.raceEasyDays };
-  const decision = runDecision(
+  const open = runDecision(
     {
       runs: running.runs,
       recorded: running.decision,
@@ -40,6 +43,8 @@ export function runningFacts({ consult, protocol, effects }: Person, stage: Stag
     },
     rules,
   );
+  const habitual = hardestHabit(running);
+  const decision = order(habitual) < order(open.most) ? { ...open, most: habitual } : open;
   const plan = runningPlan(
     decision,
     {
@@ -54,7 +59,7 @@ export function runningFacts({ consult, protocol, effects }: Person, stage: Stag
       walkRunRung: null,
       fastMinutes: null,
       climbM: null,
-      races: running.races,
+      races: running.races ?? [],
     },
     numberedStages(protocol.stages).map(({ running: { most } }) => most),
     consult,
@@ -70,7 +75,14 @@ export function runningFacts({ consult, protocol, effects }: Person, stage: Stag
     plan,
     stepRate: running.runs && decision.decision !== 'none' && 'toStepsPerMin' in target ? target : null,
     ladder: walkRunLadder(rules),
+    notUsedTo: decision === open ? null : open.most,
   };
+}
+
+// What comes back is what there was: nobody is sent to run hills or fast who never did.
+function hardestHabit({ hills, speed }: Consult['running']): RunKind {
+  if (speed === true) return 'fast';
+  return hills === true ? 'hills-or-strides' : 'steady';
 }
 
 /** Someone who never stopped has had hills and speed as long as there was training; of anybody else it is not known. */

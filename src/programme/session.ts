@@ -4,12 +4,12 @@ import { ladderOfSteps, type Ladder } from '../dose/ladder.ts';
 import type { Prescribed, Rung } from '../dose/rung.ts';
 import type { LadderCard, LadderExercise } from '../dose/step.ts';
 import type { WeekPlan } from '../week/plan.ts';
-import { cardOf } from './choose.ts';
-import { longestHoldSeconds } from './firstDose.ts';
+
+import { lighterBy, longestHoldSeconds } from './firstDose.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import type { Kept } from './fitDays.ts';
 import { measureFor } from './measure.ts';
-import { boundsOf, type Bounds, type Person } from './person.ts';
+import { boundsOf, cardOf, type Bounds, type Person } from './person.ts';
 
 /** One exercise of the session: what fills the slot, the harder cards it may go on to, and its part in the ladder. */
 export interface SessionExercise {
@@ -80,7 +80,7 @@ function sessionExercise(
     loadKg: fit.load.load.loadKg,
     daysPerWeek: daysPerWeek(slot, plan),
   };
-  const limited = opened.stage.loadLimit !== 'none';
+  const limited = opened.stage.loadLimit !== 'none' || person.effects.under18;
   const harder = harderFits(fit, slot, person, opened);
   const fits: readonly [Fit, ...Fit[]] = [fit, ...harder];
   const cards: readonly [LadderCard, ...LadderCard[]] = [
@@ -94,7 +94,7 @@ function sessionExercise(
       when: slot.when,
       cards,
       start,
-      progression: slot.progression.map((change) => heldShort(change, fit, person)),
+      progression: slot.progression.map((change) => heldShort(gentler(change, person), fit, person)),
       atMostKg: limited ? start.loadKg : null,
       setUpSeconds,
       sideChangeSeconds,
@@ -112,8 +112,12 @@ function ladderCard({ card, settingsDeg, loads }: Fit, atMostKg: number, { caps 
   };
 }
 
-/** The harder cards it may go on to, as far as this person can do them in this stage; none that was held for less long. */
+/**
+ * The harder cards it may go on to, as far as this person can do them in this stage; none that was held for less long.
+ * A weight that is felt for says nothing of what a harder card would be next to it, and under 18 nothing is measured.
+ */
 function harderFits(fit: Fit, slot: Slot, person: Person, opened: Bounds): Fit[] {
+  if (fit.load.byFeel || person.effects.under18) return [];
   const fits: Fit[] = [];
   const longestSeconds = longestHoldSeconds(fit.card, person);
   for (let id = fit.card.harder; id !== null; id = cardOf(person, id).harder) {
@@ -122,6 +126,13 @@ function harderFits(fit: Fit, slot: Slot, person: Person, opened: Bounds): Fit[]
     fits.push(answer);
   }
   return fits;
+}
+
+// Lighter under 18 holds all the way up.
+function gentler(entry: Change, person: Person): Change {
+  return entry.change === 'sets' && entry.to !== null
+    ? { ...entry, to: entry.to - lighterBy(person) }
+    : entry;
 }
 
 // A hold grows no longer than the share of what was shown, and no longer than the screen allows.

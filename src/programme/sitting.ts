@@ -1,7 +1,6 @@
 /** Sitting for one person: the budget of today, or that none is needed any more. */
 import { sittingBudget, type SittingBudget, type SittingStep } from '../week/sitting.ts';
-import type { Person } from './person.ts';
-import type { StageName } from './stageChoice.ts';
+import type { Bounds, Person } from './person.ts';
 
 export interface SittingPlan {
   /** Null when sitting hurts too soon for a budget, or none is needed. */
@@ -11,14 +10,14 @@ export interface SittingPlan {
   readonly budget: SittingBudget;
 }
 
-/** In the keep stage, once as much is tolerated as was wished for, sitting needs no budget. */
-export function sittingPlan({ consult, protocol }: Person, stage: StageName): SittingPlan {
+/** Where squeeze has no cap any more and as much is tolerated as was wished for, sitting needs no budget. */
+export function sittingPlan({ consult, protocol }: Person, { stage }: Bounds): SittingPlan {
   const { toleranceMinutes, goalMinutes, fixedBlocksMinutes } = consult.sitting;
   const budget = sittingBudget(
     { toleranceMinutes, goalMinutes: goalMinutes ?? null, fixedBlocksMinutes: fixedBlocksMinutes ?? [] },
     protocol.sittingRules,
   );
   const wished = goalMinutes ?? protocol.sittingRules.mostMinutes.value;
-  const free = stage === 'keep' && toleranceMinutes >= wished;
+  const free = stage.caps.compressionBw === null && toleranceMinutes >= wished;
   return { now: free ? null : (budget.steps[0] ?? null), free, budget };
 }

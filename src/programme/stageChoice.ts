@@ -26,11 +26,14 @@ export function chooseStage(
     name: stageOf(protocol, chosen).name,
     proposed: reached,
     chosenBy: own === null ? 'proposal' : 'clinician',
-    because:
-      own === null || own === reached
-        ? because
-        : [...because, `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(reached)}.`],
+    because: own === null || own === reached ? because : [...because, ownText(own, reached)],
   };
+}
+
+function ownText(own: StageName, reached: StageName): string {
+  return own === 'keep'
+    ? 'The clinician ends the treatment: the keep-going stage.'
+    : `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(reached)}.`;
 }
 
 /** The protocol's stage by its name. Content has checked that it is there. */

@@ -1,4 +1,5 @@
 /** The present step as a table of cells, and of the next two what changes: a preview that the review must open. */
+import { morningBands } from '../week/morning.ts';
 import { changeText, goOnTexts, stepCaption, stepHeading } from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
 import type { Shown } from './decide.ts';
@@ -18,7 +19,10 @@ export function stepTables(shown: readonly Shown[], { protocol, consult }: Perso
       caption: stepCaption(rung.step, present),
       change: present ? '' : changeText(rung, titleOf),
       // The second preview goes by the same rule as the first.
-      goOnWhen: index === 1 ? goOnTexts(protocol, consult.usualMorningPain) : [],
+      goOnWhen:
+        index === 1
+          ? goOnTexts(protocol, morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo)
+          : [],
       present,
       prescriptions: prescriptions
         .filter(

@@ -64,8 +64,12 @@ export function totalsTable(
         shown(day.compressionTimeBwS),
         shown(day.tensionTimeBwS),
       ]),
-      ['A session day', '-', sum('compressionTimeBwS', onSession), sum('tensionTimeBwS', onSession)],
-      ['The week', '-', sum('compressionTimeBwS', perWeek), sum('tensionTimeBwS', perWeek)],
+      ...(rows.length === 0
+        ? []
+        : [
+            ['A session day', '-', sum('compressionTimeBwS', onSession), sum('tensionTimeBwS', onSession)],
+            ['The week', '-', sum('compressionTimeBwS', perWeek), sum('tensionTimeBwS', perWeek)],
+          ]),
       ['Runs', String(runs.length), '-', runsText(runs)],
       ['Sitting', '-', now === null ? 'no budget' : `${now.uprightMinutes} minutes at a time`, '-'],
     ],

@@ -18,6 +18,7 @@ export const SHOW_WHEN = [
   'under-18',
   'drives',
   'no-weights',
+  'prevention',
 ] as const;
 
 export const adviceSchema = z.strictObject({

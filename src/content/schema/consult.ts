@@ -121,7 +121,7 @@ const running = across(
           km: about('Its length.', from(0.1, 200, 'km')),
         }),
       ),
-    ).default([]),
+    ).optional(),
   }),
   (value, wrong) => {
     if (value.runs !== true) return;

@@ -1,5 +1,6 @@
 /** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
 import type { Dose, Tempo } from '../../dose/dose.ts';
+import type { ExerciseCard } from '../../content/library.ts';
 import type { Made } from '../../dose/kit.ts';
 import type { CellName } from '../programme.ts';
 import { madeText } from './kit.ts';
@@ -28,21 +29,25 @@ export function doseSign(dose: Dose): string {
 }
 
 /** The same for those who do not read signs. @example '5 holds of 30 seconds' */
-export function doseWords(dose: Dose): string {
+export function doseWords(dose: Dose, counted: Counted): string {
   if (dose.holdSeconds !== null) return `${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}`;
-  const many = dose.kind === 'contacts' ? 'landings' : 'repetitions';
-  return `${countText(dose.sets, 'set')} of ${dose.repetitions} ${many}`;
+  return `${countText(dose.sets, 'set')} of ${countText(dose.repetitions ?? 0, counted)}`;
+}
+
+/** What is counted in a set: jumps by their landings, all else by repetitions. */
+export type Counted = 'repetition' | 'landing';
+
+export function countedAs({ kind, positions }: Pick<ExerciseCard, 'kind' | 'positions'>): Counted {
+  const jumps = kind === 'energy-storage' && positions.every((position) => position === 'ballistic');
+  return jumps ? 'landing' : 'repetition';
 }
 
 export function setsText(dose: Dose): string {
   return dose.holdSeconds === null ? countText(dose.sets, 'set') : countText(dose.sets, 'hold');
 }
 
-export function repetitionsText(dose: Dose): string {
-  if (dose.repetitions === null) return '';
-  return dose.kind === 'contacts'
-    ? countText(dose.repetitions, 'landing')
-    : countText(dose.repetitions, 'repetition');
+export function repetitionsText({ repetitions }: Dose, counted: Counted): string {
+  return repetitions === null ? '' : countText(repetitions, counted);
 }
 
 export function holdText(holdSeconds: number | null): string {
@@ -85,12 +90,12 @@ export function loadText(loadKg: number, made: Made | null): string {
   return made === null ? kgText(loadKg) : madeText(made);
 }
 
-/** Nothing was tested, so the patient finds the weight, from the light end. `atMost`: never more than that; null where no limit says so. */
+/** Nothing was tested, so the patient finds the weight, from nothing up. `atMost`: never more than that; null where no limit says so. */
 export function feelText(reserve: number | null, atMost: Made | null): string {
   const until =
     reserve === null ? 'it feels like work' : `a set leaves you ${countText(reserve, 'more repetition')}`;
   const most = atMost === null ? '' : ` At most ${madeText(atMost)}.`;
-  return `Start with your lightest weight and go up until ${until}.${most}`;
+  return `Start without a weight and go up until ${until}.${most}`;
 }
 
 export function reserveText(dose: Dose): string {

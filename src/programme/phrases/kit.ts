@@ -15,15 +15,19 @@ export function madeText(made: Made): string {
       return `kettlebell of ${kgText(made.eachKg)}`;
     case 'bottles':
       return made.count === 2
-        ? `two bottles of ${numberText(made.eachL)} litres`
-        : `one bottle of ${numberText(made.eachL)} litres`;
+        ? `two bottles of ${litresText(made.eachL)}`
+        : `one bottle of ${litresText(made.eachL)}`;
     case 'bar':
       return made.pairsKg.length === 0
         ? `empty bar of ${kgText(made.barKg)}`
         : `bar of ${kgText(made.barKg)} with ${listText(made.pairsKg.map((kg) => `2 × ${kgText(kg)}`))}`;
     case 'rucksack':
-      return `rucksack with ${numberText(made.litres)} litres of water`;
+      return `rucksack with ${litresText(made.litres)} of water`;
     case 'band':
       return `${made.band.replaceAll('-', ' ')} band`;
   }
+}
+
+function litresText(litres: number): string {
+  return `${numberText(litres)} ${litres === 1 ? 'litre' : 'litres'}`;
 }

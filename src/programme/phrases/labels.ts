@@ -137,7 +137,7 @@ const RECORD: RecordLabels = {
     clinician: 'the clinician',
   },
   squeeze: { low: 'Low squeeze', middle: 'Middling squeeze', high: 'High squeeze' },
-  noEstimate: 'No pose, so no estimate.',
+  noEstimate: 'No estimate.',
   estimate: {
     heading: 'Estimates in numbers',
     hipFlexionDeg: 'Hip flexion, degrees',

@@ -20,7 +20,11 @@ export function whatComesNextText(words: NextWords): Section {
   return section('what-comes-next', 'What comes next', [
     ...(course === 'treatment' ? wayParts(words) : keepParts(words)),
     ...(goals.length === 0 ? [] : [list(goals.map((what) => `Your goal: ${what}.`))]),
-    paragraph(`We meet again on ${dayAndYear(reviewOn)}.`),
+    paragraph(
+      course === 'discharge'
+        ? `Come for a last look on ${dayAndYear(reviewOn)}.`
+        : `We meet again on ${dayAndYear(reviewOn)}.`,
+    ),
   ]);
 }
 
@@ -29,10 +33,10 @@ function wayParts({ stepsAhead, months }: NextWords): Part[] {
     paragraph(
       stepsAhead === 0
         ? 'This is the last step of this part. At the review we look together at what you can go on to.'
-        : `After this step there are ${stepsAhead === 1 ? 'one more' : `up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
+        : `After this step ${stepsAhead === 1 ? 'there is one more' : `there are up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
     ),
     paragraph(
-      `The whole way usually takes ${months}. Ups and downs are normal. Bending comes back, and so does speed.`,
+      `From here the whole way usually takes ${months}. Ups and downs are normal. Bending comes back, and so does speed.`,
     ),
   ];
 }

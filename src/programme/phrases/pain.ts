@@ -19,13 +19,13 @@ export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
     ),
     list([
       atMost < neverAbove
-        ? `At ${atMost + 1} to ${neverAbove}: finish the set, and do not add anything next time.`
+        ? `At ${spanText(atMost + 1, neverAbove)}: finish the set, and do not add anything next time.`
         : 'Do not add anything next time if you reach that number.',
       `Above ${neverAbove}: stop that exercise for today.`,
       'Tingling or numbness down the leg: stop that exercise, and tell us.',
     ]),
     paragraph(
-      'Sore is not the same as harmed. Bending is normal, and it comes back. For now we turn the volume down; it is not a ban.',
+      'Sore is not the same as harmed. Bending is normal, and it comes back. When we turn the volume down for a while, it is not a ban.',
     ),
   ]);
 }
@@ -44,11 +44,10 @@ export function morningCheckText(
   contact: ContactRules,
 ): Section {
   const { usual, carryOnTo, sameAgain, easeBackFrom } = bands;
-  const score = (low: number, high: number) => (low === high ? `${low}` : `${low} to ${high}`);
-  const rows: string[][] = [[score(0, carryOnTo), 'Carry on as planned.']];
+  const rows: string[][] = [[spanText(0, carryOnTo), 'Carry on as planned.']];
   if (sameAgain !== null)
     rows.push([
-      score(...sameAgain),
+      spanText(...sameAgain),
       'Once: do the same again, add nothing. Two mornings running: ease back.',
     ]);
   rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
@@ -60,6 +59,10 @@ export function morningCheckText(
     paragraph('In the first week, just write the score down. That shows what is usual for you.'),
     paragraph(`Get in touch if it ${notSettledText(contact)}.`),
   ]);
+}
+
+function spanText(low: number, high: number): string {
+  return low === high ? `${low}` : `${low} to ${high}`;
 }
 
 function taskText(
@@ -87,10 +90,11 @@ export function easierText(rows: readonly (readonly string[])[]): Section {
   ]);
 }
 
-/** `holds`: the still holds of the programme by title; `freeSitting`: nothing is counted any more. */
+/** `holds`: the still holds of the programme by title; `hold`: one from the beginning where it has none; `freeSitting`: nothing is counted any more. */
 export function flareText(
   { holdsOnlyDays, sittingMinutes }: FlarePlan,
   holds: readonly string[],
+  hold: string | null,
   freeSitting: boolean,
   runs: boolean,
 ): Section {
@@ -104,14 +108,19 @@ export function flareText(
   return section('flare', 'If it flares up', [
     paragraph('A flare is a bad spell, not a step back to the start. It passes.'),
     list([
-      holds.length > 0
-        ? `${days} do only this: ${holds.join('; ')}.`
-        : `${days} leave the exercises out, and keep gently on the move.`,
+      holdsText(days, holds, hold),
       ...(runs ? ['Walk instead of running.'] : []),
       sitting,
       'When the morning check is back to your usual, start again with the easier numbers.',
     ]),
   ]);
+}
+
+function holdsText(days: string, holds: readonly string[], hold: string | null): string {
+  if (holds.length > 0) return `${days} do only this: ${holds.join('; ')}.`;
+  return hold === null
+    ? `${days} leave the exercises out, and keep gently on the move.`
+    : `${days} do only still holds, as at the beginning: ${hold}.`;
 }
 
 /** Days off, counted: the same again, easier, or back to the beginning. */

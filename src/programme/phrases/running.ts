@@ -90,22 +90,29 @@ function walkRunParts({ ladder, plan }: RunningWords): Part[] {
   ];
 }
 
-function distanceParts({ decision, plan, longestIn30DaysKm }: RunningWords): Part[] {
-  const change =
-    plan.longest.atMostKm === null || longestIn30DaysKm === null
-      ? []
-      : [
-          paragraph(
-            `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km. Do not go beyond ${numberText(plan.longest.atMostKm)} km for now.`,
-          ),
-        ];
+function distanceParts(words: RunningWords): Part[] {
+  const { decision, plan } = words;
+  const easy = order(decision.most) <= order('longer');
   return [
     paragraph(
-      `${order(decision.most) <= order('longer') ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
+      `${easy ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
       'strong',
     ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], plan.weeks.map(weekRow)),
-    ...change,
+    ...longestParts(words),
+  ];
+}
+
+function longestParts({ decision, plan, longestIn30DaysKm }: RunningWords): Part[] {
+  const { atMostKm } = plan.longest;
+  if (atMostKm === null || longestIn30DaysKm === null) return [];
+  const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
+  return [
+    paragraph(
+      order(decision.most) < order('longer')
+        ? `${before} Let no run be longer for now.`
+        : `${before} The next longest one is at most ${numberText(atMostKm)} km, and so on, a tenth at a time.`,
+    ),
   ];
 }
 

@@ -46,7 +46,9 @@ export function blockText(
 ): Wording {
   const expected = `no: with ${SCREEN_WORDS[item]} no exercise programme is written`;
   const urgent =
-    local === undefined ? 'the local emergency number' : `${local.emergencyNumber} (${local.department})`;
+    local === undefined
+      ? 'call the local emergency number'
+      : `call ${local.emergencyNumber} or go to ${local.department}`;
   const ask = local === undefined ? 'the local urgent line' : local.urgentAdvice;
   if (answer === 'notAsked')
     return {

@@ -7,6 +7,8 @@ export interface SittingWords {
   readonly now: { readonly uprightMinutes: number; readonly hardMinutes: number } | null;
   /** As much is tolerated as was wished for: nothing is counted. */
   readonly free: boolean;
+  /** False for someone whom nothing has hurt: nothing has to come back then. */
+  readonly mayHurt: boolean;
   readonly stepMinutes: number;
   readonly goalMinutes: number | null;
   /** Fixed blocks longer than the budget, minutes each. */
@@ -25,8 +27,8 @@ export function sittingText(words: SittingWords): Section {
 
 const HARD_SEATS = 'Hard seats are not banned for ever. They come back like everything else.';
 
-function nowParts({ now, free, stepMinutes, goalMinutes }: SittingWords): Part[] {
-  if (free) return [];
+function nowParts({ now, free, mayHurt, stepMinutes, goalMinutes }: SittingWords): Part[] {
+  if (free) return mayHurt ? [paragraph(HARD_SEATS)] : [];
   if (now === null)
     return [
       paragraph(

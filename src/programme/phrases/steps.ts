@@ -21,12 +21,11 @@ export function changeText(rung: Rung, titleOf: (slot: string) => string): strin
   return `New: ${CHANGE_WORDS[rung.change]} for ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}. All else stays.`;
 }
 
-/** What must be true to go on, each after `Go on when`. */
-export function goOnTexts({ goingOn }: Protocol, usual: number): string[] {
-  const most = usual + goingOn.checkOverUsual.value;
+/** What must be true to go on, each after `Go on when`. `checkAtMost`: the score up to which this person carries on. */
+export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] {
   return [
     `you have done the whole dose in ${countText(goingOn.doneSessions.value, 'session')}`,
-    `the morning check has been ${most} or less for ${countText(goingOn.checkDays.value, 'day')}`,
+    `the morning check has been ${checkAtMost} or less for ${countText(goingOn.checkDays.value, 'day')}`,
     `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} of 10)`,
     `you have been on this step for at least ${countText(goingOn.leastDays.value, 'day')} and ${countText(goingOn.leastSessions.value, 'session')}`,
   ];

@@ -96,9 +96,9 @@ export function entryText(entry: DatedEntry, runs: readonly PlannedRun[]): strin
 const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
   'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
   'lift-after-run': ({ days }) => `a session follows a hard run on the same day (${days})`,
-  'fewer-lifts': ({ wished, planned }) => `${planned} sessions instead of ${wished}`,
+  'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
   'hard-run': ({ id, kind, because }) => `${kind} ${id} was dropped (${because})`,
-  'easy-runs': ({ wished, planned }) => `${planned} easy runs instead of ${wished}`,
+  'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
     `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
   'no-day-with-time': () => 'no day with time is recorded',
@@ -116,7 +116,7 @@ export function gaveUpText({ code, inputs }: Reason): string {
 /** A sentence of the record for what a session gave up to fit the minutes. */
 export function gaveWayText({ what, exercise, from, to }: GivenUp): string {
   if (what === 'exercise') return `${exercise} was left out, to fit the minutes.`;
-  return `${exercise}: ${to} ${what === 'sets' ? 'sets' : 'times a day'} instead of ${from}, to fit the minutes.`;
+  return `${exercise}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}, to fit the minutes.`;
 }
 
 /** Why sessions stand as far apart as they do, for the record. */

@@ -1,4 +1,5 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
+import { MODEL_ANGLE } from '../estimate.ts';
 import type { Bounds, Person } from '../person.ts';
 import { numberText } from '../phrases/plain.ts';
 import type { Prescription } from '../prescribe.ts';
@@ -21,7 +22,7 @@ export function exerciseRecord(
     estimate,
     ruler: rulerOf(one, person.protocol),
     remarks: [
-      ...kindRemarks(one),
+      ...kindRemarks(one, person),
       ...cueRemarks(estimate),
       ...ownRemarks(one, person, bounds),
       ...(one.byFeel
@@ -31,12 +32,13 @@ export function exerciseRecord(
   };
 }
 
-function kindRemarks({ card }: Prescription): string[] {
+function kindRemarks({ card }: Prescription, { protocol }: Person): string[] {
   const fast = card.kind === 'energy-storage' || card.kind === 'running-drill';
   return [
     ...(card.movement === null
       ? ['No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.']
       : []),
+    ...(protocol.angle === MODEL_ANGLE ? [] : ['The model knows the hamstring tendon alone: no estimate.']),
     ...(fast ? ['Fast: the model is for slow movement and says nothing of it.'] : []),
   ];
 }

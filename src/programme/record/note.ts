@@ -20,10 +20,11 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
   const { consult } = person;
   const effects = effectTexts(person);
   const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
-  const chosen =
-    stage.chosenBy === 'proposal'
-      ? 'as proposed from the tests'
+  const own =
+    stage.chosen === 'keep'
+      ? 'chosen by the clinician'
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
+  const chosen = stage.chosenBy === 'proposal' ? 'as proposed from the tests' : own;
   return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,

@@ -46,30 +46,34 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
 
 function stageRemarks(decided: Decided): string[] {
   const { person, stage, course } = decided;
-  const own =
-    stage.chosenBy === 'clinician' && stage.chosen !== stage.proposed
+  if (course !== 'discharge')
+    return stage.chosenBy === 'clinician' && stage.chosen !== stage.proposed
       ? [`The stage is the clinician's own; the tests speak for ${stageWord(stage.proposed)}.`]
       : [];
-  if (course !== 'discharge') return own;
   const open = dischargeCriteria(person).filter(({ met }) => met !== true);
   const names = open.map(
     ({ name, met }) => `${name.toLowerCase()} (${met === null ? 'not recorded' : 'not met'})`,
   );
   return [
-    ...own,
     open.length === 0
       ? 'Discharge: all that is asked is met.'
       : `Discharge is the clinician's own decision; open: ${listText(names)}.`,
   ];
 }
 
-function runningRemarks({ running }: Decided): string[] {
+function runningRemarks({ person, running }: Decided): string[] {
   const { decision, plan } = running;
+  if (!person.consult.running.runs) return ['Running: does not run.'];
   return [
     ...decision.because.map(
       ({ code, inputs }) => `Running: ${code.replaceAll('-', ' ')}${inputsText(inputs)}.`,
     ),
     ...(decision.overRules ? ["Running goes beyond the house rules by the clinician's own entry."] : []),
+    ...(running.notUsedTo === null
+      ? []
+      : [
+          `Running: no ${running.notUsedTo.replaceAll('-', ' ')} run is planned, for this runner has none as a habit.`,
+        ]),
     ...(plan.weeks.length === 0
       ? []
       : [

@@ -4,10 +4,9 @@ import type { Protocol } from '../../content/library.ts';
 import { brackets } from '../../mechanics/bracket.ts';
 import { roundTo } from '../../units/round.ts';
 import { isPosed } from '../model.ts';
-import type { Person } from '../person.ts';
+import { cardOf, type Person } from '../person.ts';
 import type { Prescription } from '../prescribe.ts';
 import type { CompressionLadder, RangeRuler } from '../programme.ts';
-import { cardOf } from '../choose.ts';
 
 /** 0 to 120 degrees of hip flexion with the part that is used now and the caps of the stages; null without a pose. */
 export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol): RangeRuler | null {

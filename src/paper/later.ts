@@ -52,17 +52,27 @@ interface Composed {
 
 /** In the largest type with which the leaflet keeps to two sheets, else to three; else in one still easy to read. */
 function composedFor(pages: Pages, later: Later): Composed {
-  const tried: { readonly composed: Composed; readonly count: number }[] = [];
   const densities = densitiesOf(pages.pen);
-  for (const density of densities) {
-    const composed = compose(pages.pen, later, density);
-    const counting: Pages = { ...pages, drawing: false };
-    layOut(counting, composed);
-    if (counting.count <= PAGES[0]) return composed;
-    tried.push({ composed, count: counting.count });
+  const tried: { readonly composed: Composed; readonly count: number }[] = [];
+  const at = (index: number) => {
+    const composed = tried[index]?.composed ?? compose(pages.pen, later, densities[index] as Density);
+    tried[index] ??= { composed, count: pagesOf(pages, composed) };
+    return tried[index];
+  };
+  for (const most of PAGES) {
+    if ((at(0).count - 2) * CLOSEST > most - 1) continue;
+    for (const index of densities.keys()) if (at(index).count <= most) return at(index).composed;
   }
-  const kept = tried.find(({ count }) => count <= PAGES[1]) ?? tried[EASY];
-  return (kept as (typeof tried)[number]).composed;
+  return at(EASY).composed;
+}
+
+/** What the closest density makes of a page set in the roomiest, about: figures, tables and the log shrink little. */
+const CLOSEST = 0.8;
+
+function pagesOf(pages: Pages, composed: Composed): number {
+  const counting: Pages = { ...pages, drawing: false };
+  layOut(counting, composed);
+  return counting.count;
 }
 
 /** The density that is taken where none keeps to the sheets. */

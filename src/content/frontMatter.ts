@@ -8,6 +8,8 @@ export interface FrontMatter {
   readonly source: SourceText;
   /** Offset of the head in the file; the nodes count from it. */
   readonly offset: number;
+  /** Offset of the body in the file: the start of the line after the closing `---`. */
+  readonly bodyOffset: number;
   readonly contents: Node | null;
   /** Plain objects, lists, texts, numbers; undefined when the YAML is too broken to be read. */
   readonly value: unknown;
@@ -15,8 +17,6 @@ export interface FrontMatter {
 
 export interface SplitFile {
   readonly front: FrontMatter;
-  /** Offset of the body in the file: the start of the line after the closing `---`. */
-  readonly bodyOffset: number;
   readonly problems: readonly Problem[];
 }
 
@@ -35,7 +35,7 @@ export function splitFile(
   const head = source.text.slice(offset, offset + closing.index);
   const { contents, value, problems } = readYaml(source, head, offset);
   const bodyOffset = offset + closing.index + closing[0].length;
-  return { front: { source, offset, contents, value }, bodyOffset, problems };
+  return { front: { source, offset, bodyOffset, contents, value }, problems };
 }
 
 function noHead(source: SourceText, found: string): Problem {

@@ -1,6 +1,6 @@
 /** Where an author finds what a refusal of another room speaks of. */
 import type { Refusal } from '../units/refusal.ts';
-import { splitFile, type SplitFile } from './frontMatter.ts';
+import { splitFile, type FrontMatter } from './frontMatter.ts';
 import type { Kind } from './kind.ts';
 import { placeInValue, placeOfValue } from './locate.ts';
 import { pathText, type Path } from './path.ts';
@@ -16,14 +16,16 @@ import { topOf } from './sourceText.ts';
  */
 export type PlaceOf = (kind: Kind, id: string, path: Path, offset?: number) => Place | null;
 
-/** `fileOf` names the file of a kind and id. It is read again when first asked about: few are, of many files. */
-export function placesIn(fileOf: (kind: Kind, id: string) => SourceFile | null): PlaceOf {
-  const read = new WeakMap<SourceFile, SplitFile | null>();
+/** `fileOf` names the file of a kind and id, `frontOf` its head where that is at hand; else the file is read again. */
+export function placesIn(
+  fileOf: (kind: Kind, id: string) => SourceFile | null,
+  frontOf: (kind: Kind, id: string) => FrontMatter | null = () => null,
+): PlaceOf {
   return (kind, id, path, offset) => {
     const file = fileOf(kind, id);
     if (file === null) return null;
-    if (!read.has(file)) read.set(file, splitOf(file));
-    return placeInFile(file, read.get(file) ?? null, path, offset);
+    const front = frontOf(kind, id) ?? readFront(file);
+    return front === null ? topOf(file.file) : placeInFile(front, path, offset);
   };
 }
 
@@ -47,21 +49,13 @@ export function problemOf(refusal: Refusal, placeOf: PlaceOf): Problem {
   return errorAt(place, code, { path: pathText(path), found, expected, fix });
 }
 
-function splitOf(file: SourceFile): SplitFile | null {
+function readFront(file: SourceFile): FrontMatter | null {
   const { source } = decode(file);
-  const split = source === null ? null : splitFile(source);
-  return split === null || split.front === null ? null : split;
+  return source === null ? null : splitFile(source).front;
 }
 
-function placeInFile(
-  { file }: SourceFile,
-  split: SplitFile | null,
-  path: Path,
-  offset: number | undefined,
-): Place {
-  if (split === null) return topOf(file);
-  const { front, bodyOffset } = split;
-  if (path[0] === 'body') return placeInProse(front.source, bodyOffset, path.slice(1), offset ?? 0);
+function placeInFile(front: FrontMatter, path: Path, offset: number | undefined): Place {
+  if (path[0] === 'body') return placeInProse(front.source, front.bodyOffset, path.slice(1), offset ?? 0);
   return offset === undefined ? placeOfValue(front, path) : placeInValue(front, path, offset);
 }
 

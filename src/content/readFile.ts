@@ -32,7 +32,7 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
   const split = splitFile(source);
   if (split.front === null) return { ...nothing, problems: split.problems };
   const head = valueOf(split.front, kind);
-  const body = readProse(source, split.bodyOffset, HEADINGS[kind]);
+  const body = readProse(source, split.front.bodyOffset, HEADINGS[kind]);
   const all = sortProblems([...split.problems, ...head.problems, ...body.problems]);
   return {
     file: file.file,

@@ -4,9 +4,10 @@ import { adviceCard } from './advice.ts';
 import { clinicOf } from './clinic.ts';
 import { exerciseCard } from './exercise.ts';
 import { checkFolders, isHidden } from './fileName.ts';
+import type { FrontMatter } from './frontMatter.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import type { Library } from './library.ts';
-import { exerciseReferences, protocolReferences } from './libraryReferences.ts';
+import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { nearest } from './nearest.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { errorAt, sortProblems, type Problem } from './problem.ts';
@@ -40,10 +41,14 @@ export function readLibrary(files: readonly SourceFile[]): LibraryReading {
     ...exerciseReferences(exercises.cards, known),
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
   ]);
-  const placeOf = placesIn((kind, id) => {
-    if (kind === 'clinic') return clinicFile(own);
-    return { exercise: exercises, advice, protocol: protocols, consult: null }[kind]?.files.get(id) ?? null;
-  });
+  const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
+  const placeOf = placesIn(
+    (kind, id) => {
+      if (kind === 'clinic') return clinicFile(own);
+      return { exercise: exercises, advice, protocol: protocols, consult: null }[kind]?.files.get(id) ?? null;
+    },
+    (kind, id) => (kind === 'clinic' || kind === 'consult' ? null : (fronts[kind].get(id) ?? null)),
+  );
   const counts = { exercises: exercises.count, advice: advice.count, protocols: protocols.count };
   if (problems.length > 0 || clinic.value === null) return { library: null, problems, placeOf, counts };
   const library = {
@@ -61,6 +66,10 @@ function built<T, V>(
   build: (id: string, value: V, body: readonly ProseSection[]) => T,
 ): ReadonlyMap<string, T> {
   return new Map(cards.map(({ id, value, body }) => [id, build(id, value, body)]));
+}
+
+function frontsOf(folder: { readonly cards: readonly Placed<unknown>[] }): ReadonlyMap<string, FrontMatter> {
+  return new Map(folder.cards.map(({ id, front }) => [id, front]));
 }
 
 function clinicFile(files: readonly SourceFile[]): SourceFile | null {

@@ -72,7 +72,7 @@ describe('easier-is-harder', () => {
       "exercises/bridge.md:15:9: warning easier-is-harder easier is single-leg-bridge, which squeezes with 1.76 body weights where this card has 0.56; must be a card that the model does not put above this one.
           easier: single-leg-bridge
                   ^
-      Fix: name a gentler card, mend the pose of one of the two, or take easier out."
+      Fix: name another card, mend the pose of one of the two, or take easier out."
     `);
   });
 });
@@ -88,7 +88,7 @@ describe('harder-is-easier', () => {
       "exercises/single-leg-bridge.md:15:9: warning harder-is-easier harder is bridge, which squeezes with 0.56 body weights where this card has 1.76; must be a card that the model does not put below this one.
           harder: bridge
                   ^
-      Fix: name a harder card, mend the pose of one of the two, or take harder out."
+      Fix: name another card, mend the pose of one of the two, or take harder out."
     `);
   });
 });

@@ -19,14 +19,13 @@ export interface Angles {
   readonly lean: Span | null;
 }
 
-const STEPS = 10;
+const PLACES = [0, 0.25, 0.5, 0.75, 1];
 
 /** Of the working leg and the trunk, from start to end, on the reference body without a weight. */
 export function anglesAlong(card: ExerciseCard): Angles {
   const { movement } = card;
   if (movement === null) return stated(card);
-  const times = movement.end ? Array.from({ length: STEPS + 1 }, (_, index) => index / STEPS) : [0];
-  return anglesOver(movement, times);
+  return anglesOver(movement, movement.end ? PLACES : [0]);
 }
 
 /** Of the start pose alone; as stated for a card without a pose. */

@@ -2,118 +2,110 @@
 import type { ExerciseCard, Library } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
-import { REFERENCE_BODY } from '../../mechanics/body.ts';
 import { NOT_SEPARABLE } from '../../mechanics/bracket.ts';
-import { WHOLE } from '../../mechanics/gentle.ts';
-import { sweep, type Peaks } from '../../mechanics/sweep.ts';
 import { roundTo } from '../../units/round.ts';
+import { figuresOf, quickFigures, type Figures } from './figures.ts';
 import { warn } from './spot.ts';
 
-/** A figure of the model that is compared, and below what difference it says nothing [choice]. */
+/** A figure that is compared, and the difference below which it says nothing [choice]. */
 interface Measure {
-  readonly of: (peak: Peaks, card: ExerciseCard) => number;
+  readonly figure: keyof Figures;
   readonly least: number;
   readonly words: (value: number) => string;
 }
 
 const SQUEEZE: Measure = {
-  of: ({ compressionBw }) => compressionBw,
+  figure: 'compressionBw',
   least: 0.1,
   words: (value) => `squeezes with ${roundTo(value, 0.01)} body weights`,
 };
 const HIP_MOMENT: Measure = {
-  // Where bench or floor carries the thigh, its moment is no work of the muscles.
-  of: ({ hipMomentNm }, { movement }) => (movement?.mode === 'active' ? Math.abs(hipMomentNm) : 0),
+  figure: 'hipMomentNm',
   least: 5,
   words: (value) => `asks for ${roundTo(value, 1)} N·m at the hip`,
 };
 const PULL: Measure = {
-  of: ({ tensionBw }) => tensionBw,
+  figure: 'tensionBw',
   least: 0.1,
   words: (value) => `pulls with ${roundTo(value, 0.01)} body weights`,
 };
 const STRENGTH: Measure = {
-  of: ({ demand }) => demand,
+  figure: 'demand',
   least: 0.05,
   words: (value) => `takes ${roundTo(value, 0.01)} of a muscle's strength`,
 };
 
 /**
  * Easier cards that squeeze or load the hip more, and harder ones that ask for less of everything, by more than the
- * model can tell apart. Both whole movements, without a weight, on the reference body; cards without a pose are left out.
+ * model can tell apart. Cards without a pose are left out.
  */
 export function misplacedNeighbours({ exercises }: Library, placeOf: PlaceOf): Problem[] {
-  const peakOf = rememberedPeaks();
-  return [...exercises.values()].flatMap((card) => {
-    const [easier, harder] = [card.easier, card.harder].map((id) => exercises.get(id ?? '') ?? null);
-    return [
-      ...(easier ? easierIsHarder(card, easier, peakOf, placeOf) : []),
-      ...(harder ? harderIsEasier(card, harder, peakOf, placeOf) : []),
-    ];
-  });
-}
-
-type PeakOf = (card: ExerciseCard) => Peaks | null;
-
-/** Cards that share a movement share its answer. */
-function rememberedPeaks(): PeakOf {
-  const answers = new Map<string, Peaks | null>();
-  return ({ movement, tempo }) => {
-    if (movement === null) return null;
-    const question = JSON.stringify(movement);
-    const known = answers.get(question);
-    if (known !== undefined) return known;
-    const peak = sweep(movement, REFERENCE_BODY, 0, WHOLE, tempo)?.peak ?? null;
-    answers.set(question, peak);
-    return peak;
-  };
-}
-
-function easierIsHarder(
-  card: ExerciseCard,
-  easier: ExerciseCard,
-  peakOf: PeakOf,
-  placeOf: PlaceOf,
-): Problem[] {
-  const [own, other] = [peakOf(card), peakOf(easier)];
-  if (own === null || other === null) return [];
-  const measure = [SQUEEZE, HIP_MOMENT].find(({ of, least }) =>
-    isMore(of(other, easier), of(own, card), least),
+  return [...exercises.values()].flatMap((card) =>
+    RULES.flatMap(({ key, code, rule, side }) => {
+      const other = exercises.get(card[key] ?? '');
+      const fault = other === undefined ? null : faultBetween(card, other, rule);
+      if (other === undefined || fault === null) return [];
+      const { words, own, its } = fault;
+      return [
+        warn(placeOf, { kind: 'exercise', id: card.id, path: [key] }, code, {
+          found: `${other.id}, which ${words(its)} where this card has ${roundTo(own, 0.01)}`,
+          expected: `a card that the model does not put ${side} this one`,
+          fix: `name another card, mend the pose of one of the two, or take ${key} out`,
+        }),
+      ];
+    }),
   );
-  if (measure === undefined) return [];
-  const { of, words } = measure;
-  return [
-    warn(placeOf, { kind: 'exercise', id: card.id, path: ['easier'] }, 'easier-is-harder', {
-      found: `${easier.id}, which ${words(of(other, easier))} where this card has ${roundTo(of(own, card), 0.01)}`,
-      expected: 'a card that the model does not put above this one',
-      fix: 'name a gentler card, mend the pose of one of the two, or take easier out',
-    }),
-  ];
 }
 
-function harderIsEasier(
+/** The measure by which a neighbour is on the wrong side of a card; undefined when it is on the right one. */
+type Rule = (own: Figures, its: Figures) => Measure | undefined;
+
+const RULES: readonly {
+  readonly key: 'easier' | 'harder';
+  readonly code: 'easier-is-harder' | 'harder-is-easier';
+  readonly side: 'above' | 'below';
+  readonly rule: Rule;
+}[] = [
+  { key: 'easier', code: 'easier-is-harder', side: 'above', rule: isHarder },
+  { key: 'harder', code: 'harder-is-easier', side: 'below', rule: isEasier },
+];
+
+function isHarder(own: Figures, its: Figures): Measure | undefined {
+  return [SQUEEZE, HIP_MOMENT].find((measure) => isMore(its, own, measure));
+}
+
+// Less squeeze with more pull may well be harder; less of everything is not.
+function isEasier(own: Figures, its: Figures): Measure | undefined {
+  const measures = [SQUEEZE, HIP_MOMENT, PULL, STRENGTH];
+  if (measures.some(({ figure }) => its[figure] > own[figure])) return undefined;
+  return measures.find((measure) => isMore(own, its, measure));
+}
+
+function isMore(figures: Figures, than: Figures, { figure, least }: Measure): boolean {
+  const [value, other] = [figures[figure], than[figure]];
+  return value > other * (1 + NOT_SEPARABLE) && value - other > least;
+}
+
+interface Fault {
+  readonly words: Measure['words'];
+  readonly own: number;
+  readonly its: number;
+}
+
+/** What the quick figures say is looked at in full before anybody is told. */
+function faultBetween(card: ExerciseCard, other: ExerciseCard, rule: Rule): Fault | null {
+  return faultBy(quickFigures, card, other, rule) && faultBy(figuresOf, card, other, rule);
+}
+
+function faultBy(
+  figures: (card: ExerciseCard) => Figures | null,
   card: ExerciseCard,
-  harder: ExerciseCard,
-  peakOf: PeakOf,
-  placeOf: PlaceOf,
-): Problem[] {
-  const [own, other] = [peakOf(card), peakOf(harder)];
-  if (own === null || other === null) return [];
-  const less = MEASURES.find(({ of, least }) => isMore(of(own, card), of(other, harder), least));
-  const isMoreOfAny = MEASURES.some(({ of }) => of(other, harder) > of(own, card));
-  if (less === undefined || isMoreOfAny) return [];
-  const { of, words } = less;
-  return [
-    warn(placeOf, { kind: 'exercise', id: card.id, path: ['harder'] }, 'harder-is-easier', {
-      found: `${harder.id}, which ${words(of(other, harder))} where this card has ${roundTo(of(own, card), 0.01)}`,
-      expected: 'a card that the model does not put below this one',
-      fix: 'name a harder card, mend the pose of one of the two, or take harder out',
-    }),
-  ];
-}
-
-const MEASURES = [SQUEEZE, HIP_MOMENT, PULL, STRENGTH];
-
-function isMore(value: number, than: number, least: number): boolean {
-  return value > than * (1 + NOT_SEPARABLE) && value - than > least;
+  other: ExerciseCard,
+  rule: Rule,
+): Fault | null {
+  const [own, its] = [figures(card), figures(other)];
+  const measure = own === null || its === null ? undefined : rule(own, its);
+  if (own === null || its === null || measure === undefined) return null;
+  const { figure, words } = measure;
+  return { words, own: own[figure], its: its[figure] };
 }

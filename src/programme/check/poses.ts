@@ -11,10 +11,14 @@ import { obstacleAt, type Obstacle } from '../../mechanics/rest.ts';
 import { poseAt } from '../../mechanics/trajectory.ts';
 import { refuse, type Words } from './spot.ts';
 
-/** Metres; every card must fit people of these heights and between. Mass plays no part without a weight. */
-const HEIGHTS_M = [1.55, 1.75, 1.95];
+/**
+ * Metres; every card must fit people of these heights and between. Lengths of the body grow with height and only steps
+ * and sway do not, so that what fits the smallest and the tallest fits all. Mass plays no part without a weight.
+ */
+const HEIGHTS_M = [1.55, 1.95] as const;
 
-const STEPS = 10;
+/** The ends first: a fault there is easiest to mend. */
+const PLACES = [0, 1, 0.25, 0.5, 0.75];
 
 /** Dorsiflexion an ankle can reach with or without weight on it, degrees: the bounds of the card's own key. */
 const ANKLE_DEG = [-60, 40] as const;
@@ -45,7 +49,7 @@ function faultOf({ movement }: ExerciseCard): Fault | null {
   if (movement === null) return null;
   for (const heightM of HEIGHTS_M) {
     const body = { ...REFERENCE_BODY, heightM };
-    for (const t of movement.end ? [0, 1, ...BETWEEN] : [0]) {
+    for (const t of movement.end ? PLACES : [0]) {
       const obstacle = obstacleAt(movement, body, 0, t);
       if (obstacle !== null) return restFault(obstacle, movement, heightM, t);
       const ankleDeg = wildAnkleDeg(movement, body, t);
@@ -54,8 +58,6 @@ function faultOf({ movement }: ExerciseCard): Fault | null {
   }
   return null;
 }
-
-const BETWEEN = Array.from({ length: STEPS - 1 }, (_, index) => (index + 1) / STEPS);
 
 /** A foot on the ground bends its ankle by what is left over; null when both ankles can. */
 function wildAnkleDeg(movement: Movement, body: Body, t: number): number | null {
@@ -78,7 +80,7 @@ function restFault(obstacle: Obstacle, movement: Movement, heightM: number, t: n
         path: ['solve'],
         words: {
           found: `without an answer ${who}: no ${movement.solve?.unknown} from ${low}° to ${high}° closes the pose`,
-          expected: `a way to close the pose for every body from ${HEIGHTS_M[0]} to ${HEIGHTS_M.at(-1)} m`,
+          expected: `a way to close the pose for every body from ${HEIGHTS_M[0]} to ${HEIGHTS_M[1]} m`,
           fix: 'mend hip, knee or pitch until the body reaches its supports, or widen range',
         },
       };

@@ -1,44 +1,55 @@
-/** Reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
-import { sortProblems } from '../content/problem.ts';
+/** The command that reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
+import { sortProblems, type Problem } from '../content/problem.ts';
+import type { Library } from '../content/library.ts';
+import { checkLibrary } from '../programme/check/library.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
 import { foldersOf } from './folders.ts';
-import { letterProblems, makeProgrammes } from './make.ts';
-import { reportFor } from './report.ts';
+import { printFaults } from './libraryFaults.ts';
+import { logoOf } from './logo.ts';
+import { makeProgrammes, printable } from './make.ts';
+import type { Report } from './report.ts';
 import { paperShelf, version } from './shelf.ts';
 import { onDay } from './today.ts';
-import { allProblems, readWorkspace } from './workspace.ts';
-import { logoOf } from './logo.ts';
+import { readWorkspace, type Workspace } from './workspace.ts';
 
-export async function check(flags: Flags): Promise<number> {
+/** Exit 65 when anything has an error; warnings alone are good. */
+export async function check(flags: Flags, report: Report): Promise<number> {
   const folders = foldersOf(flags);
-  const report = reportFor(flags);
-  onDay(flags);
   const workspace = readWorkspace(folders);
-  const found = allProblems(workspace);
-  if (workspace.library !== null) {
-    const { library } = workspace;
-    const logo = await logoOf(library.clinic, folders.content);
-    if (logo !== null && 'code' in logo) found.push(workspace.asProblem(logo));
-    const made = makeProgrammes(workspace.current, workspace, {
-      library,
-      models: new Map(),
-      loadleaf: version(),
-    });
-    found.push(...made.problems);
-    if (made.programmes.length > 0) {
-      const paper = await paperShelf(null);
-      for (const programme of made.programmes)
-        found.push(...(await letterProblems(programme, paper, workspace)));
-    }
-  }
-  const problems = sortProblems(found);
-  const ok = problems.every(({ severity }) => severity !== 'error');
-  report.problems(problems, workspace.files);
-  const { exercises, advice, protocols, consults } = workspace.counts;
+  const { library, counts, files } = workspace;
+  const used = library === null ? [] : await inUse(library, folders.content, flags, workspace);
+  const problems = sortProblems([...workspace.libraryProblems, ...workspace.consultProblems, ...used]);
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  await report.problems(problems, files);
   report.say(
-    `${exercises} exercise cards, ${advice} advice cards, ${protocols} protocols, ${consults} consults: ${ok ? 'no errors' : `${problems.filter(({ severity }) => severity === 'error').length} errors`}`,
+    [
+      `${counts.exercises} exercise cards, ${counts.advice} advice cards, ${counts.protocols} protocols, ${counts.consults} consults:`,
+      `${counted(errors, 'error')}, ${counted(problems.length - errors, 'warning')}`,
+    ].join(' '),
   );
-  report.answer({ ok, counts: workspace.counts, problems });
-  return ok ? EXIT.good : EXIT.content;
+  report.answer({ ok: errors === 0, counts, problems });
+  return errors === 0 ? EXIT.good : EXIT.content;
+}
+
+/** What shows only when the library is used: its words and poses, its print, and every person's programme. */
+async function inUse(
+  library: Library,
+  content: string,
+  flags: Flags,
+  workspace: Workspace,
+): Promise<Problem[]> {
+  const paper = await paperShelf(null);
+  const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
+  const workshop = { library, models: new Map(), loadleaf: version() };
+  const { problems } = await printable(
+    makeProgrammes(workspace.current, workspace, workshop),
+    workspace,
+    paper,
+  );
+  return [...checkLibrary(library, onDay(flags), workspace.placeOf), ...prints, ...problems];
+}
+
+function counted(count: number, noun: string): string {
+  return `${count === 0 ? 'no' : count} ${noun}${count === 1 ? '' : 's'}`;
 }

@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import { COMMANDS, isCommand, type Command, type CommandName } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
+import { Stop } from './stop.ts';
 import { flagsOf, type Flags, type Said } from './flags.ts';
 import { nearestOf } from './nearest.ts';
 import { isOption, OPTIONS, SHARED, type OptionName } from './options.ts';
@@ -19,13 +19,15 @@ export type CommandLine =
 
 /** `written`: the words after the name of the program. */
 export function readCommandLine(written: readonly string[]): CommandLine {
-  const { options, words: [name, ...words] } = tokensOf(written);
+  const {
+    options,
+    words: [name, ...words],
+  } = tokensOf(written);
   if (name !== undefined && !isCommand(name)) throw unknownCommand(name);
   const said = saidTo(name ?? null, options);
   if (said.help === true) return { asks: 'help', of: name ?? null };
   if (said.version === true) return { asks: 'version' };
-  if (name === undefined)
-    throw new Stop(EXIT.usage, `name a command: ${Object.keys(COMMANDS).join(', ')}`);
+  if (name === undefined) throw new Stop(EXIT.usage, `name a command: ${Object.keys(COMMANDS).join(', ')}`);
   countWords(name, words);
   return { asks: 'work', of: name, flags: flagsOf(said), words };
 }
@@ -42,7 +44,11 @@ export function mannerOf(written: readonly string[]): Pick<Flags, 'json' | 'quie
 }
 
 interface Tokens {
-  readonly options: readonly { readonly written: string; readonly name: string; readonly value: string | undefined }[];
+  readonly options: readonly {
+    readonly written: string;
+    readonly name: string;
+    readonly value: string | undefined;
+  }[];
   readonly words: readonly string[];
 }
 

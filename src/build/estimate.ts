@@ -1,63 +1,55 @@
-/** What the body model says of one card for one body: an estimate, for ordering and for limiting early stages. */
+/** The command that says what the body model makes of one card for one body: an estimate, for ordering positions and limiting early stages. */
+import type { ExerciseCard } from '../content/library.ts';
 import { bodyProblem, type Body } from '../mechanics/body.ts';
-import { HEAVIEST_KG } from '../mechanics/load.ts';
 import type { Caps } from '../mechanics/cap.ts';
 import { gentleEndOf } from '../mechanics/gentle.ts';
-import { largestRange } from '../mechanics/range.ts';
-import { stretchFrom, sweep } from '../mechanics/sweep.ts';
+import { HEAVIEST_KG } from '../mechanics/load.ts';
+import type { Movement } from '../mechanics/movement.ts';
+import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
+import { stretchFrom, sweep, type Sweep } from '../mechanics/sweep.ts';
 import { roundTo } from '../units/round.ts';
-import { readLibrary } from '../content/readLibrary.ts';
-import { resolve } from 'node:path';
+import { readCard } from './card.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
 import type { Flags } from './flags.ts';
-import { isFolder, readFolder } from './folder.ts';
+import { contentFolder } from './folders.ts';
 import { nearestOf } from './nearest.ts';
-import { reportFor } from './report.ts';
+import type { OptionName } from './options.ts';
+import type { Report } from './report.ts';
+import { Stop } from './stop.ts';
 
-/** Works on any content folder; consults and clinic are not asked for. */
-export async function estimate(flags: Flags, id: string): Promise<number> {
-  const report = reportFor(flags);
+/** Works on any content folder; of all files in it only the card itself must be right. */
+export async function estimate(flags: Flags, id: string, report: Report): Promise<number> {
   const body = bodyFrom(flags);
-  const loadKg = flags.load ?? 0;
-  const content = resolve(flags.content);
-  if (!isFolder(content))
-    throw new Stop(
-      EXIT.noSuchFile,
-      `there is no folder ${flags.content}; name the library folder with --content`,
-    );
-  const files = readFolder(content, (file) => !file.startsWith('consults/'));
-  const { library, problems } = readLibrary(files);
-  if (library === null) {
-    report.problems(problems, files);
-    return EXIT.content;
-  }
-  const card = library.exercises.get(id);
-  if (card === undefined) {
-    const near = nearestOf(id, [...library.exercises.keys()]);
-    throw new Stop(
-      EXIT.noSuchFile,
-      `there is no exercise card ${id}${near === null ? '' : `; did you mean ${near}?`}`,
-    );
-  }
-  const { movement } = card;
-  if (movement === null)
-    throw new Stop(EXIT.usage, `the card ${id} has no pose: the model says nothing of it`);
-  if (loadKg < 0 || loadKg > HEAVIEST_KG)
-    throw new Stop(EXIT.usage, `--load ${loadKg}: 0 to ${HEAVIEST_KG} kg`);
-  if (loadKg > 0 && movement.loadAt === undefined)
-    throw new Stop(EXIT.usage, `the card ${id} carries no weight; leave out --load`);
   const caps = capsFrom(flags);
-  const range = largestRange(movement, body, loadKg, caps);
-  const stretch = range.admitted ? range.stretch : stretchFrom(gentleEndOf(movement, body, loadKg), 0);
-  const swept = sweep(movement, body, loadKg, stretch, card.tempo);
+  const found = readCard(contentFolder(flags.content), id);
+  if (found.card === null && found.problems.length > 0)
+    return report.refuse(`The card ${id} has errors.`, found.problems, found.files);
+  if (found.card === null)
+    throw new Stop(EXIT.noSuchFile, `there is no exercise card ${id}`, nearestOf(id, found.known));
+  const movement = movementOf(found.card, flags.loadKg);
+  const range = largestRange(movement, body, flags.loadKg, caps);
+  const stretch = range.admitted ? range.stretch : stretchFrom(gentleEndOf(movement, body, flags.loadKg), 0);
+  const swept = sweep(movement, body, flags.loadKg, stretch, found.card.tempo);
   if (swept === null)
     throw new Stop(
-      EXIT.usage,
-      `a body of ${body.heightM} m and ${body.massKg} kg cannot take this pose with ${loadKg} kg`,
+      EXIT.content,
+      `a body of ${body.heightM} m and ${body.massKg} kg cannot rest in the pose of ${id} with ${flags.loadKg} kg`,
     );
-  const { peak, verticalOnly } = swept;
-  const answer = {
+  const answer = answerOf(swept, range, flags.loadKg);
+  report.answer(answer);
+  if (!flags.json) report.say(textOf(found.card, body, range, answer));
+  return EXIT.good;
+}
+
+type Range = AdmittedRange | Barred;
+
+/** Fine enough to be compared with a calculation by hand; a leaflet prints none of these. */
+function answerOf(
+  { peak, verticalOnly, tensionTimeBwS, compressionTimeBwS }: Sweep,
+  range: Range,
+  loadKg: number,
+) {
+  return {
     hipFlexionMaxDeg: roundTo(peak.hipFlexionDeg, 0.001),
     trunkLeanMaxDeg: roundTo(peak.trunkLeanDeg, 0.001),
     tensionBw: roundTo(peak.tensionBw, 1e-6),
@@ -66,58 +58,69 @@ export async function estimate(flags: Flags, id: string): Promise<number> {
     hipMomentNm: roundTo(peak.hipMomentNm, 0.001),
     kneeMomentNm: roundTo(peak.kneeMomentNm, 0.001),
     demand: roundTo(peak.demand, 1e-6),
-    tensionTimeBwS: roundTo(swept.tensionTimeBwS, 1e-6),
-    compressionTimeBwS: roundTo(swept.compressionTimeBwS, 1e-6),
+    tensionTimeBwS: roundTo(tensionTimeBwS, 1e-6),
+    compressionTimeBwS: roundTo(compressionTimeBwS, 1e-6),
     rangeFraction: range.admitted ? roundTo(range.fraction, 1e-6) : 0,
     loadKg,
-    decidedBy: range.admitted
-      ? range.decidedBy === 'full' || range.decidedBy === 'pose'
-        ? 'dose'
-        : range.decidedBy
-      : range.barredBy === 'pose'
-        ? 'dose'
-        : range.barredBy,
+    decidedBy: decidedBy(range),
   };
-  report.answer(answer);
-  if (flags.json !== true) {
-    report.say(
-      `${card.title}, ${body.massKg} kg, ${body.heightM} m, ${loadKg} kg in place. Model estimates, for ordering only.`,
-    );
-    if (!range.admitted)
-      report.say(
-        `Not admitted even at its gentle end (${range.barredBy}); the figures are those of the gentle end.`,
-      );
-    for (const [name, value] of Object.entries(answer))
-      report.say(`  ${name.padEnd(26)} ${typeof value === 'number' ? roundTo(value, 0.01) : value}`);
-  }
-  return EXIT.good;
 }
 
-function bodyFrom({ height, mass }: Flags): Body {
-  if (height === undefined || mass === undefined)
+// Where no cap decides, the card as it is written does.
+function decidedBy(range: Range) {
+  const by = range.admitted ? range.decidedBy : range.barredBy;
+  return by === 'full' || by === 'pose' ? 'dose' : by;
+}
+
+function textOf(
+  { title }: ExerciseCard,
+  { heightM, massKg }: Body,
+  range: Range,
+  answer: ReturnType<typeof answerOf>,
+): string {
+  return [
+    `${title}, ${massKg} kg, ${heightM} m, with ${answer.loadKg} kg. Model estimates, for ordering only.`,
+    ...(range.admitted
+      ? []
+      : [`Not admitted even at its gentle end (${range.barredBy}); the figures are those of that end.`]),
+    ...Object.entries(answer).map(
+      ([name, value]) => `  ${name.padEnd(26)} ${typeof value === 'number' ? roundTo(value, 0.01) : value}`,
+    ),
+  ].join('\n');
+}
+
+function movementOf({ id, movement }: ExerciseCard, loadKg: number): Movement {
+  if (movement === null)
+    throw new Stop(EXIT.usage, `the card ${id} has no pose: the model says nothing of it`);
+  if (loadKg < 0 || loadKg > HEAVIEST_KG)
+    throw new Stop(EXIT.usage, `--load ${loadKg}: from 0 to ${HEAVIEST_KG} kg`);
+  if (loadKg > 0 && movement.loadAt === undefined)
+    throw new Stop(EXIT.usage, `the card ${id} carries no weight; leave out --load`);
+  return movement;
+}
+
+function bodyFrom({ heightM, massKg }: Flags): Body {
+  if (heightM === null || massKg === null)
     throw new Stop(EXIT.usage, 'name the body: --height in metres and --mass in kilograms');
-  const body = { heightM: height, massKg: mass };
+  const body = { heightM, massKg };
   const problem = bodyProblem(body);
-  if (problem !== null)
-    throw new Stop(
-      EXIT.usage,
-      `--${problem.figure === 'heightM' ? 'height' : 'mass'} ${problem.found}: from ${problem.from} to ${problem.to}`,
-    );
-  return body;
+  if (problem === null) return body;
+  const { figure, found, from, to } = problem;
+  throw new Stop(EXIT.usage, `--${figure === 'heightM' ? 'height' : 'mass'} ${found}: from ${from} to ${to}`);
 }
 
-function capsFrom({ hipCap, compressionCap, tensionCap, demandCap }: Flags): Caps {
-  const given = { hipCap, compressionCap, tensionCap, demandCap };
-  for (const [name, value] of Object.entries(given)) {
-    if (value !== undefined && value < 0)
-      throw new Stop(EXIT.usage, `--${name.replace('Cap', '-cap')} ${value}: a cap is 0 or more`);
-  }
-  // The margin for two supports is a stage's matter; asked here, caps are taken as they are.
+function capsFrom({ hipCapDeg, compressionCapBw, tensionCapBw, demandCap }: Flags): Caps {
   return {
-    hipFlexionDeg: hipCap ?? null,
-    compressionBw: compressionCap ?? null,
-    tensionBw: tensionCap ?? null,
-    demand: demandCap ?? null,
+    hipFlexionDeg: notBelowNought('hip-cap', hipCapDeg),
+    compressionBw: notBelowNought('compression-cap', compressionCapBw),
+    tensionBw: notBelowNought('tension-cap', tensionCapBw),
+    demand: notBelowNought('demand-cap', demandCap),
+    // The margin for two supports is a stage's matter; asked here, caps are taken as they are.
     supportMargin: 1,
   };
+}
+
+function notBelowNought(name: OptionName, cap: number | null): number | null {
+  if (cap !== null && cap < 0) throw new Stop(EXIT.usage, `--${name} ${cap}: a cap is 0 or more`);
+  return cap;
 }

@@ -1,7 +1,7 @@
 /** What was said with options, as values. */
 import { isoDate, type IsoDate } from '../units/date.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
+import { Stop } from './stop.ts';
 import type { OptionName } from './options.ts';
 
 /** Options as they were written: text after the name, true for a switch. */

@@ -1,10 +1,10 @@
 /** Where a command reads and writes, and the walls between a library, real patients and the output. */
-import { existsSync, realpathSync } from 'node:fs';
-import { dirname, join, resolve, sep } from 'node:path';
+import { existsSync, statSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { contains, realPath } from './disk.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
+import { Stop } from './stop.ts';
 import type { Flags } from './flags.ts';
-import { isFolder } from './folder.ts';
 
 export interface Folders {
   readonly content: string;
@@ -12,49 +12,55 @@ export interface Folders {
   readonly out: string;
 }
 
-/** The folders of a command; stops with 66 where one is missing, with 64 where patients would end up in a repository. */
-export function foldersOf(flags: Flags): Folders {
-  const content = resolve(flags.content);
-  if (!isFolder(content))
-    throw new Stop(
-      EXIT.noSuchFile,
-      `there is no folder ${flags.content}; name the library folder with --content`,
-    );
-  const consults = flags.consults === undefined ? join(content, 'consults') : resolve(flags.consults);
-  if (flags.consults !== undefined && !isFolder(consults))
-    throw new Stop(EXIT.noSuchFile, `there is no folder ${flags.consults}`);
-  const out = resolve(flags.out);
-  if (contains(content, out) || contains(consults, out)) {
-    throw new Stop(EXIT.usage, `--out ${flags.out} lies inside a folder of content; choose another place`);
+/** Stops with 66 where a folder is missing, with 64 where patients would end up in a repository. */
+export function foldersOf({ content, consults, out }: Pick<Flags, 'content' | 'consults' | 'out'>): Folders {
+  const folders = {
+    content: contentFolder(content),
+    consults: consults === null ? join(resolve(content), 'consults') : thatIsThere(consults, '--consults'),
+    out: resolve(out),
+  };
+  for (const read of [folders.content, folders.consults]) {
+    if (contains(realPath(read), realPath(folders.out)))
+      throw new Stop(EXIT.usage, `--out ${out} lies inside a folder that is read; choose another place`);
   }
-  keepPatientsApart(content, consults, out);
-  return { content, consults, out };
+  if (consults !== null) keepPatientsApart(folders.consults, folders.out);
+  return folders;
 }
 
-// Consults outside the library's repository are real people: their leaflets must not land in it and be committed.
-function keepPatientsApart(content: string, consults: string, out: string): void {
-  const repository = repositoryOf(content);
-  if (repository === null || contains(repository, real(consults)) || !contains(repository, real(out))) return;
+/** The library folder alone, for commands that read no consult. */
+export function contentFolder(content: string): string {
+  return thatIsThere(content, '--content');
+}
+
+export function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function thatIsThere(folder: string, option: string): string {
+  const path = resolve(folder);
+  if (!isFolder(path))
+    throw new Stop(EXIT.noSuchFile, `there is no folder ${folder}; name it with ${option}`);
+  return path;
+}
+
+// Consults named apart are real people: their leaflets must not land in a repository that the consults are not in.
+function keepPatientsApart(consults: string, out: string): void {
+  const repository = repositoryAround(realPath(out));
+  if (repository === null || contains(repository, realPath(consults))) return;
   throw new Stop(
     EXIT.usage,
     `the consults lie outside the repository ${repository}, so --out must lie outside it too: their leaflets are private`,
   );
 }
 
-function repositoryOf(folder: string): string | null {
-  for (let at = real(folder); ; at = dirname(at)) {
-    if (existsSync(join(at, '.git')) || existsSync(join(at, 'package.json'))) return at;
+/** The nearest folder above that holds `.git`, else one that holds a package; null when there is none. */
+function repositoryAround(path: string): string | null {
+  return nearestWith(path, '.git') ?? nearestWith(path, 'package.json');
+}
+
+function nearestWith(path: string, name: string): string | null {
+  for (let at = path; ; at = dirname(at)) {
+    if (existsSync(join(at, name))) return at;
     if (at === dirname(at)) return null;
   }
-}
-
-/** The real path of a folder, or of its nearest ancestor that is there. */
-function real(path: string): string {
-  if (existsSync(path)) return realpathSync(path);
-  const parent = dirname(path);
-  return parent === path ? path : join(real(parent), path.slice(parent.length));
-}
-
-function contains(outer: string, inner: string): boolean {
-  return inner === outer || inner.startsWith(outer.endsWith(sep) ? outer : outer + sep);
 }

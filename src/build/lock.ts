@@ -1,54 +1,90 @@
-/** One build at a time in one output folder. */
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+/**
+ * One build at a time in one output folder. The lock is a folder that holds a file named after its holder's process.
+ * Renaming onto a folder that is not empty fails, so of two builds one gets it; and the name makes sure that a lock
+ * left by a build that died is broken, never one that was taken a moment ago.
+ */
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, rmdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { onDisk } from './disk.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
+import { Stop } from './stop.ts';
 
 const NAME = '.loadleaf-lock';
 
-/** Runs the work while holding the lock; a second build stops with 75. A lock left by a build that died is taken over. */
+/** Runs the work while holding the lock of the folder, which is created if need be; while another build holds it, stops with 75. */
 export async function locked<T>(out: string, work: () => Promise<T>): Promise<T> {
+  onDisk(out, () => mkdirSync(out, { recursive: true }));
   const lock = join(out, NAME);
-  try {
-    mkdirSync(out, { recursive: true });
-  } catch (error) {
-    throw new Stop(EXIT.cannotCreate, `cannot create ${out}: ${(error as Error).message}`);
-  }
   take(lock);
+  clearAbandoned(out);
   try {
     return await work();
   } finally {
-    rmSync(lock, { force: true });
+    release(lock);
   }
 }
 
 function take(lock: string): void {
-  for (const last of [false, true]) {
-    try {
-      writeFileSync(lock, String(process.pid), { flag: 'wx' });
-      return;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') {
-        throw new Stop(EXIT.cannotWrite, `cannot write in ${lock}: ${(error as Error).message}`);
-      }
-      if (last || holderLives(lock))
-        throw new Stop(
-          EXIT.busy,
-          `another build is writing here (${lock}); wait for it, or remove that file if none is running`,
-        );
-      rmSync(lock, { force: true });
-    }
+  const own = `${lock}.${process.pid}`;
+  onDisk(lock, () => {
+    rmSync(own, { recursive: true, force: true });
+    mkdirSync(own);
+    writeFileSync(join(own, String(process.pid)), '');
+  });
+  if (renamed(own, lock)) return;
+  const holders = holdersOf(lock);
+  if (!holders.some(lives)) {
+    for (const gone of holders) rmSync(join(lock, gone), { force: true });
+    if (renamed(own, lock)) return;
+  }
+  rmSync(own, { recursive: true, force: true });
+  throw new Stop(EXIT.busy, `another build is at work here; wait for it, or remove ${lock} if there is none`);
+}
+
+function renamed(own: string, lock: string): boolean {
+  try {
+    renameSync(own, lock);
+    return true;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOTEMPTY' || code === 'EEXIST') return false;
+    rmSync(own, { recursive: true, force: true });
+    return onDisk(lock, () => {
+      throw error;
+    });
   }
 }
 
-function holderLives(lock: string): boolean {
+function holdersOf(lock: string): string[] {
+  return existsSync(lock) ? readdirSync(lock) : [];
+}
+
+// Our own number was somebody else's, in a container before this one.
+function lives(holder: string): boolean {
+  const pid = Number(holder);
+  if (!Number.isInteger(pid) || pid <= 0 || pid === process.pid) return false;
   try {
-    const holder = Number(readFileSync(lock, 'utf8'));
-    if (!Number.isInteger(holder) || holder <= 0) return false;
-    process.kill(holder, 0);
+    process.kill(pid, 0);
     return true;
   } catch (error) {
-    // No such process, or the lock went while we looked; not being allowed to signal means it lives.
+    // Not being allowed to signal it means that it lives.
     return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+// Builds that were killed before they had the lock leave their own folder behind.
+function clearAbandoned(out: string): void {
+  for (const name of readdirSync(out)) {
+    if (!name.startsWith(`${NAME}.`) || lives(name.slice(NAME.length + 1))) continue;
+    rmSync(join(out, name), { recursive: true, force: true });
+  }
+}
+
+function release(lock: string): void {
+  rmSync(join(lock, String(process.pid)), { force: true });
+  try {
+    rmdirSync(lock);
+  } catch {
+    // The next build has it already.
   }
 }

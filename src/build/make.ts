@@ -2,10 +2,13 @@
 import type { Consult } from '../content/library.ts';
 import type { Problem } from '../content/problem.ts';
 import type { PageAssets } from '../page/assets.ts';
+import type { Front } from '../page/public/startPage.ts';
 import type { PaperAssets } from '../paper/leaflet.ts';
 import { assembleProgramme, type Workshop } from '../programme/assemble.ts';
+import { NOTICE } from '../programme/phrases/opening.ts';
 import type { Programme } from '../programme/programme.ts';
-import type { OutFile } from './output.ts';
+import { TEMPLATES } from './shelf.ts';
+import type { OutFile } from './site.ts';
 import type { Workspace } from './workspace.ts';
 
 export interface Made {
@@ -13,16 +16,33 @@ export interface Made {
   readonly problems: readonly Problem[];
 }
 
-/** The programme of every consult, and the Problems of those that have none. */
+/** The programme of every consult that has one, and the Problems of the others. */
 export function makeProgrammes(consults: readonly Consult[], workspace: Workspace, workshop: Workshop): Made {
   const programmes: Programme[] = [];
   const problems: Problem[] = [];
   for (const consult of consults) {
     const made = assembleProgramme(consult, previousOf(consult, workspace, workshop), workshop);
-    if ('refusals' in made) problems.push(...made.refusals.map(workspace.asProblem));
-    else programmes.push(made.programme);
+    if ('programme' in made) programmes.push(made.programme);
+    else problems.push(...made.refusals.map(workspace.asProblem));
   }
   return { programmes, problems };
+}
+
+/** Without the programmes that have a letter the typeface lacks, but with their Problems. */
+export async function printable(
+  { programmes, problems }: Made,
+  { asProblem }: Workspace,
+  paper: PaperAssets,
+): Promise<Made> {
+  const { letterRefusals } = await import('../paper/letters.ts');
+  const looked = programmes.map((programme) => ({
+    programme,
+    refusals: letterRefusals(programme, paper.fonts),
+  }));
+  return {
+    programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
+    problems: [...problems, ...looked.flatMap(({ refusals }) => refusals.map(asProblem))],
+  };
 }
 
 /** The revision before, made again from its own file; null when there is none that can be made. */
@@ -33,16 +53,6 @@ function previousOf(consult: Consult, { consults }: Workspace, workshop: Worksho
   if (before === undefined) return null;
   const made = assembleProgramme(before, null, workshop);
   return 'programme' in made ? made.programme : null;
-}
-
-/** A leaflet whose text has a letter the typeface lacks is refused before anything is drawn. */
-export async function letterProblems(
-  programme: Programme,
-  paper: PaperAssets,
-  workspace: Workspace,
-): Promise<Problem[]> {
-  const { letterRefusals } = await import('../paper/letters.ts');
-  return letterRefusals(programme, paper.fonts).map(workspace.asProblem);
 }
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */
@@ -60,23 +70,27 @@ export async function papersOf(programme: Programme, paper: PaperAssets): Promis
   ];
 }
 
-/** A few pages are rendered directly; Eleventy takes half a second to start and pays from many on. */
-export async function pagesOf(
+/** Pages of the programmes and of the public part, by Eleventy. */
+export async function sitePages(
   programmes: readonly Programme[],
-  workshop: Workshop,
+  { library: { clinic } }: Workshop,
   assets: PageAssets,
-  templates: string,
-  onlyThese: boolean,
 ): Promise<OutFile[]> {
-  const { programmePages, renderPages } = await import('../page/site.ts');
-  const { name, contact } = workshop.library.clinic;
-  const front = {
-    language: 'en' as const,
-    clinic: { name, contact, logo: null },
-    notice: (await import('../programme/phrases/opening.ts')).NOTICE.slice(0, 1),
+  const { renderPages } = await import('../page/site.ts');
+  const front: Front = {
+    language: 'en',
+    clinic: { name: clinic.name, contact: clinic.contact, logo: null },
+    notice: NOTICE.slice(0, 1),
   };
-  const pages = onlyThese
-    ? programmes.flatMap((one) => programmePages(one, assets))
-    : await renderPages(programmes, front, assets, templates);
+  return asFiles(await renderPages(programmes, front, assets, TEMPLATES));
+}
+
+/** Pages of these programmes alone, without Eleventy: it takes half a second to start, and they are the same bytes. */
+export async function ownPages(programmes: readonly Programme[], assets: PageAssets): Promise<OutFile[]> {
+  const { programmePages } = await import('../page/site.ts');
+  return asFiles(programmes.flatMap((one) => programmePages(one, assets)));
+}
+
+function asFiles(pages: readonly { readonly path: string; readonly content: string }[]): OutFile[] {
   return pages.map(({ path, content }) => ({ path, bytes: content }));
 }

@@ -2,7 +2,7 @@
 import type { Problem } from '../content/problem.ts';
 import type { SourceFile } from '../content/source.ts';
 import { EXIT } from './exit.ts';
-import { Stop } from './fault.ts';
+import { Stop } from './stop.ts';
 import type { Flags } from './flags.ts';
 
 export interface Report {

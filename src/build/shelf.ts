@@ -1,4 +1,4 @@
-/** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, version. */
+/** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, starters, version. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets } from '../page/assets.ts';
@@ -11,6 +11,11 @@ export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
 
 export function version(): string {
   return (JSON.parse(read('package.json')) as { version: string }).version;
+}
+
+/** The starter file of a kind, as it stands before ids and dates are written into it. */
+export function starterText(kind: string): string {
+  return read(`shared/starters/${kind}.md`);
 }
 
 export async function pageShelf(): Promise<PageAssets> {

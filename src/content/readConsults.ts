@@ -22,6 +22,8 @@ export interface ConsultsReading {
   readonly current: readonly Consult[];
   /** Aliases whose programme must not be written because of a Problem. */
   readonly stopped: readonly string[];
+  /** Whose each file is, right or wrong, as far as that can be told: alias by file. */
+  readonly aliases: ReadonlyMap<string, string>;
   readonly problems: readonly Problem[];
   /** A consult goes by its id `alias-r2`, or by its alias for the highest revision. */
   readonly placeOf: PlaceOf;
@@ -47,6 +49,7 @@ export function readConsults(files: readonly SourceFile[], library: Library | nu
       ({ alias }, index) => !stopped.includes(alias) && consults[index + 1]?.alias !== alias,
     ),
     stopped,
+    aliases: new Map(sheets.map(({ file, alias }) => [file.file, alias])),
     problems: sortProblems([...misnamed(inFolder), ...sheets.flatMap(({ problems }) => problems)]),
     placeOf: placesIn((kind, id) => (kind === 'consult' ? fileOf(sheets, id) : null)),
     count: own.length,

@@ -1,0 +1,139 @@
+/** The work of a build, from reading to the last file; what is said of it is said in build.ts and serve.ts. */
+import type { Consult } from '../content/library.ts';
+import { sortProblems, type Problem } from '../content/problem.ts';
+import type { PageAssets } from '../page/assets.ts';
+import type { PaperAssets } from '../paper/leaflet.ts';
+import type { Workshop } from '../programme/assemble.ts';
+import type { Models } from '../programme/model.ts';
+import type { Programme } from '../programme/programme.ts';
+import { EXIT } from './exit.ts';
+import { Stop } from './stop.ts';
+import type { Folders } from './folders.ts';
+import { libraryFaults } from './libraryFaults.ts';
+import { locked } from './lock.ts';
+import { logoOf } from './logo.ts';
+import { makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
+import { nearestOf } from './nearest.ts';
+import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
+import { pageShelf, paperShelf, version } from './shelf.ts';
+import { isStill, readWorkspace, type Workspace } from './workspace.ts';
+
+const NOTICE_FILE: OutFile = {
+  path: 'private/PRIVATE.txt',
+  bytes: [
+    'Everything in this folder belongs to single persons. Do not publish it, and do not commit it.',
+    'Only the folder public/ beside it is meant for the web.',
+    '',
+  ].join('\n'),
+};
+
+// Leaflets in the making at one time: enough for Eleventy to pay, few enough for memory to stay as it is.
+const AT_ONCE = 32;
+
+/** Bodies already asked about, for a server that builds again and again. */
+const models: Models = new Map();
+
+export interface Built {
+  readonly workspace: Workspace;
+  readonly programmes: readonly Pick<Programme, 'alias' | 'revision' | 'stage' | 'step'>[];
+  /** Aliases that were asked for and have no programme, sorted. */
+  readonly failed: readonly string[];
+  /** Of the aliases that were asked for, and of the library; sorted by place. */
+  readonly problems: readonly Problem[];
+  /** Null when the library has an error: then nothing was touched. */
+  readonly outcome: Outcome | null;
+}
+
+/** Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. */
+export async function buildSite(folders: Folders, aliases: readonly string[]): Promise<Built> {
+  const workspace = readWorkspace(folders);
+  const { library, libraryProblems } = workspace;
+  if (library === null) return nothingBuilt(workspace, libraryProblems);
+  const logo = await logoOf(library.clinic, folders.content);
+  const paper = await paperShelf('png' in logo ? logo.png : null);
+  const faults = await libraryFaults(library, logo, paper, workspace);
+  if (faults.length > 0) return nothingBuilt(workspace, faults);
+  checkAliases(aliases, workspace);
+  const shop = { workshop: { library, models, loadleaf: version() }, pages: await pageShelf(), paper };
+  return locked(folders.out, () => {
+    if (!isStill(workspace, folders))
+      throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
+    return writeAll(openSite(folders.out), workspace, shop, aliases);
+  });
+}
+
+interface Shop {
+  readonly workshop: Workshop;
+  readonly pages: PageAssets;
+  readonly paper: PaperAssets;
+}
+
+async function writeAll(
+  site: Site,
+  workspace: Workspace,
+  shop: Shop,
+  aliases: readonly string[],
+): Promise<Built> {
+  const isAsked = (alias: string) => aliases.length === 0 || aliases.includes(alias);
+  const stopped = workspace.stopped.filter(isAsked);
+  for (const alias of stopped) site.drop(folderOf(alias));
+
+  const programmes: Built['programmes'][number][] = [];
+  const failed = [...stopped];
+  const problems = workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
+  const isWhole = aliases.length === 0;
+  for (const consults of batches(
+    workspace.current.filter(({ alias }) => isAsked(alias)),
+    isWhole,
+  )) {
+    const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
+    const without = consults
+      .map(({ alias }) => alias)
+      .filter((alias) => !made.programmes.some((one) => one.alias === alias));
+    for (const alias of without) site.drop(folderOf(alias));
+    await writeProgrammes(site, made.programmes, shop, isWhole);
+    programmes.push(
+      ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
+    );
+    problems.push(...made.problems);
+    failed.push(...without);
+  }
+  site.write(NOTICE_FILE);
+  const outcome = site.finish(
+    (path) => !isWhole && !aliases.some((alias) => path.startsWith(`${folderOf(alias)}/`)),
+  );
+  return { workspace, programmes, failed: failed.sort(), problems: sortProblems(problems), outcome };
+}
+
+async function writeProgrammes(
+  site: Site,
+  programmes: readonly Programme[],
+  { workshop, pages, paper }: Shop,
+  isWhole: boolean,
+): Promise<void> {
+  const rendered = isWhole ? await sitePages(programmes, workshop, pages) : await ownPages(programmes, pages);
+  rendered.forEach(site.write);
+  for (const programme of programmes) (await papersOf(programme, paper)).forEach(site.write);
+}
+
+function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {
+  return { workspace, programmes: [], failed: [], problems: sortProblems(problems), outcome: null };
+}
+
+function checkAliases(aliases: readonly string[], { current, stopped }: Workspace): void {
+  const known = [...current.map(({ alias }) => alias), ...stopped];
+  const wrong = aliases.find((alias) => !known.includes(alias));
+  if (wrong !== undefined)
+    throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
+}
+
+/** The whole site has pages even without a consult. */
+function batches(consults: readonly Consult[], isWhole: boolean): (readonly Consult[])[] {
+  if (consults.length === 0) return isWhole ? [[]] : [];
+  const starts = Array.from({ length: Math.ceil(consults.length / AT_ONCE) }, (_, index) => index * AT_ONCE);
+  return starts.map((start) => consults.slice(start, start + AT_ONCE));
+}
+
+function folderOf(alias: string): string {
+  return `private/${alias}`;
+}

@@ -1,0 +1,68 @@
+/** What of an output folder is ours: the files of the last build with their hashes, kept as `manifest.json`. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { onDisk, putFile } from './disk.ts';
+import { EXIT } from './exit.ts';
+import { Stop } from './stop.ts';
+
+const NAME = 'manifest.json';
+
+export interface Written {
+  /** Relative to the output folder, `/` between folders. */
+  readonly path: string;
+  readonly sha256: string;
+}
+
+export interface Manifest {
+  /** The files of the site. */
+  readonly files: readonly Written[];
+  /** Files that are no longer part of the site but were changed by hand, as we last wrote them. */
+  readonly left: readonly Written[];
+}
+
+/** Of the last build; empty when there was none. Stops with 73 when another's file is in its place. */
+export function readManifest(out: string): Manifest {
+  const place = join(out, NAME);
+  if (!existsSync(place)) return { files: [], left: [] };
+  const { files, left } = parsed(onDisk(place, () => readFileSync(place, 'utf8')));
+  if (!isList(files) || !isList(left))
+    throw new Stop(
+      EXIT.cannotCreate,
+      `${place} is no manifest of ours; move it away, or choose another place with --out`,
+    );
+  return { files, left };
+}
+
+export function writeManifest(out: string, { files, left }: Manifest): void {
+  putFile(join(out, NAME), `${JSON.stringify({ files, left }, null, 2)}\n`);
+}
+
+/** Whether a path lies where we write: in one of our two folders, and nowhere by way of `..`. */
+export function isOurPath(path: string): boolean {
+  const steps = path.split('/');
+  return (
+    (steps[0] === 'public' || steps[0] === 'private') &&
+    steps.length > 1 &&
+    steps.every((step) => step !== '' && step !== '.' && step !== '..' && !step.includes('\\'))
+  );
+}
+
+function parsed(text: string): { readonly files?: unknown; readonly left?: unknown } {
+  try {
+    const value: unknown = JSON.parse(text);
+    return typeof value === 'object' && value !== null ? value : {};
+  } catch {
+    return {};
+  }
+}
+
+// One that was tampered with must not make us remove anything of somebody else's.
+function isList(value: unknown): value is readonly Written[] {
+  return (
+    Array.isArray(value) &&
+    value.every(
+      (one: Partial<Written> | null) =>
+        typeof one?.path === 'string' && typeof one.sha256 === 'string' && isOurPath(one.path),
+    )
+  );
+}

@@ -1,0 +1,94 @@
+/** The command that writes a starter file, and beside it the schema by which an editor explains the keys. */
+import { readdirSync, writeFileSync, mkdirSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { FOLDERS } from '../content/kind.ts';
+import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
+import { ID_PATTERN } from '../content/schema/words.ts';
+import { contains, onDisk, putFile } from './disk.ts';
+import { EXIT } from './exit.ts';
+import type { Flags } from './flags.ts';
+import { contentFolder, foldersOf, isFolder, type Folders } from './folders.ts';
+import { nearestOf } from './nearest.ts';
+import type { Report } from './report.ts';
+import { starterText } from './shelf.ts';
+import { shownPath } from './shownPath.ts';
+import { starterOf, type StarterKind, type StarterName } from './starter.ts';
+import { fillingFor } from './starterFilling.ts';
+import { Stop } from './stop.ts';
+import { onDay } from './today.ts';
+
+/** Exit 64 for a kind or id that cannot be, 66 when the library lacks what the starter names, 73 when the file is there. */
+export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
+  if (!isKind(kind)) throw unknownKind(kind);
+  const name = nameOf(kind, id);
+  const folders = kind === 'consult' ? foldersOf(flags) : { content: contentFolder(flags.content) };
+  const folder = folderOf(kind, folders);
+  const twin = twinOf(folder, name.file);
+  if (twin !== null)
+    throw new Stop(EXIT.cannotCreate, `${shownPath(twin)} is there already; nothing was written`);
+  const schema = join(schemaFolder(kind, folders, folder), `${kind}.json`);
+  const place = join(folder, name.file);
+  const text = starterOf(kind, starterText(kind), {
+    schema: relative(folder, schema),
+    values: fillingFor(kind, folders.content, name, onDay(flags)),
+  });
+  onDisk(place, () => {
+    mkdirSync(dirname(place), { recursive: true });
+    writeFileSync(place, text, { flag: 'wx' });
+  });
+  putFile(schema, `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`);
+  report.say(`${shownPath(place)} is written, a starter to be changed line by line. Then: loadleaf check`);
+  if (kind === 'consult')
+    report.warn('Its screen was asked of nobody: ask every item, and write what was said.');
+  report.answer({ ok: true, files: [place, schema] });
+  return EXIT.good;
+}
+
+const REVISION = /^(.+)-r([1-9]\d{0,2})$/;
+
+// A consult goes by its alias, or by alias and revision from the second on.
+function nameOf(kind: StarterKind, id: string): StarterName {
+  const [, alias = id, revision = '1'] = (kind === 'consult' ? REVISION.exec(id) : null) ?? [];
+  if (!ID_PATTERN.test(alias))
+    throw new Stop(
+      EXIT.usage,
+      `${id} is no id: small letters, digits and hyphens, 1 to 64 of them, beginning with a letter or digit`,
+    );
+  return {
+    file: kind === 'consult' ? `${alias}-r${revision}.md` : `${alias}.md`,
+    alias,
+    revision: Number(revision),
+  };
+}
+
+function isKind(kind: string): kind is StarterKind {
+  return Object.hasOwn(FOLDERS, kind);
+}
+
+function unknownKind(kind: string): Stop {
+  const kinds = Object.keys(FOLDERS);
+  return new Stop(
+    EXIT.usage,
+    `there is no kind ${kind}; write one of ${kinds.join(', ')}`,
+    nearestOf(kind, kinds),
+  );
+}
+
+type Places = Pick<Folders, 'content'> & Partial<Folders>;
+
+function folderOf(kind: StarterKind, { content, consults }: Places): string {
+  return kind === 'consult' && consults !== undefined ? consults : join(content, FOLDERS[kind]);
+}
+
+// Consults outside the library have their schema with them: the library may not be there when they are opened.
+function schemaFolder(kind: StarterKind, { content }: Places, folder: string): string {
+  return join(kind === 'consult' && !contains(content, folder) ? folder : content, '.schema');
+}
+
+/** A file of that name anywhere below the folder, in whatever case: two of one id would be a Problem. */
+function twinOf(folder: string, file: string): string | null {
+  if (!isFolder(folder)) return null;
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+  const twin = names.find((name) => (name.split(/[/\\]/).at(-1) ?? '').toLowerCase() === file);
+  return twin === undefined ? null : join(folder, twin);
+}

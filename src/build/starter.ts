@@ -1,0 +1,63 @@
+/** A starter file: keys with the sentence of the schema before each, filled in for the library it is written into. */
+import { isMap, isScalar, isSeq, parseDocument, type Document } from 'yaml';
+import { SCHEMAS, type FOLDERS } from '../content/kind.ts';
+import type { Path } from '../content/path.ts';
+import { keysOf, sentenceAt } from '../content/schema/schemaAt.ts';
+
+export type StarterKind = keyof typeof FOLDERS;
+
+/** The file a starter becomes; of a consult also whose it is. */
+export interface StarterName {
+  readonly file: string;
+  readonly alias: string;
+  readonly revision: number;
+}
+
+/** What the starter says in place of what the shipped one says. */
+export interface Filling {
+  readonly path: readonly (string | number)[];
+  readonly value: string | number | readonly string[];
+}
+
+export interface StarterWish {
+  /** The way from the file to its JSON Schema. */
+  readonly schema: string;
+  readonly values: readonly Filling[];
+}
+
+/** `shipped`: front matter and body without comments. The text begins with the line by which an editor finds the schema. */
+export function starterOf(kind: StarterKind, shipped: string, { schema, values }: StarterWish): string {
+  const [, front = '', body = ''] = /^---\n([\s\S]*?\n)---\n([\s\S]*)$/.exec(shipped) ?? [];
+  const document = parseDocument(front, { schema: 'core' });
+  for (const { path, value } of values) document.setIn(path, document.createNode(value));
+  explain(document.contents, kind, [], new Set());
+  const keys = document.toString({ lineWidth: 0, singleQuote: true });
+  return [
+    '---',
+    `# yaml-language-server: $schema=${schema}`,
+    `${keys}${possibleKeys(document, kind)}---`,
+    body,
+  ].join('\n');
+}
+
+// Each sentence once: of many stages, slots and settings the first says what the others are.
+function explain(node: unknown, kind: StarterKind, path: Path, said: Set<string>): void {
+  if (isSeq(node)) node.items.forEach((entry, index) => explain(entry, kind, [...path, index], said));
+  if (!isMap(node)) return;
+  for (const { key, value } of node.items) {
+    if (!isScalar(key)) continue;
+    const own = [...path, String(key.value)];
+    const sentence = sentenceAt(SCHEMAS[kind], own);
+    if (sentence !== null && !said.has(sentence)) key.commentBefore = ` ${sentence}`;
+    said.add(sentence ?? '');
+    explain(value, kind, own, said);
+  }
+}
+
+/** What may be written besides, as comments: an author need not open the schema to know that it is there. */
+function possibleKeys(document: Document, kind: StarterKind): string {
+  const rest = keysOf(SCHEMAS[kind]).filter((key) => !document.has(key));
+  if (rest.length === 0) return '';
+  const lines = rest.map((key) => `# ${key}: ${sentenceAt(SCHEMAS[kind], [key]) ?? ''}`);
+  return ['#', '# May be written besides:', ...lines, ''].join('\n');
+}

@@ -1,7 +1,7 @@
 /** A PDF from its first byte to its last: opened with what PDF/UA-1 asks of a file, closed with its bookmarks. */
 import PDFDocument from 'pdfkit';
 import type { Fonts } from './fonts.ts';
-import { mend, mendFonts } from './mend.ts';
+import { collected, mend, mendFonts } from './mend.ts';
 import type { Pen } from './pen.ts';
 import type { Look } from './sheet.ts';
 import { walkTags, type Tag } from './tag.ts';
@@ -39,15 +39,16 @@ export function openPen(about: About, fonts: Fonts, look: Look): Pen {
     },
   });
   mend(doc);
+  const bytes = collected(doc);
   doc.registerFont('regular', fonts.regular.font, 'regular').registerFont('bold', fonts.bold.font, 'bold');
-  return { doc, fonts, look };
+  return { doc, fonts, look, bytes };
 }
 
 /** Deeper headings, such as "How", tell nothing in a list of bookmarks. */
 const BOOKMARKED = 3;
 
 /** The finished file. Its headings become bookmarks in reading order, those of level 3 under the last of level 2. */
-export async function bytesOf({ doc, look }: Pen, root: Tag): Promise<Uint8Array> {
+export function bytesOf({ doc, look, bytes }: Pen, root: Tag): Promise<Uint8Array> {
   let above = doc.outline;
   for (const { bookmark } of walkTags(root)) {
     if (!bookmark?.at || bookmark.level > BOOKMARKED) continue;
@@ -60,17 +61,5 @@ export async function bytesOf({ doc, look }: Pen, root: Tag): Promise<Uint8Array
   }
   mendFonts(doc);
   doc.end();
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of doc) chunks.push(chunk);
-  return joined(chunks);
-}
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    bytes.set(chunk, at);
-    at += chunk.length;
-  }
   return bytes;
 }

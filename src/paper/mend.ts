@@ -16,6 +16,25 @@ export function mend(doc: PDFDocument): void {
   };
 }
 
+/**
+ * The file's bytes, once the document is ended. pdfkit is a stream and turns every line into bytes letter by letter;
+ * a leaflet is some five thousand lines, and nobody reads it before it is whole. Call before anything is drawn.
+ */
+export function collected(doc: PDFDocument): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [doc.read()];
+  return new Promise((resolve) => {
+    doc._write = (written) => {
+      const bytes = typeof written === 'string' ? Buffer.from(`${written}\n`, 'latin1') : written;
+      chunks.push(bytes);
+      doc._offset += bytes.length;
+    };
+    doc.push = (chunk) => {
+      if (chunk === null) resolve(Buffer.concat(chunks));
+      return true;
+    };
+  });
+}
+
 /** Mends the fonts of a document that is drawn. Call just before its end. */
 export function mendFonts(doc: PDFDocument): void {
   for (const font of Object.values(doc._fontFamilies)) font.unicode[0] = [REPLACEMENT];

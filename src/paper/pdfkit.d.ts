@@ -82,7 +82,12 @@ declare module 'pdfkit' {
     endMarkedContent(): this;
 
     end(): void;
-    [Symbol.asyncIterator](): AsyncIterableIterator<Uint8Array>;
+    /** Bytes written so far. */
+    _offset: number;
+    _write(written: string | Uint8Array): void;
+    /** What has been written and not been read. */
+    read(): Uint8Array;
+    push(chunk: Uint8Array | null): boolean;
   }
 
   interface LinkOptions {

@@ -11,6 +11,8 @@ export interface Pen {
   readonly doc: PDFDocument;
   readonly fonts: Fonts;
   readonly look: Look;
+  /** The file, once the document is ended. */
+  readonly bytes: Promise<Uint8Array>;
 }
 
 /** Stroke of a drawn sign, in ems: about the stem of the regular cut. */

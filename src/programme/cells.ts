@@ -27,6 +27,7 @@ import {
   tempoText,
   timesText,
 } from './phrases/dose.ts';
+import { amountText } from './phrases/steps.ts';
 import { CELLS, type Cell, type CellName } from './programme.ts';
 
 /** Everything the cells of one exercise on one rung are made of. */
@@ -156,7 +157,7 @@ function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
   if (change === undefined) return null;
   const { from, to, eased, wished, stoppedBy } = change;
   return {
-    rule: `${eased ? 'taken down by a step of the ladder' : 'step of the ladder'}, from ${from} to ${to}`,
+    rule: `${eased ? 'taken down by a step of the ladder' : 'step of the ladder'}, from ${from === null ? '-' : amountText(from)} to ${to === null ? '-' : amountText(to)}`,
     inputs: eased ? { from, to } : { from, to, wished, stoppedBy },
     source: HOUSE('4'),
     decidedBy: 'step',

@@ -1,7 +1,7 @@
 /** One card fitted to one person: its first dose, the load it starts with, how far it goes, or what stands against it. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
 import type { KitLoad } from '../dose/kit.ts';
-import type { RefusedLoad } from '../mechanics/fit.ts';
+import type { Fit as Admitted, RefusedLoad } from '../mechanics/fit.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
 import { barredText } from './barred.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
@@ -10,7 +10,7 @@ import { isPosed, type PosedCard } from './model.ts';
 import { obstacleTo, painObstacle, type Obstacle } from './obstacle.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
-import { rangeSettings, stepHeightsM } from './rangeSettings.ts';
+import { rangeSettings, stepHeightsM, type RangeSetting } from './rangeSettings.ts';
 
 export interface Fit {
   readonly card: ExerciseCard;
@@ -78,10 +78,8 @@ function fitPosed(
   const wanted = startLoad(card, slot, person, bounds, settings);
   if (isObstacle(wanted)) return wanted;
   const loads = loadsFor(card, person);
-  const upToWanted = wanted.byFeel
-    ? [wanted.load]
-    : loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
-  const found = fitAt(card, upToWanted, settingsDeg, wanted.testedToDeg, person, bounds);
+  const upToWanted = loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
+  const found = fitAt(card, upToWanted, settings, wanted.testedToDeg, person, bounds);
   if ('barredBy' in found) return barredText(found, bounds);
   const { load, rangeDeg } = found;
   const swept = person.model.sweepTo(card, rangeDeg, load.loadKg, first.dose.tempo);
@@ -110,12 +108,12 @@ interface FoundFit {
 function fitAt(
   card: PosedCard,
   loads: readonly KitLoad[],
-  settingsDeg: readonly number[],
+  settings: readonly RangeSetting[],
   testedToDeg: number | null,
   { model, consult, protocol }: Person,
   bounds: Bounds,
 ): FoundFit | RefusedLoad {
-  const graded = settingsDeg.length > 0;
+  const graded = settings.length > 0;
   const answer = model.fit(graded ? card : inFull(card), {
     loadsKgDescending: loads.map(({ loadKg }) => loadKg).toReversed(),
     caps: bounds.caps,
@@ -128,9 +126,10 @@ function fitAt(
   const load = loads.find((one) => one.loadKg === loadKg) as KitLoad;
   const heavier = answer.refused.at(-1) ?? null;
   if (!graded) return { load, rangeDeg: null, rangeDecidedBy: 'dose', heavier };
-  const byTest = testedToDeg !== null && testedToDeg < range.hipFlexionDeg;
-  const farDeg = byTest ? testedToDeg : range.hipFlexionDeg;
-  const rangeDeg = settingsDeg.findLast((deg) => deg <= farDeg + DUST_DEG);
+  const farDeg = admittedDeg(range, settings);
+  const byTest = testedToDeg !== null && testedToDeg < farDeg;
+  const most = byTest ? testedToDeg : farDeg;
+  const rangeDeg = settings.findLast(({ deg }) => deg <= most + DUST_DEG)?.deg;
   if (rangeDeg === undefined) return { loadKg, barredBy: barOf(range.decidedBy), where: 'range' };
   return {
     load,
@@ -138,6 +137,12 @@ function fitAt(
     rangeDecidedBy: byTest ? 'testedSet' : decidedByOf(range.decidedBy, bounds),
     heavier,
   };
+}
+
+// A weight tilts the trunk and with it the angle of a step by a hair; the step itself is the same.
+function admittedDeg(range: Admitted['range'], settings: readonly RangeSetting[]): number {
+  if (!('heightM' in range)) return range.hipFlexionDeg;
+  return settings.find(({ stepM }) => stepM === range.heightM)?.deg ?? range.hipFlexionDeg;
 }
 
 const DUST_DEG = 1e-6;

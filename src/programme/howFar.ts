@@ -7,6 +7,7 @@ import { stretchFrom } from '../mechanics/sweep.ts';
 import { distanceTo, isPosed, type PosedCard } from './model.ts';
 import type { Person } from './person.ts';
 import { landmarkText, landmarkValue } from './phrases/landmarks.ts';
+import { rangeSettings } from './rangeSettings.ts';
 import { shownDeg } from './scene.ts';
 
 export interface HowFar {
@@ -52,7 +53,17 @@ function farLandmarks(card: PosedCard, { rangeDeg, loadKg, dose }: Prescribed, p
     (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
     // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
     (landmark.kind !== 'footLift' || dose.holdSeconds !== null);
-  return landmarks(card.movement, person.body, loadKg, stretch).filter(says).slice(0, MOST_LANDMARKS);
+  return landmarks(card.movement, person.body, loadKg, stretch)
+    .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
+    .filter(says)
+    .slice(0, MOST_LANDMARKS);
+}
+
+// The pose stands a hair above or below the step that there is; what is printed is the step itself.
+function ofTheHouse(landmark: Landmark, card: PosedCard, rangeDeg: number | null, person: Person): Landmark {
+  if (landmark.kind !== 'stepHeight') return landmark;
+  const stepM = rangeSettings(card, person).find(({ deg }) => deg === rangeDeg)?.stepM ?? null;
+  return stepM === null ? landmark : { ...landmark, cm: Math.round(stepM * 100) };
 }
 
 // Where one foot stands before the other by chance of the pose, such a landmark means nothing.

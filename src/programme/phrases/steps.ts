@@ -1,8 +1,8 @@
 /** Steps and what comes next, in a patient's words. */
 import type { ChangeKind } from '../../dose/dose.ts';
-import type { Rung } from '../../dose/rung.ts';
+import type { Amount, Rung } from '../../dose/rung.ts';
 import type { Protocol } from '../../content/library.ts';
-import { countText, listText } from './plain.ts';
+import { countText, listText, numberText } from './plain.ts';
 
 const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   range: 'a little further',
@@ -19,6 +19,11 @@ const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
 export function changeText(rung: Rung, titleOf: (slot: string) => string): string {
   if (rung.change === null) return '';
   return `New: ${CHANGE_WORDS[rung.change]} for ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}. All else stays.`;
+}
+
+/** A value of the ladder: a card by its id, a number to a tenth. */
+export function amountText(amount: Amount): string {
+  return typeof amount === 'string' ? amount : numberText(Math.round(amount * 10) / 10);
 }
 
 /** What must be true to go on, each after `Go on when`. `checkAtMost`: the score up to which this person carries on. */

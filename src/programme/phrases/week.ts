@@ -93,11 +93,17 @@ export function entryText(entry: DatedEntry, runs: readonly PlannedRun[]): strin
   return SESSION_WORDS[entry.kind].toLowerCase();
 }
 
+const DROPPED_WORDS: Readonly<Record<string, string>> = {
+  clock: 'no room on the recovery clock',
+  'hills-and-fast': 'hills and fast running share no week',
+};
+
 const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
   'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
   'lift-after-run': ({ days }) => `a session follows a hard run on the same day (${days})`,
   'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
-  'hard-run': ({ id, kind, because }) => `${kind} ${id} was dropped (${because})`,
+  'hard-run': ({ kind, because }) =>
+    `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
     `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,

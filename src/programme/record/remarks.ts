@@ -5,6 +5,7 @@ import { dischargeCriteria } from '../discharge.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
 import { listText } from '../phrases/plain.ts';
+import { amountText } from '../phrases/steps.ts';
 import { recoveryText } from '../phrases/week.ts';
 import { stageWord } from '../stageChoice.ts';
 
@@ -90,7 +91,7 @@ function ladderRemarks({ person, session }: Decided): string[] {
     .filter(({ reached }) => reached !== 'end')
     .map(
       ({ exercise, change, at, stoppedBy }) =>
-        `Ladder: ${change} of ${exercise} ends at ${at ?? 'its start'} (${stoppedBy ?? ''}).`,
+        `Ladder: ${change} of ${exercise} ends at ${at === null ? 'its start' : amountText(at)} (${stoppedBy ?? ''}).`,
     );
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;

@@ -1,7 +1,7 @@
 /** The rest of the stage's ladder and the earliest dates, for the clinician. */
 import type { Decided } from '../decide.ts';
-import { paragraph, section, table } from '../phrases/plain.ts';
-import { changeText } from '../phrases/steps.ts';
+import { countText, paragraph, section, table } from '../phrases/plain.ts';
+import { amountText, changeText } from '../phrases/steps.ts';
 import type { Section } from '../programme.ts';
 
 export function stepsAhead({ session, step, outlook }: Decided): Section {
@@ -13,7 +13,7 @@ export function stepsAhead({ session, step, outlook }: Decided): Section {
       rung.changed
         .map(
           ({ exercise, from, to, stoppedBy }) =>
-            `${exercise}: ${from} to ${to}${stoppedBy === null ? '' : ` (more stopped by ${stoppedBy})`}`,
+            `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (more stopped by ${stoppedBy})`}`,
         )
         .join('; '),
     ]);
@@ -23,7 +23,9 @@ export function stepsAhead({ session, step, outlook }: Decided): Section {
     `${usuallyFrom} to ${usuallyTo}`,
   ]);
   return section('steps-ahead', 'Steps ahead', [
-    paragraph(`The ladder of this stage has ${session.ladder.rungs.length} steps for this person.`),
+    paragraph(
+      `The ladder of this stage has ${countText(session.ladder.rungs.length, 'step')} for this person.`,
+    ),
     ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
     ...(dates.length < 2 ? [] : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
   ]);

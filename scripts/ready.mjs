@@ -1,61 +1,84 @@
 // Makes this clone ready: packages, compiled code and, with --browser, a browser for the page tests.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { compile, isCompiled } from './compile.mjs';
 
-const [major, minor] = process.versions.node.split('.').map(Number);
-if (major < 20 || (major === 20 && minor < 19))
-  fail(`Node ${process.versions.node} is too old; 20.19 or newer is needed.`);
+const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
+const LEAST_NODE = [20, 19];
+// Where Debian and others put it; anywhere else CHROMIUM says.
+const BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
-if (!packagesReady()) run('npm', ['ci', '--no-audit', '--no-fund'], 'installing packages');
-if (!compiled()) run('npm', ['run', '--silent', 'prepare'], 'compiling');
-if (process.argv.includes('--browser')) browserReady();
-
-function packagesReady() {
-  const lock = 'package-lock.json';
-  const installed = 'node_modules/.package-lock.json';
-  if (!existsSync(installed)) return false;
-  const wanted = JSON.parse(readFileSync(lock, 'utf8')).packages;
-  const have = JSON.parse(readFileSync(installed, 'utf8')).packages;
-  return Object.keys(JSON.parse(readFileSync('package.json', 'utf8')).dependencies)
-    .concat(Object.keys(JSON.parse(readFileSync('package.json', 'utf8')).devDependencies))
-    .every((name) => have[`node_modules/${name}`]?.version === wanted[`node_modules/${name}`]?.version);
+/** Installs and compiles what is missing or out of date; throws with a sentence that says what to do when it cannot. */
+export function makeReady({ browser }) {
+  checkNode();
+  // `npm ci` compiles by its `prepare`.
+  if (!packagesReady()) run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'], 'installing packages');
+  if (!isCompiled()) {
+    say('compiling ...');
+    compile();
+  }
+  if (browser) browserReady();
 }
 
-// Newer sources than the compiled command line: compile again.
-function compiled() {
-  const made = 'dist/build/main.js';
-  if (!existsSync(made)) return false;
-  const then = statSync(made).mtimeMs;
-  return !readdirSync('src', { recursive: true }).some((file) => statSync(join('src', file)).mtimeMs > then);
+function checkNode() {
+  const [major, minor] = process.versions.node.split('.').map(Number);
+  const [leastMajor, leastMinor] = LEAST_NODE;
+  if (major > leastMajor || (major === leastMajor && minor >= leastMinor)) return;
+  throw new Error(`Node ${process.versions.node} is too old: ${LEAST_NODE.join('.')} or newer is needed.`);
+}
+
+// Every package of the lock file that this machine needs stands in the list npm keeps of what it installed.
+function packagesReady() {
+  const list = join(TOP, 'node_modules', '.package-lock.json');
+  if (!existsSync(list)) return false;
+  const have = packagesOf(list);
+  const wanted = Object.entries(packagesOf(join(TOP, 'package-lock.json')));
+  return wanted.every(
+    ([place, { version, optional, peer }]) =>
+      place === '' || optional || peer || have[place]?.version === version,
+  );
+}
+
+function packagesOf(file) {
+  return JSON.parse(readFileSync(file, 'utf8')).packages;
 }
 
 function browserReady() {
-  const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
-  if (process.env.CHROMIUM ? existsSync(process.env.CHROMIUM) : places.some((place) => existsSync(place)))
-    return;
-  const debian = existsSync('/etc/debian_version');
-  if (!debian || process.getuid?.() !== 0) {
-    fail(
-      'The page tests need Chromium. On Debian: apt-get install chromium. Elsewhere install it and set CHROMIUM to its path.',
-    );
+  const { CHROMIUM } = process.env;
+  if (CHROMIUM !== undefined) {
+    if (existsSync(CHROMIUM)) return;
+    throw new Error(`The page tests need Chromium; CHROMIUM says ${CHROMIUM}, and nothing is there.`);
   }
+  if (BROWSERS.some((place) => existsSync(place))) return;
+  if (!existsSync('/etc/debian_version') || process.getuid?.() !== 0)
+    throw new Error(
+      'The page tests need Chromium. On Debian: sudo apt-get install chromium. Elsewhere install Chromium or Chrome and set CHROMIUM to the path of the program.',
+    );
   run('apt-get', ['update', '-q'], 'looking up Debian packages');
   run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium'], 'installing Chromium');
 }
 
 function run(command, words, what) {
-  process.stderr.write(`${what} ...\n`);
-  const windows = process.platform === 'win32';
+  say(`${what} ...`);
   const { status } = spawnSync(command, words, {
+    cwd: TOP,
     stdio: ['ignore', 2, 2],
-    shell: windows,
     env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
   });
-  if (status !== 0) fail(`${command} ${words.join(' ')} failed.`);
+  if (status !== 0) throw new Error(`${command} ${words.join(' ')} failed.`);
 }
 
-function fail(message) {
-  process.stderr.write(`${message}\n`);
-  process.exit(1);
+function say(text) {
+  process.stderr.write(`${text}\n`);
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  try {
+    makeReady({ browser: process.argv.includes('--browser') });
+  } catch (error) {
+    say(error.message);
+    process.exitCode = 1;
+  }
 }

@@ -40,7 +40,7 @@ export function starterOf(kind: StarterKind, shipped: string, { schema, values }
   ].join('\n');
 }
 
-// Each sentence once: of many stages, slots and settings the first says what the others are.
+// After it what the shipped starter says itself. Each sentence once: of many stages, slots and settings the first says what the others are.
 function explain(node: unknown, kind: StarterKind, path: Path, said: Set<string>): void {
   if (isSeq(node)) node.items.forEach((entry, index) => explain(entry, kind, [...path, index], said));
   if (!isMap(node)) return;
@@ -48,7 +48,10 @@ function explain(node: unknown, kind: StarterKind, path: Path, said: Set<string>
     if (!isScalar(key)) continue;
     const own = [...path, String(key.value)];
     const sentence = sentenceAt(SCHEMAS[kind], own);
-    if (sentence !== null && !said.has(sentence)) key.commentBefore = ` ${sentence}`;
+    if (sentence !== null && !said.has(sentence))
+      key.commentBefore = [` ${sentence}`, ...(key.commentBefore ?? '').split('\n')]
+        .filter(Boolean)
+        .join('\n');
     said.add(sentence ?? '');
     explain(value, kind, own, said);
   }

@@ -12,6 +12,7 @@ import { Stop } from './stop.ts';
 
 const REVIEW_AFTER_DAYS = 365;
 const FIRST_PROGRAMME_DAYS = 21;
+const HOUSE_PROTOCOL = 'proximal-hamstring';
 
 /** Stops with 66 where a protocol is wanted without a card, or a consult without a protocol. */
 export function fillingFor(
@@ -68,8 +69,11 @@ function consultFilling(
   today: IsoDate,
 ): Filling[] {
   const { cards: protocols } = readKind(files, 'protocol');
-  // The shipped consult fits the protocol of the hamstring tendon, where there is one.
-  const protocol = protocols.find(({ value }) => value.angle === 'hipFlexion') ?? protocols[0];
+  // The shipped consult is of the hamstring tendon; where that protocol is gone, any for a tendon at the hip, or any.
+  const protocol =
+    protocols.find(({ id }) => id === HOUSE_PROTOCOL) ??
+    protocols.find(({ value }) => value.angle === 'hipFlexion') ??
+    protocols[0];
   if (protocol === undefined)
     throw new Stop(
       EXIT.noSuchFile,

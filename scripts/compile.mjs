@@ -1,0 +1,73 @@
+// Compiles src/ into dist/, as `npm ci` and `npm run prepare` do. dist/ is wholly old or wholly new, and holds nothing of
+// files that are gone. Types are not looked at here: `npm run types` and `npm test` do that.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
+const DIST = join(TOP, 'dist');
+// The mark of what dist/ was compiled from, written last.
+const MARK = '.compiled-from';
+const CLIENT = join('page', 'client');
+const CONFIGS = ['tsconfig.json', 'tsconfig.build.json', 'package.json'];
+
+/** Whether dist/ is what the sources as they stand would give. Times of files say nothing after a checkout or a copy. */
+export function isCompiled() {
+  const mark = join(DIST, MARK);
+  return existsSync(mark) && readFileSync(mark, 'utf8') === hashOfSources();
+}
+
+/** Compiles, and throws with a sentence when it cannot; dist/ is then as it was. */
+export function compile() {
+  const tsc = join(TOP, 'node_modules', 'typescript', 'bin', 'tsc');
+  if (!existsSync(tsc)) throw new Error('TypeScript is not installed: npm ci --include=dev');
+  const hash = hashOfSources();
+  const fresh = join(TOP, 'node_modules', `.dist-${process.pid}`);
+  try {
+    emit(tsc, 'tsconfig.build.json', fresh);
+    emit(tsc, join('src', CLIENT, 'tsconfig.json'), join(fresh, CLIENT));
+    writeFileSync(join(fresh, MARK), hash);
+    swap(fresh);
+  } finally {
+    rmSync(fresh, { recursive: true, force: true });
+  }
+}
+
+function emit(tsc, project, outDir) {
+  const words = [tsc, '-p', project, '--noCheck', '--outDir', outDir];
+  const { status } = spawnSync(process.execPath, words, { cwd: TOP, stdio: ['ignore', 2, 2] });
+  if (status !== 0) throw new Error(`compiling ${project} failed`);
+}
+
+function swap(fresh) {
+  const old = `${fresh}.old`;
+  if (existsSync(DIST)) renameSync(DIST, old);
+  renameSync(fresh, DIST);
+  rmSync(old, { recursive: true, force: true });
+}
+
+function hashOfSources() {
+  const sources = readdirSync(join(TOP, 'src'), { recursive: true })
+    .filter((file) => file.endsWith('.ts') || file.endsWith('.json'))
+    .map((file) => join('src', file));
+  const hash = createHash('sha256');
+  for (const file of [...CONFIGS, ...sources.sort()])
+    hash
+      .update(`${file}\0`)
+      .update(readFileSync(join(TOP, file)))
+      .update('\0');
+  return hash.digest('hex');
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  try {
+    compile();
+  } catch (error) {
+    // Where only what runs is installed, a dist/ that was compiled before is all that is needed.
+    const isThere = existsSync(join(DIST, MARK));
+    process.stderr.write(`${error.message}${isThere ? '; dist/ is left as it was' : ''}\n`);
+    process.exitCode = isThere && process.env.npm_config_omit?.includes('dev') ? 0 : 1;
+  }
+}

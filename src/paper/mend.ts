@@ -29,7 +29,8 @@ export function collected(doc: PDFDocument): Promise<Uint8Array> {
       doc._offset += bytes.length;
     };
     doc.push = (chunk) => {
-      if (chunk === null) resolve(Buffer.concat(chunks));
+      // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
+      if (chunk === null) resolve(new Uint8Array(Buffer.concat(chunks)));
       return true;
     };
   });

@@ -186,6 +186,12 @@ describe('the same programme gives the same bytes', () => {
     expect(Buffer.from(again).equals(Buffer.from(first))).toBe(true);
   });
 
+  it('as plain bytes that share no memory with anything', async () => {
+    const bytes = await leafletPdf(otter, assets);
+    expect(Object.getPrototypeOf(bytes)).toBe(Uint8Array.prototype);
+    expect(bytes.buffer.byteLength).toBe(bytes.length);
+  });
+
   it('and another programme other bytes', async () => {
     const later = await leafletPdf({ ...otter, revision: 3, runningLine: 'otter, revision 3' }, assets);
     expect(Buffer.from(later).equals(Buffer.from(await leafletOf(otter)))).toBe(false);

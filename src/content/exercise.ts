@@ -27,6 +27,7 @@ export function exerciseCard(
     easier: front.easier ?? null,
     harder: front.harder ?? null,
     landmark: front.landmark ?? null,
+    photos: front.photos ?? [],
     cautions: front.cautions,
     evidence: front.evidence,
     reviewedOn: front.reviewedOn,

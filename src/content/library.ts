@@ -4,6 +4,7 @@ import type { Movement } from '../mechanics/movement.ts';
 import type { Prop } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Mark, Source } from '../units/source.ts';
+import type { Origin } from './layers.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { AdviceFrontMatter } from './schema/advice.ts';
 import type { ClinicFrontMatter } from './schema/clinic.ts';
@@ -33,6 +34,8 @@ export interface ExerciseCard {
   readonly harder: string | null;
   /** The author's own landmark, where the pose gives none. */
   readonly landmark: string | null;
+  /** Pictures that stand beside the card's file. */
+  readonly photos: readonly { readonly file: string; readonly alt: string }[];
   readonly cautions: readonly string[];
   readonly evidence: readonly Source[];
   readonly reviewedOn: IsoDate;
@@ -77,6 +80,8 @@ export interface Library {
   readonly advice: ReadonlyMap<string, AdviceCard>;
   readonly protocols: ReadonlyMap<string, Protocol>;
   readonly clinic: Clinic;
+  /** What an upper folder added or replaced, by folder and id, for example `exercises/hip-hinge`. */
+  readonly origins: ReadonlyMap<string, Origin>;
   /** SHA-256 (hex, first 12) over the library files in order of their names; says which library a leaflet was made from. */
   readonly version: string;
 }

@@ -5,10 +5,13 @@ import { clinicOf } from './clinic.ts';
 import { exerciseCard } from './exercise.ts';
 import { checkFolders, isHidden } from './fileName.ts';
 import type { FrontMatter } from './frontMatter.ts';
+import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
+import { layered, type Layered } from './layers.ts';
 import type { Library } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { nearest } from './nearest.ts';
+import { isPicture, pictureProblems } from './pictures.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { errorAt, sortProblems, type Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
@@ -25,21 +28,35 @@ export interface LibraryReading {
   readonly placeOf: PlaceOf;
   /** Files found of each kind, right or wrong. */
   readonly counts: { readonly exercises: number; readonly advice: number; readonly protocols: number };
+  /** What was read of all folders, each id once; Problems name these files. */
+  readonly files: readonly SourceFile[];
 }
 
-/** Reads `exercises/`, `advice/`, `protocols/` and `clinic.md`; other files are passed over. */
-export function readLibrary(files: readonly SourceFile[]): LibraryReading {
-  const own = files.filter(({ file }) => !isHidden(file)).toSorted((a, b) => (a.file < b.file ? -1 : 1));
-  const exercises = readFolder(own, 'exercise');
+/**
+ * Reads `exercises/`, `advice/`, `protocols/` and `clinic.md`; other files are passed over. Of several folders, lowest
+ * first, those above lie over those below.
+ */
+export function readLibrary(...folders: readonly (readonly SourceFile[])[]): LibraryReading {
+  const layers = layered(folders.map((files) => files.filter(({ file }) => !isHidden(file))));
+  const own = layers.files.toSorted((a, b) => (a.file < b.file ? -1 : 1));
+  const hidden = hiddenCards(layers);
+  const pictures = own.filter(({ file }) => isCardPicture(file));
+  const exercises = readFolder(
+    own.filter((file) => !pictures.includes(file)),
+    'exercise',
+  );
   const advice = readFolder(own, 'advice');
   const protocols = readFolder(own, 'protocol');
   const clinic = readClinic(own);
-  const known = [...exercises.files.keys()];
+  const known = [...exercises.files.keys(), ...hidden.keys()];
   const problems = sortProblems([
+    ...layers.problems,
     ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
     ...checkFolders(own, Object.values(FOLDERS)),
     ...exerciseReferences(exercises.cards, known),
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
+    ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
+    ...pictureProblems(exercises.cards, pictures),
   ]);
   const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
   const placeOf = placesIn(
@@ -50,15 +67,35 @@ export function readLibrary(files: readonly SourceFile[]): LibraryReading {
     (kind, id) => (kind === 'clinic' || kind === 'consult' ? null : (fronts[kind].get(id) ?? null)),
   );
   const counts = { exercises: exercises.count, advice: advice.count, protocols: protocols.count };
-  if (problems.length > 0 || clinic.value === null) return { library: null, problems, placeOf, counts };
+  const files = [...own, ...layers.hidden.values()];
+  if (problems.length > 0 || clinic.value === null)
+    return { library: null, problems, placeOf, counts, files };
   const library = {
-    exercises: built(exercises.cards, exerciseCard),
+    exercises: built(
+      exercises.cards.map((card) => cardWithoutHidden(card, hidden)),
+      exerciseCard,
+    ),
     advice: built(advice.cards, adviceCard),
-    protocols: built(protocols.cards, protocolOf),
+    protocols: built(
+      protocols.cards.map((protocol) => protocolWithoutHidden(protocol, hidden)),
+      protocolOf,
+    ),
     clinic: clinicOf(clinic.value, clinic.body),
-    version: versionOf(own),
+    origins: layers.origins,
+    version: versionOf(own.filter((file) => !pictures.includes(file))),
   };
-  return { library, problems, placeOf, counts };
+  return { library, problems, placeOf, counts, files };
+}
+
+function isCardPicture(file: string): boolean {
+  return file.startsWith(`${FOLDERS.exercise}/`) && isPicture(file);
+}
+
+function hiddenCards({ hidden }: Layered): Hidden {
+  const before = `${FOLDERS.exercise}/`;
+  return new Map(
+    [...hidden].flatMap(([key, file]) => (key.startsWith(before) ? [[key.slice(before.length), file]] : [])),
+  );
 }
 
 function built<T, V>(

@@ -129,6 +129,20 @@ export const exerciseSchema = across(
       'How the patient sees alone how far to go, when the pose does not say it.',
       line,
     ).optional(),
+    photos: about(
+      'Photos beside this file, for the public page of the card.',
+      z.array(
+        z.strictObject({
+          file: about(
+            'The name of the picture.',
+            z
+              .string()
+              .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g|webp)$/i, 'a PNG, JPEG or WebP file name'),
+          ),
+          alt: about('What it shows, for those who cannot see it.', line),
+        }),
+      ),
+    ).optional(),
     cautions: about('What to watch for, a sentence each.', z.array(line).min(1, 'at least one caution')),
     evidence: about('What the card rests on.', z.array(source).min(1, 'at least one source with its mark')),
     reviewedOn: about('Last review of the card.', date),

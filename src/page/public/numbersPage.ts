@@ -1,6 +1,6 @@
 /** How the numbers are made: the page of the public part that says what the body model is and is not. */
 import { labelsOf } from '../../programme/phrases/labels.ts';
-import { NUMBERS_LEAD, NUMBERS_TITLE, numbersSections } from '../../programme/phrases/numbers.ts';
+import { numbersPage } from '../../programme/library/numbers.ts';
 import type { PageAssets } from '../assets.ts';
 import { documentText } from '../document.ts';
 import { html } from '../html.ts';
@@ -10,9 +10,10 @@ import type { Front } from './startPage.ts';
 
 /** `numbers/index.html` of the public folder as text. */
 export function numbersPageHtml({ language, clinic, notice }: Front, assets: PageAssets): string {
+  const { title, lead, sections } = numbersPage();
   return documentText({
     language,
-    title: NUMBERS_TITLE,
+    title,
     kind: 'public',
     style: assets.public,
     script: assets.script,
@@ -21,10 +22,10 @@ export function numbersPageHtml({ language, clinic, notice }: Front, assets: Pag
           <p class="clinic"><bdi>${clinic.name}</bdi></p>
           ${toolsHtml(labelsOf(language).leaflet)}
         </div>
-        <h1>${NUMBERS_TITLE}</h1>
-        ${NUMBERS_LEAD.map((sentence) => html`<p>${sentence}</p> `)}
+        <h1>${title}</h1>
+        <p>${lead}</p>
       </header>
-      <main>${numbersSections().map((section) => sectionHtml(section))}</main>
+      <main>${sections.map((section) => sectionHtml(section))}</main>
       <footer class="foot">${notice.map((sentence) => html`<p>${sentence}</p> `)}</footer>`,
   });
 }

@@ -1,0 +1,54 @@
+/** What the model says of a card when no person is known: the reference body, no weight, the whole movement. */
+import type { ExerciseCard } from '../../content/library.ts';
+import type { Peaks, Sweep } from '../../mechanics/sweep.ts';
+import { isPosed, type Model, type PosedCard } from '../model.ts';
+import type { Scale } from './scale.ts';
+
+export type SqueezeWord = 'low' | 'middle' | 'high' | 'unknown';
+
+export interface Measured {
+  readonly card: ExerciseCard;
+  /** Largest hip bend of either leg, degrees. */
+  readonly hipBendDeg: number;
+  /** Null for a card without a pose, for fast ones, and for one the reference body cannot take. */
+  readonly swept: Sweep | null;
+  /** Squeeze of the leg that has more of it, as caps count it: with the factor for two supports. Body weights. */
+  readonly squeezeBw: number | null;
+  readonly squeeze: SqueezeWord;
+}
+
+/** Movements are slow in the model, so it says nothing of fast cards even where they have a pose. */
+export function isFast({ kind }: ExerciseCard): boolean {
+  return kind === 'energy-storage' || kind === 'running-drill';
+}
+
+export function measure(card: ExerciseCard, model: Model, scale: Scale): Measured {
+  const swept = isPosed(card) && !isFast(card) ? model.sweepTo(card, null, 0, card.tempo) : null;
+  const squeezeBw =
+    swept === null
+      ? null
+      : marginOf(card, scale) * Math.max(swept.peak.compressionBw, swept.otherPeak?.compressionBw ?? 0);
+  return { card, hipBendDeg: hipBendOf(card), swept, squeezeBw, squeeze: wordOf(squeezeBw, scale) };
+}
+
+/** The factor on squeeze and pull that a card's caps are held against. */
+export function marginOf({ movement }: ExerciseCard, { supportMargin }: Scale): number {
+  return movement !== null && movement.supports.length > 1 ? supportMargin : 1;
+}
+
+/** With a weight in place; null when the body cannot rest so. */
+export function peakWith(card: PosedCard, loadKg: number, model: Model): Peaks | null {
+  return model.sweepTo(card, null, loadKg, card.tempo)?.peak ?? null;
+}
+
+// Every angle goes in a line from end to end, so its largest value stands at an end.
+function hipBendOf({ movement, statedHipFlexion }: ExerciseCard): number {
+  if (movement === null) return statedHipFlexion?.deg ?? 0;
+  const poses = [movement.start, movement.end ?? movement.start];
+  return Math.max(...poses.flatMap(({ work, other }) => [work.hip, other?.hip ?? work.hip]));
+}
+
+function wordOf(squeezeBw: number | null, { squeezeBw: scale }: Scale): SqueezeWord {
+  if (squeezeBw === null || scale === null) return 'unknown';
+  return squeezeBw <= scale.low ? 'low' : squeezeBw <= scale.middle ? 'middle' : 'high';
+}

@@ -4,7 +4,7 @@ import type { Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag, open } from './tag.ts';
-import { runsBlock, textBlock } from './text.ts';
+import { runsBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
 /** How much of an exercise stands on page one, and how large. */
@@ -53,10 +53,9 @@ export function factBlocks(
   return facts.map((fact) => {
     const entry = open(list, 'LI');
     const labels = labelRuns(entry, fact, style);
-    return textBlock(
+    return runsBlock(
       pen,
       open(entry, 'LBody'),
-      'P',
       [...labels, { text: fact.text, style }],
       widthPt,
       FACT_GAP_PT,

@@ -22,17 +22,17 @@ export function mend(doc: PDFDocument): void {
  */
 export function collected(doc: PDFDocument): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [doc.read()];
+  const end = doc.push.bind(doc, null);
+  doc._write = (written) => {
+    const bytes = typeof written === 'string' ? Buffer.from(`${written}\n`, 'latin1') : written;
+    chunks.push(bytes);
+    doc._offset += bytes.length;
+  };
+  doc.push = (chunk) => chunk !== null || end();
   return new Promise((resolve) => {
-    doc._write = (written) => {
-      const bytes = typeof written === 'string' ? Buffer.from(`${written}\n`, 'latin1') : written;
-      chunks.push(bytes);
-      doc._offset += bytes.length;
-    };
-    doc.push = (chunk) => {
-      // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
-      if (chunk === null) resolve(new Uint8Array(Buffer.concat(chunks)));
-      return true;
-    };
+    // The stream's own end, not the last write: until it has come round, the stream's queue holds the whole document.
+    // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
+    doc.resume().once('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
   });
 }
 

@@ -87,6 +87,8 @@ declare module 'pdfkit' {
     _write(written: string | Uint8Array): void;
     /** What has been written and not been read. */
     read(): Uint8Array;
+    resume(): this;
+    once(event: 'end', listener: () => void): this;
     push(chunk: Uint8Array | null): boolean;
   }
 

@@ -104,7 +104,7 @@ export function listBlocks(
     const label = textBlock(pen, item, 'Lbl', labels[at] ?? [], indentPt, 0);
     const body = open(item, 'LBody');
     const gap = at === 0 ? gapPt : style.leadingPt * ENTRY_GAP;
-    const text = textBlock(pen, body, 'P', entry.runs, widthPt - indentPt, gap);
+    const text = runsBlock(pen, body, entry.runs, widthPt - indentPt, gap);
     const below =
       entry.entries.length === 0
         ? []

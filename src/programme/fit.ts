@@ -126,7 +126,7 @@ function fitAt(
   const load = loads.find((one) => one.loadKg === loadKg) as KitLoad;
   const heavier = answer.refused.at(-1) ?? null;
   if (!graded) return { load, rangeDeg: null, rangeDecidedBy: 'dose', heavier };
-  const farDeg = admittedDeg(range, settings);
+  const farDeg = admittedDeg(range, settings, bounds.caps.hipFlexionDeg);
   const byTest = testedToDeg !== null && testedToDeg < farDeg;
   const most = byTest ? testedToDeg : farDeg;
   const rangeDeg = settings.findLast(({ deg }) => deg <= most + DUST_DEG)?.deg;
@@ -140,9 +140,17 @@ function fitAt(
 }
 
 // A weight tilts the trunk and with it the angle of a step by a hair; the step itself is the same.
-function admittedDeg(range: Admitted['range'], settings: readonly RangeSetting[]): number {
+function admittedDeg(
+  range: Admitted['range'],
+  settings: readonly RangeSetting[],
+  capDeg: number | null,
+): number {
   if (!('heightM' in range)) return range.hipFlexionDeg;
-  return settings.find(({ stepM }) => stepM === range.heightM)?.deg ?? range.hipFlexionDeg;
+  const { heightM } = range;
+  const step = settings.findLast(
+    ({ stepM, deg }) => stepM !== null && stepM <= heightM && deg <= (capDeg ?? Infinity) + DUST_DEG,
+  );
+  return step?.deg ?? range.hipFlexionDeg;
 }
 
 const DUST_DEG = 1e-6;

@@ -110,7 +110,7 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'no-day-with-time': () => 'no day with time is recorded',
   'spacing-over-a-week': ({ hoursBetween }) => `${hoursBetween} hours between sessions are more than a week`,
   'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
-    `${fixed} leave no day of ${daysWithTime} with ${daysBetween} days of recovery`,
+    `${listText([...new Set(String(fixed).split(', '))])} leave no day of ${daysWithTime} with ${daysBetween} days of recovery`,
 };
 
 /** A sentence of the record for what the week gave up. */

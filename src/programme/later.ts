@@ -10,13 +10,13 @@ export interface Later {
   readonly notes: readonly string[];
 }
 
-/** As far as the consult tells today; nothing in it stops the present stage. */
+/** As far as the consult tells today, without a weight: its load is worked out when the stage has come. */
 export function laterStages(person: Person, present: StageName): Later {
   if (person.effects.lightHolds.length > 0)
     return { passedOver: [], notes: ['Later stages wait until more than light holds are allowed.'] };
   const chosen = stagesAfter(person.protocol, present).map(([name, stage]) => ({
     name,
-    ...chooseCards(person, boundsOf(person, name, stage, false)),
+    ...chooseCards(person, { ...boundsOf(person, name, stage, false), ahead: true }),
   }));
   return {
     passedOver: chosen.flatMap(({ passedOver }) => passedOver),

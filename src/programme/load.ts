@@ -59,6 +59,7 @@ export function startLoad(
   const tooMuch = tooMuchIn(tested);
   if (tooMuch !== null) return tooMuch;
   if (card.movement.loadAt === undefined) return NO_WEIGHT;
+  if (bounds.ahead) return without('dose', 'its weight is worked out when the stage has come');
   if (person.effects.lightHolds.length > 0)
     return without('dose', 'the screen allows light holds only, without a weight', HOUSE_SCREEN);
   const loads = loadsFor(card, person);

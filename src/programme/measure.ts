@@ -2,9 +2,8 @@
 import type { Measure, Measured } from '../dose/growth.ts';
 import type { Cap } from '../dose/rung.ts';
 import type { Limit } from '../mechanics/cap.ts';
-
+import type { Sweep } from '../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from './model.ts';
-import { loadsFor } from './load.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
 
 /**
@@ -22,6 +21,9 @@ export function measureFor(person: Person, opened: Bounds, first: Bounds): Measu
   };
 }
 
+// Along the load squeeze is smooth with one hump at most: four looks below the load find it.
+const LIGHTER_SHARES = [0, 0.25, 0.5, 0.75];
+
 function measured(
   card: PosedCard,
   { rangeDeg, loadKg, tempo, kind }: Parameters<Measure>[1],
@@ -32,19 +34,36 @@ function measured(
   const swept = person.model.sweepTo(card, rangeDeg, loadKg, tempo);
   if (swept === null)
     return { compressionBw: 0, hipMomentNm: 0, compressionTimeBwS: 0, refusedBy: 'hipFlexion' };
-  // Squeeze need not rise with load: whoever takes less must be inside as well.
-  const lighter = loadsFor(card, person).filter((load) => load.loadKg < loadKg);
-  const peaks = lighter.map(
-    (load) => person.model.sweepTo(card, rangeDeg, load.loadKg, tempo)?.peak.compressionBw ?? 0,
+  // Squeeze need not rise with load: whoever takes less must be inside as well, looked at as the caps look at it.
+  const lighter = (loadKg === 0 ? [] : LIGHTER_SHARES).flatMap(
+    (share) => person.model.sweepTo(card, rangeDeg, share * loadKg, tempo) ?? [],
   );
+  const all = [swept, ...lighter];
   const repetitionSeconds = tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds;
   return {
-    compressionBw: margin * Math.max(swept.peak.compressionBw, ...peaks),
+    compressionBw: margin * Math.max(...all.map(({ peak }) => peak.compressionBw)),
     hipMomentNm: Math.abs(swept.peak.hipMomentNm),
     compressionTimeBwS:
       (margin * swept.compressionTimeBwS) / (kind === 'hold' ? Math.max(1, repetitionSeconds) : 1),
-    refusedBy: refusedBy(card, rangeDeg, loadKg, person, bounds),
+    refusedBy: all.every((one) => isFarInside(one, margin, bounds))
+      ? null
+      : refusedBy(card, rangeDeg, loadKg, person, bounds),
   };
+}
+
+// The exact answer takes a search; it is asked only near a cap. Between the looks no hump rises by a tenth.
+const FAR_INSIDE = 0.9;
+
+function isFarInside({ peak, otherPeak }: Sweep, margin: number, { caps }: Bounds): boolean {
+  const inside = (value: number, cap: number | null, share: number) => cap === null || value <= share * cap;
+  return [peak, otherPeak].every(
+    (one) =>
+      one === null ||
+      (inside(one.hipFlexionDeg, caps.hipFlexionDeg, 1) &&
+        inside(margin * one.compressionBw, caps.compressionBw, FAR_INSIDE) &&
+        inside(margin * one.tensionBw, caps.tensionBw, FAR_INSIDE) &&
+        inside(one.demand, caps.demand, FAR_INSIDE)),
+  );
 }
 
 // The weight is lifted no deeper than the stage begins with, or than the exercise itself goes by then.
@@ -56,8 +75,13 @@ function liftRefusedBy(
   first: Bounds,
 ): Cap | null {
   const firstDeg = first.caps.hipFlexionDeg;
-  const hipFlexionDeg = firstDeg === null ? null : Math.max(firstDeg, rangeDeg ?? 0);
-  const barredBy = model.liftBarredBy(card, loadKg, { ...opened.caps, hipFlexionDeg });
+  const barred = (hipFlexionDeg: number | null) =>
+    model.liftBarredBy(card, loadKg, { ...opened.caps, hipFlexionDeg });
+  const atFirst = barred(firstDeg);
+  const barredBy =
+    atFirst === null || firstDeg === null || rangeDeg === null || rangeDeg <= firstDeg
+      ? atFirst
+      : barred(rangeDeg);
   return barredBy === null ? null : named(barredBy, first);
 }
 

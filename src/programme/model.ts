@@ -83,7 +83,7 @@ export function modelOf(body: Body): Model {
       return { loadKg: loadsKg[count - 1] ?? 0, barredBy: next === undefined ? null : bar(next) };
     },
     liftBarredBy: ({ pickUpHeightM }, loadKg, caps) => {
-      if (pickUpHeightM === null || loadKg === 0) return null;
+      if (pickUpHeightM === null || loadKg === 0 || isUncapped(caps)) return null;
       const barredBy = known(
         lifts,
         [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '),
@@ -106,6 +106,11 @@ export function modelOf(body: Body): Model {
         ),
       ),
   };
+}
+
+// Where nothing is capped, nobody is kept from picking up what can be carried at all.
+function isUncapped({ hipFlexionDeg, compressionBw, tensionBw, demand }: Caps): boolean {
+  return [hipFlexionDeg, compressionBw, tensionBw, demand].every((cap) => cap === null);
 }
 
 /** How many of ascending values come before the first that is barred, when every one after it is barred too. */

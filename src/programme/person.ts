@@ -53,6 +53,8 @@ export interface Bounds {
   readonly caps: Caps;
   /** True when it is the provoked angle that limits hip flexion. */
   readonly byProvokedAngle: boolean;
+  /** A stage that is only looked at from afar: what can be done there is asked without a weight. */
+  readonly ahead: boolean;
 }
 
 /** `opened`: at the far end of the stage's ladder; otherwise at its first step. */
@@ -67,6 +69,7 @@ export function boundsOf(person: Person, name: StageName, stage: Stage, opened: 
     name,
     stage,
     byProvokedAngle,
+    ahead: false,
     caps: {
       hipFlexionDeg: byProvokedAngle ? provokedDeg : stageDeg,
       compressionBw: modelled ? caps.compressionBw : null,

@@ -1,0 +1,120 @@
+/** The end of treatment: what is asked, what is found, and the letter. */
+import { describe, expect, it } from 'vitest';
+import type { Consult } from '../../src/content/library.ts';
+import { courseOf } from '../../src/programme/course.ts';
+import { person, testedSet } from './person.ts';
+import { sectionLines } from './leafletText.ts';
+import { programmeOf, shipped } from './shipped.ts';
+
+const READY: Partial<Consult> = {
+  stage: 'keep',
+  usualMorningPain: 1,
+  goals: [{ what: 'run to work', doneTimes: 2 }],
+  testedSets: [
+    testedSet('romanian-deadlift', 20, 10, 2),
+    testedSet('romanian-deadlift', 20, 11, 2, { side: 'left' }),
+  ],
+  sitting: { toleranceMinutes: 60, goalMinutes: 60 },
+};
+
+const criteria = (different: Partial<Consult>) => {
+  const { record } = programmeOf(person({ ...READY, ...different }));
+  const rows = record.findings.find(({ caption }) => caption === 'Before treatment ends')?.rows ?? [];
+  return {
+    met: rows.map(([, , met]) => met),
+    remark: record.remarks.find((one) => one.startsWith('Discharge')),
+  };
+};
+
+describe('the criteria', () => {
+  it('are all met', () => {
+    expect(criteria({})).toEqual({
+      met: ['yes', 'yes', 'yes', 'yes'],
+      remark: 'Discharge: all that is asked is met.',
+    });
+  });
+
+  it.each<[string, Partial<Consult>, number, string]>([
+    ['the goal done once', { goals: [{ what: 'run', doneTimes: 1 }] }, 0, 'no'],
+    ['the goal never recorded', { goals: [{ what: 'run' }] }, 0, 'not recorded'],
+    ['mornings at 2', { usualMorningPain: 2 }, 1, 'no'],
+    [
+      'a side a quarter behind',
+      {
+        testedSets: [
+          testedSet('romanian-deadlift', 15, 10, 2),
+          testedSet('romanian-deadlift', 20, 10, 2, { side: 'left' }),
+        ],
+      },
+      2,
+      'no',
+    ],
+    ['one side tested', { testedSets: [testedSet('romanian-deadlift', 20, 10, 2)] }, 2, 'not recorded'],
+    [
+      'without a weight repetitions count',
+      {
+        testedSets: [
+          testedSet('single-leg-hinge', 0, 12, 0),
+          testedSet('single-leg-hinge', 0, 13, 0, { side: 'left' }),
+        ],
+      },
+      2,
+      'yes',
+    ],
+    ['sitting short of the goal', { sitting: { toleranceMinutes: 50, goalMinutes: 60 } }, 3, 'no'],
+  ])('%s', (_, different, index, met) => {
+    const found = criteria(different);
+    expect(found.met[index]).toBe(met);
+    expect(found.remark === 'Discharge: all that is asked is met.').toBe(met === 'yes');
+  });
+
+  it('are shown before the end as well, and not in the early stages', () => {
+    const shown = (stage: Consult['stage']) =>
+      programmeOf(person({ stage })).record.findings.some(
+        ({ caption }) => caption === 'Before treatment ends',
+      );
+    expect([shown(2), shown(4), shown('keep')]).toEqual([false, true, true]);
+  });
+});
+
+describe('the letter', () => {
+  it('is there at the end alone, on one page', () => {
+    expect(programmeOf(person({ stage: 4 })).letter).toBeNull();
+    const { letter } = programmeOf(person(READY));
+    const lines = letter === null ? [] : sectionLines(letter);
+    expect(lines.length).toBeGreaterThan(8);
+    expect(lines.length).toBeLessThanOrEqual(30);
+    expect(lines.join(' ').length).toBeLessThan(3000);
+  });
+
+  it('keeps to the last scores of a long series', () => {
+    const outcomes = Array.from({ length: 12 }, (_, month) => ({
+      on: person().seenOn,
+      visaH: 40 + month,
+    }));
+    const { letter } = programmeOf(person({ ...READY, outcomes }));
+    const text = letter === null ? '' : sectionLines(letter).join('\n');
+    expect(text).toContain('| 51 |');
+    expect(text).not.toContain('| 45 |');
+  });
+
+  it('is none for a runner without pain', () => {
+    const programme = programmeOf(
+      person({ protocol: 'runner-strength', usualMorningPain: 0, tests: [{ test: 'split-squat', pain: 0 }] }),
+    );
+    expect(programme.letter).toBeNull();
+    expect(programme.stage.chosen).toBe('keep');
+  });
+});
+
+describe('what a programme is for', () => {
+  it.each([
+    ['proximal-hamstring', 2, 'treatment'],
+    ['proximal-hamstring', 'keep', 'discharge'],
+    ['runner-strength', 'keep', 'prevention'],
+    ['gluteal-tendon', 1, 'treatment'],
+  ] as const)('%s, %s: %s', (id, stage, course) => {
+    const protocol = shipped.protocols.get(id);
+    expect(protocol && courseOf(protocol, stage)).toBe(course);
+  });
+});

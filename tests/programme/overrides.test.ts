@@ -1,0 +1,75 @@
+/** The clinician's own entries. What cannot be carried out is refused: tests/problems. */
+import { describe, expect, it } from 'vitest';
+import type { Consult } from '../../src/content/library.ts';
+import { ownDays, ownTempo, type Own } from '../../src/programme/overrides.ts';
+import { person, testedSet } from './person.ts';
+import { programmeOf } from './shipped.ts';
+
+const own = (cell: 'tempo' | 'days', value: string): Own => new Map([[cell, { value, reason: 'so' }]]);
+
+describe('a tempo', () => {
+  it.each([
+    ['4-0-4', { goSeconds: 4, holdSeconds: 0, backSeconds: 4 }],
+    ['slow as honey', null],
+    ['3-0', null],
+  ])('%s', (value, expected) => expect(ownTempo(own('tempo', value))).toEqual(expected));
+});
+
+describe('days', () => {
+  it.each([
+    ['fri, mon', ['mon', 'fri']],
+    ['Mon Fri', ['mon', 'fri']],
+    ['monday', null],
+    ['', null],
+  ])('%s', (value, expected) => expect(ownDays(own('days', value))).toEqual(expected));
+});
+
+describe('an entry', () => {
+  const entries = (...overrides: Consult['overrides']) =>
+    programmeOf(person({ testedSets: [testedSet('hip-hinge', 12, 10, 4)], overrides }));
+  const cell = (programme: ReturnType<typeof entries>, card: string, name: string) =>
+    programme.exercises.find((one) => one.card === card)?.cells.find((one) => one.cell === name);
+
+  it('stands in the cell, with the rule beside it', () => {
+    const programme = entries({ path: 'hip-hinge.sets', value: 2, reason: 'tired' });
+    expect(cell(programme, 'hip-hinge', 'sets')).toMatchObject({
+      value: 2,
+      text: '2 sets',
+      decidedBy: 'clinician',
+      rule: 'clinician: tired',
+      inputs: { byRule: 3 },
+    });
+    expect(programme.exercises.find(({ card }) => card === 'hip-hinge')?.dose).toBe('2 × 8');
+  });
+
+  it('of the hip bend moves the landmark and the picture with it', () => {
+    const programme = entries({ path: 'hip-hinge.hipFlexionDeg', value: 30, reason: 'wary' });
+    const bow = programme.exercises.find(({ card }) => card === 'hip-hinge');
+    expect(cell(programme, 'hip-hinge', 'howFar')).toMatchObject({ decidedBy: 'clinician' });
+    expect(bow?.figures?.scene.frames.map(({ hipFlexionDeg }) => hipFlexionDeg)).toContain(30);
+  });
+
+  it('of a weight that would be felt for is a number again', () => {
+    const programme = programmeOf(
+      person({ stage: 3, overrides: [{ path: 'romanian-deadlift.loadKg', value: 8, reason: 'known' }] }),
+    );
+    expect(cell(programme, 'romanian-deadlift', 'loadKg')).toMatchObject({
+      value: 8,
+      text: 'one dumbbell of 8 kg',
+      decidedBy: 'clinician',
+    });
+  });
+
+  it('beyond a cap is told in the record', () => {
+    const { record } = entries({ path: 'hip-hinge.hipFlexionDeg', value: 60, reason: 'did it on video' });
+    const remarks = record.exercises.find(({ card }) => card === 'hip-hinge')?.remarks.join(' ');
+    expect(remarks).toContain("above the stage's cap on hip bend");
+  });
+
+  it('for a card that is not in the programme is told as unused', () => {
+    const { record } = entries({ path: 'kettlebell-swing.sets', value: 2, reason: 'later' });
+    expect(record.remarks).toContain(
+      'The entry for kettlebell-swing.sets is not used: the card is not in this programme.',
+    );
+  });
+});

@@ -1,0 +1,105 @@
+/** Sentences that carry numbers or are put together from parts. */
+import { describe, expect, it } from 'vitest';
+import { beganTexts } from '../../src/programme/phrases/began.ts';
+import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/programme/phrases/dose.ts';
+import { madeText } from '../../src/programme/phrases/kit.ts';
+import {
+  dayAndYear,
+  listText,
+  numberText,
+  secondsText,
+  weekdayAndDay,
+} from '../../src/programme/phrases/plain.ts';
+import { day } from './person.ts';
+
+describe('why it began', () => {
+  it.each([
+    [[], ['No one thing started it, as far as we know; that is common.']],
+    [['nothing-known'], ['No one thing started it, as far as we know; that is common.']],
+    [
+      ['hills'],
+      ['In the weeks before it began, one thing was new: more hills. The tendon was not used to that yet.'],
+    ],
+    [
+      ['speed', 'new-shoes'],
+      [
+        'In the weeks before it began, these were new: faster running and new shoes. Together that was more than the tendon was used to.',
+      ],
+    ],
+    [['long-drives'], ['Long drives pressed the tendon on the bone more than before.']],
+  ] as const)('%j', (changes, expected) => expect(beganTexts(changes)).toEqual(expected));
+
+  it('is never more than three sentences of different kinds', () => {
+    expect(beganTexts(['hills', 'stretching', 'break', 'stress', 'poor-sleep'])).toHaveLength(3);
+  });
+});
+
+describe('a pace', () => {
+  const tempo = { goSeconds: 3, holdSeconds: 2, backSeconds: 4 };
+
+  it('rests at the turning point where that is the gentle end', () => {
+    expect(tempoText(tempo, 'up', 'turn')).toBe('3 seconds up, stay 2 seconds, 4 seconds down');
+  });
+
+  it('rests back at the start where the turning point is the squeezed end', () => {
+    expect(tempoText(tempo, 'down', 'return')).toBe('3 seconds down, 4 seconds up, stay 2 seconds');
+  });
+});
+
+describe('a dose', () => {
+  const dose = {
+    kind: 'slow',
+    sets: 3,
+    repetitions: 8,
+    holdSeconds: null,
+    tempo: null,
+    restSeconds: 60,
+    timesPerDay: 1,
+    reserve: 3,
+  } as const;
+
+  it('in signs and in words', () => {
+    expect([doseSign(dose), doseWords(dose, 'repetition')]).toEqual(['3 × 8', '3 sets of 8 repetitions']);
+    const hold = { ...dose, repetitions: null, holdSeconds: 30 };
+    expect([doseSign(hold), doseWords(hold, 'repetition')]).toEqual(['3 × 30 s', '3 holds of 30 seconds']);
+    expect(doseWords({ ...dose, repetitions: 1 }, 'repetition')).toBe('3 sets of 1 repetition');
+  });
+
+  it('counts landings of jumps alone', () => {
+    expect(countedAs({ kind: 'energy-storage', positions: ['ballistic'] })).toBe('landing');
+    expect(countedAs({ kind: 'energy-storage', positions: ['ballistic', 'hinge'] })).toBe('repetition');
+    expect(countedAs({ kind: 'running-drill', positions: ['ballistic'] })).toBe('repetition');
+  });
+
+  it('of a weight that is felt for begins with none', () => {
+    expect(feelText(2, null)).toBe(
+      'Start without a weight and go up until a set leaves you 2 more repetitions.',
+    );
+    expect(feelText(1, { thing: 'kettlebell', eachKg: 12 })).toBe(
+      'Start without a weight and go up until a set leaves you 1 more repetition. At most kettlebell of 12 kg.',
+    );
+  });
+});
+
+describe('things and numbers', () => {
+  it.each([
+    [{ thing: 'nothing' }, 'no weight'],
+    [{ thing: 'dumbbell', count: 2, eachKg: 4 }, 'two dumbbells of 4 kg'],
+    [{ thing: 'bar', barKg: 20, pairsKg: [10, 2.5] }, 'bar of 20 kg with 2 × 10 kg and 2 × 2.5 kg'],
+    [{ thing: 'rucksack', litres: 1, bottlesL: [1] }, 'rucksack with 1 litre of water'],
+    [{ thing: 'bottles', count: 2, eachL: 1.5 }, 'two bottles of 1.5 litres'],
+    [{ thing: 'band', band: 'light-loop', newtons: 30 }, 'light loop band'],
+  ] as const)('%j', (made, expected) => expect(madeText(made)).toBe(expected));
+
+  it('lists, counts and dates', () => {
+    expect(listText(['a', 'b', 'c'])).toBe('a, b and c');
+    expect(numberText(7.5)).toBe('7.5');
+    expect([secondsText(60), secondsText(120), secondsText(1)]).toEqual([
+      '60 seconds',
+      '2 minutes',
+      '1 second',
+    ]);
+    expect(dayAndYear(day('2026-03-03'))).toBe('3 March 2026');
+    expect(weekdayAndDay(day('2026-11-24'))).toBe('Tuesday 24 November');
+  });
+});

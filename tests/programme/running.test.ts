@@ -1,0 +1,77 @@
+/** What the programme makes of running: the decision, habits, dropped runs, races. */
+import { describe, expect, it } from 'vitest';
+import type { Consult } from '../../src/content/library.ts';
+import { ALL_CLEAR, day, person, RUNNER } from './person.ts';
+import { sectionLines } from './leafletText.ts';
+import { programmeOf } from './shipped.ts';
+
+const runner = (different: Partial<Consult['running']> = {}, more: Partial<Consult> = {}) =>
+  programmeOf(person({ running: { ...RUNNER, ...different }, ...more }));
+const text = (programme: ReturnType<typeof runner>) => sectionLines(programme.running).join('\n');
+
+describe('the decision', () => {
+  it('light holds at most leave no running, whatever is recorded', () => {
+    const programme = runner(
+      {},
+      {
+        screen: { ...ALL_CLEAR, recentInjection: 'yes' },
+        clearances: [{ flag: 'recentInjection', by: 'doctor', on: person().seenOn, decision: 'light holds' }],
+      },
+    );
+    expect(text(programme)).toContain('No running for now');
+    expect(sectionLines(programme.flare).join(' ')).not.toContain('Walk instead of running');
+  });
+
+  it("the clinician's own entry goes over the rules, up to easy running, and is marked", () => {
+    const hurting = { usualMorningPain: 5 };
+    expect(text(runner({}, hurting))).toContain('Walk and run in turn');
+    const overrides = [{ path: 'running.decision', value: 'keep', reason: 'diary' }];
+    const own = runner({}, { ...hurting, overrides });
+    expect(text(own)).toContain('Easy running may go on');
+    expect(own.record.remarks.join(' ')).toContain("beyond the house rules by the clinician's own entry");
+  });
+});
+
+describe('habits', () => {
+  const stage4 = { stage: 4 } as const;
+  const kinds = (programme: ReturnType<typeof runner>) => JSON.stringify(programme.week);
+
+  it('nobody is sent to run fast or hills who never did', () => {
+    const programme = runner({}, stage4);
+    expect(kinds(programme)).not.toMatch(/fast run|hills or strides/i);
+    expect(programme.record.remarks.join(' ')).toContain('no fast run is planned');
+  });
+
+  it('what there was comes back', () => {
+    expect(kinds(runner({ hills: true, speed: true }, stage4))).toMatch(/fast run/i);
+    expect(kinds(runner({ hills: true }, stage4))).toMatch(/hills or strides/i);
+  });
+});
+
+describe('a week without room for a run', () => {
+  it('counts it no more, neither in runs nor in kilometres', () => {
+    const programme = runner(
+      { hills: true, speed: true, runsPerWeek: 5, weeklyKm: 45, longestIn30DaysKm: 15, trainingYears: 9 },
+      {
+        protocol: 'runner-strength',
+        usualMorningPain: 0,
+        tests: [{ test: 'split-squat', pain: 0 }],
+        recovery: { sleep: 'poor', stress: 'high', tired: true },
+      },
+    );
+    const dropped = programme.record.week.gaveUp.filter((gave) => gave.includes('was dropped'));
+    expect(dropped.length).toBeGreaterThan(0);
+    const planned = programme.calendar.filter(({ kind, on }) => kind === 'run' && on < day('2026-12-01'));
+    const row = sectionLines(programme.running).find((line) => line.startsWith('24 November'));
+    expect(row).toContain(`| ${planned.length} runs |`);
+  });
+});
+
+describe('a race', () => {
+  it('is followed by easy days, and noted when it comes too soon', () => {
+    const programme = runner({ races: [{ on: day('2026-12-06'), km: 21.1 }] });
+    expect(text(programme)).toContain('After the race of 6 December: easy days until 16 December.');
+    expect(programme.record.remarks.join('\n')).toMatch(/Race on 2026-12-06: race before ready/);
+    expect(text(programme)).not.toContain('before ready');
+  });
+});

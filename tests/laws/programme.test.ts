@@ -266,6 +266,13 @@ describe('more pain', () => {
 });
 
 describe('whoever comes', () => {
+  it('becomes a programme more often than not, so that the laws below have somebody to hold for', () => {
+    const people = fc.sample(anybody, { seed: SEED, numRuns: 60 });
+    const made = people.flatMap((consult) => tried(consult) ?? []);
+    expect(made.length).toBeGreaterThan(20);
+    expect(new Set(made.map(({ stage }) => stage.chosen)).size).toBe(5);
+  });
+
   it('gets whole numbers, known words and a reason for every cell', () => {
     fc.assert(
       fc.property(anybody, (consult) => {

@@ -40,11 +40,14 @@ const STRENGTH: Measure = {
  * model can tell apart. Cards without a pose are left out.
  */
 export function misplacedNeighbours({ exercises }: Library, placeOf: PlaceOf): Problem[] {
+  const quick = remembering(quickFigures);
   return [...exercises.values()].flatMap((card) =>
     RULES.flatMap(({ key, code, rule, side }) => {
       const other = exercises.get(card[key] ?? '');
-      const fault = other === undefined ? null : faultBetween(card, other, rule);
-      if (other === undefined || fault === null) return [];
+      // What the quick figures say is looked at in full before anybody is told.
+      if (other === undefined || faultBy(quick, card, other, rule) === null) return [];
+      const fault = faultBy(figuresOf, card, other, rule);
+      if (fault === null) return [];
       const { words, own, its } = fault;
       return [
         warn(placeOf, { kind: 'exercise', id: card.id, path: [key] }, code, {
@@ -92,17 +95,17 @@ interface Fault {
   readonly its: number;
 }
 
-/** What the quick figures say is looked at in full before anybody is told. */
-function faultBetween(card: ExerciseCard, other: ExerciseCard, rule: Rule): Fault | null {
-  return faultBy(quickFigures, card, other, rule) && faultBy(figuresOf, card, other, rule);
+type FiguresOf = (card: ExerciseCard) => Figures | null;
+
+function remembering(figures: FiguresOf): FiguresOf {
+  const known = new Map<ExerciseCard, Figures | null>();
+  return (card) => {
+    if (!known.has(card)) known.set(card, figures(card));
+    return known.get(card) ?? null;
+  };
 }
 
-function faultBy(
-  figures: (card: ExerciseCard) => Figures | null,
-  card: ExerciseCard,
-  other: ExerciseCard,
-  rule: Rule,
-): Fault | null {
+function faultBy(figures: FiguresOf, card: ExerciseCard, other: ExerciseCard, rule: Rule): Fault | null {
   const [own, its] = [figures(card), figures(other)];
   const measure = own === null || its === null ? undefined : rule(own, its);
   if (own === null || its === null || measure === undefined) return null;

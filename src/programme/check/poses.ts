@@ -18,7 +18,7 @@ import { refuse, type Words } from './spot.ts';
 const HEIGHTS_M = [1.55, 1.95] as const;
 
 /** The ends first: a fault there is easiest to mend. */
-const PLACES = [0, 1, 0.25, 0.5, 0.75];
+const PLACES = [0, 1, 0.5];
 
 /** Dorsiflexion an ankle can reach with or without weight on it, degrees: the bounds of the card's own key. */
 const ANKLE_DEG = [-60, 40] as const;

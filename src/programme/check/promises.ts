@@ -77,5 +77,5 @@ function isAbout(
 }
 
 function phraseOf(words: string): RegExp {
-  return new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, 'giu');
+  return new RegExp(`\\b(?:${words})\\b`, 'gi');
 }

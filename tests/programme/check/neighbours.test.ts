@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { ExerciseCard } from '../../../src/content/library.ts';
 import { readLibrary } from '../../../src/content/readLibrary.ts';
+import { figuresOf, quickFigures } from '../../../src/programme/check/figures.ts';
 import { misplacedNeighbours } from '../../../src/programme/check/neighbours.ts';
 import { fileOf } from '../../content/sample.ts';
 
@@ -52,5 +53,30 @@ describe('harder', () => {
 
   it('may squeeze less when it pulls more: a kneeling lean after a ball curl', () => {
     expect(codesWith('slow-ball-curl', { harder: 'assisted-nordic' })).toEqual([]);
+  });
+});
+
+describe('quick figures', () => {
+  const posed = [...library.exercises.values()].filter(({ movement }) => movement !== null);
+
+  it.each(posed.map((card) => [card.id, card] as const))(
+    'of %s are those of the whole movement',
+    (_, card) => {
+      const [quick, full] = [quickFigures(card)!, figuresOf(card)!];
+      for (const [figure, within] of [
+        ['compressionBw', 0.02],
+        ['tensionBw', 0.02],
+        ['hipMomentNm', 1],
+        ['demand', 0.02],
+      ] as const) {
+        expect(quick[figure]).toBeLessThanOrEqual(full[figure] + 1e-9);
+        expect(full[figure] - quick[figure]).toBeLessThanOrEqual(within);
+      }
+    },
+  );
+
+  it('are none without a pose', () => {
+    const card = library.exercises.get('strides')!;
+    expect([quickFigures(card), figuresOf(card)]).toEqual([null, null]);
   });
 });

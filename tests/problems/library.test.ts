@@ -370,6 +370,17 @@ describe('trade-word', () => {
       Fix: say bend."
     `);
   });
+
+  it('on a public page only when the glossary does not explain it', () => {
+    expect(
+      checked(HAMSTRING, '## How it works\n', '## How it works\n\nMind the tempo and the gait.\n'),
+    ).toMatchInlineSnapshot(`
+      "protocols/hamstring.md:122:24: warning trade-word found text with “gait”; must be text in everyday words or those of the glossary.
+          Mind the tempo and the gait.
+                                 ^
+      Fix: say the way you walk or run."
+    `);
+  });
 });
 
 describe('banned-word', () => {

@@ -2,6 +2,7 @@
 import type { Library } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
+import { GLOSSARY } from '../phrases/glossary.ts';
 import { finderOf, type Lexicon } from './lexicon.ts';
 import { warn } from './spot.ts';
 import { sheetsOf } from './text.ts';
@@ -86,16 +87,22 @@ const TRADE: Lexicon = [
 /** The trade words of a text. */
 export const tradeIn = finderOf(TRADE);
 
+/** Words of the glossary may stand on the public pages beside it; on a leaflet there is none. */
 export function tradeWords(library: Library, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
-    texts.flatMap(({ path, text }) =>
-      tradeIn(text).map(({ word, offset, instead }) =>
-        warn(placeOf, { kind, id, path, offset }, 'trade-word', {
-          found: `text with “${word}”`,
-          expected: 'text in everyday words',
-          fix: `say ${instead}`,
-        }),
-      ),
+    texts.flatMap(({ path, text, on }) =>
+      tradeIn(text)
+        .filter(({ word }) => on === 'leaflet' || !EXPLAINED.has(word.toLowerCase()))
+        .map(({ word, offset, instead }) =>
+          warn(placeOf, { kind, id, path, offset }, 'trade-word', {
+            found: `text with “${word}”`,
+            expected:
+              on === 'leaflet' ? 'text in everyday words' : 'text in everyday words or those of the glossary',
+            fix: `say ${instead}`,
+          }),
+        ),
     ),
   );
 }
+
+const EXPLAINED = new Set(GLOSSARY.flatMap(({ term }) => term.toLowerCase().split(', ')));

@@ -372,9 +372,8 @@ describe('trade-word', () => {
   });
 
   it('on a public page only when the glossary does not explain it', () => {
-    expect(
-      checked(HAMSTRING, '## How it works\n', '## How it works\n\nMind the tempo and the gait.\n'),
-    ).toMatchInlineSnapshot(`
+    expect(checked(HAMSTRING, '## How it works\n', '## How it works\n\nMind the tempo and the gait.\n'))
+      .toMatchInlineSnapshot(`
       "protocols/hamstring.md:122:24: warning trade-word found text with “gait”; must be text in everyday words or those of the glossary.
           Mind the tempo and the gait.
                                  ^

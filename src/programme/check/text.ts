@@ -27,10 +27,11 @@ export function sheetsOf({ exercises, advice, protocols }: Library): readonly Sh
   ];
 }
 
-export function exerciseSheet({ id, title, landmark, cautions, body }: ExerciseCard): Sheet {
+export function exerciseSheet({ id, title, landmark, photos, cautions, body }: ExerciseCard): Sheet {
   const texts = [
     leaflet(['title'], title),
     ...(landmark === null ? [] : [leaflet(['landmark'], landmark)]),
+    ...photos.map(({ alt }, index) => leaflet(['photos', index, 'alt'], alt)),
     ...cautions.map((caution, index) => leaflet(['cautions', index], caution)),
     ...bodyTexts(body, 'leaflet'),
   ];

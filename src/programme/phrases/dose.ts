@@ -108,6 +108,10 @@ export function timesText(timesPerDay: number): string {
   return ['once', 'twice', 'three times', 'four times'][timesPerDay - 1] ?? countText(timesPerDay, 'time');
 }
 
+export function daysPerWeekText(daysPerWeek: number): string {
+  return `${countText(daysPerWeek, 'day')} a week`;
+}
+
 export function daysText(days: readonly Weekday[]): string {
   return days.length === WEEKDAYS.length ? 'every day' : listText(days.map(weekdayText));
 }

@@ -4,7 +4,7 @@ import { countText, paragraph, section, table } from '../phrases/plain.ts';
 import { amountText, changeText } from '../phrases/steps.ts';
 import type { Section } from '../programme.ts';
 
-export function stepsAhead({ session, step, outlook }: Decided): Section {
+export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {
   const rows = session.ladder.rungs
     .slice(step)
     .map((rung) => [
@@ -26,6 +26,7 @@ export function stepsAhead({ session, step, outlook }: Decided): Section {
     paragraph(
       `The ladder of this stage has ${countText(session.ladder.rungs.length, 'step')} for this person.`,
     ),
+    ...(course === 'treatment' ? [paragraph(`To go on from here: ${bounds.stage.exit.words}`)] : []),
     ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
     ...(dates.length < 2 ? [] : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
   ]);

@@ -4,6 +4,7 @@ import type { PlannedRun } from '../week/plannedRun.ts';
 import { entryText } from './phrases/week.ts';
 import type { DatedSession } from './programme.ts';
 
+/** The entries of the week plan in words, in the order of their dates. */
 export function calendarOf(entries: readonly DatedEntry[], runs: readonly PlannedRun[]): DatedSession[] {
   return entries.map((entry) => ({
     on: entry.on,

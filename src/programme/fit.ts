@@ -49,6 +49,7 @@ function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: 
   return null;
 }
 
+/** Whether an answer is what stands against a card, not the card fitted. */
 export function isObstacle(answer: object): answer is Obstacle {
   return 'limit' in answer;
 }

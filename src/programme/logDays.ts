@@ -4,6 +4,7 @@ import { addDays, daysBetween, type IsoDate } from '../units/date.ts';
 import { capital } from './phrases/plain.ts';
 import type { DatedSession } from './programme.ts';
 
+/** One entry a day from the start to the day before the review; `planned` is empty on a free day. */
 export function logDays(
   { startOn, reviewOn }: Consult,
   calendar: readonly DatedSession[],

@@ -56,6 +56,7 @@ export function modelIn(models: Models, library: string, body: Body): Model {
   return there;
 }
 
+/** The model of one body, with the answers it has given before. */
 export function modelOf(body: Body): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
   const fits = new Map<string, Fit | NoFit>();
@@ -124,6 +125,7 @@ export function countUntil(ascending: readonly number[], isBarred: (value: numbe
   return free;
 }
 
+/** Whether a card has a pose, so that the model can be asked about it. */
 export function isPosed(card: ExerciseCard): card is PosedCard {
   return card.movement !== null;
 }

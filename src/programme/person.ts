@@ -21,6 +21,7 @@ export interface Person {
   readonly provokedDeg: number | null;
 }
 
+/** One person put together; a height or mass that was not recorded is that of the reference body. */
 export function personOf(
   consult: Consult,
   library: Library,

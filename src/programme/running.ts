@@ -1,7 +1,7 @@
 /** Running as decided for one person: the decision, the weeks to the review, the step rate. */
 import type { Consult, Protocol, Stage } from '../content/library.ts';
 import { runDecision, type RunDecision } from '../week/runDecision.ts';
-import { runningPlan, type RunningPlan } from '../week/runningPlan.ts';
+import { runningPlan, type RunHabit, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
 import type { WalkRunRung } from '../week/plannedRun.ts';
 import { order, type RunKind } from '../week/run.ts';
@@ -22,60 +22,68 @@ export interface RunningFacts {
   readonly notUsedTo: RunKind | null;
 }
 
-/** What the consult does not ask for (weeks since hills came back) is handed on as not known. */
-export function runningFacts({ consult, protocol, effects }: Person, stage: Stage): RunningFacts {
+/** The decision within rules, stage, screen and habit, and what follows from it for the weeks to the review. */
+export function runningFacts(person: Person, stage: Stage): RunningFacts {
+  const { consult, protocol } = person;
   const { running } = consult;
-  const rules = { ...protocol.runningRules, raceEasyDays: protocol.runningRules.raceEasyDays };
-  const open = runDecision(
+  const open = decisionOf(person, stage);
+  const habitual = hardestHabit(running);
+  const decision = order(habitual) < order(open.most) ? { ...open, most: habitual } : open;
+  const target = stepRateTarget(
+    { stepsPerMin: running.stepsPerMin ?? null, overStriding: running.overStriding ?? 'notSeen' },
+    protocol.runningRules,
+  );
+  return {
+    decision,
+    plan: runningPlan(
+      decision,
+      habitOf(running, protocol),
+      numberedStages(protocol.stages).map(({ running: { most } }) => most),
+      consult,
+      protocol.runningRules,
+      protocol.goingOn,
+    ),
+    stepRate: running.runs && decision.decision !== 'none' && 'toStepsPerMin' in target ? target : null,
+    ladder: walkRunLadder(protocol.runningRules),
+    notUsedTo: decision === open ? null : open.most,
+  };
+}
+
+function decisionOf({ consult, protocol, effects }: Person, stage: Stage): RunDecision {
+  return runDecision(
     {
-      runs: running.runs,
-      recorded: running.decision,
+      runs: consult.running.runs,
+      recorded: consult.running.decision,
       clinicianOwn: ownDecision(consult),
       irritability: consult.irritability,
       usualPain: consult.usualMorningPain,
       worstTestPain: Math.max(...consult.tests.map(({ pain }) => pain)),
     },
-    // Light holds at most leaves no room for running either.
     {
+      // Light holds at most leaves no room for running either.
       noRunning: [...effects.noRunning, ...effects.lightHolds],
       stageMost: stage.running.most,
       stageTensionBw: stage.caps.tensionBw,
     },
-    rules,
+    protocol.runningRules,
   );
-  const habitual = hardestHabit(running);
-  const decision = order(habitual) < order(open.most) ? { ...open, most: habitual } : open;
-  const plan = runningPlan(
-    decision,
-    {
-      weeklyKm: running.weeklyKm ?? null,
-      longestIn30DaysKm: running.longestIn30DaysKm ?? null,
-      runsPerWeek: running.runsPerWeek ?? null,
-      weeksOff: running.weeksOff ?? null,
-      usedToHills: running.hills ?? false,
-      usedToFast: running.speed ?? false,
-      hillyRoutes: running.hillyRoutes ?? false,
-      weeksBack: weeksWithBoth(running, protocol),
-      walkRunRung: null,
-      fastMinutes: null,
-      climbM: null,
-      races: running.races ?? [],
-    },
-    numberedStages(protocol.stages).map(({ running: { most } }) => most),
-    consult,
-    rules,
-    protocol.goingOn,
-  );
-  const target = stepRateTarget(
-    { stepsPerMin: running.stepsPerMin ?? null, overStriding: running.overStriding ?? 'notSeen' },
-    rules,
-  );
+}
+
+// What the consult does not ask for is handed on as not known.
+function habitOf(running: Consult['running'], protocol: Protocol): RunHabit {
   return {
-    decision,
-    plan,
-    stepRate: running.runs && decision.decision !== 'none' && 'toStepsPerMin' in target ? target : null,
-    ladder: walkRunLadder(rules),
-    notUsedTo: decision === open ? null : open.most,
+    weeklyKm: running.weeklyKm ?? null,
+    longestIn30DaysKm: running.longestIn30DaysKm ?? null,
+    runsPerWeek: running.runsPerWeek ?? null,
+    weeksOff: running.weeksOff ?? null,
+    usedToHills: running.hills ?? false,
+    usedToFast: running.speed ?? false,
+    hillyRoutes: running.hillyRoutes ?? false,
+    weeksBack: weeksWithBoth(running, protocol),
+    walkRunRung: null,
+    fastMinutes: null,
+    climbM: null,
+    races: running.races ?? [],
   };
 }
 

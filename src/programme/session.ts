@@ -49,6 +49,7 @@ export function sessionFor(
   return { limit: fault?.limit ?? 'unknown', slot: fault?.exercise ?? null };
 }
 
+/** Whether no session could be put together. */
 export function isNoSession(session: Session | NoSession): session is NoSession {
   return 'limit' in session;
 }

@@ -37,19 +37,23 @@ export function doseWords(dose: Dose, counted: Counted): string {
 /** What is counted in a set: jumps by their landings, all else by repetitions. */
 export type Counted = 'repetition' | 'landing';
 
+/** @example countedAs({ kind: 'energy-storage', positions: ['ballistic'] }) // => 'landing' */
 export function countedAs({ kind, positions }: Pick<ExerciseCard, 'kind' | 'positions'>): Counted {
   const jumps = kind === 'energy-storage' && positions.every((position) => position === 'ballistic');
   return jumps ? 'landing' : 'repetition';
 }
 
+/** @example '3 sets' or '5 holds' */
 export function setsText(dose: Dose): string {
   return dose.holdSeconds === null ? countText(dose.sets, 'set') : countText(dose.sets, 'hold');
 }
 
+/** Empty for a hold. @example '8 repetitions' */
 export function repetitionsText({ repetitions }: Dose, counted: Counted): string {
   return repetitions === null ? '' : countText(repetitions, counted);
 }
 
+/** Empty for what is not held. */
 export function holdText(holdSeconds: number | null): string {
   return holdSeconds === null ? '' : secondsText(holdSeconds);
 }
@@ -75,6 +79,7 @@ export function tempoText(tempo: Tempo, way: Way, pause: Pause): string {
   return (pause === 'turn' ? [go, ...stay, comeBack] : [go, comeBack, ...stay]).join(', ');
 }
 
+/** Empty where there is nothing to rest between. */
 export function restText(restSeconds: number, sets: number): string {
   return sets < 2 || restSeconds === 0 ? '' : secondsText(restSeconds);
 }
@@ -98,29 +103,35 @@ export function feelText(reserve: number | null, atMost: Made | null): string {
   return `Start without a weight and go up until ${until}.${most}`;
 }
 
+/** When to stop a set; empty for moving. @example 'you could do 3 more' */
 export function reserveText(dose: Dose): string {
   if (dose.holdSeconds !== null) return 'you could hold 10 to 20 seconds longer';
   if (dose.reserve === null) return '';
   return dose.reserve === 0 ? 'you can do no more with good form' : `you could do ${dose.reserve} more`;
 }
 
+/** @example timesText(2) // => 'twice' */
 export function timesText(timesPerDay: number): string {
   return ['once', 'twice', 'three times', 'four times'][timesPerDay - 1] ?? countText(timesPerDay, 'time');
 }
 
+/** @example daysPerWeekText(3) // => '3 days a week' */
 export function daysPerWeekText(daysPerWeek: number): string {
   return `${countText(daysPerWeek, 'day')} a week`;
 }
 
+/** @example daysText(['mon', 'fri']) // => 'Monday and Friday' */
 export function daysText(days: readonly Weekday[]): string {
   return days.length === WEEKDAYS.length ? 'every day' : listText(days.map(weekdayText));
 }
 
+/** Which leg, and which first. @example 'Right leg, then the other' */
 export function sideText(legs: 'together' | 'each', side: 'left' | 'right' | 'both'): string {
   if (legs === 'together') return 'Both legs together';
   return side === 'both' ? 'Each leg in turn' : `${capital(side)} leg, then the other`;
 }
 
+/** @example degreesText(45) // => '45°' */
 export function degreesText(deg: number): string {
   return `${numberText(deg)}°`;
 }

@@ -8,6 +8,7 @@ const FRAME_WORDS: Readonly<Record<SceneFrame['name'], string>> = {
   hold: 'Hold',
 };
 
+/** Under one picture of a figure. */
 export function captionText(frame: SceneFrame): string {
   return FRAME_WORDS[frame.name];
 }

@@ -18,6 +18,7 @@ const SIDES = { left: 'left side', right: 'right side', both: 'both sides' } as 
 // A series longer than this would not leave room for the rest of the page.
 const MOST_SCORES = 6;
 
+/** A section for a page of its own; of the scores the last few. */
 export function letterText({ consult, clinic, tendon, criteria, exercises }: LetterWords): Section {
   const weeks =
     consult.symptomWeeks === undefined ? '' : `, ${countText(consult.symptomWeeks, 'week')} after it began`;

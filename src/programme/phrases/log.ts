@@ -13,6 +13,7 @@ export const LOG_COLUMNS = [
   'Tired',
 ] as const;
 
+/** One row a day. */
 export function logSheet(days: readonly { on: IsoDate; planned: string }[]): LogSheet {
   return {
     heading: 'Log',

@@ -15,6 +15,7 @@ export interface NextWords {
   readonly oneBackUpTo: number;
 }
 
+/** The steps ahead in treatment; afterwards how it grows, early signs, and how to start again. */
 export function whatComesNextText(words: NextWords): Section {
   const { course, goals, reviewOn } = words;
   return section('what-comes-next', 'What comes next', [

@@ -8,14 +8,17 @@ import { dayAndYear, dayText } from './plain.ts';
 
 const SIDE_WORDS = { left: 'left side', right: 'right side', both: 'both sides' } as const;
 
+/** @example titleText('otter') // => 'Home exercises for otter' */
 export function titleText(alias: string): string {
   return `Home exercises for ${alias}`;
 }
 
+/** Alias, revision and dates in one line, for headers and footers. */
 export function runningLineText(consult: Consult): string {
   return `${consult.alias} · revision ${consult.revision} · ${dayText(consult.startOn)} to ${dayAndYear(consult.reviewOn)}`;
 }
 
+/** From when to when it holds. */
 export function datesText(consult: Consult): string {
   return `Start on ${dayText(consult.startOn)}. Next review on ${dayAndYear(consult.reviewOn)}.`;
 }

@@ -44,6 +44,7 @@ export function weekdayAndDay(date: IsoDate): string {
   return `${weekdayText(weekdayOf(date))} ${dayText(date)}`;
 }
 
+/** @example weekdayText('mon') // => 'Monday' */
 export function weekdayText(weekday: Weekday): string {
   return WEEKDAY_WORDS[weekday];
 }
@@ -75,18 +76,22 @@ export function kgText(kg: number): string {
   return `${numberText(kg)} kg`;
 }
 
+/** @example capital('hills') // => 'Hills' */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** A paragraph of a section. */
 export function paragraph(text: string, weight: 'normal' | 'strong' | 'quiet' = 'normal'): Part {
   return { kind: 'paragraph', text, weight };
 }
 
+/** A list of a section. */
 export function list(entries: readonly string[], ordered = false): Part {
   return { kind: 'list', ordered, entries };
 }
 
+/** A table of a section; the first column heads its rows. */
 export function table(
   caption: string,
   columns: readonly string[],
@@ -95,6 +100,7 @@ export function table(
   return { kind: 'table', table: { caption, columns, rows } };
 }
 
+/** A heading with what stands under it. */
 export function section(id: string, heading: string, parts: readonly Part[]): Section {
   return { id, heading, parts };
 }

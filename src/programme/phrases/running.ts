@@ -32,6 +32,7 @@ export interface RunningWords {
   readonly stageWords: string;
 }
 
+/** Running as decided, or walking for someone who does not run. */
 export function runningText(words: RunningWords): Section {
   if (!words.runs)
     return section('running', 'Walking', [

@@ -69,6 +69,7 @@ export function blockText(
       };
 }
 
+/** For an item that allows light holds at most, while no decision is recorded. */
 export function lightHoldsText(item: ScreenItem, answer: Answer): Wording {
   return {
     expected: `no, or a recorded decision: with ${SCREEN_WORDS[item]} light holds at most`,
@@ -79,6 +80,7 @@ export function lightHoldsText(item: ScreenItem, answer: Answer): Wording {
   };
 }
 
+/** For someone under 18 without a recorded clearance. */
 export function under18Text(answer: Answer): Wording {
   return {
     expected: 'a clearance for someone under 18',

@@ -41,6 +41,7 @@ export function stepHeading(step: number, present: boolean): string {
   return present ? `Step ${step}: now` : `Step ${step}: later`;
 }
 
+/** Over a step's table. */
 export function stepCaption(step: number, present: boolean): string {
   return present ? `Your exercises in step ${step}` : `How step ${step} would look`;
 }

@@ -47,6 +47,7 @@ export const SESSION_WORDS: SessionWords = {
   daily: 'Moving gently',
 };
 
+/** A usual week by its days, and what may be moved. */
 export function weekText(plan: WeekPlan, runs: readonly PlannedRun[]): Section {
   const rows = plan.days.map((day) => [
     weekdayText(day.weekday),
@@ -75,6 +76,7 @@ export function nextSessionText(on: IsoDate, clearDays: number): string {
   return `${weekdayAndDay(on)}.${after}`;
 }
 
+/** @example minutesText(1450) // => 'About 25 minutes with the rests.' */
 export function minutesText(seconds: number): string {
   const minutes = Math.ceil(seconds / 60);
   return `About ${countText(minutes, 'minute')} with the rests.`;

@@ -2,6 +2,7 @@
 import type { Person } from '../person.ts';
 import { effectText, YOUNG_TEXT } from '../phrases/screen.ts';
 
+/** Empty when nothing of the screen acts. */
 export function effectTexts({ consult, effects }: Person): string[] {
   const named = (['noRunning', 'lightHolds', 'shortHolds'] as const)
     .filter((effect) => effects[effect].length > 0)

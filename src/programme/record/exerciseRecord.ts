@@ -6,6 +6,7 @@ import type { Prescription } from '../prescribe.ts';
 import type { ModelEstimate, ProgrammeRecord } from '../programme.ts';
 import { rulerOf } from './squeeze.ts';
 
+/** The exercise of one prescription; the estimate is null where the model says nothing. */
 export function exerciseRecord(
   one: Prescription,
   person: Person,

@@ -17,6 +17,7 @@ export function findingsTables(consult: Consult, nameOf: (id: string) => string)
   ].filter(({ rows }) => rows.length > 0);
 }
 
+/** Every item of the screen with its answer and, where there is one, its clearance. */
 export function screenTable(consult: Consult): Table {
   return {
     caption: 'Screen',

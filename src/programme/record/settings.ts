@@ -17,6 +17,7 @@ const GROUPS = [
   'sittingRules',
 ] as const;
 
+/** Caps of every stage, then the settings by group, each with its mark and source. */
 export function settingsTable(protocol: Protocol): Table {
   return {
     caption: 'House numbers of the protocol',

@@ -4,6 +4,7 @@ import { countText, paragraph, section, table } from '../phrases/plain.ts';
 import { amountText, changeText } from '../phrases/steps.ts';
 import type { Section } from '../programme.ts';
 
+/** What the stage asks before the next, its remaining steps, and no stage earlier than it can be. */
 export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {
   const rows = session.ladder.rungs
     .slice(step)

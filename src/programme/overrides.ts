@@ -1,5 +1,6 @@
 /** The clinician's own numbers for single cells: put in place of the rule's, marked, and refused where they cannot be. */
 import type { Consult } from '../content/library.ts';
+import { RUNNING_DECISION } from '../content/schema/override.ts';
 import type { Tempo } from '../dose/dose.ts';
 import type { Prescribed } from '../dose/rung.ts';
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
@@ -74,6 +75,3 @@ export function unusedEntries({ overrides }: Consult, cards: ReadonlySet<string>
     .filter(({ path }) => path !== RUNNING_DECISION && !cards.has(path.split('.')[0] ?? ''))
     .map(({ path }) => `The entry for ${path} is not used: the card is not in this programme.`);
 }
-
-/** The path of the clinician's own decision on running. */
-export const RUNNING_DECISION = 'running.decision';

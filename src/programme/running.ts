@@ -10,7 +10,7 @@ import type { WeekPlan } from '../week/plan.ts';
 import { roundTo } from '../units/round.ts';
 import { numberedStages } from '../content/keepStage.ts';
 import { courseOf } from './course.ts';
-import { RUNNING_DECISION } from './overrides.ts';
+import { RUNNING_DECISION } from '../content/schema/override.ts';
 import type { Person } from './person.ts';
 
 export interface RunningFacts {

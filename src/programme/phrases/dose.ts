@@ -4,7 +4,7 @@ import type { ExerciseCard } from '../../content/library.ts';
 import type { Made } from '../../dose/kit.ts';
 import type { CellName } from '../programme.ts';
 import { madeText } from './kit.ts';
-import { capital, countText, kgText, listText, numberText, secondsText, weekdayText } from './plain.ts';
+import { capital, countText, kgText, listText, secondsText, weekdayText } from './plain.ts';
 import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
 
 export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
@@ -129,9 +129,4 @@ export function daysText(days: readonly Weekday[]): string {
 export function sideText(legs: 'together' | 'each', side: 'left' | 'right' | 'both'): string {
   if (legs === 'together') return 'Both legs together';
   return side === 'both' ? 'Each leg in turn' : `${capital(side)} leg, then the other`;
-}
-
-/** @example degreesText(45) // => '45°' */
-export function degreesText(deg: number): string {
-  return `${numberText(deg)}°`;
 }

@@ -31,7 +31,9 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
         ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
         ${passedOverHtml(programme, labels)} ${aheadHtml(programme, leaflet, labels)}
         ${planHtml(programme, labels)} ${accountHtml(programme, labels)}
-        ${hangHtml('note', labels.note, noteHtml(record.note))} ${emergencyHtml(programme.emergency)}
+        ${hangHtml('note', labels.note, noteHtml(record.note))}
+        ${programme.letter === null ? nothing : sectionHtml(programme.letter)}
+        ${emergencyHtml(programme.emergency)}
       </main>
       ${footHtml(programme, leaflet)}`,
   });
@@ -91,7 +93,7 @@ function planHtml({ record }: Programme, labels: RecordLabels): Html {
     columns: [labels.day, labels.entries],
     rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), entries.join('; ')]),
   });
-  return html`${hangHtml('week', labels.week, html`${table}${gaveUpHtml(week.gaveUp, labels)}`, 'own-caption')}
+  return html`${hangHtml('week', labels.week, html`${table}${tableHtml(record.totals)}${gaveUpHtml(week.gaveUp, labels)}`, 'own-caption')}
   ${sectionHtml(record.running)} ${sectionHtml(record.sitting)}`;
 }
 

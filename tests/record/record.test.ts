@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { letterText } from '../../src/record/letterText.ts';
 import { noteText } from '../../src/record/noteText.ts';
 import { recordJson } from '../../src/record/recordJson.ts';
 import type { Programme } from '../../src/programme/programme.ts';
@@ -48,5 +49,25 @@ describe('note.txt', () => {
     const lines = noteText(otter).trim().split('\n').length;
     expect(lines).toBeGreaterThanOrEqual(12);
     expect(lines).toBeLessThanOrEqual(15);
+  });
+});
+
+describe('letter.txt', () => {
+  it('is the letter part by part, tables a line a row', () => {
+    const letter = {
+      id: 'letter',
+      heading: 'End of treatment: stoat',
+      parts: [
+        { kind: 'paragraph', text: 'Treatment ends today.', weight: 'normal' },
+        {
+          kind: 'table',
+          table: { caption: 'Asked', columns: ['What', 'Found'], rows: [['Strength', '2 % behind']] },
+        },
+        { kind: 'list', ordered: false, entries: ['Send back: pain that rises.'] },
+      ],
+    } as const;
+    expect(letterText(letter)).toBe(
+      'End of treatment: stoat\n\nTreatment ends today.\n\nAsked\nWhat: Strength; Found: 2 % behind\n\n- Send back: pain that rises.\n',
+    );
   });
 });

@@ -17,7 +17,7 @@ export interface Command {
 
 export const COMMANDS = {
   check: {
-    says: 'read every file and say what is wrong with it; writes nothing',
+    says: 'read every file and say what is wrong; writes nothing',
     words: '',
     fewest: 0,
     most: 0,

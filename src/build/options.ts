@@ -8,10 +8,10 @@ export interface Option {
 
 export const OPTIONS = {
   content: { takes: 'dir', says: 'the library folder (content)' },
-  consults: { takes: 'dir', says: 'the consults folder (consults inside the library folder)' },
+  consults: { takes: 'dir', says: 'the consults folder (consults in it)' },
   out: { takes: 'dir', says: 'where to write (_site)' },
   on: { takes: 'date', says: 'the day it counts as, YYYY-MM-DD (today)' },
-  json: { takes: null, says: 'one JSON object on standard output, all else on standard error' },
+  json: { takes: null, says: 'one JSON object on stdout, all else on stderr' },
   quiet: { takes: null, says: 'nothing but problems' },
   'no-color': { takes: null, says: 'no colours' },
   help: { takes: null, says: 'print this help (also -h)' },

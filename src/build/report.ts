@@ -30,8 +30,16 @@ export interface Failure {
   readonly problems: readonly Problem[];
 }
 
-export function reportFor(manner: Pick<Flags, 'json' | 'quiet' | 'color'>): Report {
-  const { stdout, stderr } = process;
+/** Where a report writes: those of the process, or a test's own. */
+export interface Streams {
+  readonly stdout: Pick<NodeJS.WriteStream, 'write' | 'isTTY'>;
+  readonly stderr: Pick<NodeJS.WriteStream, 'write' | 'isTTY'>;
+}
+
+export function reportFor(
+  manner: Pick<Flags, 'json' | 'quiet' | 'color'>,
+  { stdout, stderr }: Streams,
+): Report {
   const own: Report = {
     say: (text) => {
       if (!manner.quiet) (manner.json ? stderr : stdout).write(`${text}\n`);

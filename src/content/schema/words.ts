@@ -26,6 +26,7 @@ export const date = z
     message: 'a date that exists, YYYY-MM-DD',
     params: { code: 'not-a-date' } satisfies WrongParams,
   })
+  .meta({ format: 'date' })
   .transform((text) => text as IsoDate);
 
 /** `yes`/`no` or `true`/`false`: both are read as they stand, nothing else is. */

@@ -32,7 +32,8 @@ export function squeezeChart(squeeze: Squeeze, widthMm: number): Drawing {
     ...squeeze.samples.map(({ compressionBw }) => compressionBw),
   );
   const stepBw = NICE_BW.find((step) => most / step <= STEPS_AT_MOST) ?? Math.ceil(most / STEPS_AT_MOST);
-  const top = TEXT * 1.6;
+  // A cap may lie at the very top; its words then stand between the line and those of the axis.
+  const top = TEXT * 1.6 + (squeeze.capBw === null ? 0 : SMALL + 8);
   const frame = {
     left: widthOf('0.0', TEXT) + 16,
     right: width - widthOf('°', TEXT) - 24,

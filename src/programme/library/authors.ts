@@ -119,7 +119,7 @@ function formOf(schema: Schema): string {
   return plainForm(schema);
 }
 
-function plainForm({ type, minimum, maximum, pattern, properties }: Schema): string {
+function plainForm({ type, format, minimum, maximum, pattern, properties }: Schema): string {
   if (properties !== undefined) return FORM.group;
   switch (type) {
     case 'number':
@@ -129,6 +129,7 @@ function plainForm({ type, minimum, maximum, pattern, properties }: Schema): str
     case 'boolean':
       return FORM.boolean;
     case 'string':
+      if (format === 'date') return FORM.date;
       return pattern?.includes('a-z0-9-') === true ? FORM.id : FORM.string;
     default:
       return FORM.any;

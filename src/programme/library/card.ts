@@ -1,5 +1,5 @@
 /** One exercise card as the public pages show it. */
-import type { ExerciseCard, Library } from '../../content/library.ts';
+import type { ExerciseCard, Library, Protocol } from '../../content/library.ts';
 import { KIT_WORDS, type Equipment } from '../../content/schema/words.ts';
 import { roundTo } from '../../units/round.ts';
 import { isPosed, type Model } from '../model.ts';
@@ -39,13 +39,13 @@ export interface CardSetting {
 }
 
 export function cardView(measured: Measured, setting: CardSetting): CardView {
-  const { card, hipBendDeg, squeeze } = measured;
+  const { card, hipBendDeg, squeeze, pull } = measured;
   const { library, uses, model, scale, origin, photos } = setting;
   return {
     id: card.id,
     title: card.title,
     origin,
-    summary: summaryText(card.kind, hipBendDeg, squeeze),
+    summary: summaryText(card.kind, hipBendDeg, squeeze, pull),
     facets: facetsOf(measured, uses),
     figures: figuresOf(card, model),
     photos,
@@ -65,10 +65,11 @@ export function cardView(measured: Measured, setting: CardSetting): CardView {
   };
 }
 
-function facetsOf({ card, hipBendDeg, squeeze }: Measured, uses: readonly Use[]): Facets {
+function facetsOf({ card, hipBendDeg, squeeze, pull }: Measured, uses: readonly Use[]): Facets {
   return {
     bend: [String(roundTo(hipBendDeg, 0.1))],
     squeeze: [squeeze],
+    pull: [pull],
     kind: [card.kind],
     position: card.positions,
     stage: [...new Set(uses.map(({ protocol, index }) => stageFacet(protocol.id, index)))],
@@ -108,32 +109,31 @@ function factsOf(card: ExerciseCard): Fact[] {
   return facts.flatMap(([label, text]) => (text === null ? [] : [{ label, text }]));
 }
 
-/** A ruler for each protocol that uses the card, with the caps of its stages; one without caps when none does. */
+/** A ruler for each protocol that uses the card and caps hip bend; one without caps when there is none. */
 function rulersOf({ card, hipBendDeg }: Measured, uses: readonly Use[]): CardView['rulers'] {
   if (card.movement === null) return [];
   const { start, end } = card.movement;
   const toDeg = roundTo(Math.max(0, hipBendDeg), 1);
-  const fromDeg = Math.min(
-    toDeg,
-    roundTo(Math.max(0, Math.min(start.work.hip, end?.work.hip ?? start.work.hip)), 1),
-  );
-  const ruler = (ticks: readonly { stage: string; capDeg: number }[]) => ({
-    fromDeg,
-    toDeg,
-    ticks,
-    alt: rulerAlt(fromDeg, toDeg, ticks),
+  const least = Math.min(start.work.hip, end?.work.hip ?? start.work.hip);
+  const fromDeg = Math.min(toDeg, roundTo(Math.max(0, least), 1));
+  const ruler = (ticks: readonly Tick[]) => ({ fromDeg, toDeg, ticks, alt: rulerAlt(fromDeg, toDeg, ticks) });
+  const rulers = [...new Set(uses.map(({ protocol }) => protocol))].flatMap((protocol) => {
+    const ticks = ticksOf(protocol);
+    return ticks.length === 0 ? [] : [{ caption: protocol.title, ruler: ruler(ticks) }];
   });
-  const protocols = [...new Set(uses.map(({ protocol }) => protocol))];
-  if (protocols.length === 0) return [{ caption: '', ruler: ruler([]) }];
-  return protocols.map(({ title, stages }) => ({
-    caption: title,
-    ruler: ruler(
-      stages.flatMap(({ caps, opensToDeg }, index) => {
-        const capDeg = opensToDeg ?? caps.hipFlexionDeg;
-        return capDeg === null ? [] : [{ stage: stageTick(index), capDeg }];
-      }),
-    ),
-  }));
+  return rulers.length === 0 ? [{ caption: '', ruler: ruler([]) }] : rulers;
+}
+
+interface Tick {
+  readonly stage: string;
+  readonly capDeg: number;
+}
+
+function ticksOf({ stages }: Protocol): readonly Tick[] {
+  return stages.flatMap(({ caps, opensToDeg }, index) => {
+    const capDeg = opensToDeg ?? caps.hipFlexionDeg;
+    return capDeg === null ? [] : [{ stage: stageTick(index), capDeg }];
+  });
 }
 
 /** Cards the author named, and those whose authors named this one from the other side. */

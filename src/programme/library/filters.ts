@@ -10,18 +10,19 @@ import {
   NEED_WORDS,
   POSITION_WORDS,
   degText,
-  squeezeOption,
+  wordOption,
   stageOption,
 } from '../phrases/library.ts';
 import { capital } from '../phrases/plain.ts';
-import type { Measured, SqueezeWord } from './measured.ts';
-import { inOrder, type Scale } from './scale.ts';
+import type { Measured } from './measured.ts';
+import { inOrder, type Marks, type Scale, type Word } from './scale.ts';
 import { stageFacet } from './uses.ts';
 import { FILTER_KEYS, type Filter, type FilterKey, type FilterOption, type FilterRule } from './view.ts';
 
 const RULES: Readonly<Record<FilterKey, FilterRule>> = {
   bend: 'atMost',
   squeeze: 'any',
+  pull: 'any',
   kind: 'any',
   position: 'any',
   stage: 'any',
@@ -29,7 +30,7 @@ const RULES: Readonly<Record<FilterKey, FilterRule>> = {
   cannot: 'none',
 };
 
-const SQUEEZES: readonly SqueezeWord[] = ['low', 'middle', 'high', 'unknown'];
+const WORDS: readonly Word[] = ['low', 'middle', 'high', 'unknown'];
 
 /** A filter that could not part the cards is left out: one without words, or with a single one to share. */
 export function filtersOf(measured: readonly Measured[], library: Library, scale: Scale): readonly Filter[] {
@@ -45,13 +46,9 @@ export function filtersOf(measured: readonly Measured[], library: Library, scale
 function optionsOf(
   measured: readonly Measured[],
   { protocols }: Library,
-  { bendsDeg, squeezeBw }: Scale,
+  { bendsDeg, squeezeBw, pullBw }: Scale,
 ): Readonly<Record<FilterKey, readonly FilterOption[]>> {
   const cards = measured.map(({ card }) => card);
-  const squeezes = inOrder(
-    measured.map(({ squeeze }) => squeeze),
-    SQUEEZES,
-  );
   const positions = inOrder(
     cards.flatMap((card) => card.positions),
     POSITIONS,
@@ -66,7 +63,14 @@ function optionsOf(
   );
   return {
     bend: bendsDeg.map((deg) => option(String(deg), degText(deg))),
-    squeeze: squeezeBw === null ? [] : squeezes.map((word) => option(word, squeezeOption(word, squeezeBw))),
+    squeeze: wordOptions(
+      measured.map(({ squeeze }) => squeeze),
+      squeezeBw,
+    ),
+    pull: wordOptions(
+      measured.map(({ pull }) => pull),
+      pullBw,
+    ),
     kind: inOrder(
       cards.map(({ kind }) => kind),
       KINDS,
@@ -78,6 +82,11 @@ function optionsOf(
     kit: [option(KIT_NONE.value, KIT_NONE.label), ...kit.map((word) => option(word, capital(kitWord(word))))],
     cannot: needs.map((need) => option(need, capital(NEED_WORDS[need]))),
   };
+}
+
+function wordOptions(words: readonly Word[], marks: Marks | null): readonly FilterOption[] {
+  if (marks === null) return [];
+  return inOrder(words, WORDS).map((word) => option(word, wordOption(word, marks)));
 }
 
 function option(value: string, label: string, group = ''): FilterOption {

@@ -1,9 +1,16 @@
 /** Puts the public value together: every card measured once for the reference body, then looked at from all sides. */
 import { FOLDERS } from '../../content/kind.ts';
-import type { Library } from '../../content/library.ts';
+import type { AdviceCard, Library } from '../../content/library.ts';
 import { REFERENCE_BODY } from '../../mechanics/body.ts';
 import { modelIn, type Models } from '../model.ts';
-import { countsText, frontLead, occasionsText, originText } from '../phrases/library.ts';
+import {
+  countsText,
+  frontLead,
+  occasionsText,
+  originText,
+  ROW_CAPTION,
+  versionText,
+} from '../phrases/library.ts';
 import { GLOSSARY } from '../phrases/glossary.ts';
 import { NOTICE } from '../phrases/opening.ts';
 import { authorsPage } from './authors.ts';
@@ -12,62 +19,92 @@ import { filtersOf } from './filters.ts';
 import { measure, type Measured } from './measured.ts';
 import { numbersPage } from './numbers.ts';
 import { protocolView } from './protocolView.ts';
+import { rowOf } from './row.ts';
 import { scaleOf } from './scale.ts';
 import { usesOf } from './uses.ts';
-import type { LibraryView, Origin, PhotoView } from './view.ts';
+import type { AdviceView, CardView, LibraryView, Origin, PhotoView } from './view.ts';
+import { waysIn } from './ways.ts';
 
 /** Photos of cards by their card's id, in the sizes that were made of them. */
 export type Photos = ReadonlyMap<string, readonly PhotoView[]>;
 
 /** Everything the public pages show; the same library and photos give the same value. `models` may be shared. */
 export function libraryView(library: Library, photos: Photos, models: Models): LibraryView {
-  const model = modelIn(models, library.version, REFERENCE_BODY);
-  const scale = scaleOf(library);
-  const uses = usesOf(library);
-  const measured = [...library.exercises.values()].map((card) => measure(card, model, scale)).sort(bySqueeze);
-  const byId = new Map(measured.map((one) => [one.card.id, one]));
   const { name, contact } = library.clinic;
-  const originOf = (folder: string, id: string): Origin => {
-    const how = library.origins.get(`${folder}/${id}`);
-    return how === undefined ? '' : originText(how, name);
-  };
-  const protocols = [...library.protocols.values()];
-  const advice = [...library.advice.values()];
+  const measured = measuredCards(library, models);
+  const cards = cardViews(measured, library, photos, models);
+  const row = rowOf(measured);
+  const filters = filtersOf(measured, library, scaleOf(library));
+  const byId = new Map(measured.map((one) => [one.card.id, one]));
+  const protocols = [...library.protocols.values()].map((one) =>
+    protocolView(one, library, byId, originOf(library, FOLDERS.protocol, one.id)),
+  );
+  const advice = [...library.advice.values()].map((one) => adviceView(one, library));
   return {
     language: 'en',
     clinic: { name, contact },
+    // The second sentence of the notice is for a person's own sheets.
     notice: NOTICE.slice(0, 1),
-    front: { lead: frontLead(name), counts: countsText(measured.length, protocols.length, advice.length) },
-    cards: measured.map((one) =>
-      cardView(one, {
-        library,
-        uses: uses.get(one.card.id) ?? [],
-        model,
-        scale,
-        origin: originOf(FOLDERS.exercise, one.card.id),
-        photos: photos.get(one.card.id) ?? [],
-      }),
-    ),
-    filters: filtersOf(measured, library, scale),
-    protocols: protocols.map((one) => protocolView(one, library, byId, originOf(FOLDERS.protocol, one.id))),
-    advice: advice.map(({ id, title, showWhen, body, sources }) => ({
-      id,
-      title,
-      origin: originOf(FOLDERS.advice, id),
-      shown: occasionsText(showWhen),
-      body,
-      sources,
-    })),
+    id: library.version,
+    version: versionText(library.version),
+    front: {
+      lead: frontLead(name),
+      counts: countsText(cards.length, protocols.length, advice.length),
+      row,
+      rowCaption: ROW_CAPTION,
+      ways: waysIn(cards, filters),
+    },
+    cards,
+    filters,
+    protocols,
+    advice,
     numbers: numbersPage(),
     glossary: GLOSSARY,
     authors: authorsPage(),
   };
 }
 
+function measuredCards(library: Library, models: Models): readonly Measured[] {
+  const model = modelIn(models, library.version, REFERENCE_BODY);
+  const scale = scaleOf(library);
+  return [...library.exercises.values()].map((card) => measure(card, model, scale)).sort(bySqueeze);
+}
+
+// What has no estimate stands at the end.
 function bySqueeze(a: Measured, b: Measured): number {
-  return (
-    (a.squeezeBw ?? Infinity) - (b.squeezeBw ?? Infinity) ||
-    a.hipBendDeg - b.hipBendDeg ||
-    (a.card.title < b.card.title ? -1 : 1)
-  );
+  const [one, other] = [a.squeezeBw ?? Infinity, b.squeezeBw ?? Infinity];
+  if (one !== other) return one - other;
+  return a.hipBendDeg - b.hipBendDeg || (a.card.title < b.card.title ? -1 : 1);
+}
+
+function cardViews(
+  measured: readonly Measured[],
+  library: Library,
+  photos: Photos,
+  models: Models,
+): readonly CardView[] {
+  const model = modelIn(models, library.version, REFERENCE_BODY);
+  const scale = scaleOf(library);
+  const uses = usesOf(library);
+  return measured.map((one) => {
+    const { id } = one.card;
+    return cardView(one, {
+      library,
+      uses: uses.get(id) ?? [],
+      model,
+      scale,
+      origin: originOf(library, FOLDERS.exercise, id),
+      photos: photos.get(id) ?? [],
+    });
+  });
+}
+
+function adviceView({ id, title, showWhen, body, sources }: AdviceCard, library: Library): AdviceView {
+  const origin = originOf(library, FOLDERS.advice, id);
+  return { id, title, origin, shown: occasionsText(showWhen), body, sources };
+}
+
+function originOf({ origins, clinic }: Library, folder: string, id: string): Origin {
+  const how = origins.get(`${folder}/${id}`);
+  return how === undefined ? '' : originText(how, clinic.name);
 }

@@ -2,9 +2,7 @@
 import type { ExerciseCard } from '../../content/library.ts';
 import type { Peaks, Sweep } from '../../mechanics/sweep.ts';
 import { isPosed, type Model, type PosedCard } from '../model.ts';
-import type { Scale } from './scale.ts';
-
-export type SqueezeWord = 'low' | 'middle' | 'high' | 'unknown';
+import { wordOf, type Scale, type Word } from './scale.ts';
 
 export interface Measured {
   readonly card: ExerciseCard;
@@ -14,7 +12,8 @@ export interface Measured {
   readonly swept: Sweep | null;
   /** Squeeze of the leg that has more of it, as caps count it: with the factor for two supports. Body weights. */
   readonly squeezeBw: number | null;
-  readonly squeeze: SqueezeWord;
+  readonly squeeze: Word;
+  readonly pull: Word;
 }
 
 /** Movements are slow in the model, so it says nothing of fast cards even where they have a pose. */
@@ -24,11 +23,17 @@ export function isFast({ kind }: ExerciseCard): boolean {
 
 export function measure(card: ExerciseCard, model: Model, scale: Scale): Measured {
   const swept = isPosed(card) && !isFast(card) ? model.sweepTo(card, null, 0, card.tempo) : null;
-  const squeezeBw =
-    swept === null
-      ? null
-      : marginOf(card, scale) * Math.max(swept.peak.compressionBw, swept.otherPeak?.compressionBw ?? 0);
-  return { card, hipBendDeg: hipBendOf(card), swept, squeezeBw, squeeze: wordOf(squeezeBw, scale) };
+  const most = (of: 'compressionBw' | 'tensionBw') =>
+    swept === null ? null : marginOf(card, scale) * Math.max(swept.peak[of], swept.otherPeak?.[of] ?? 0);
+  const squeezeBw = most('compressionBw');
+  return {
+    card,
+    hipBendDeg: hipBendOf(card),
+    swept,
+    squeezeBw,
+    squeeze: wordOf(squeezeBw, scale.squeezeBw),
+    pull: wordOf(most('tensionBw'), scale.pullBw),
+  };
 }
 
 /** The factor on squeeze and pull that a card's caps are held against. */
@@ -46,9 +51,4 @@ function hipBendOf({ movement, statedHipFlexion }: ExerciseCard): number {
   if (movement === null) return statedHipFlexion?.deg ?? 0;
   const poses = [movement.start, movement.end ?? movement.start];
   return Math.max(...poses.flatMap(({ work, other }) => [work.hip, other?.hip ?? work.hip]));
-}
-
-function wordOf(squeezeBw: number | null, { squeezeBw: scale }: Scale): SqueezeWord {
-  if (squeezeBw === null || scale === null) return 'unknown';
-  return squeezeBw <= scale.low ? 'low' : squeezeBw <= scale.middle ? 'middle' : 'high';
 }

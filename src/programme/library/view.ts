@@ -10,6 +10,9 @@ export interface LibraryView {
   readonly language: 'en';
   readonly clinic: { readonly name: string; readonly contact: readonly string[] };
   readonly notice: readonly string[];
+  /** Which library it is, as short as an address may carry it, and in words. */
+  readonly id: string;
+  readonly version: string;
   readonly front: FrontView;
   /** In the order of the index: least squeeze first, then least hip bend, then title. */
   readonly cards: readonly CardView[];
@@ -36,15 +39,34 @@ export interface Link {
 
 export interface FrontView {
   readonly lead: readonly string[];
+  /** A few cards from the least squeeze to the most. */
+  readonly row: readonly RowFigure[];
+  /** Ways into the index: a query of its filters each. */
+  readonly ways: readonly { readonly heading: string; readonly entries: readonly Way[] }[];
   /** How many of each there are, for example `61 exercises`. */
+  readonly rowCaption: string;
   readonly counts: Readonly<Record<'exercises' | 'protocols' | 'advice', string>>;
+}
+
+/** A card as it stands in the row of figures from the least squeeze to the most. */
+export interface RowFigure {
+  readonly card: Link;
+  /** Its squeeze in body weights, as text. */
+  readonly squeeze: string;
+}
+
+export interface Way {
+  readonly label: string;
+  readonly filter: FilterKey;
+  readonly value: string;
+  readonly count: string;
 }
 
 /** What a card is found by: for each filter the words that hold of it. Numbers are written plainly. */
 export type Facets = Readonly<Record<FilterKey, readonly string[]>>;
 
 /** In the order they are shown. `cannot` holds what a card asks of a person. */
-export const FILTER_KEYS = ['bend', 'squeeze', 'kind', 'position', 'stage', 'kit', 'cannot'] as const;
+export const FILTER_KEYS = ['bend', 'squeeze', 'pull', 'kind', 'position', 'stage', 'kit', 'cannot'] as const;
 export type FilterKey = (typeof FILTER_KEYS)[number];
 
 /**

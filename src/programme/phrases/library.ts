@@ -3,7 +3,7 @@ import type { AdviceCard, ExerciseCard } from '../../content/library.ts';
 import type { CannotDo, Equipment, Position } from '../../content/schema/words.ts';
 import type { Mark } from '../../units/source.ts';
 import type { IsoDate } from '../../units/date.ts';
-import type { SqueezeWord } from '../library/measured.ts';
+import type { Marks, Word } from '../library/scale.ts';
 import type { FilterKey } from '../library/view.ts';
 import { capital, countText, dayAndYear, listText, numberText } from './plain.ts';
 
@@ -47,11 +47,10 @@ export const NEED_WORDS: Readonly<Record<CannotDo, string>> = {
   dizziness: 'dizziness',
 };
 
-export const SQUEEZE_WORDS: Readonly<Record<SqueezeWord, string>> = {
-  low: 'Low squeeze',
-  middle: 'Middling squeeze',
-  high: 'High squeeze',
-  unknown: 'No estimate of squeeze',
+const AMOUNTS: Readonly<Record<Exclude<Word, 'unknown'>, string>> = {
+  low: 'low',
+  middle: 'middling',
+  high: 'high',
 };
 
 export const MARK_WORDS: Readonly<Record<Mark, string>> = {
@@ -76,10 +75,20 @@ export function bwText(bodyWeights: number): string {
   return (Math.round(Math.abs(bodyWeights) * 100) / 100).toFixed(2);
 }
 
-/** @example 'Slow strength (isotonic). Hip bend up to 60°. Low squeeze.' */
-export function summaryText(kind: ExerciseCard['kind'], hipBendDeg: number, squeeze: SqueezeWord): string {
+/** @example 'Slow strength (isotonic). Hip bend up to 60°. Low squeeze, middling pull.' */
+export function summaryText(
+  kind: ExerciseCard['kind'],
+  hipBendDeg: number,
+  squeeze: Word,
+  pull: Word,
+): string {
   const bend = hipBendDeg <= 0 ? 'Hip straight' : `Hip bend up to ${degText(hipBendDeg)}`;
-  return `${KIND_WORDS[kind]}. ${bend}. ${SQUEEZE_WORDS[squeeze]}.`;
+  return `${KIND_WORDS[kind]}. ${bend}. ${amountsText(squeeze, pull)}.`;
+}
+
+function amountsText(squeeze: Word, pull: Word): string {
+  if (squeeze === 'unknown' || pull === 'unknown') return 'No estimate of squeeze';
+  return `${capital(AMOUNTS[squeeze])} squeeze, ${AMOUNTS[pull]} pull`;
 }
 
 export function positionsText(positions: readonly Position[]): string {
@@ -178,6 +187,7 @@ export function countsText(exercises: number, protocols: number, advice: number)
 export const FILTER_HEADINGS: Readonly<Record<FilterKey, string>> = {
   bend: 'Hip bend at most',
   squeeze: 'Squeeze',
+  pull: 'Pull',
   kind: 'Kind',
   position: 'Position',
   stage: 'Stage of a protocol',
@@ -188,15 +198,20 @@ export const FILTER_HEADINGS: Readonly<Record<FilterKey, string>> = {
 /** Chosen alone it asks for cards that need nothing but what stands in every home. */
 export const KIT_NONE = { value: 'nothing', label: 'Household things only' } as const;
 
-/** The words with the squeeze they stand for. @example 'Low, up to 0.35 body weights' */
-export function squeezeOption(
-  word: SqueezeWord,
-  scale: { readonly low: number; readonly middle: number } | null,
-): string {
-  if (scale === null || word === 'unknown') return 'No estimate';
-  if (word === 'low') return `Low, up to ${bwText(scale.low)} body weights`;
-  return word === 'middle' ? `Middling, up to ${bwText(scale.middle)}` : 'High, above that';
+/** The words with the squeeze or pull they stand for. @example 'Low, up to 0.35 body weights' */
+export function wordOption(word: Word, { low, middle }: Marks): string {
+  if (word === 'unknown') return 'No estimate';
+  if (word === 'low') return `Low, up to ${bwText(low)} body weights`;
+  return word === 'middle' ? `Middling, up to ${bwText(middle)}` : 'High, above that';
 }
+
+/** Headings of the ways into the index, where a filter has no groups of its own. */
+export function byText(filter: string): string {
+  return `By ${filter.toLowerCase()}`;
+}
+
+export const ROW_CAPTION =
+  'From the least squeeze on the tendon to the most, in body weights: model estimates for the reference body, without a weight, as caps count it.';
 
 /** @example stageOption(1, 'Slow strength') // => '2. Slow strength' */
 export function stageOption(index: number, name: string): string {
@@ -221,3 +236,7 @@ const OCCASION_WORDS: Readonly<Partial<Record<AdviceCard['showWhen'][number], st
   drives: 'the person drives for long',
   'no-weights': 'there are no weights at home',
 };
+
+export function versionText(version: string): string {
+  return `Library ${version}`;
+}

@@ -4,7 +4,7 @@ import type { ChangeKind } from '../../dose/dose.ts';
 import type { Part, Section } from '../programme.ts';
 import { doseWords, type Counted } from './dose.ts';
 import { bwText, degText, positionsText, tempoText } from './library.ts';
-import { capital, countText, list, listText, numberText, paragraph, section, secondsText } from './plain.ts';
+import { capital, countText, list, numberText, paragraph, section, secondsText } from './plain.ts';
 
 export const STAGE_COLUMNS = [
   'Stage',
@@ -95,7 +95,7 @@ export function slotSentences({ dose, progression }: Slot, counted: Counted): st
     `Begins with ${doseWords(dose, counted)}${rest}${reserve}${times}.${own}`,
     progression.length === 0
       ? 'Stays as it is.'
-      : `Then one change a step: ${listText(progression.map(changeText), 'then')}.`,
+      : `Then one change a step, in this order: ${progression.map(changeText).join('; ')}.`,
   ];
 }
 
@@ -129,7 +129,7 @@ export function stepRules({ limits, goingOn, easeBack }: Protocol): Section {
       `A week is at most ${numberText(weekGrowth.value)} times the last tolerated week.`,
       `The range is the smallest of the stage’s cap, the model’s answer, and the angle that provoked pain less ${degText(provokedLessDeg.value)}. Angles round down to ${degText(roundAngleDeg.value)}, loads round down to the kit.`,
       `At most ${countText(cardsAboveHalfCap.value, 'exercise')} above half the squeeze cap in a session.`,
-      `Going on: the whole dose in ${countText(goingOn.doneSessions.value, 'session')}, morning check within usual + ${goingOn.checkOverUsual.value} for ${countText(goingOn.checkDays.value, 'day')}, ${Math.round(goingOn.sessionsDoneShare.value * 100)} % of the sessions, and at least ${countText(goingOn.leastSessions.value, 'session')} and ${countText(goingOn.leastDays.value, 'day')} on the step.`,
+      `Going on: the whole dose in ${countText(goingOn.doneSessions.value, 'session')}, morning check within usual + ${goingOn.checkOverUsual.value} for ${countText(goingOn.checkDays.value, 'day')}, ${Math.round(goingOn.sessionsDoneShare.value * 100)}\u00a0% of the sessions, and at least ${countText(goingOn.leastSessions.value, 'session')} and ${countText(goingOn.leastDays.value, 'day')} on the step.`,
       `Easing back: sets times ${numberText(easeBack.setsFactor.value)}, load times ${numberText(easeBack.loadFactor.value)}, ${degText(easeBack.rangeLessDeg.value)} less hip bend.`,
     ]),
   ]);

@@ -42,16 +42,14 @@ async function compare() {
 // One process: render all pages the given way and write them; prints the milliseconds a page of the rendering.
 async function write(name) {
   const { pageShelf, TEMPLATES } = await import('#dist/build/shelf.js');
-  const { programmePages, publicPages, renderPages } = await import('#dist/page/site.js');
+  const { programmePages, renderPages } = await import('#dist/page/site.js');
   const programmes = await manyProgrammes();
-  const [first] = programmes;
-  const front = { language: first.language, clinic: first.clinic, notice: first.notice };
   const assets = await pageShelf();
   const start = performance.now();
   const pages =
     name === 'plain'
-      ? [...programmes.flatMap((one) => programmePages(one, assets)), ...publicPages(front, assets)]
-      : await renderPages(programmes, front, assets, TEMPLATES);
+      ? programmes.flatMap((one) => programmePages(one, assets))
+      : await renderPages(programmes, null, assets, TEMPLATES);
   process.stdout.write(String((performance.now() - start) / pages.length));
   const out = mkdtempSync(join(tmpdir(), 'bench-page-'));
   for (const { path, content } of pages) {

@@ -5,6 +5,8 @@ import type { PageAssets } from '../page/assets.ts';
 import type { PaperAssets } from '../paper/leaflet.ts';
 import type { Workshop } from '../programme/assemble.ts';
 import type { Models } from '../programme/model.ts';
+import { libraryView } from '../programme/library/libraryView.ts';
+import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
@@ -14,6 +16,7 @@ import { locked } from './lock.ts';
 import { logoOf } from './logo.ts';
 import { makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
 import { nearestOf } from './nearest.ts';
+import { photosOf, type PhotoWork } from './photos.ts';
 import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
 import { pageShelf, paperShelf, version } from './shelf.ts';
 import { isStill, readWorkspace, type Workspace } from './workspace.ts';
@@ -51,10 +54,19 @@ export async function buildSite(folders: Folders, aliases: readonly string[]): P
   if (library === null) return nothingBuilt(workspace, libraryProblems);
   const logo = await logoOf(library.clinic, folders.content);
   const paper = await paperShelf('png' in logo ? logo.png : null);
-  const faults = await libraryFaults(library, logo, paper, workspace);
+  const photos = await photosOf(library, workspace);
+  const faults = [
+    ...(await libraryFaults(library, logo, paper, workspace)),
+    ...photos.refusals.map(workspace.asProblem),
+  ];
   if (faults.length > 0) return nothingBuilt(workspace, faults);
   checkAliases(aliases, workspace);
-  const shop = { workshop: { library, models, loadleaf: version() }, pages: await pageShelf(), paper };
+  const shop = {
+    workshop: { library, models, loadleaf: version() },
+    pages: await pageShelf(),
+    paper,
+    photos,
+  };
   return locked(folders.out, () => {
     if (!isStill(workspace, folders))
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
@@ -66,6 +78,7 @@ interface Shop {
   readonly workshop: Workshop;
   readonly pages: PageAssets;
   readonly paper: PaperAssets;
+  readonly photos: PhotoWork;
 }
 
 async function writeAll(
@@ -82,6 +95,7 @@ async function writeAll(
   const failed = [...stopped];
   const problems = workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
   const isWhole = aliases.length === 0;
+  let view = isWhole ? writeLibrary(site, shop) : null;
   for (const consults of batches(
     workspace.current.filter(({ alias }) => isAsked(alias)),
     isWhole,
@@ -91,7 +105,13 @@ async function writeAll(
       .map(({ alias }) => alias)
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
     for (const alias of without) site.drop(folderOf(alias));
-    await writeProgrammes(site, made.programmes, shop, isWhole);
+    const pages = isWhole
+      ? await sitePages(made.programmes, view, shop.pages)
+      : await ownPages(made.programmes, shop.pages);
+    pages.forEach(site.write);
+    // The library's pages go with the first leaflets: one start of Eleventy makes both.
+    view = null;
+    for (const programme of made.programmes) (await papersOf(programme, shop.paper)).forEach(site.write);
     programmes.push(
       ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
     );
@@ -105,15 +125,10 @@ async function writeAll(
   return { workspace, programmes, failed: failed.sort(), problems: sortProblems(problems), outcome };
 }
 
-async function writeProgrammes(
-  site: Site,
-  programmes: readonly Programme[],
-  { workshop, pages, paper }: Shop,
-  isWhole: boolean,
-): Promise<void> {
-  const rendered = isWhole ? await sitePages(programmes, workshop, pages) : await ownPages(programmes, pages);
-  rendered.forEach(site.write);
-  for (const programme of programmes) (await papersOf(programme, paper)).forEach(site.write);
+/** Writes the library's photos, and gives what its pages show. */
+function writeLibrary(site: Site, { workshop, photos }: Shop): LibraryView {
+  photos.files.forEach(site.write);
+  return libraryView(workshop.library, photos.photos, workshop.models);
 }
 
 function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {

@@ -8,6 +8,7 @@ import { foldersOf } from './folders.ts';
 import { printFaults } from './libraryFaults.ts';
 import { logoOf } from './logo.ts';
 import { makeProgrammes, printable } from './make.ts';
+import { photosOf } from './photos.ts';
 import type { Report } from './report.ts';
 import { paperShelf, version } from './shelf.ts';
 import { onDay } from './today.ts';
@@ -40,6 +41,7 @@ async function inUse(
   workspace: Workspace,
 ): Promise<Problem[]> {
   const paper = await paperShelf(null);
+  const { refusals } = await photosOf(library, workspace);
   const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
   const workshop = { library, models: new Map(), loadleaf: version() };
   const { problems } = await printable(
@@ -47,7 +49,12 @@ async function inUse(
     workspace,
     paper,
   );
-  return [...checkLibrary(library, onDay(flags), workspace.placeOf), ...prints, ...problems];
+  return [
+    ...checkLibrary(library, onDay(flags), workspace.placeOf),
+    ...prints,
+    ...refusals.map(workspace.asProblem),
+    ...problems,
+  ];
 }
 
 function counted(count: number, noun: string): string {

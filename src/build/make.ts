@@ -2,10 +2,9 @@
 import type { Consult } from '../content/library.ts';
 import type { Problem } from '../content/problem.ts';
 import type { PageAssets } from '../page/assets.ts';
-import type { Front } from '../page/public/startPage.ts';
 import type { PaperAssets } from '../paper/leaflet.ts';
 import { assembleProgramme, type Workshop } from '../programme/assemble.ts';
-import { NOTICE } from '../programme/phrases/opening.ts';
+import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
 import { TEMPLATES } from './shelf.ts';
 import type { OutFile } from './site.ts';
@@ -57,32 +56,31 @@ function previousOf(consult: Consult, { consults }: Workspace, workshop: Worksho
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */
 export async function papersOf(programme: Programme, paper: PaperAssets): Promise<OutFile[]> {
-  const [{ leafletPdf }, { recordJson }, { noteText }] = await Promise.all([
+  const [{ leafletPdf }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
     import('../paper/leaflet.ts'),
     import('../record/recordJson.ts'),
     import('../record/noteText.ts'),
+    import('../record/letterText.ts'),
   ]);
   const folder = `private/${programme.alias}`;
   return [
     { path: `${folder}/leaflet.pdf`, bytes: await leafletPdf(programme, paper) },
     { path: `${folder}/record.json`, bytes: recordJson(programme) },
     { path: `${folder}/note.txt`, bytes: noteText(programme) },
+    ...(programme.letter === null
+      ? []
+      : [{ path: `${folder}/letter.txt`, bytes: letterText(programme.letter) }]),
   ];
 }
 
-/** Pages of the programmes and of the public part, by Eleventy. */
+/** Pages of the programmes, and of the library unless it is null, by Eleventy. */
 export async function sitePages(
   programmes: readonly Programme[],
-  { library: { clinic } }: Workshop,
+  view: LibraryView | null,
   assets: PageAssets,
 ): Promise<OutFile[]> {
   const { renderPages } = await import('../page/site.ts');
-  const front: Front = {
-    language: 'en',
-    clinic: { name: clinic.name, contact: clinic.contact, logo: null },
-    notice: NOTICE.slice(0, 1),
-  };
-  return asFiles(await renderPages(programmes, front, assets, TEMPLATES));
+  return asFiles(await renderPages(programmes, view, assets, TEMPLATES));
 }
 
 /** Pages of these programmes alone, without Eleventy: it takes half a second to start, and they are the same bytes. */

@@ -35,6 +35,9 @@ export async function pageShelf(): Promise<PageAssets> {
       ),
     })),
     script: read('dist/page/client/leaflet.js'),
+    catalogue: ['words', 'match', 'address', 'catalogue'].map((name) =>
+      read(`dist/page/client/catalogue/${name}.js`),
+    ),
   });
 }
 

@@ -26,6 +26,8 @@ export interface PageFiles {
   /** WOFF2 faces, base64. */
   readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
   readonly script: string;
+  /** The modules of the index's script, each after those it uses. */
+  readonly catalogue: readonly string[];
 }
 
 /** Text to stand in the page, with the hash its policy names (`sha256-...`, CSP level 3 section 2.3.1). */
@@ -39,10 +41,14 @@ export interface PageAssets {
   readonly record: Hashed;
   readonly public: Hashed;
   readonly script: Hashed;
+  /** For the index of the public pages. */
+  readonly catalogue: Hashed;
+  /** Colours of a picture that stands alone, light and dark. */
+  readonly picture: string;
 }
 
 /** Everything that dresses the pages, ready to stand in them. */
-export function pageAssets({ tokens, styles, fonts, script }: PageFiles): PageAssets {
+export function pageAssets({ tokens, styles, fonts, script, catalogue }: PageFiles): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
   const dressed = (...sheets: readonly string[]) =>
     hashed(faces + lightly([tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join('\n')));
@@ -51,6 +57,8 @@ export function pageAssets({ tokens, styles, fonts, script }: PageFiles): PageAs
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
     script: hashed(script.trim()),
+    catalogue: hashed(classic(catalogue)),
+    picture: pictureSheet(tokens),
   };
 }
 
@@ -82,6 +90,26 @@ function paintSheet({ paint }: PageTokens): string {
       return `.fill-${name}{fill:${value}}.line-${name}{stroke:${value}}`;
     })
     .join('\n');
+}
+
+/** The same with the colours themselves: a picture in a file of its own knows no custom properties of the page. */
+function pictureSheet({ paint, colour: { light, dark } }: PageTokens): string {
+  const rules = (set: Readonly<Record<string, string>>) =>
+    Object.entries(paint)
+      .map(([name, colour]) => `.fill-${name}{fill:${set[colour]}}.line-${name}{stroke:${set[colour]}}`)
+      .join('');
+  return `${rules(light)}@media screen and (prefers-color-scheme:dark){${rules(dark)}}`;
+}
+
+/**
+ * Modules as one plain script: pages opened from a disk may not load modules. Their names are all different, so imports
+ * and exports need only be taken out.
+ */
+function classic(modules: readonly string[]): string {
+  const text = modules
+    .map((module) => module.replace(/^import [^;]*;\n/gm, '').replace(/^export (?:\{\};\n?)?/gm, ''))
+    .join('');
+  return `(() => {\n${text.trim()}\n})();`;
 }
 
 function colours(set: Readonly<Record<string, string>>): string[] {

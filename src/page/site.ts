@@ -2,12 +2,11 @@
  * All pages of a build through Eleventy: it walks `templates/`, which call the same functions that a single page is
  * rendered by. It never opens content and never writes; the shell writes what comes back.
  */
+import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { leafletHtml } from './leaflet.ts';
-import { numbersPageHtml } from './public/numbersPage.ts';
-import { startPageHtml, type Front } from './public/startPage.ts';
-import { stylePageHtml } from './public/stylePage.ts';
+import { publicFiles, publicPages } from './public/pages.ts';
 import { recordHtml } from './record.ts';
 
 /** A file of the site: path with `/` below the output folder, and its text. */
@@ -25,25 +24,30 @@ export function programmePages(programme: Programme, assets: PageAssets): readon
   ];
 }
 
-/** The public pages without Eleventy. */
-export function publicPages(front: Front, assets: PageAssets): readonly Page[] {
-  return [
-    { path: 'public/index.html', content: startPageHtml(front, assets) },
-    { path: 'public/numbers/index.html', content: numbersPageHtml(front, assets) },
-    { path: 'public/style/index.html', content: stylePageHtml(front, assets) },
-  ];
+/** The public folder without Eleventy: pages, style, scripts and pictures. */
+export function libraryPages(view: LibraryView, assets: PageAssets): readonly Page[] {
+  const pages = [...publicPages(view)].map(([path, page]) => ({ path, content: page(view, assets) }));
+  return [...pages, ...filesOf(view, assets)].map(({ path, content }) => ({
+    path: `public/${path}`,
+    content,
+  }));
+}
+
+function filesOf(view: LibraryView, assets: PageAssets): readonly Page[] {
+  return [...publicFiles(view, assets)].map(([path, content]) => ({ path, content }));
 }
 
 /**
- * The pages of all programmes and the public ones, sorted by path. `templates` is the folder of the templates, which
- * import the compiled rooms; Eleventy itself is loaded here, at half a second, and nowhere else.
+ * The pages of all programmes, and those of the library unless it is null, sorted by path. `templates` is the folder of
+ * the templates, which import the compiled rooms; Eleventy itself is loaded here, at half a second, and nowhere else.
  */
 export async function renderPages(
   programmes: readonly Programme[],
-  front: Front,
+  view: LibraryView | null,
   assets: PageAssets,
   templates: string,
 ): Promise<readonly Page[]> {
+  const pages = view === null ? new Map() : publicPages(view);
   const { default: Eleventy } = await import('@11ty/eleventy');
   const eleventy = new Eleventy(templates, '_site', {
     configPath: false,
@@ -56,14 +60,18 @@ export async function renderPages(
       // A map passes through the data cascade as it is: plain objects would be merged key by key.
       config.addGlobalData('programmes', () => new Map(programmes.map((one) => [one.alias, one])));
       config.addGlobalData('aliases', () => programmes.map(({ alias }) => alias));
-      config.addGlobalData('front', () => front);
+      config.addGlobalData('library', () => new Map([['view', view]]));
+      config.addGlobalData('publicPages', () => pages);
+      config.addGlobalData('publicPaths', () => [...pages.keys()]);
       config.addGlobalData('assets', () => assets);
     },
   });
   const rendered = await eleventy.toJSON();
-  return rendered
-    .map(({ url, content }) => ({ path: pathOf(url), content }))
-    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  const beside = view === null ? [] : filesOf(view, assets);
+  return [
+    ...rendered.map(({ url, content }) => ({ path: pathOf(url), content })),
+    ...beside.map(({ path, content }) => ({ path: `public/${path}`, content })),
+  ].sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
 function pathOf(url: string | false): string {

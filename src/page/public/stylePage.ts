@@ -1,7 +1,7 @@
 /** The style page: every element of the sheets once, so that a change of look is seen in one place. */
+import type { LibraryView } from '../../programme/library/view.ts';
 import { labelsOf } from '../../programme/phrases/labels.ts';
 import type { PageAssets } from '../assets.ts';
-import { documentText } from '../document.ts';
 import { html, join, type Html } from '../html.ts';
 import { emergencyHtml } from '../parts/emergency.ts';
 import { exerciseHtml } from '../parts/exercise.ts';
@@ -11,6 +11,7 @@ import { hangHtml, sectionHtml } from '../parts/section.ts';
 import { stepsHtml } from '../parts/steps.ts';
 import { ladderHtml, rulerHtml } from '../record/charts.ts';
 import { reasonsHtml } from '../record/reasons.ts';
+import { publicHtml } from './frame.ts';
 import {
   sampleCaution,
   sampleEmergency,
@@ -21,7 +22,6 @@ import {
   sampleSteps,
   sampleText,
 } from './sample.ts';
-import type { Front } from './startPage.ts';
 
 // Classes of the swatches in templates/styles/public.css: colours and type sizes by the names of the tokens.
 const SWATCHES = [
@@ -40,28 +40,21 @@ const SWATCHES = [
 ] as const;
 const SIZES = ['note', 'body', 'lead', 'label', 'heading3', 'heading2', 'heading1', 'dose'] as const;
 
-/** `style/index.html` of the public folder as text. */
-export function stylePageHtml({ language, clinic }: Front, assets: PageAssets): string {
-  const { public: labels, leaflet, record } = labelsOf(language);
+/** `style.html` of the public folder as text. */
+export function stylePageHtml(view: LibraryView, assets: PageAssets): string {
+  const { public: labels, leaflet, record } = labelsOf(view.language);
   const columns = sampleSteps.map((step) => step.columns)[0];
   if (columns === undefined) throw new TypeError('the sample has no step');
-  return documentText({
-    language,
-    title: labels.styleTitle,
-    kind: 'public',
-    style: assets.public,
-    script: assets.script,
-    body: html`<header class="masthead">
-        <div class="line">
-          <p class="clinic"><bdi>${clinic.name}</bdi></p>
-          ${toolsHtml(leaflet)}
-        </div>
-        <h1>${labels.styleTitle}</h1>
-        <p>${labels.aboutStyle}</p>
-      </header>
-      <main>
-        ${hangHtml('colour', labels.colour, swatchesHtml())} ${hangHtml('type', labels.type, sizesHtml())}
-        ${sectionHtml(sampleText)}
+  return publicHtml(
+    {
+      title: labels.styleTitle,
+      up: '',
+      place: null,
+      lead: html`<p class="lead">${labels.aboutStyle}</p>
+        ${toolsHtml(leaflet)}`,
+      scripts: ['sheet.js'],
+      main: html`${hangHtml('colour', labels.colour, swatchesHtml())}
+        ${hangHtml('type', labels.type, sizesHtml())} ${sectionHtml(sampleText)}
         <section class="next" aria-labelledby="session-heading">
           <h2 id="session-heading">${labels.session}</h2>
           ${exerciseHtml(sampleExercise, 1, columns, leaflet)}
@@ -76,9 +69,11 @@ export function stylePageHtml({ language, clinic }: Front, assets: PageAssets): 
             <summary>${record.cells}</summary>
             ${reasonsHtml(sampleExercise.cells, columns, sampleExercise.title, record)}
           </details>`,
-        )}
-      </main>`,
-  });
+        )}`,
+    },
+    view,
+    assets,
+  );
 }
 
 function swatchesHtml(): Html {

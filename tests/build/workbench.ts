@@ -1,20 +1,21 @@
 /** A temporary clinic and the compiled command line, for tests of what a command does on a disk. */
 import { spawnSync } from 'node:child_process';
-import {
-  cpSync,
-  existsSync,
-  mkdtempSync,
-  readFileSync,
-  readdirSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
 import { createHash } from 'node:crypto';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, realpathSync } from 'node:fs';
+import { rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import type { Streams } from '../../src/build/report.ts';
+import { run } from '../../src/build/run.ts';
+import { starterText } from '../../src/build/shelf.ts';
+import { starterOf, type StarterKind } from '../../src/build/starter.ts';
+import { fillingFor } from '../../src/build/starterFilling.ts';
+import { isoDate } from '../../src/units/date.ts';
 
-const MAIN = resolve('dist/build/main.js');
+export const MAIN = resolve('dist/build/main.js');
+
+/** The day the starters of a small clinic are dated by. */
+export const TODAY = isoDate('2026-11-25')!;
 
 export interface Run {
   readonly exit: number | null;
@@ -26,47 +27,98 @@ export interface Clinic {
   readonly top: string;
   readonly content: string;
   readonly site: string;
-  /** Runs a command with this clinic's folders. */
-  run(...words: string[]): Run;
-  /** Replaces the first occurrence in a file of the content folder; throws when there is none. */
-  edit(file: string, from: string | RegExp, to: string): void;
-  /** Path to SHA-256 of every file of the site. */
+  /** Runs a command line with this clinic's folders, in this process. */
+  run(...words: string[]): Promise<Run>;
+  /** The same with --json; its one object. */
+  answer(...words: string[]): Promise<Record<string, unknown>>;
+  /** Replaces the first occurrence in a file of the content folder; throws when there is none. Returns what takes it back. */
+  edit(file: string, from: string | RegExp, to: string | ((found: string) => string)): () => void;
+  /** Path to SHA-256 of every file of the site, hidden ones too. */
   hashes(): Record<string, string>;
   remove(): void;
 }
 
 /** A copy of the shipped content in a folder of its own. */
-export function clinic(): Clinic {
-  const top = mkdtempSync(join(tmpdir(), 'loadleaf-clinic-'));
+export function shippedClinic(): Clinic {
+  return clinicWith((content) => cpSync('content', content, { recursive: true }));
+}
+
+/** The starters alone: one card, one protocol, and a consult of `finch`. */
+export function smallClinic(): Clinic {
+  return clinicWith((content) => {
+    mkdirSync(content);
+    cpSync('content/clinic.md', join(content, 'clinic.md'));
+    writeStarter(content, 'exercise', 'exercises/wall-bridge.md');
+    writeStarter(content, 'advice', 'advice/one-thing.md');
+    writeStarter(content, 'protocol', 'protocols/own-way.md');
+    writeStarter(content, 'consult', 'consults/finch-r1.md');
+  });
+}
+
+function clinicWith(fill: (content: string) => void): Clinic {
+  const top = realpathSync(mkdtempSync(join(tmpdir(), 'loadleaf-clinic-')));
   const content = join(top, 'content');
   const site = join(top, 'site');
-  cpSync('content', content, { recursive: true });
+  fill(content);
+  const runOwn: Clinic['run'] = (...words) => runHere(['--content', content, '--out', site, ...words]);
   return {
     top,
     content,
     site,
-    run: (...words) => loadleaf([...words, '--content', content, '--out', site]),
+    run: runOwn,
+    answer: async (...words) => JSON.parse((await runOwn(...words, '--json')).out) as Record<string, unknown>,
     edit: (file, from, to) => {
       const path = join(content, file);
       const before = readFileSync(path, 'utf8');
-      const after = before.replace(from, to);
+      const after = before.replace(from, to as string);
       if (after === before) throw new Error(`${file} has no ${String(from)}`);
       writeFileSync(path, after);
+      return () => writeFileSync(path, before);
     },
     hashes: () => hashesOf(site),
     remove: () => rmSync(top, { recursive: true, force: true }),
   };
 }
 
+/** Writes the starter of a kind as `new` does, with its file name saying whose it is. */
+export function writeStarter(content: string, kind: StarterKind, file: string): void {
+  const [, alias = '', revision = '1'] = /([a-z0-9-]+?)(?:-r(\d+))?\.md$/.exec(file) ?? [];
+  const name = { file, alias, revision: Number(revision) };
+  const place = join(content, file);
+  mkdirSync(dirname(place), { recursive: true });
+  const values = fillingFor(kind, content, name, TODAY);
+  writeFileSync(place, starterOf(kind, starterText(kind), { schema: `../.schema/${kind}.json`, values }));
+}
+
+/** A command line as the program carries it out, but in this process: a hundredth of the time. */
+export async function runHere(words: readonly string[]): Promise<Run> {
+  const said = { out: '', err: '' };
+  const streamTo = (name: 'out' | 'err') => ({
+    isTTY: false,
+    write: (text: string) => {
+      said[name] += text;
+      return true;
+    },
+  });
+  const streams = { stdout: streamTo('out'), stderr: streamTo('err') } as unknown as Streams;
+  return { exit: await run(words, streams), ...said };
+}
+
+/** The compiled program itself, for what only a process of its own shows. */
 export function loadleaf(
   words: readonly string[],
-  options: { env?: Record<string, string>; cwd?: string; node?: readonly string[] } = {},
+  options: { env?: Record<string, string>; cwd?: string; node?: readonly string[]; shell?: string } = {},
 ): Run {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [...(options.node ?? []), MAIN, ...words], {
-    encoding: 'utf8',
-    cwd: options.cwd ?? process.cwd(),
-    env: { ...process.env, NO_COLOR: '', ...options.env },
-  });
+  const command = [process.execPath, ...(options.node ?? []), MAIN, ...words];
+  const { status, stdout, stderr } = spawnSync(
+    options.shell === undefined ? process.execPath : '/bin/sh',
+    options.shell === undefined ? command.slice(1) : ['-c', `${options.shell}; exec "$@"`, 'sh', ...command],
+    {
+      encoding: 'utf8',
+      cwd: options.cwd ?? process.cwd(),
+      env: { ...process.env, NO_COLOR: '', ...options.env },
+    },
+  );
   return { exit: status, out: stdout, err: stderr };
 }
 
@@ -75,12 +127,9 @@ export function hashesOf(folder: string): Record<string, string> {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
     statSync(join(folder, file)).isFile(),
   );
-  return Object.fromEntries(
-    files.sort().map((file) => [
-      file,
-      createHash('sha256')
-        .update(readFileSync(join(folder, file)))
-        .digest('hex'),
-    ]),
-  );
+  return Object.fromEntries(files.sort().map((file) => [file, hashOf(readFileSync(join(folder, file)))]));
+}
+
+export function hashOf(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
 }

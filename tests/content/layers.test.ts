@@ -10,13 +10,13 @@ const HIDE = '---\nhide: yes\n---\n\nWe have no room for it.\n';
 const BRIDGE = 'exercises/bridge.md';
 const ONE_LEG = 'exercises/single-leg-bridge.md';
 
-const over = (...own: readonly [file: string, text: string][]) =>
+type Own = readonly (readonly [file: string, text: string])[];
+const over = (...own: Own) =>
   readLibrary(
     filesWith(),
     own.map(([file, text]) => fileOf(file, text)),
   );
-const said = (...own: Parameters<typeof over>) =>
-  over(...own).problems.map((problem) => problemText(problem, null));
+const said = (...own: Own) => over(...own).problems.map((problem) => problemText(problem, null));
 
 describe('one folder', () => {
   it('is read as it stands, and nothing in it is anybody’s own', () => {
@@ -52,7 +52,7 @@ describe('a folder over another', () => {
   });
 
   it('is another library, and with the same text again the same', () => {
-    const version = (...own: Parameters<typeof over>) => over(...own).library?.version;
+    const version = (...own: Own) => over(...own).library?.version;
     const text = spoilt(BRIDGE, 'title: Bridge from the floor', 'title: Our bridge');
     expect(version([BRIDGE, text])).not.toBe(version());
     expect(version([BRIDGE, SAMPLE[BRIDGE]])).toBe(version());

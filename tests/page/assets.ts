@@ -6,6 +6,8 @@ import { pageAssets, type PageFiles } from '../../src/page/assets.ts';
 const read = (path: string) => readFileSync(path, 'utf8');
 const base64 = (path: string) => readFileSync(path).toString('base64');
 
+const CLIENT = 'src/page/client';
+
 export const files: PageFiles = {
   tokens: JSON.parse(read('shared/tokens.json')) as PageFiles['tokens'],
   styles: {
@@ -18,13 +20,16 @@ export const files: PageFiles = {
     { weight: 400, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2') },
     { weight: 700, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2') },
   ],
-  script: translated('src/page/client/leaflet.ts', 'src/page/client/tsconfig.json'),
+  script: translated('leaflet.ts'),
+  catalogue: ['words', 'match', 'address', 'catalogue'].map((name) => translated(`catalogue/${name}.ts`)),
 };
 
 export const assets = pageAssets(files);
 
-function translated(file: string, config: string): string {
-  const { config: json } = ts.readConfigFile(config, read) as { config: { compilerOptions: object } };
+function translated(file: string): string {
+  const { config: json } = ts.readConfigFile(`${CLIENT}/tsconfig.json`, read) as {
+    config: { compilerOptions: object };
+  };
   const { options } = ts.convertCompilerOptionsFromJson(json.compilerOptions, '.');
-  return ts.transpileModule(read(file), { compilerOptions: options }).outputText;
+  return ts.transpileModule(read(`${CLIENT}/${file}`), { compilerOptions: options }).outputText;
 }

@@ -1,46 +1,25 @@
 /** The sheets in a real browser: accessibility, width, requests, policy, scripts off, print. */
-import { HtmlValidate } from 'html-validate';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { leafletHtml } from '../../src/page/leaflet.ts';
 import { recordHtml } from '../../src/page/record.ts';
-import { publicPages } from '../../src/page/site.ts';
 import { assets } from './assets.ts';
 import { fileOf, launch, opened, violations } from './browser.ts';
 import { AXE_FAULTS, VALIDATE_FAULTS } from './faults.ts';
 import { programmes, reworded } from './programmes.ts';
+import { faultsOf } from './validate.ts';
 
 const WIDTHS = [320, 390, 1280];
 const SCHEMES = ['light', 'dark'] as const;
 
 const [, first] = programmes[0]!;
-const front = { language: first.language, clinic: first.clinic, notice: first.notice };
 const sheets: [name: string, markup: string][] = [
   ...programmes.flatMap(([name, programme]): [string, string][] => [
     [`the leaflet of ${name}`, leafletHtml(programme, assets)],
     [`the record of ${name}`, recordHtml(programme, assets)],
   ]),
-  ...publicPages(front, assets).map(({ path, content }): [string, string] => [path, content]),
 ];
 const leaflet = sheets[0]![1];
-
-// Both ways of writing doctype and void elements are HTML; ours is the formatter's. Long titles are the authors'.
-const validator = new HtmlValidate({
-  extends: ['html-validate:recommended'],
-  rules: {
-    'doctype-style': ['error', { style: 'lowercase' }],
-    'void-style': ['error', { style: 'selfclosing' }],
-    'long-title': 'off',
-    'no-trailing-whitespace': 'off',
-  },
-});
-
-async function faultsOf(markup: string): Promise<string[]> {
-  const report = await validator.validateString(markup);
-  return report.results.flatMap(({ messages }) =>
-    messages.map(({ ruleId, message, line }) => `${ruleId}: ${message} (${line})`),
-  );
-}
 
 let browser: Browser;
 beforeAll(async () => {

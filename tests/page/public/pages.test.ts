@@ -1,0 +1,246 @@
+/** The public folder as a whole: its links, its policy, and that nobody stands in it. */
+import { readdirSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path/posix';
+import { describe, expect, it } from 'vitest';
+import { libraryPages } from '../../../src/page/site.ts';
+import { GLOSSARY } from '../../../src/programme/phrases/glossary.ts';
+import { NAUGHTY } from '../../laws/naughty.ts';
+import { SAMPLE } from '../../content/sample.ts';
+import { assets } from '../assets.ts';
+import { sampleView, shipped, shippedLibrary } from '../libraries.ts';
+
+const files = new Map(libraryPages(shipped, assets).map(({ path, content }) => [path, content]));
+const pages = [...files].filter(([path]) => path.endsWith('.html'));
+const page = (path: string) => files.get(`public/${path}`) ?? '';
+
+const UNESCAPED: Readonly<Record<string, string>> = {
+  '&amp;': '&',
+  '&lt;': '<',
+  '&gt;': '>',
+  '&quot;': '"',
+  '&#39;': "'",
+};
+const plain = (text: string) =>
+  text.replaceAll(/&(?:amp|lt|gt|quot|#39);/g, (entity) => UNESCAPED[entity] ?? entity);
+
+/** Everything a page names as an address, pictures in several sizes too. */
+function addressesIn(markup: string): string[] {
+  const single = [...markup.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, address = '']) => plain(address));
+  const sets = [...markup.matchAll(/\ssrcset="([^"]*)"/g)].flatMap(([, set = '']) =>
+    set.split(', ').map((one) => one.split(' ')[0] ?? ''),
+  );
+  return [...single, ...sets];
+}
+
+describe('links', () => {
+  it('lead to a file or a place that is there, from every page', () => {
+    const broken = pages.flatMap(([path, markup]) =>
+      addressesIn(markup)
+        .filter((address) => !/^(data:|https?:)/.test(address))
+        .flatMap((address) => {
+          const [, file = '', , fragment = ''] = /^([^?#]*)(\?[^#]*)?#?(.*)$/.exec(address) ?? [];
+          const target = file === '' ? path : normalize(join(dirname(path), file));
+          const there = files.get(target);
+          const isThere = there !== undefined && (fragment === '' || there.includes(` id="${fragment}"`));
+          return isThere ? [] : [`${path} -> ${address}`];
+        }),
+    );
+    expect(broken).toEqual([]);
+  });
+
+  it('are relative, so that the folder works wherever it lies', () => {
+    const rooted = pages.flatMap(([, markup]) =>
+      addressesIn(markup).filter((address) => /^(\/|file:)/.test(address)),
+    );
+    expect(rooted).toEqual([]);
+  });
+
+  it('reach every page from the first one', () => {
+    const reached = new Set(['public/index.html']);
+    for (const path of reached)
+      for (const address of addressesIn(files.get(path) ?? ''))
+        if (!/^(data:|https?:|#)/.test(address))
+          reached.add(normalize(join(dirname(path), address.replace(/[?#].*$/, ''))));
+    expect(pages.map(([path]) => path).filter((path) => !reached.has(path))).toEqual([]);
+  });
+
+  it('ask the index for stages and words it knows', () => {
+    const known = new Map(
+      shipped.filters.map(({ key, options }) => [key as string, options.map(({ value }) => value)]),
+    );
+    const asked = pages.flatMap(([, markup]) =>
+      addressesIn(markup).flatMap((address) => [
+        ...new URLSearchParams(/exercises\.html\?(.*)$/.exec(address)?.[1] ?? ''),
+      ]),
+    );
+    expect(asked.length).toBeGreaterThan(5);
+    expect(asked.filter(([key, value]) => !known.get(key)?.includes(value))).toEqual([]);
+  });
+});
+
+describe('nobody stands in the public folder', () => {
+  const aliases = [
+    ...new Set(readdirSync('content/consults').flatMap((file) => /^(.+)-r\d+\.md$/.exec(file)?.[1] ?? [])),
+  ];
+
+  it('there are consults to look for', () => {
+    expect(aliases.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(aliases)('not %s', (alias) => {
+    const word = new RegExp(`\\b${alias}\\b`, 'i');
+    expect([...files].filter(([, text]) => word.test(text)).map(([path]) => path)).toEqual([]);
+  });
+
+  it('and no way leads out of it', () => {
+    const out = pages.flatMap(([path, markup]) =>
+      addressesIn(markup).filter((address) => !normalize(join(dirname(path), address)).startsWith('public/')),
+    );
+    expect(out.filter((address) => !/^(data:|https?:|#|\?)/.test(address))).toEqual([]);
+  });
+});
+
+describe('what a page may do', () => {
+  it.each(pages.map(([path, markup]) => ({ path, markup })))(
+    '$path: fetches its own, runs its own',
+    ({ markup }) => {
+      const policy = plain(/Content-Security-Policy" content="([^"]*)"/.exec(markup)?.[1] ?? '');
+      expect(policy).toMatch(/^default-src 'none'; style-src 'self'; script-src '(self|none)'; /);
+      expect(markup).not.toMatch(/<style|\sstyle="|<script>|\son[a-z]+="/);
+      expect(/<script/.test(markup)).toBe(policy.includes("script-src 'self'"));
+    },
+  );
+
+  it('its scripts neither store nor send', () => {
+    const scripts = [...files].filter(([path]) => path.endsWith('.js') && !path.endsWith('words.js'));
+    expect(scripts).toHaveLength(2);
+    for (const [, text] of scripts)
+      expect(text).not.toMatch(
+        /localStorage|sessionStorage|indexedDB|fetch|XMLHttpRequest|sendBeacon|cookie|\bimport\b|\bexport\b|eval/,
+      );
+  });
+
+  it('its pictures are drawings without scripts or addresses', () => {
+    const drawings = [...files].filter(([path]) => path.endsWith('.svg'));
+    expect(drawings.length).toBe(shipped.cards.filter(({ figures }) => figures !== null).length);
+    for (const [, text] of drawings) {
+      expect(text).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" [^>]*><style>/);
+      expect(text.replace('http://www.w3.org/2000/svg', '')).not.toMatch(/script|href|url\(|http/);
+    }
+  });
+});
+
+describe('a card’s page', () => {
+  it.each([...shippedLibrary.exercises.values()].map((card) => ({ card })))('of $card.id', ({ card }) => {
+    const text = plain(page(`exercises/${card.id}.html`).replace(/<[^>]*>/g, ''));
+    for (const { cite } of card.evidence) expect(text).toContain(cite);
+    for (const caution of card.cautions) expect(text).toContain(caution);
+    expect(text).toContain('Reviewed on');
+    if (card.movement !== null)
+      expect(page(`exercises/${card.id}.html`)).toContain('<figure class="frames">');
+  });
+
+  it('of a fast card gives no squeeze and says so', () => {
+    const fast = shipped.cards.filter(({ facets }) => facets.kind[0] === 'energy-storage');
+    expect(fast.length).toBeGreaterThan(0);
+    for (const { id, facets } of fast) {
+      expect(facets.squeeze).toEqual(['unknown']);
+      expect(page(`exercises/${id}.html`)).toContain('says nothing of it');
+    }
+  });
+
+  it('names every protocol that uses it', () => {
+    for (const { id, uses } of shipped.cards)
+      for (const { protocol } of uses)
+        expect(page(`exercises/${id}.html`)).toContain(`../protocols/${protocol.id}.html`);
+  });
+});
+
+describe('a protocol’s page', () => {
+  it.each([...shippedLibrary.protocols.values()].map((protocol) => ({ protocol })))(
+    'of $protocol.id',
+    ({ protocol }) => {
+      const markup = page(`protocols/${protocol.id}.html`);
+      const text = plain(markup.replace(/<[^>]*>/g, ''));
+      for (const stage of protocol.stages) {
+        expect(text).toContain(stage.name);
+        for (const slot of stage.slots) {
+          expect(text).toContain(slot.name);
+          expect(text).toContain(slot.doseSource.cite);
+          for (const card of slot.cards) expect(markup).toContain(`../exercises/${card}.html`);
+        }
+      }
+      for (const { cite } of protocol.sources) expect(text).toContain(cite);
+    },
+  );
+
+  it('of a tendon outside the model says what guards it', () => {
+    const other = shipped.protocols.find(({ ladder }) => ladder === null);
+    expect(other?.guard).toContain('position and joint angle alone');
+  });
+});
+
+describe('how the numbers are made', () => {
+  const text = plain(page('numbers.html').replace(/<[^>]*>/g, ''));
+
+  it.each([
+    'gait2392',
+    'Scott Delp, Peter Loan, Melissa Hoy, Felix Zajac, Eric Topp, Joseph Rosen, Darryl Thelen, Frank Anderson and Ajay Seth',
+    'CC BY 3.0',
+    'partly built in',
+    'Choices made after seeing results',
+    'What it under-estimates',
+    'Tasks led by the knee',
+    'Sitting.',
+    'stretches',
+    'not measured forces',
+  ])('says %j', (words) => {
+    expect(text).toContain(words);
+  });
+});
+
+describe('the glossary', () => {
+  it('stands in the order of the alphabet, each term once', () => {
+    const terms = GLOSSARY.map(({ term }) => term);
+    expect(terms).toEqual([...terms].sort((a, b) => (a < b ? -1 : 1)));
+    expect(new Set(terms).size).toBe(terms.length);
+  });
+});
+
+describe('hostile titles', () => {
+  const bridge = SAMPLE['exercises/bridge.md'];
+  const shown = NAUGHTY.filter(
+    (text) => text.trim() !== '' && text.length < 200 && !/[\n\r]/.test(text),
+  ).flatMap((text) => {
+    try {
+      return [
+        [
+          text,
+          sampleView({
+            'exercises/bridge.md': bridge.replace(/^title: .*$/m, () => `title: ${JSON.stringify(text)}`),
+          }),
+        ] as const,
+      ];
+    } catch {
+      // Content refuses what misleads; those never reach a page.
+      return [];
+    }
+  });
+
+  it('enough of them get past content', () => {
+    expect(shown.length).toBeGreaterThan(30);
+  });
+
+  it.each(shown)('%j stands as text, in title, heading and index', (text, view) => {
+    const made = new Map(libraryPages(view, assets).map(({ path, content }) => [path, content]));
+    const title = view.cards.find(({ id }) => id === 'bridge')?.title ?? '';
+    const card = made.get('public/exercises/bridge.html') ?? '';
+    expect(plain(/<h1>([^<]*)<\/h1>/.exec(card)?.[1] ?? '')).toBe(title);
+    expect(plain(/<title>([^<]*)<\/title>/.exec(card)?.[1] ?? '')).toContain(title);
+    const entry = /<a href="exercises\/bridge\.html"[^>]*>\s*<bdi>([^<]*)<\/bdi>/.exec(
+      made.get('public/exercises.html') ?? '',
+    );
+    expect(plain(entry?.[1] ?? '')).toBe(title);
+    expect(text.trim()).toBe(title);
+  });
+});

@@ -1,0 +1,278 @@
+/** The public folder below a path of a site, in a real browser: accessibility, requests, search by keyboard, no script. */
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { isAdmitted } from '../../../src/page/client/catalogue/match.ts';
+import { libraryPages } from '../../../src/page/site.ts';
+import { assets } from '../assets.ts';
+import { launch, opened, violations } from '../browser.ts';
+import { sampleView, shipped } from '../libraries.ts';
+import { faultsOf } from '../validate.ts';
+import { SAMPLE } from '../../content/sample.ts';
+import { served } from './publicServer.ts';
+
+const files = libraryPages(shipped, assets);
+const pages = files
+  .filter(({ path }) => path.endsWith('.html'))
+  .map((page) => ({ ...page, path: page.path.replace('public/', '') }));
+/** One of each kind, tried at every width and in both schemes. */
+const KINDS = [
+  'index.html',
+  'exercises.html',
+  'exercises/romanian-deadlift.html',
+  'exercises/strides.html',
+  'protocols.html',
+  'protocols/proximal-hamstring.html',
+  'advice.html',
+  'advice/sitting-well.html',
+  'numbers.html',
+  'glossary.html',
+  'authors.html',
+  'style.html',
+];
+
+let browser: Browser;
+let site: Awaited<ReturnType<typeof served>>;
+/** One page for all looks at one width: a context for each would take longer than the looks. */
+let narrow: Page;
+beforeAll(async () => {
+  [browser, site] = await Promise.all([launch(), served(files)]);
+  narrow = await browser.newPage({ viewport: { width: 390, height: 900 }, bypassCSP: true });
+});
+afterAll(async () => {
+  site.server.close();
+  await browser.close();
+});
+
+describe('every public page', () => {
+  it.each(pages)('$path: html-validate 10.17 finds nothing', async ({ content }) => {
+    expect(await faultsOf(content)).toEqual([]);
+  });
+
+  it.each(pages)('$path: axe 4.14 finds nothing at 390 px, and nothing is missed', async ({ path }) => {
+    await narrow.goto(site.address + path);
+    await unfold(narrow);
+    expect(await violations(narrow)).toEqual([]);
+    expect(await narrow.evaluate<number>('document.documentElement.scrollWidth')).toBe(390);
+    expect(site.missed).toEqual([]);
+  });
+});
+
+const unfold = (page: Page) =>
+  page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
+
+describe.each(KINDS)('%s', (path) => {
+  it.each(
+    [320, 1280].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)),
+  )('axe 4.14 finds nothing at %i px, %s, and nothing runs off the side', async (width, colorScheme) => {
+    const options = { viewport: { width, height: 900 }, colorScheme, bypassCSP: true };
+    const [found, wide] = await opened(browser, site.address + path, options, async (page) => {
+      await unfold(page);
+      return [
+        await violations(page),
+        await page.evaluate<number>('document.documentElement.scrollWidth'),
+      ] as const;
+    });
+    expect(found).toEqual([]);
+    expect(wide).toBe(width);
+  });
+
+  it('asks for nothing but its own files, and breaks no policy', async () => {
+    const asked: string[] = [];
+    const said: string[] = [];
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    page.on('request', (request) => asked.push(request.url()));
+    page.on('console', (message) => said.push(message.text()));
+    page.on('pageerror', (error) => said.push(error.message));
+    await page.goto(site.address + path);
+    await context.close();
+    expect(asked.filter((url) => !url.startsWith(site.address) && !url.startsWith('data:'))).toEqual([]);
+    expect(said).toEqual([]);
+  });
+});
+
+const shown = (page: Page) =>
+  page.evaluate<string[]>(
+    `[...document.querySelectorAll('[data-entry]:not([hidden]) a')].map((link) => link.getAttribute('href'))`,
+  );
+const hrefs = (ids: readonly string[]) => ids.map((id) => `exercises/${id}.html`);
+const rules = Object.fromEntries(shipped.filters.map(({ key, rule }) => [key, rule]));
+const admitted = (chosen: Readonly<Record<string, readonly string[]>>) =>
+  shipped.cards.filter(({ facets }) => isAdmitted(rules, chosen, facets)).map(({ id }) => id);
+
+describe('the index', () => {
+  it('shows what the address asks, and nothing else', async () => {
+    const ids = await opened(
+      browser,
+      `${site.address}exercises.html?bend=45&squeeze=low&squeeze=middle&cannot=kneel`,
+      {},
+      shown,
+    );
+    expect(ids).toEqual(hrefs(admitted({ bend: ['45'], squeeze: ['low', 'middle'], cannot: ['kneel'] })));
+    expect(ids.length).toBeGreaterThan(3);
+    expect(ids.length).toBeLessThan(shipped.cards.length);
+  });
+
+  it('is worked by the keyboard alone, and its state stands in the address', async () => {
+    const [ids, address, back, all] = await opened(
+      browser,
+      `${site.address}exercises.html`,
+      { viewport: { width: 1280, height: 900 } },
+      async (page) => {
+        await page.keyboard.press('Tab');
+        expect(await page.evaluate('document.activeElement.textContent')).toBe('To the text');
+        while ((await page.evaluate('document.activeElement.id')) !== 'search')
+          await page.keyboard.press('Tab');
+        await page.keyboard.type('bridges pillow');
+        // On to the first group's radio buttons, and two down.
+        while ((await page.evaluate('document.activeElement.name')) !== 'bend')
+          await page.keyboard.press('Tab');
+        for (const key of ['ArrowDown', 'ArrowDown']) await page.keyboard.press(key);
+        const found = await shown(page);
+        const url = page.url();
+        await page.reload();
+        const after = await shown(page);
+        await page.getByRole('button', { name: 'Show all again' }).press('Enter');
+        expect(await page.evaluate('document.activeElement.id')).toBe('search');
+        return [found, url, after, await shown(page)] as const;
+      },
+    );
+    expect(new URL(address).search).toBe('?q=bridges+pillow&bend=45');
+    expect(ids.length).toBeGreaterThan(0);
+    expect(back).toEqual(ids);
+    expect(all).toHaveLength(shipped.cards.length);
+  });
+
+  it('leads from the search to what was found', async () => {
+    const focus = await opened(browser, `${site.address}exercises.html`, {}, async (page) => {
+      await page.locator('#search').fill('bridge');
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      return page.evaluate<string>('document.activeElement.getAttribute("href")');
+    });
+    expect(focus).toMatch(/^exercises\/.*bridge/);
+  });
+
+  it('tells how many there are, and when there are none', async () => {
+    const [some, none] = await opened(
+      browser,
+      `${site.address}exercises.html?kind=isometric`,
+      {},
+      async (page) => {
+        const tally = () => page.locator('output').textContent();
+        const before = await tally();
+        await page.locator('#search').fill('zzz');
+        return [before, [await tally(), await page.locator('[data-none]').isVisible()]] as const;
+      },
+    );
+    expect(some).toBe(`${admitted({ kind: ['isometric'] }).length} of ${shipped.cards.length} exercises`);
+    expect(none).toEqual([`0 of ${shipped.cards.length} exercises`, true]);
+  });
+
+  it('stands there whole without a script, without filters that could not work', async () => {
+    const [ids, forms] = await opened(
+      browser,
+      `${site.address}exercises.html?squeeze=high`,
+      { javaScriptEnabled: false },
+      async (page) => [
+        await page.locator('[data-entry]:visible a').count(),
+        await page.locator('form:visible').count(),
+      ],
+    );
+    expect([ids, forms]).toEqual([shipped.cards.length, 0]);
+  });
+
+  it('goes back to what was asked', async () => {
+    const ids = await opened(browser, `${site.address}exercises.html`, {}, async (page) => {
+      await page.locator('#search').fill('hop');
+      const before = await shown(page);
+      await page.locator('[data-entry]:visible a').first().click();
+      await page.goBack();
+      expect(await page.locator('#search').inputValue()).toBe('hop');
+      expect(await shown(page)).toEqual(before);
+      return before;
+    });
+    expect(ids.length).toBeGreaterThan(0);
+    expect(ids.length).toBeLessThan(shipped.cards.length);
+  });
+
+  it('works from a disk, by double click', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'library-'));
+    for (const { path, content } of files) {
+      mkdirSync(dirname(join(folder, path)), { recursive: true });
+      writeFileSync(join(folder, path), content);
+    }
+    const said: string[] = [];
+    const result = await opened(
+      browser,
+      pathToFileURL(join(folder, 'public/exercises.html')).href,
+      {},
+      async (page) => {
+        page.on('console', (message) => said.push(message.text()));
+        await page.locator('#search').fill('bridge');
+        const ids = await shown(page);
+        const [url, font] = [
+          page.url(),
+          await page.evaluate<string>('getComputedStyle(document.body).fontFamily'),
+        ];
+        const drawn = await page.evaluate<number>(
+          '[...document.images].filter((one) => one.complete && one.naturalWidth > 0).length',
+        );
+        await page.locator('[data-entry]:visible a').first().click();
+        return { ids, url, font, drawn, title: await page.title() };
+      },
+    );
+    expect(said).toEqual([]);
+    expect(result.ids.length).toBeGreaterThan(3);
+    expect(result.ids.length).toBeLessThan(shipped.cards.length);
+    expect(new URL(result.url).search).toBe('?q=bridge');
+    expect(result.font).toContain('Atkinson');
+    expect(result.drawn).toBeGreaterThan(0);
+    expect(result.title).toContain('Larkfield');
+  });
+});
+
+describe('hostile titles in the index', () => {
+  const words = [
+    '<script>globalThis.caught=1</script>',
+    '"><img src=x onerror="globalThis.caught=1">',
+    '${alert(1)}',
+    "');globalThis.caught=1;('",
+    'w'.repeat(199),
+    'مرحبا بالعالم',
+  ];
+
+  it.each(words)('%j runs nothing, is found, and fits 320 px', async (title) => {
+    const bridge = SAMPLE['exercises/bridge.md'].replace(
+      /^title: .*$/m,
+      () => `title: ${JSON.stringify(title)}`,
+    );
+    const other = await served(libraryPages(sampleView({ 'exercises/bridge.md': bridge }), assets));
+    try {
+      const result = await opened(
+        browser,
+        `${other.address}exercises.html`,
+        { viewport: { width: 320, height: 800 } },
+        async (page) => {
+          await page.locator('#search').fill(title);
+          const texts = await page.locator('[data-entry]:visible h3').allTextContents();
+          await page.locator('[data-entry]:visible a').first().click();
+          return [
+            texts.map((text) => text.trim()).includes(title),
+            await page.locator('h1').textContent(),
+            await page.evaluate<unknown>('globalThis.caught ?? null'),
+            await page.evaluate<number>('document.documentElement.scrollWidth'),
+          ];
+        },
+      );
+      expect(result).toEqual([true, title, null, 320]);
+      expect(other.missed).toEqual([]);
+    } finally {
+      other.server.close();
+    }
+  });
+});

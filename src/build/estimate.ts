@@ -6,7 +6,7 @@ import { gentleEndOf } from '../mechanics/gentle.ts';
 import { HEAVIEST_KG } from '../mechanics/load.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
-import { stretchFrom, sweep, type Sweep } from '../mechanics/sweep.ts';
+import { stretchFrom, sweep, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
 import { roundTo } from '../units/round.ts';
 import { readCard } from './card.ts';
 import { EXIT } from './exit.ts';
@@ -30,12 +30,13 @@ export async function estimate(flags: Flags, id: string, report: Report): Promis
   const range = largestRange(movement, body, flags.loadKg, caps);
   const stretch = range.admitted ? range.stretch : stretchFrom(gentleEndOf(movement, body, flags.loadKg), 0);
   const swept = sweep(movement, body, flags.loadKg, stretch, found.card.tempo);
-  if (swept === null)
+  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, flags.loadKg, stretch);
+  if (swept === null || verticalOnlyBw === null)
     throw new Stop(
       EXIT.content,
       `a body of ${body.heightM} m and ${body.massKg} kg cannot rest in the pose of ${id} with ${flags.loadKg} kg`,
     );
-  const answer = answerOf(swept, range, flags.loadKg);
+  const answer = answerOf(swept, verticalOnlyBw, range, flags.loadKg);
   report.answer(answer);
   if (!flags.json) report.say(textOf(found.card, body, range, answer));
   return EXIT.good;
@@ -45,7 +46,8 @@ type Range = AdmittedRange | Barred;
 
 /** Fine enough to be compared with a calculation by hand; a leaflet prints none of these. */
 function answerOf(
-  { peak, verticalOnly, tensionTimeBwS, compressionTimeBwS }: Sweep,
+  { peak, tensionTimeBwS, compressionTimeBwS }: Sweep,
+  verticalOnlyBw: number,
   range: Range,
   loadKg: number,
 ) {
@@ -54,7 +56,7 @@ function answerOf(
     trunkLeanMaxDeg: roundTo(peak.trunkLeanDeg, 0.001),
     tensionBw: roundTo(peak.tensionBw, 1e-6),
     compressionBw: roundTo(peak.compressionBw, 1e-6),
-    compressionVerticalOnlyBw: roundTo(verticalOnly.compressionBw, 1e-6),
+    compressionVerticalOnlyBw: roundTo(verticalOnlyBw, 1e-6),
     hipMomentNm: roundTo(peak.hipMomentNm, 0.001),
     kneeMomentNm: roundTo(peak.kneeMomentNm, 0.001),
     demand: roundTo(peak.demand, 1e-6),

@@ -2,6 +2,7 @@
 import type { Body } from './body.ts';
 import { loadingAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
+import { poseAt } from './trajectory.ts';
 
 /** Caps of a stage; null where a cap is lifted. */
 export interface Caps {
@@ -41,11 +42,15 @@ export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit
   let most = 0;
   for (const limit of LIMITS) {
     const [value, cap] = held[limit];
-    if (cap === null || value <= cap + DUST * Math.max(1, Math.abs(cap))) continue;
+    if (cap === null || !isOver(value, cap)) continue;
     const excess = (value - cap) / Math.max(cap, DUST);
     if (worst === null || excess > most) [worst, most] = [limit, excess];
   }
   return worst;
+}
+
+function isOver(value: number, cap: number): boolean {
+  return !(value <= cap + DUST * Math.max(1, Math.abs(cap)));
 }
 
 /**
@@ -56,17 +61,53 @@ export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit
  * of either leg, since in an uneven exercise the painful one takes both parts; demand is the working leg's.
  */
 export function strainUpTo(movement: Movement, body: Body, loadKg: number, t: number): Strain | null {
-  const at = (kg: number) => {
-    const loading = loadingAt(movement, body, kg, t);
+  const at = strainBy(movement, body, t);
+  const loadsKg = looksUpTo(movement, loadKg);
+  const strains = loadsKg.map(at);
+  return strains.every((strain) => strain !== null) ? largestOf(strains, loadsKg, at) : null;
+}
+
+/**
+ * Whether at fraction `t` a cap breaks, or the body cannot rest, under any load from nothing up to `loadKg`: the yes or
+ * no of `strainUpTo` and `brokenCap`. The first break is enough, and bend and heaviest load, looked at first, mostly are it.
+ */
+export function breaks(movement: Movement, body: Body, loadKg: number, caps: Caps, t: number): boolean {
+  if (isBentBeyond(movement, caps, t)) return true;
+  const at = strainBy(movement, body, t);
+  const loadsKg = looksUpTo(movement, loadKg);
+  const strains: Strain[] = [];
+  for (const kg of loadsKg.toReversed()) {
+    const strain = at(kg);
+    if (!strain || brokenCap(movement, strain, caps)) return true;
+    strains.unshift(strain);
+  }
+  return brokenCap(movement, largestOf(strains, loadsKg, at), caps) !== null;
+}
+
+/** No load bends a hip: the pose alone says it. */
+function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps, t: number): boolean {
+  if (capDeg === null) return false;
+  const { work, other = work } = poseAt(movement, t);
+  return isOver(Math.max(work.hip, other.hip), capDeg);
+}
+
+type StrainBy = (loadKg: number) => Strain | null;
+
+function strainBy(movement: Movement, body: Body, t: number): StrainBy {
+  return (loadKg) => {
+    const loading = loadingAt(movement, body, loadKg, t);
     return loading && strainOf(loading);
   };
-  if (movement.loadAt === undefined || loadKg === 0) return at(loadKg);
-  const loadsKg = NODES.map((share) => share * loadKg);
-  const strains = loadsKg.map(at);
-  if (!strains.every((strain) => strain !== null)) return null;
-  const most = strains.reduce(larger);
+}
+
+/** Where the way up to a load is looked at, ascending. */
+function looksUpTo({ loadAt }: Movement, loadKg: number): readonly number[] {
+  return loadAt === undefined || loadKg === 0 ? [loadKg] : NODES.map((share) => share * loadKg);
+}
+
+function largestOf(strains: readonly Strain[], loadsKg: readonly number[], at: StrainBy): Strain {
   const humps = (['tensionBw', 'demand'] as const).map((key) => humpKg(strains, loadsKg, key, at));
-  return humps.reduce((so, kg) => larger(so, (kg === null ? null : at(kg)) ?? so), most);
+  return humps.reduce((so, kg) => larger(so, (kg === null ? null : at(kg)) ?? so), strains.reduce(larger));
 }
 
 // Along the load pull and demand are smooth with one hump at most; five looks find it, a golden section its top.
@@ -79,7 +120,7 @@ function humpKg(
   strains: readonly Strain[],
   loadsKg: readonly number[],
   key: 'tensionBw' | 'demand',
-  at: (kg: number) => Strain | null,
+  at: StrainBy,
 ): number | null {
   const values = strains.map((strain) => strain[key]);
   const top = values.indexOf(Math.max(...values));

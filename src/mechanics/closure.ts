@@ -8,7 +8,8 @@ import { toDegrees } from '../units/angle.ts';
 import type { Body } from './body.ts';
 import { postureOf } from './kinematics.ts';
 import type { Closure, Movement, SupportPoint } from './movement.ts';
-import type { LegPoints, Point, Pose, Posture } from './pose.ts';
+import type { Point, Pose, Posture } from './pose.ts';
+import { PLACE } from './support.ts';
 import { sumOf, weightsOf } from './weight.ts';
 
 /**
@@ -26,9 +27,9 @@ export function closePose(movement: Movement, pose: Pose, body: Body, loadKg: nu
 
 /** Where a support touches, metres from the hip. `both.*` is the same point of either foot. */
 export function supportAt(posture: Posture, support: SupportPoint): Point {
-  const [owner, part] = support.split('.') as [string, keyof LegPoints | undefined];
-  if (part) return (owner === 'other' ? posture.other : posture.work)[part];
-  return posture[owner as 'upperBack' | 'seat' | 'shoulder' | 'hands'];
+  const { owner, part } = PLACE[support];
+  if (part === null) return posture[owner];
+  return (owner === 'other' ? posture.other : posture.work)[part];
 }
 
 /** Metres by which the first support stands above the second; 0 with fewer than two. */

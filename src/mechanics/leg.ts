@@ -12,7 +12,8 @@ import { passiveTensionN } from './stretch.ts';
 const WEIGHTS = STRENGTH_N.map((strength) => (strength / STRESS_N_PER_CM2) ** 2);
 const HAMSTRINGS = LUMPS.indexOf('hamstrings');
 const GASTROCNEMII = LUMPS.indexOf('gastrocnemii');
-const NO_ARMS = LUMPS.map(() => 0);
+const NOTHING = LUMPS.map(() => 0);
+const ANYTHING = LUMPS.map(() => Infinity);
 
 /** A leg at its joint angles, ready to be loaded: moment arms and the passive tension of the hamstrings. */
 export interface Leg {
@@ -25,7 +26,7 @@ export interface Leg {
 export function legOf({ hip, knee }: LegPose, body: Body): Leg {
   return {
     arms: armsAt(hip, knee, body.heightM),
-    leastN: LUMPS.map((_, i) => (i === HAMSTRINGS ? passiveTensionN(hip, knee) : 0)),
+    leastN: NOTHING.with(HAMSTRINGS, passiveTensionN(hip, knee)),
     achillesArmM: (ACHILLES_ARM_M * body.heightM) / MODEL_HEIGHT_M,
   };
 }
@@ -41,7 +42,7 @@ export function forcesOf(leg: Leg, moments: LegMoments, mode: Movement['mode']):
   if (mode === 'passive') return { forcesN: leg.leastN, cost: 0, multipliers: [0, 0] };
   if (mode === 'active') return activeForcesOf(leg, moments);
   const problem = sharingOf(leg, moments);
-  const atKnee = shareLoad({ ...problem, arms: { hipM: NO_ARMS, kneeM: leg.arms.kneeM }, hipNm: 0 });
+  const atKnee = shareLoad({ ...problem, arms: { hipM: NOTHING, kneeM: leg.arms.kneeM }, hipNm: 0 });
   const liftsThigh = dot(leg.arms.hipM, atKnee.forcesN) > moments.hipNm;
   return liftsThigh ? shareLoad(problem) : atKnee;
 }
@@ -67,7 +68,7 @@ export function costSlope(leg: Leg, moments: LegMoments, rate: LegMoments, share
 
 function sharingOf({ arms, leastN, achillesArmM }: Leg, moments: LegMoments): SharingProblem {
   const calfN = Math.max(0, moments.ankleNm) / achillesArmM;
-  const mostN = LUMPS.map((_, i) => (i === GASTROCNEMII ? calfN : Infinity));
+  const mostN = ANYTHING.with(GASTROCNEMII, calfN);
   return { arms, hipNm: moments.hipNm, kneeNm: moments.kneeNm, leastN, mostN, weights: WEIGHTS };
 }
 

@@ -7,11 +7,12 @@
  * may not rely on it.
  */
 import type { Body } from './body.ts';
-import type { Caps } from './cap.ts';
+import { breaks, type Caps } from './cap.ts';
 import { closePose } from './closure.ts';
 import { loadingAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 import { bisect, largestRange, type Barred } from './range.ts';
+import { samplesOf } from './sweep.ts';
 import { poseAt } from './trajectory.ts';
 
 /** The lift as a movement: from standing down to the floor [choice]. */
@@ -51,10 +52,20 @@ export function liftBarredBy(
   loadKg: number,
   caps: Caps,
 ): Barred['barredBy'] | null {
+  if (holdsDownTo(heightM, body, loadKg, caps)) return null;
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range.barredBy;
   if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.stretch.to)) return null;
   return range.decidedBy;
+}
+
+/** Whether the caps hold from standing down to where the weight stands: mostly high, so a few looks, not the whole way. */
+function holdsDownTo(heightM: number, body: Body, loadKg: number, caps: Caps): boolean {
+  for (const t of samplesOf(LIFT)) {
+    if (breaks(LIFT, body, loadKg, caps, t)) return false;
+    if (handHeightM(body, loadKg, t) <= heightM) return true;
+  }
+  return true;
 }
 
 /** Hands above the floor at a fraction of the lift; where the body cannot balance it has not reached down. */

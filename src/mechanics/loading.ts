@@ -63,8 +63,11 @@ export function loadingAt(
   friction: Movement['horizontal'] = movement.horizontal,
 ): Loading | null {
   const posture = closePose(movement, poseAt(movement, t), body, loadKg);
-  if (!posture || !restsOn(movement, posture, body, loadKg)) return null;
-  return loadingOf(movement, posture, body, loadKg, friction);
+  if (!posture) return null;
+  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+  return restsOn(movement, posture, weights)
+    ? loadingUnder(weights, movement, posture, body, friction)
+    : null;
 }
 
 /** The loading of a posture that is known to be closed and at rest. */
@@ -75,7 +78,16 @@ export function loadingOf(
   loadKg: number,
   friction: Movement['horizontal'],
 ): Loading {
-  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+  return loadingUnder(weightsOf(posture, body, movement.loadAt, loadKg), movement, posture, body, friction);
+}
+
+function loadingUnder(
+  weights: Weights,
+  movement: Movement,
+  posture: Posture,
+  body: Body,
+  friction: Movement['horizontal'],
+): Loading {
   const { pose } = posture;
   const work = legOf(pose.work, body);
   const frictionN = friction === 'none' ? 0 : frictionOf(movement, posture, weights, work);
@@ -126,14 +138,26 @@ function legLoading(
     hipMomentNm: moments.hipNm,
     kneeMomentNm: moments.kneeNm,
     ankleMomentNm: moments.ankleNm,
-    forcesN: Object.fromEntries(LUMPS.map((lump, i) => [lump, forcesN[i]])) as Record<Lump, number>,
+    forcesN: byLump(forcesN),
     tensionN,
     tensionBw: tensionN / bodyWeightN,
     wrapDeg: bendDeg,
     compressionN,
     compressionBw: compressionN / bodyWeightN,
-    demand:
-      mode === 'passive' ? 0 : Math.max(...forcesN.map((force, i) => force / (STRENGTH_N[i] as number))),
+    demand: mode === 'passive' ? 0 : largestShare(forcesN),
     effort: cost,
   };
+}
+
+function byLump(forcesN: readonly number[]): Readonly<Record<Lump, number>> {
+  const forces = {} as Record<Lump, number>;
+  for (let i = 0; i < LUMPS.length; i++) forces[LUMPS[i] as Lump] = forcesN[i] as number;
+  return forces;
+}
+
+function largestShare(forcesN: readonly number[]): number {
+  let most = -Infinity;
+  for (let i = 0; i < forcesN.length; i++)
+    most = Math.max(most, (forcesN[i] as number) / (STRENGTH_N[i] as number));
+  return most;
 }

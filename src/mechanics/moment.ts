@@ -1,6 +1,7 @@
 /** Net joint moments of one leg: what its muscles must supply against everything that acts beyond the joint. */
 import type { LegPoints, Point } from './pose.ts';
 import type { Reaction } from './reaction.ts';
+import { PLACE } from './support.ts';
 import type { LegSegment, LegWeight } from './weight.ts';
 
 /** N·m; hip extension, knee flexion and ankle plantarflexion positive. */
@@ -20,7 +21,9 @@ export function legMoments(
   weights: readonly LegWeight[],
   reactions: readonly Reaction[],
 ): LegMoments {
-  let [hipNm, kneeNm, ankleNm] = [0, 0, 0];
+  let hipNm = 0;
+  let kneeNm = 0;
+  let ankleNm = 0;
   const act = (at: Point, segment: LegSegment, forwardN: number, upN: number) => {
     hipNm += at.x * upN - at.y * forwardN;
     if (segment === 'thigh') return;
@@ -30,14 +33,14 @@ export function legMoments(
   };
   for (const weight of weights) act(weight.at, weight.segment, 0, -weight.downN);
   for (const { support, at, upN, forwardN } of reactions) {
-    const [owner, part] = support.split('.');
+    const { owner, part } = PLACE[support];
     const share = owner === which ? 1 : owner === 'both' ? 0.5 : 0;
     if (share > 0) act(at, segmentOf(part), share * forwardN, share * upN);
   }
   return { hipNm, kneeNm, ankleNm };
 }
 
-function segmentOf(part: string | undefined): LegSegment {
+function segmentOf(part: string | null): LegSegment {
   if (part === 'knee') return 'thigh';
   return part === 'ankle' ? 'shank' : 'foot';
 }

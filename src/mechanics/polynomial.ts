@@ -22,10 +22,13 @@ export function polynomialIntegral(
   angleDeg: number,
   heldDeg: readonly [number, number],
 ): number {
-  const raised = [0, ...coefficients.map((c, power) => c / (power + 1))];
-  return (Math.PI / 2) * polynomial(raised, angleDeg, heldDeg);
+  const x = held(angleDeg, heldDeg) / 90;
+  let sum = 0;
+  for (let power = coefficients.length - 1; power >= 0; power--)
+    sum = sum * x + (coefficients[power] as number) / (power + 1);
+  return (Math.PI / 2) * (sum * x);
 }
 
-function held(angleDeg: number, [lowDeg, highDeg]: readonly [number, number]): number {
-  return Math.min(highDeg, Math.max(lowDeg, angleDeg));
+function held(angleDeg: number, heldDeg: readonly [number, number]): number {
+  return Math.min(heldDeg[1], Math.max(heldDeg[0], angleDeg));
 }

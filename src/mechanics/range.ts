@@ -1,7 +1,7 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
-import { brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
+import { breaks, brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, stretchFrom } from './sweep.ts';
@@ -45,12 +45,14 @@ export function largestRange(
   const gentleEnd = gentleEndOf(movement, body, loadKg);
   const breakAt = (distance: number) =>
     breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
+  const holdsAt = (distance: number) =>
+    !breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
   const atGentleEnd = breakAt(0);
   if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
   const steps = movement.end ? SAMPLES - 1 : 0;
   for (let step = 1; step <= steps; step++) {
-    if (!breakAt(step / steps)) continue;
-    const fraction = bisect((distance) => breakAt(distance) === null, (step - 1) / steps, step / steps);
+    if (holdsAt(step / steps)) continue;
+    const fraction = bisect(holdsAt, (step - 1) / steps, step / steps);
     const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
     return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
   }

@@ -30,25 +30,23 @@ const NARROW_M = 0.02;
 export function obstacleAt(movement: Movement, body: Body, loadKg: number, t: number): Obstacle | null {
   const posture = closePose(movement, poseAt(movement, t), body, loadKg);
   if (!posture) return 'notClosed';
-  const unrest = unrestIn(movement, posture, body, loadKg);
+  const unrest = unrestIn(movement, posture, weightsOf(posture, body, movement.loadAt, loadKg));
   if (unrest) return unrest;
   return movement.solve?.kind === 'balance' && !ankleReaches(movement, posture) ? 'ankleBeyondReach' : null;
 }
 
-/** Whether a closed posture can rest on the movement's supports. */
-export function restsOn(movement: Movement, posture: Posture, body: Body, loadKg: number): boolean {
-  return unrestIn(movement, posture, body, loadKg) === null;
+/** Whether a closed posture can rest on the movement's supports under these weights. */
+export function restsOn(movement: Movement, posture: Posture, weights: Weights): boolean {
+  return unrestIn(movement, posture, weights) === null;
 }
 
 function unrestIn(
-  { supports, loadAt }: Movement,
+  { supports }: Movement,
   posture: Posture,
-  body: Body,
-  loadKg: number,
+  weights: Weights,
 ): 'supportInTheAir' | 'offBalance' | null {
   const [first, second] = supports;
   if (!first) return null;
-  const weights = weightsOf(posture, body, loadAt, loadKg);
   if (second) return liftsOff(posture, supports, weights) ? 'supportInTheAir' : null;
   return offsetM(posture, first, weights) > SWAY_M ? 'offBalance' : null;
 }

@@ -47,7 +47,8 @@ export function shareLoad(problem: SharingProblem, from: readonly [number, numbe
       share /= 2;
       next = lagrangianAt(problem, a + share * stepA, b + share * stepB);
     }
-    [a, b] = [a + share * stepA, b + share * stepB];
+    a += share * stepA;
+    b += share * stepB;
     here = next;
   }
   const reached = worst(here) <= 1e-9 * Math.max(1, Math.abs(problem.hipNm) + Math.abs(problem.kneeNm));
@@ -69,9 +70,13 @@ interface Lagrangian {
 
 function lagrangianAt(problem: SharingProblem, a: number, b: number): Lagrangian {
   const { arms, hipNm, kneeNm, leastN, mostN, weights } = problem;
-  let [value, cost] = [-(a * hipNm + b * kneeNm), 0];
-  let [hipGap, kneeGap] = [-hipNm, -kneeNm];
-  let [hipHip, hipKnee, kneeKnee] = [0, 0, 0];
+  let value = -(a * hipNm + b * kneeNm);
+  let cost = 0;
+  let hipGap = -hipNm;
+  let kneeGap = -kneeNm;
+  let hipHip = 0;
+  let hipKnee = 0;
+  let kneeKnee = 0;
   for (let i = 0; i < weights.length; i++) {
     const w = weights[i] as number;
     const rh = arms.hipM[i] as number;

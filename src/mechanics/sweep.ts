@@ -1,7 +1,7 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
 import { fractionFrom, gentleEndOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
-import { loadingAt, loadingOf, type LegLoading, type Loading } from './loading.ts';
+import { loadingAt, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
 /** Moments looked at along a movement. */
@@ -32,8 +32,6 @@ export interface Sweep {
   readonly peak: Peaks;
   /** The other leg of an asymmetric exercise; null when both do the same. */
   readonly otherPeak: Peaks | null;
-  /** Working leg, vertical reactions only: an upper estimate for bridges, a cue and never a cap. */
-  readonly verticalOnly: Pick<Peaks, 'tensionBw' | 'compressionBw'>;
   /** Pull and squeeze added up over one repetition, body weights times seconds. */
   readonly tensionTimeBwS: number;
   readonly compressionTimeBwS: number;
@@ -55,7 +53,6 @@ export function sweep(
   const gentleEnd = gentleEndOf(movement, body, loadKg);
   const gentle = loadings[gentleEnd === 'start' ? 0 : loadings.length - 1] as Loading;
   const others = allOf(loadings.map(({ other }) => other));
-  const vertical = verticalOf(movement, body, loadKg, loadings);
   const added = (value: (leg: LegLoading) => number) => {
     const meanOnTheWay = trapezoidMean(loadings.map(({ work }) => value(work)));
     return meanOnTheWay * (tempo.goSeconds + tempo.backSeconds) + value(gentle.work) * tempo.holdSeconds;
@@ -67,13 +64,25 @@ export function sweep(
       loadings.map(({ work }) => work),
     ),
     otherPeak: others && peaksOf(loadings, others),
-    verticalOnly: {
-      tensionBw: largest(vertical, ({ work }) => work.tensionBw),
-      compressionBw: largest(vertical, ({ work }) => work.compressionBw),
-    },
     tensionTimeBwS: added((leg) => leg.tensionBw),
     compressionTimeBwS: added((leg) => leg.compressionBw),
   };
+}
+
+/**
+ * The largest squeeze of the working leg under vertical reactions only, as if the heels were dragged in: an upper
+ * estimate for bridges, a cue and never a cap. Body weights, over the same samples; null where `sweep` is null.
+ */
+export function verticalOnlySqueezeBw(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  stretch: Stretch,
+): number | null {
+  const loadings = allOf(
+    samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t, 'none')),
+  );
+  return loadings && largest(loadings, ({ work }) => work.compressionBw);
 }
 
 /** The fractions at which a part of a movement is looked at, from its lower to its upper end; one for a hold. */
@@ -88,17 +97,6 @@ export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): re
 export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
   const [near, far] = [fractionFrom(gentleEnd, 0), fractionFrom(gentleEnd, fraction)];
   return near < far ? { from: near, to: far } : { from: far, to: near };
-}
-
-// With fewer than two supports there is no friction to leave out, and the vertical-only answer is the answer.
-function verticalOf(
-  movement: Movement,
-  body: Body,
-  loadKg: number,
-  loadings: readonly Loading[],
-): readonly Loading[] {
-  if (movement.supports.length < 2 || movement.horizontal === 'none') return loadings;
-  return loadings.map((loading) => loadingOf(movement, loading.posture, body, loadKg, 'none'));
 }
 
 function peaksOf(loadings: readonly Loading[], legs: readonly LegLoading[]): Peaks {

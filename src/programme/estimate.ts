@@ -18,15 +18,16 @@ export function estimateOf(
 ): ModelEstimate | null {
   if (person.effects.under18 || person.protocol.angle !== MODEL_ANGLE) return null;
   const swept = person.model.sweepTo(card, rangeDeg, loadKg, dose.tempo);
-  if (swept === null) return null;
-  const { peak, verticalOnly } = swept;
+  const verticalOnlyBw = person.model.verticalOnlyTo(card, rangeDeg, loadKg);
+  if (swept === null || verticalOnlyBw === null) return null;
+  const { peak } = swept;
   const margin = card.movement.supports.length > 1 ? stage.supportMargin : 1;
   return {
     hipFlexionDeg: roundTo(peak.hipFlexionDeg, 1),
     trunkLeanDeg: roundTo(peak.trunkLeanDeg, 1),
     tensionBw: roundTo(peak.tensionBw, 0.01),
     compressionBw: roundTo(peak.compressionBw, 0.01),
-    compressionVerticalOnlyBw: roundTo(verticalOnly.compressionBw, 0.01),
+    compressionVerticalOnlyBw: roundTo(verticalOnlyBw, 0.01),
     hipMomentNm: roundTo(peak.hipMomentNm, 1),
     kneeMomentNm: roundTo(peak.kneeMomentNm, 1),
     demand: roundTo(peak.demand, 0.01),

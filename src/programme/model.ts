@@ -13,8 +13,8 @@ import {
 } from '../mechanics/fit.ts';
 import { liftBarredBy } from '../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
-import { stretchFrom, sweep, type Sweep } from '../mechanics/sweep.ts';
-import { gentleEndOf, type MovementEnd } from '../mechanics/gentle.ts';
+import { stretchFrom, sweep, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
+import { gentleEndOf, type MovementEnd, type Stretch } from '../mechanics/gentle.ts';
 import { fractionAtHip } from '../mechanics/trajectory.ts';
 
 /** A card that has a pose. */
@@ -38,6 +38,8 @@ export interface Model {
   gentleEnd(card: PosedCard): MovementEnd;
   /** Peaks and time integrals from the gentle end to `rangeDeg` of hip flexion (null: the whole movement); null when it cannot rest. */
   sweepTo(card: PosedCard, rangeDeg: number | null, loadKg: number, tempo: Tempo): Sweep | null;
+  /** Of the same part the squeeze with the heels dragged in, body weights; null when it cannot rest. */
+  verticalOnlyTo(card: PosedCard, rangeDeg: number | null, loadKg: number): number | null;
 }
 
 /** Models by library and body. */
@@ -62,9 +64,12 @@ export function modelOf(body: Body): Model {
   const fits = new Map<string, Fit | NoFit>();
   const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();
+  const verticals = new Map<string, number | null>();
   const ends = new Map<string, MovementEnd>();
   const gentleEnd: Model['gentleEnd'] = (card) =>
     known(ends, card.id, () => gentleEndOf(card.movement, body, 0));
+  const stretchTo = (card: PosedCard, rangeDeg: number | null): Stretch =>
+    stretchFrom(gentleEnd(card), distanceTo(card, rangeDeg, gentleEnd(card)));
   const fit: Model['fit'] = (card, request) =>
     known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
       fitRangeAndLoad({ movement: card.movement, body, ...request }),
@@ -98,13 +103,11 @@ export function modelOf(body: Body): Model {
       ),
     sweepTo: (card, rangeDeg, loadKg, tempo) =>
       known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () =>
-        sweep(
-          card.movement,
-          body,
-          loadKg,
-          stretchFrom(gentleEnd(card), distanceTo(card, rangeDeg, gentleEnd(card))),
-          tempo,
-        ),
+        sweep(card.movement, body, loadKg, stretchTo(card, rangeDeg), tempo),
+      ),
+    verticalOnlyTo: (card, rangeDeg, loadKg) =>
+      known(verticals, [card.id, rangeDeg, loadKg].join(' '), () =>
+        verticalOnlySqueezeBw(card.movement, body, loadKg, stretchTo(card, rangeDeg)),
       ),
   };
 }

@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/mechanics/body.ts';
-import { brokenCap, strainUpTo, type Caps } from '../../src/mechanics/cap.ts';
+import { breaks, brokenCap, strainUpTo, type Caps } from '../../src/mechanics/cap.ts';
 import { fitRangeAndLoad, type FitRequest } from '../../src/mechanics/fit.ts';
 import { fractionFrom } from '../../src/mechanics/gentle.ts';
 import { largestLoad } from '../../src/mechanics/load.ts';
-import { lowestLiftM } from '../../src/mechanics/lift.ts';
+import { liftBarredBy, lowestLiftM } from '../../src/mechanics/lift.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
 import { largestRange } from '../../src/mechanics/range.ts';
 import { cards } from '../published/exercise-cards.ts';
@@ -47,6 +47,22 @@ const tightened = fc
 const body: fc.Arbitrary<Body> = fc.record({ massKg: between(40, 140), heightM: between(1.4, 2.1) });
 const card = fc.constantFrom(...cards);
 const loadedCard = fc.constantFrom(...cards.filter(({ movement }) => movement.loadAt && movement.end));
+
+describe('the quick look', () => {
+  it('says break just where the whole look names a cap or finds no rest', () => {
+    const seen = { breaks: 0, holds: 0 };
+    fc.assert(
+      fc.property(card, body, caps, between(0, 1), between(0, 40), ({ movement }, person, limits, t, kg) => {
+        const strain = strainUpTo(movement, person, kg, t);
+        const isBroken = strain === null || brokenCap(movement, strain, limits) !== null;
+        seen[isBroken ? 'breaks' : 'holds'] += 1;
+        expect(breaks(movement, person, kg, limits, t)).toBe(isBroken);
+      }),
+      { ...SEED, numRuns: 400 },
+    );
+    expect(Math.min(seen.breaks, seen.holds)).toBeGreaterThan(50);
+  });
+});
 
 describe('the solved range', () => {
   it('meets the cap that decided it, and a hair more breaks it', () => {
@@ -197,6 +213,21 @@ describe('range and load together', () => {
       }),
       SEED,
     );
+  });
+
+  it('is barred from just below its lowest place and from no place above it', () => {
+    let barred = 0;
+    fc.assert(
+      fc.property(body, between(1, 40), caps, between(0, 1.2), (person, kg, limits, heightM) => {
+        const lowestM = lowestLiftM(person, kg, limits);
+        const isBarred = liftBarredBy(heightM, person, kg, limits) !== null;
+        if (typeof lowestM === 'number' && Math.abs(heightM - lowestM) < 1e-9) return;
+        barred += isBarred ? 1 : 0;
+        expect(isBarred).toBe(typeof lowestM !== 'number' || (lowestM > 0 && heightM < lowestM));
+      }),
+      { ...SEED, numRuns: 300 },
+    );
+    expect(barred).toBeGreaterThan(50);
   });
 });
 

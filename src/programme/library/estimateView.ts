@@ -60,19 +60,18 @@ const LEAST_CURVE_BW = 0.02;
 
 function sentencesOf(
   { card, squeezeBw }: Measured,
-  { peak, verticalOnly }: Sweep,
+  { peak }: Sweep,
   hasCurve: boolean,
-  { body }: Model,
+  model: Model,
   scale: Scale,
 ): string[] {
   const margin = marginOf(card, scale);
   const moves = card.movement?.end !== undefined;
+  const verticalOnlyBw = isPosed(card) ? (model.verticalOnlyTo(card, null, 0) ?? 0) : 0;
   return [
-    bodySentence(body),
+    bodySentence(model.body),
     ...(margin > 1 ? [marginSentence(margin)] : []),
-    ...(verticalOnly.compressionBw > peak.compressionBw + 0.05
-      ? [dragSentence(bwText(verticalOnly.compressionBw))]
-      : []),
+    ...(verticalOnlyBw > peak.compressionBw + 0.05 ? [dragSentence(bwText(verticalOnlyBw))] : []),
     ...(card.positions.some((position) => KNEE_LED.includes(position)) ? [KNEE_LED_SENTENCE] : []),
     ...(moves && !hasCurve && (squeezeBw ?? 0) < LEAST_CURVE_BW ? [STRAIGHT_HIP] : []),
   ];

@@ -1,5 +1,6 @@
 /** The command that writes the site: the library's public part, and a leaflet and record for every consult. */
 import { buildSite, type Built } from './buildSite.ts';
+import { libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
 import { foldersOf } from './folders.ts';
@@ -55,9 +56,7 @@ function tellWritten(
     );
   tellRest(outcome, failed, shown, report);
   if (outcome.files.some(({ path }) => path === 'public/index.html'))
-    report.say(
-      `Library: ${counts.exercises} exercise cards, ${counts.advice} advice cards, ${counts.protocols} protocols  ${shown}/public/index.html`,
-    );
+    report.say(`Library: ${libraryText(counts)}  ${shown}/public/index.html`);
   report.say(
     `${outcome.files.length} files in ${shown}. Only ${shown}/public is for the web; ${shown}/private is for the persons named.`,
   );

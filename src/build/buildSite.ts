@@ -19,7 +19,7 @@ import { nearestOf } from './nearest.ts';
 import { photosOf, type PhotoWork } from './photos.ts';
 import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
 import { pageShelf, paperShelf, version } from './shelf.ts';
-import { isStill, readWorkspace, type Workspace } from './workspace.ts';
+import { readWorkspace, type Workspace } from './workspace.ts';
 
 const NOTICE_FILE: OutFile = {
   path: 'private/PRIVATE.txt',
@@ -68,7 +68,7 @@ export async function buildSite(folders: Folders, aliases: readonly string[]): P
     photos,
   };
   return locked(folders.out, () => {
-    if (!isStill(workspace, folders))
+    if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
     return writeAll(openSite(folders.out), workspace, shop, aliases);
   });

@@ -1,11 +1,11 @@
-/** One exercise card out of a folder, whatever else lies in it. */
+/** One exercise card of a library, whatever else lies in it. */
 import { exerciseCard } from '../content/exercise.ts';
 import { FOLDERS } from '../content/kind.ts';
 import type { ExerciseCard } from '../content/library.ts';
 import type { Problem } from '../content/problem.ts';
 import { readFolder as readKind } from '../content/readFolder.ts';
 import type { SourceFile } from '../content/source.ts';
-import { readFolder } from './folder.ts';
+import { readLayers, upperFiles } from './layers.ts';
 
 export interface CardReading {
   /** Null when there is none of the id, or it has Problems. */
@@ -19,7 +19,7 @@ export interface CardReading {
 
 /** The card of an id. What it says of other cards is not followed, and a clinic file need not be there. */
 export function readCard(content: string, id: string): CardReading {
-  const files = readFolder(content, (file) => file.startsWith(`${FOLDERS.exercise}/`));
+  const files = upperFiles(readLayers(content)).filter(({ file }) => file.startsWith(`${FOLDERS.exercise}/`));
   const reading = readKind(files, 'exercise');
   const own = reading.files.get(id)?.file;
   const problems = reading.problems.filter(({ file }) => file === own);

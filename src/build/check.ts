@@ -2,9 +2,10 @@
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { Library } from '../content/library.ts';
 import { checkLibrary } from '../programme/check/library.ts';
+import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
-import { foldersOf } from './folders.ts';
+import { sourceFolders } from './folders.ts';
 import { printFaults } from './libraryFaults.ts';
 import { logoOf } from './logo.ts';
 import { makeProgrammes, printable } from './make.ts';
@@ -16,7 +17,7 @@ import { readWorkspace, type Workspace } from './workspace.ts';
 
 /** Exit 65 when anything has an error; warnings alone are good. */
 export async function check(flags: Flags, report: Report): Promise<number> {
-  const folders = foldersOf(flags);
+  const folders = sourceFolders(flags);
   const workspace = readWorkspace(folders);
   const { library, counts, files } = workspace;
   const used = library === null ? [] : await inUse(library, folders.content, flags, workspace);
@@ -25,7 +26,7 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   await report.problems(problems, files);
   report.say(
     [
-      `${counts.exercises} exercise cards, ${counts.advice} advice cards, ${counts.protocols} protocols, ${counts.consults} consults:`,
+      `${libraryText(counts)}, ${counted(counts.consults, 'consult')}:`,
       `${counted(errors, 'error')}, ${counted(problems.length - errors, 'warning')}`,
     ].join(' '),
   );
@@ -50,13 +51,12 @@ async function inUse(
     paper,
   );
   return [
-    ...checkLibrary(library, onDay(flags), workspace.placeOf),
+    // A clinic need not use all that is shipped.
+    ...checkLibrary(library, onDay(flags), workspace.placeOf).filter(
+      ({ code, file }) => code !== 'card-unused' || !workspace.shipped.has(file),
+    ),
     ...prints,
     ...refusals.map(workspace.asProblem),
     ...problems,
   ];
-}
-
-function counted(count: number, noun: string): string {
-  return `${count === 0 ? 'no' : count} ${noun}${count === 1 ? '' : 's'}`;
 }

@@ -3,7 +3,7 @@ import type { Programme } from '../programme/programme.ts';
 import { EXIT } from './exit.ts';
 import { explanationText } from './explanationText.ts';
 import type { Flags } from './flags.ts';
-import { foldersOf } from './folders.ts';
+import { sourceFolders } from './folders.ts';
 import { libraryFaults } from './libraryFaults.ts';
 import { logoOf } from './logo.ts';
 import { makeProgrammes, printable } from './make.ts';
@@ -15,7 +15,7 @@ import { readWorkspace, type Workspace } from './workspace.ts';
 
 /** Exit 65 when the library or this person's consult has a Problem, 66 when there is no consult of the alias. */
 export async function explain(flags: Flags, alias: string, report: Report): Promise<number> {
-  const folders = foldersOf(flags);
+  const folders = sourceFolders(flags);
   const workspace = readWorkspace(folders);
   const { library, libraryProblems, files } = workspace;
   if (library === null) return report.refuse('The library has errors.', libraryProblems, files);

@@ -27,12 +27,15 @@ export interface Flags {
   readonly port: number | null;
 }
 
+/** The library folder where none is named. */
+export const CONTENT = 'content';
+
 const LAST_PORT = 65535;
 
 /** Stops with 64 where a value is none of its kind. */
 export function flagsOf(said: Said): Flags {
   return {
-    content: folder(said, 'content') ?? 'content',
+    content: folder(said, 'content') ?? CONTENT,
     consults: folder(said, 'consults'),
     out: folder(said, 'out') ?? '_site',
     on: day(said),

@@ -12,18 +12,28 @@ export interface Folders {
   readonly out: string;
 }
 
-/** Stops with 66 where a folder is missing, with 64 where patients would end up in a repository. */
-export function foldersOf({ content, consults, out }: Pick<Flags, 'content' | 'consults' | 'out'>): Folders {
-  const folders = {
+/** What is read, for commands that write nothing into the site. Stops with 66 where a folder is missing. */
+export function sourceFolders({
+  content,
+  consults,
+}: Pick<Flags, 'content' | 'consults'>): Pick<Folders, 'content' | 'consults'> {
+  return {
     content: contentFolder(content),
     consults: consults === null ? join(resolve(content), 'consults') : thatIsThere(consults, '--consults'),
-    out: resolve(out),
   };
+}
+
+/** Stops with 66 where a folder is missing, with 64 where patients would end up in a repository. */
+export function foldersOf(flags: Pick<Flags, 'content' | 'consults' | 'out'>): Folders {
+  const folders = { ...sourceFolders(flags), out: resolve(flags.out) };
   for (const read of [folders.content, folders.consults]) {
     if (contains(realPath(read), realPath(folders.out)))
-      throw new Stop(EXIT.usage, `--out ${out} lies inside a folder that is read; choose another place`);
+      throw new Stop(
+        EXIT.usage,
+        `--out ${flags.out} lies inside a folder that is read; choose another place`,
+      );
   }
-  if (consults !== null) keepPatientsApart(folders.consults, folders.out);
+  if (flags.consults !== null) keepPatientsApart(folders.consults, folders.out);
   return folders;
 }
 

@@ -1,13 +1,15 @@
 /** The command that writes a starter file, and beside it the schema by which an editor explains the keys. */
-import { readdirSync, writeFileSync, mkdirSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
-import { FOLDERS } from '../content/kind.ts';
+import { existsSync, readdirSync, writeFileSync, mkdirSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+import { FOLDERS, SCHEMAS, type Kind } from '../content/kind.ts';
+import { keyOf } from '../content/layers.ts';
 import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
 import { ID_PATTERN } from '../content/schema/words.ts';
 import { contains, onDisk, putFile } from './disk.ts';
 import { EXIT } from './exit.ts';
-import type { Flags } from './flags.ts';
-import { contentFolder, foldersOf, isFolder, type Folders } from './folders.ts';
+import { CONTENT, type Flags } from './flags.ts';
+import { contentFolder, sourceFolders, isFolder, type Folders } from './folders.ts';
+import { readLayers, upperFiles, type Layers } from './layers.ts';
 import { nearestOf } from './nearest.ts';
 import type { Report } from './report.ts';
 import { starterText } from './shelf.ts';
@@ -21,27 +23,48 @@ import { onDay } from './today.ts';
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
   if (!isKind(kind)) throw unknownKind(kind);
   const name = nameOf(kind, id);
-  const folders = kind === 'consult' ? foldersOf(flags) : { content: contentFolder(flags.content) };
+  const folders = kind === 'consult' ? sourceFolders(flags) : { content: contentFolder(flags.content) };
   const folder = folderOf(kind, folders);
   const twin = twinOf(folder, name.file);
   if (twin !== null)
     throw new Stop(EXIT.cannotCreate, `${shownPath(twin)} is there already; nothing was written`);
+  const layers = readLayers(folders.content);
+  const shipped = shippedTwin(kind, name, layers);
   const schema = join(schemaFolder(kind, folders, folder), `${kind}.json`);
   const place = join(folder, name.file);
-  const text = starterOf(kind, starterText(kind), {
-    schema: relative(folder, schema),
-    values: fillingFor(kind, folders.content, name, onDay(flags)),
+  const text = starterOf(kind, shipped ?? starterText(kind), {
+    schema: relative(folder, schema).replaceAll(sep, '/'),
+    values: shipped === null ? fillingFor(kind, upperFiles(layers), name, onDay(flags)) : [],
   });
   onDisk(place, () => {
     mkdirSync(dirname(place), { recursive: true });
     writeFileSync(place, text, { flag: 'wx' });
   });
-  putFile(schema, `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`);
-  report.say(`${shownPath(place)} is written, a starter to be changed line by line. Then: loadleaf check`);
+  writeSchemas(dirname(schema), kind);
+  const what =
+    shipped === null
+      ? 'a starter to be changed line by line'
+      : 'the shipped file, to be changed: it takes the place of that one';
+  const where = flags.content === CONTENT ? '' : ` --content ${flags.content}`;
+  report.say(`${shownPath(place)} is written, ${what}. Then: loadleaf check${where}`);
   if (kind === 'consult')
     report.warn('Its screen was asked of nobody: ask every item, and write what was said.');
   report.answer({ ok: true, files: [place, schema] });
   return EXIT.good;
+}
+
+/** The text of the shipped file of that id, where the folder lies over the shipped library; else null. */
+function shippedTwin(kind: StarterKind, { file }: StarterName, { shipped }: Layers): string | null {
+  const twin = shipped.find((one) => keyOf(one.file) === keyOf(`${FOLDERS[kind]}/${file}`));
+  return twin === undefined ? null : new TextDecoder().decode(twin.bytes);
+}
+
+// Those that are there already are of the program that wrote them; a newer one knows other keys.
+function writeSchemas(folder: string, kind: StarterKind): void {
+  for (const one of Object.keys(SCHEMAS) as Kind[]) {
+    const place = join(folder, `${one}.json`);
+    if (one === kind || existsSync(place)) putFile(place, `${JSON.stringify(jsonSchemaOf(one), null, 2)}\n`);
+  }
 }
 
 const REVISION = /^(.+)-r([1-9]\d{0,2})$/;
@@ -74,7 +97,7 @@ function unknownKind(kind: string): Stop {
   );
 }
 
-type Places = Pick<Folders, 'content'> & Partial<Folders>;
+type Places = Pick<Folders, 'content'> & Partial<Pick<Folders, 'consults'>>;
 
 function folderOf(kind: StarterKind, { content, consults }: Places): string {
   return kind === 'consult' && consults !== undefined ? consults : join(content, FOLDERS[kind]);

@@ -9,6 +9,9 @@ const TOP = new URL('../../', import.meta.url);
 
 export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
 
+/** The folder of the shipped library. */
+export const SHIPPED = fileURLToPath(new URL('content/', TOP));
+
 export function version(): string {
   return (JSON.parse(read('package.json')) as { version: string }).version;
 }

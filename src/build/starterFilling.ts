@@ -5,7 +5,6 @@ import { readFolder as readKind } from '../content/readFolder.ts';
 import type { SourceFile } from '../content/source.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import { EXIT } from './exit.ts';
-import { readFolder } from './folder.ts';
 import { starterText } from './shelf.ts';
 import type { Filling, StarterKind, StarterName } from './starter.ts';
 import { Stop } from './stop.ts';
@@ -14,10 +13,10 @@ const REVIEW_AFTER_DAYS = 365;
 const FIRST_PROGRAMME_DAYS = 21;
 const HOUSE_PROTOCOL = 'proximal-hamstring';
 
-/** Stops with 66 where a protocol is wanted without a card, or a consult without a protocol. */
+/** `files`: those of the library it is written into. Stops with 66 where a protocol is wanted without a card, or a consult without a protocol. */
 export function fillingFor(
   kind: StarterKind,
-  content: string,
+  files: readonly SourceFile[],
   name: StarterName,
   today: IsoDate,
 ): readonly Filling[] {
@@ -27,7 +26,6 @@ export function fillingFor(
       { path: ['nextReviewOn'], value: addDays(today, REVIEW_AFTER_DAYS) },
     ];
   if (kind === 'advice') return [];
-  const files = readFolder(content, (file) => file.endsWith('.md'));
   return kind === 'protocol' ? protocolFilling(files) : consultFilling(files, name, today);
 }
 

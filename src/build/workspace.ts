@@ -1,13 +1,15 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
+import { FOLDERS } from '../content/kind.ts';
 import type { Consult, Library } from '../content/library.ts';
 import { problemOf, type PlaceOf } from '../content/place.ts';
-import type { Problem } from '../content/problem.ts';
+import { sortProblems, type Problem } from '../content/problem.ts';
 import { readConsults } from '../content/readConsults.ts';
 import { readLibrary } from '../content/readLibrary.ts';
 import type { SourceFile } from '../content/source.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { readFolder } from './folder.ts';
 import { isFolder, type Folders } from './folders.ts';
+import { readLayers, shippedNames } from './layers.ts';
 
 export interface Workspace {
   /** Null as soon as a library file has an error; nothing is built then. */
@@ -30,51 +32,63 @@ export interface Workspace {
   };
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
+  /** The names of those that belong to the shipped library below a clinic's own folder. */
+  readonly shipped: ReadonlySet<string>;
+  /** Whether the folders still hold what was read: a build must not put an older leaflet over a newer one. */
+  readonly isStill: () => boolean;
   readonly placeOf: PlaceOf;
   readonly asProblem: (refusal: Refusal) => Problem;
 }
 
-const CONSULTS = 'consults/';
+const CONSULTS = `${FOLDERS.consult}/`;
 
-export function readWorkspace(folders: Folders): Workspace {
-  const files = filesOf(folders);
-  const reading = readLibrary(files.filter(({ file }) => !file.startsWith(CONSULTS)));
-  const own = readConsults(
-    files.filter(({ file }) => file.startsWith(CONSULTS)),
-    reading.library,
-  );
-  const placeOf: PlaceOf = (kind, ...where) =>
-    (kind === 'consult' ? own.placeOf : reading.placeOf)(kind, ...where);
+export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): Workspace {
+  const layers = readLayers(folders.content);
+  const consults = consultFiles(folders);
+  const reading = readLibrary(...layers.folders);
+  const own = readConsults(consults, reading.library);
+  const names = shippedNames(layers, reading.files, folders.content);
+  const named = <T extends { readonly file: string }>(one: T): T => {
+    const name = names.get(one.file);
+    return name === undefined ? one : { ...one, file: name };
+  };
+  const placeOf: PlaceOf = (kind, ...where) => {
+    const place = (kind === 'consult' ? own.placeOf : reading.placeOf)(kind, ...where);
+    return place === null ? null : named(place);
+  };
   return {
     library: reading.library,
     consults: own.consults,
     current: own.current,
     stopped: own.stopped,
     aliases: own.aliases,
-    libraryProblems: reading.problems,
+    libraryProblems: sortProblems(reading.problems.map(named)),
     consultProblems: own.problems,
     counts: { ...reading.counts, consults: own.count },
-    files,
+    files: [...reading.files.map(named), ...consults],
+    shipped: new Set(names.values()),
+    isStill: () => areSame([...layers.folders.flat(), ...consults], filesNow(folders)),
     placeOf,
     asProblem: (refusal) => problemOf(refusal, placeOf),
   };
 }
 
-/** Whether the folders still hold what was read: a build must not put an older leaflet over a newer one. */
-export function isStill({ files }: Workspace, folders: Folders): boolean {
-  const now = filesOf(folders);
-  return (
-    now.length === files.length &&
-    now.every(({ file, bytes }, index) => {
-      const then = files[index];
-      return then?.file === file && Buffer.compare(then.bytes, bytes) === 0;
-    })
-  );
+// A library without consults is a library all the same. Wherever the consults lie, their names begin with consults/.
+function consultFiles({ consults }: Pick<Folders, 'consults'>): SourceFile[] {
+  const own = isFolder(consults) ? readFolder(consults, () => true) : [];
+  return own.map((one) => ({ ...one, file: `${CONSULTS}${one.file}` }));
 }
 
-// A library without consults is a library all the same. Wherever the consults lie, their names begin with consults/.
-function filesOf({ content, consults }: Folders): SourceFile[] {
-  const library = readFolder(content, (file) => !file.startsWith(CONSULTS));
-  const own = isFolder(consults) ? readFolder(consults, () => true) : [];
-  return [...library, ...own.map((one) => ({ ...one, file: `${CONSULTS}${one.file}` }))];
+function filesNow(folders: Pick<Folders, 'content' | 'consults'>): SourceFile[] {
+  return [...readLayers(folders.content).folders.flat(), ...consultFiles(folders)];
+}
+
+function areSame(then: readonly SourceFile[], now: readonly SourceFile[]): boolean {
+  return (
+    now.length === then.length &&
+    now.every(({ file, bytes }, index) => {
+      const before = then[index];
+      return before?.file === file && Buffer.compare(before.bytes, bytes) === 0;
+    })
+  );
 }

@@ -21,17 +21,21 @@ export function photoFile(cardFile: string, photo: string): string {
   return `${cardFile.slice(0, cardFile.lastIndexOf('/') + 1)}${photo}`;
 }
 
-/** `pictures`: those among the cards. Whether they can be shown is seen when they are opened. */
+/**
+ * `pictures`: those among the cards, `own`: those of them that must be named. Whether they can be shown is seen when they
+ * are opened.
+ */
 export function pictureProblems(
   cards: readonly Placed<ExerciseFrontMatter>[],
   pictures: readonly SourceFile[],
+  own: readonly SourceFile[],
 ): Problem[] {
   const named = new Set(
     cards.flatMap(({ front, value }) =>
       (value.photos ?? []).map(({ file }) => photoFile(front.source.file, file)),
     ),
   );
-  const unnamed = pictures.filter(({ file }) => !named.has(file));
+  const unnamed = own.filter(({ file }) => !named.has(file));
   return [...cards.flatMap((card) => missingOf(card, pictures)), ...unnamed.map(unnamedProblem)];
 }
 

@@ -41,6 +41,8 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const own = layers.files.toSorted((a, b) => (a.file < b.file ? -1 : 1));
   const hidden = hiddenCards(layers);
   const pictures = own.filter(({ file }) => isCardPicture(file));
+  // A picture of a card that was replaced lies below unnamed, and is nobody's fault.
+  const uppermost = pictures.filter((file) => folders.at(-1)?.includes(file));
   const exercises = readFolder(
     own.filter((file) => !pictures.includes(file)),
     'exercise',
@@ -56,7 +58,7 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     ...exerciseReferences(exercises.cards, known),
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
-    ...pictureProblems(exercises.cards, pictures),
+    ...pictureProblems(exercises.cards, pictures, uppermost),
   ]);
   const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
   const placeOf = placesIn(
@@ -128,7 +130,10 @@ function noClinic(files: readonly SourceFile[]): Problem {
   return errorAt(topOf(CLINIC_FILE), 'wrong-file-name', {
     found: `no ${CLINIC_FILE}`,
     expected: `there, with the clinic's name and the emergency wording`,
-    fix: meant === null ? `write ${CLINIC_FILE} in the content folder` : `rename ${meant} to ${CLINIC_FILE}`,
+    fix:
+      meant === null
+        ? `write ${CLINIC_FILE} in the content folder; with over: shipped in it, the folder lies over the shipped library`
+        : `rename ${meant} to ${CLINIC_FILE}`,
   });
 }
 

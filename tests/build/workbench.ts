@@ -6,6 +6,7 @@ import { rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import type { Streams } from '../../src/build/report.ts';
+import { readLayers, upperFiles } from '../../src/build/layers.ts';
 import { run } from '../../src/build/run.ts';
 import { starterText } from '../../src/build/shelf.ts';
 import { starterOf, type StarterKind } from '../../src/build/starter.ts';
@@ -86,7 +87,7 @@ export function writeStarter(content: string, kind: StarterKind, file: string): 
   const name = { file, alias, revision: Number(revision) };
   const place = join(content, file);
   mkdirSync(dirname(place), { recursive: true });
-  const values = fillingFor(kind, content, name, TODAY);
+  const values = fillingFor(kind, upperFiles(readLayers(content)), name, TODAY);
   writeFileSync(place, starterOf(kind, starterText(kind), { schema: `../.schema/${kind}.json`, values }));
 }
 

@@ -1,6 +1,7 @@
 /** A clinic's own folder over the shipped library: what takes whose place, and what is refused. */
 import { describe, expect, it } from 'vitest';
 import { keyOf, layered } from '../../src/content/layers.ts';
+import { liesOverShipped } from '../../src/content/over.ts';
 import { problemText } from '../../src/content/problemText.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
@@ -155,6 +156,28 @@ describe('hide', () => {
 
   it('cannot take the clinic file away', () => {
     expect(said(['clinic.md', HIDE]).join()).toContain('clinic.md:2');
+  });
+});
+
+describe('over: shipped', () => {
+  const says = (line: string) =>
+    liesOverShipped([fileOf('clinic.md', SAMPLE['clinic.md'].replace('---\n', `---\n${line}\n`))]);
+
+  it.each([
+    ['over: shipped', true],
+    ["over: 'shipped' # ours", true],
+    ['over: shipped\r', true],
+    ['over: shiped', false],
+    ['  over: shipped', false],
+    ['paper: over: shipped', false],
+    ['', false],
+  ])('%j says so: %s', (line, isSaid) => {
+    expect(says(line)).toBe(isSaid);
+  });
+
+  it('is said by clinic.md alone', () => {
+    expect(liesOverShipped([fileOf('exercises/clinic.md', '---\nover: shipped\n---\n')])).toBe(false);
+    expect(liesOverShipped([])).toBe(false);
   });
 });
 

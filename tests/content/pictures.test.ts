@@ -34,6 +34,15 @@ describe('a photo', () => {
     ]);
   });
 
+  it('of a card that was replaced lies below unnamed, and one of the upper folder may not', () => {
+    const below = [...filesWith({ [BRIDGE]: withPhoto('a.jpg') }), picture('exercises/a.jpg')];
+    const over = (...own: readonly SourceFile[]) => readLibrary(below, own).problems.map(({ code }) => code);
+    const bare = fileOf(BRIDGE, spoilt(BRIDGE, 'title: Bridge from the floor', 'title: Ours'));
+    expect(over(bare)).toEqual([]);
+    expect(over(bare, picture('exercises/b.jpg'))).toEqual(['wrong-file-name']);
+    expect(over(fileOf(BRIDGE, withPhoto('a.jpg')))).toEqual([]);
+  });
+
   it('that is nearly there is named', () => {
     const { problems } = read('side-veiw.jpg', picture('exercises/side-view.jpg'));
     expect(problems.map(({ fix }) => fix)).toContain('write side-view.jpg');

@@ -11,7 +11,7 @@ export const programmes: readonly (readonly [name: string, programme: Programme]
 
 /** The programme of a consult that stands in the content folder. */
 function shipped(alias: string): Programme {
-  const workspace = readWorkspace({ content: 'content', consults: 'content/consults', out: '_site' });
+  const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
   const { library, current } = workspace;
   if (library === null)
     throw new Error(workspace.libraryProblems.map(({ code, file }) => `${code} ${file}`).join());

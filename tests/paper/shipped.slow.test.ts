@@ -10,7 +10,7 @@ import { readObjects } from './objects.ts';
 import { cellFaults } from './said.ts';
 import { openPdf, viewed, viewedTree } from './viewer.ts';
 
-const workspace = readWorkspace({ content: 'content', consults: 'content/consults', out: '_site' });
+const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
 if (workspace.library === null) throw new Error('the shipped library cannot be read');
 const workshop = { library: workspace.library, models: new Map(), loadleaf: '0' };
 const assembled = workspace.current.map((consult) => assembleProgramme(consult, null, workshop));

@@ -12,6 +12,10 @@ export const clinicSchema = z.strictObject({
     'A PNG or JPEG file beside this one.',
     z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g)$/i, 'a PNG or JPEG file name'),
   ).optional(),
+  over: about(
+    'Write shipped to lay this folder over the library that comes with the program.',
+    z.enum(['shipped']),
+  ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
   emergency: about(
@@ -34,7 +38,7 @@ export const clinicSchema = z.strictObject({
     z.strictObject({
       oneRepetitionMaximum: about('epley or brzycki.', z.enum(['epley', 'brzycki'])),
       dumbbellsUsedInPairs: about('Are two equal dumbbells used together?', yesNo),
-      adviceAtMost: about('Advice cards on one leaflet at most.', wholeFrom(0, 12)).default(4),
+      adviceAtMost: about('Advice cards on one leaflet at most.', wholeFrom(0, 12)).default(3),
       bandNewtons: about(
         'Bands by name with the force the clinic measured, newtons.',
         z.record(id, from(1, 1000, 'N')),

@@ -2,7 +2,7 @@
 import type { AdviceView, LibraryView } from '../../programme/library/view.ts';
 import { LIBRARY_LABELS } from '../../programme/phrases/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
-import { html, nothing } from '../html.ts';
+import { html, nothing, type Html } from '../html.ts';
 import { proseHtml } from '../parts/prose.ts';
 import { hangHtml } from '../parts/section.ts';
 import { publicHtml } from './frame.ts';
@@ -24,6 +24,7 @@ export function adviceListHtml(view: LibraryView, assets: PageAssets): string {
             html`<li>
               <h2>${linkHtml('', 'advice', one)}</h2>
               <p>${one.shown}</p>
+              ${originHtml(one)}
             </li> `,
         )}
       </ul>`,
@@ -34,14 +35,14 @@ export function adviceListHtml(view: LibraryView, assets: PageAssets): string {
 }
 
 export function advicePageHtml(advice: AdviceView, view: LibraryView, assets: PageAssets): string {
-  const { title, shown, origin, body, sources } = advice;
+  const { title, shown, body, sources } = advice;
   return publicHtml(
     {
       title,
       up: '../',
       place: null,
       lead: html`<p class="lead">${shown}</p>
-        ${origin === '' ? nothing : html`<p class="origin">${origin}</p>`}`,
+        ${originHtml(advice)}`,
       main: html`${body.map(({ heading, blocks }, at) =>
         hangHtml(`part-${at + 1}`, heading, html`${proseHtml([{ heading: '', blocks }], 3)}`),
       )}
@@ -50,4 +51,8 @@ export function advicePageHtml(advice: AdviceView, view: LibraryView, assets: Pa
     view,
     assets,
   );
+}
+
+function originHtml({ origin }: AdviceView): Html {
+  return origin === '' ? nothing : html`<p class="origin">${origin}</p>`;
 }

@@ -39,7 +39,7 @@ export function defaultText(value: string): string {
 export const PROBLEMS_HEADING = 'What else is looked at';
 export const OVERLAY_HEADING = 'A clinic’s own folder';
 export const OVERLAY = [
-  'Name two folders, the shipped library first: --content content --content our-library. The second lies over the first, and it may be a repository of its own.',
+  'Write "over: shipped" in the clinic.md of a folder of your own, and name that folder with --content. It then lies over the library that comes with the program, and it may be a repository of its own.',
   'A file of the same name takes the place of the shipped one. A file with a new name is added. A file of the same name whose only key is "hide: yes" takes the shipped one away: protocols then pass over a hidden card, and it is an error when a slot that must be filled is left without a card.',
   'The pages say which files are the clinic’s own.',
 ] as const;

@@ -1,0 +1,163 @@
+/** A clinic's own folder over the shipped library: what takes whose place on the pages, and which file a Problem names. */
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { runHere } from './workbench.ts';
+
+const SHIPPED_CARDS = readdirSync('content/exercises').length;
+const HIDE = '---\nhide: yes\n---\n\nWe have no room for it.\n';
+
+let top: string;
+let own: string;
+beforeEach(() => {
+  top = mkdtempSync(join(tmpdir(), 'loadleaf-own-'));
+  own = join(top, 'our-clinic');
+  mkdirSync(join(own, 'exercises'), { recursive: true });
+  // A repository of its own: what it holds of git is not read.
+  mkdirSync(join(own, '.git/exercises'), { recursive: true });
+  writeFileSync(join(own, '.git/exercises/hip-hinge.md'), 'not a card');
+  const clinic = readFileSync('content/clinic.md', 'utf8');
+  writeFileSync(join(own, 'clinic.md'), clinic.replace(/^name: .*$/m, 'name: Brookside\nover: shipped'));
+});
+afterEach(() => rmSync(top, { recursive: true }));
+
+const run = (...words: string[]) =>
+  runHere(['--content', own, '--out', join(top, 'site'), '--on', '2026-11-25', ...words]);
+const checked = async (...words: string[]) =>
+  JSON.parse((await run('check', '--json', ...words)).out) as {
+    readonly ok: boolean;
+    readonly counts: Readonly<Record<string, number>>;
+    readonly problems: readonly { readonly code: string; readonly file: string; readonly line: number }[];
+  };
+const edit = (file: string, from: string | RegExp, to: string) => {
+  const before = readFileSync(join(own, file), 'utf8');
+  const after = before.replace(from, to);
+  if (after === before) throw new Error(`${file} has no ${String(from)}`);
+  writeFileSync(join(own, file), after);
+};
+const page = (path: string) => readFileSync(join(top, 'site/public', path), 'utf8');
+
+describe('a folder that says over: shipped', () => {
+  it('with its clinic file alone is the shipped library, without its invented people', async () => {
+    expect(await checked()).toMatchObject({
+      ok: true,
+      counts: { exercises: SHIPPED_CARDS, consults: 0 },
+      problems: [],
+    });
+  });
+
+  it('replaces, adds and hides by id, and the pages say which', async () => {
+    await run('new', 'exercise', 'hip-hinge');
+    edit('exercises/hip-hinge.md', /^title: .*$/m, 'title: Brookside bow');
+    await run('new', 'exercise', 'wall-bridge');
+    await run('new', 'advice', 'sitting-well');
+    writeFileSync(join(own, 'exercises/bounding.md'), HIDE);
+    expect((await run('build')).exit).toBe(0);
+    expect(page('exercises/hip-hinge.html')).toContain('<h1>Brookside bow</h1>');
+    expect(page('exercises/hip-hinge.html')).toContain('Brookside’s own, in place of the shipped one');
+    expect(page('exercises/wall-bridge.html')).toContain('Added by Brookside');
+    expect(page('advice/sitting-well.html')).toContain('Brookside’s own');
+    expect(page('exercises/step-up.html')).not.toContain('class="origin"');
+    expect(page('exercises.html').match(/class="origin"/g)).toHaveLength(2);
+    expect(page('advice.html').match(/class="origin"/g)).toHaveLength(1);
+    expect(existsSync(join(top, 'site/public/exercises/bounding.html'))).toBe(false);
+    expect(page('exercises.html')).not.toContain('bounding');
+    expect(readdirSync(join(top, 'site/private'))).toEqual(['PRIVATE.txt']);
+  });
+
+  it('has its own file named by a Problem, at its line', async () => {
+    await run('new', 'exercise', 'hip-hinge');
+    edit('exercises/hip-hinge.md', 'kind: isotonic', 'kind: isotonik');
+    const text = readFileSync(join(own, 'exercises/hip-hinge.md'), 'utf8');
+    const line = text.slice(0, text.indexOf('kind: isotonik')).split('\n').length;
+    expect(await checked()).toMatchObject({
+      ok: false,
+      problems: [{ code: 'wrong-word', file: 'exercises/hip-hinge.md', line }],
+    });
+    expect((await run('check')).err).toContain('\n    kind: isotonik\n');
+  });
+
+  it('has a shipped file named by the way to it, with its line', async () => {
+    const { problems } = await checked('--on', '2031-01-01');
+    expect(problems.every(({ code }) => code === 'review-overdue')).toBe(true);
+    const hinge = problems.find(({ file }) => file.endsWith('content/exercises/hip-hinge.md'));
+    expect(existsSync(join(own, hinge?.file ?? 'none'))).toBe(true);
+    const { err } = await run('check', '--on', '2031-01-01');
+    expect(err).toContain(`${hinge?.file}:${hinge?.line}:`);
+    expect(err).toContain('\n    nextReviewOn: 2027-09-01\n');
+  });
+
+  it('is not blamed for shipped cards that nothing uses any longer', async () => {
+    mkdirSync(join(own, 'protocols'));
+    writeFileSync(join(own, 'protocols/gluteal-tendon.md'), HIDE);
+    expect(await checked()).toMatchObject({ ok: true, problems: [] });
+  });
+
+  it('cannot take away what a shipped protocol needs; the hiding file is named', async () => {
+    writeFileSync(join(own, 'exercises/short-lever-bridge.md'), HIDE);
+    const { ok, problems } = await checked();
+    expect(ok).toBe(false);
+    expect(new Set(problems.map(({ file }) => file))).toEqual(new Set(['exercises/short-lever-bridge.md']));
+  });
+
+  it('makes leaflets of consults that lie elsewhere, from cards of both folders', async () => {
+    const patients = join(top, 'patients');
+    mkdirSync(patients);
+    cpSync('content/consults/heron-r1.md', join(patients, 'heron-r1.md'));
+    await run('new', 'exercise', 'raised-bridge-hold');
+    edit('exercises/raised-bridge-hold.md', /^title: .*$/m, 'title: Brookside bridge hold');
+    const built = JSON.parse((await run('build', '--json', '--consults', patients)).out) as object;
+    expect(built).toMatchObject({ ok: true, programmes: [{ alias: 'heron' }] });
+    expect(readFileSync(join(top, 'site/private/heron/leaflet.html'), 'utf8')).toContain('Brookside');
+    expect(existsSync(join(own, 'consults'))).toBe(false);
+  });
+});
+
+describe('new in such a folder', () => {
+  it('begins with the shipped file of that id, which passes and moves no number', async () => {
+    const { out } = await run('new', 'exercise', 'hip-hinge');
+    expect(out).toContain('the shipped file, to be changed');
+    const { ok, problems } = await checked();
+    expect({ ok, problems }).toEqual({ ok: true, problems: [] });
+    const numbers = (content: string) =>
+      runHere(['estimate', 'hip-hinge', '--json', '--height', '1.75', '--mass', '70', '--content', content]);
+    expect((await numbers(own)).out).toBe((await numbers('content')).out);
+  });
+
+  it('names the shipped protocol in a consult, and shipped cards in a protocol', async () => {
+    expect((await run('new', 'consult', 'finch')).exit).toBe(0);
+    expect((await run('new', 'protocol', 'our-way')).exit).toBe(0);
+    expect(readFileSync(join(own, 'consults/finch-r1.md'), 'utf8')).toContain(
+      '\nprotocol: proximal-hamstring\n',
+    );
+    expect(await checked()).toMatchObject({ ok: true, counts: { protocols: 4, consults: 1 } });
+  });
+});
+
+describe('a folder of its own', () => {
+  it('without the word stands alone, as it ever did', async () => {
+    edit('clinic.md', 'over: shipped\n', '');
+    expect(await checked()).toMatchObject({ ok: true, counts: { exercises: 0, advice: 0, protocols: 0 } });
+  });
+
+  it('with a misspelt word says so', async () => {
+    edit('clinic.md', 'over: shipped', 'over: shiped');
+    expect((await run('check')).err).toContain('Fix: write over: shipped.');
+  });
+
+  it('with a slip elsewhere in the clinic file lies over the shipped library all the same', async () => {
+    edit('clinic.md', 'paper: A4', 'paper: A5');
+    const { problems } = await checked();
+    expect(problems).toMatchObject([{ code: 'wrong-word', file: 'clinic.md' }]);
+  });
+});

@@ -23,9 +23,9 @@ export type Landmark =
   | { readonly kind: 'hipsAboveFloor'; readonly cm: number }
   /** Clear space between buttock and floor, lying on the back. */
   | { readonly kind: 'buttockAboveFloor'; readonly cm: number }
-  /** As many pillows under the buttock keep it at least so high. */
+  /** As many pillows under the buttock keep it at least so high and leave a way up. */
   | { readonly kind: 'pillows'; readonly count: number; readonly cm: number }
-  /** Heels in front of the buttock, lying with the feet up close or far. */
+  /** From the buttock to the heels, lying with the feet up close or far. */
   | { readonly kind: 'heelDistance'; readonly cm: number }
   | { readonly kind: 'stepHeight'; readonly cm: number }
   /** The front heel in front of the ball of the rear foot. */
@@ -88,7 +88,8 @@ function lying(far: Posture, near: Posture, body: Body): readonly Landmark[] {
   const clearM = clearanceM(far, body);
   const cm = Math.max(0, upward(clearM));
   const count = cm < LEAST_WAY_CM ? 0 : Math.ceil(cm / PILLOW_CM);
-  const fits = count > 0 && count * PILLOW_CM < clearanceM(near, body) * 100;
+  // A pile that leaves next to no way up would make a hold of it.
+  const fits = count > 0 && count * PILLOW_CM + LEAST_WAY_CM <= clearanceM(near, body) * 100;
   const heelM = far.work.heel.x - BACK.behind * body.heightM;
   return [
     ...(fits ? [{ kind: 'pillows', count, cm: count * PILLOW_CM } as const] : []),

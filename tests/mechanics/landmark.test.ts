@@ -28,7 +28,8 @@ describe('home landmarks', () => {
     ['Good-morning 20 kg to 70 deg', ['buttockBack', 'leanByClock']],
     ['Squat to 90 deg hip', ['hipsAboveFloor', 'kneeOverToes', 'leanByClock']],
     ['Split squat', ['rearKneeAboveFloor', 'stanceLength', 'hipsAboveFloor', 'kneeOverToes', 'leanByClock']],
-    ['Single-leg bridge, top range 20-0', ['pillows', 'buttockAboveFloor', 'heelDistance']],
+    ['Single-leg bridge, top range 20-0', ['buttockAboveFloor', 'heelDistance']],
+    ['Hip thrust 40 kg (bench 0.40 m)', ['pillows', 'buttockAboveFloor', 'heelDistance']],
     ['Prone leg-curl hold 30 deg, 5 kg', ['footLift']],
     ['Nordic curl, 30 deg lean (strap)', ['shouldersForward', 'leanByClock']],
     ['Sitting, leaning 45 deg', ['leanByClock']],
@@ -58,14 +59,21 @@ describe('home landmarks', () => {
     expect(wide.at(-1)).toEqual({ kind: 'leanByClock', hours: 1.5, deg: 45 });
   });
 
-  it('a bridge from the floor lies on the floor and needs no pillow; a raised one never less than it may sink to', () => {
+  it('a bridge from the floor lies on the floor and needs no pillow; a pile is never less than it may sink to', () => {
     const floor = of('Single-leg bridge, from the floor');
     expect(cmOf(floor, 'buttockAboveFloor')).toBeLessThanOrEqual(1);
     expect(cmOf(floor, 'pillows')).toBeNull();
-    const raised = of('Single-leg bridge, from the floor', { from: 0.5, to: 1 });
-    const pillows = raised.find(({ kind }) => kind === 'pillows');
-    expect(pillows).toEqual({ kind: 'pillows', count: 2, cm: 2 * PILLOW_CM });
-    expect(2 * PILLOW_CM).toBeGreaterThanOrEqual(cmOf(raised, 'buttockAboveFloor')!);
+    const thrust = of('Hip thrust 40 kg (bench 0.40 m)', { from: 0.25, to: 1 });
+    const pillows = cmOf(thrust, 'pillows')!;
+    expect(pillows % PILLOW_CM).toBe(0);
+    expect(pillows).toBeGreaterThanOrEqual(cmOf(thrust, 'buttockAboveFloor')!);
+    expect(pillows - PILLOW_CM).toBeLessThan(cmOf(thrust, 'buttockAboveFloor')!);
+  });
+
+  it('a pile that would leave less than 3 cm of way up is none: 12 cm of an 18 cm bridge are no two pillows', () => {
+    const raised = of('Single-leg bridge, top range 20-0');
+    expect(cmOf(raised, 'buttockAboveFloor')).toBe(12);
+    expect(cmOf(raised, 'pillows')).toBeNull();
   });
 
   it('a lower leg lifted by 30 degrees: half the shank, 21 cm', () => {

@@ -23,8 +23,9 @@ const MOST_LANDMARKS = 3;
 export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFar {
   const found = isPosed(card) ? farLandmarks(card, at, person) : [];
   const [first] = found;
-  const [text, ...more] = found.map(landmarkText);
-  if (card.landmark !== null) return { value: 'card', texts: [card.landmark, ...found.map(landmarkText)] };
+  const [text, ...more] = found.map(wordsFor(card, at));
+  if (card.landmark !== null)
+    return { value: 'card', texts: [card.landmark, ...(text === undefined ? [] : [text]), ...more] };
   if (first !== undefined && text !== undefined)
     return { value: landmarkValue(first), texts: [text, ...more] };
   return {
@@ -43,20 +44,34 @@ export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed):
   return card.statedHipFlexion === null ? null : shownDeg(card.statedHipFlexion.deg);
 }
 
-/** Landmarks that say how far; those of standing say nothing of a card whose range is not graded by hip bend. */
-function farLandmarks(card: PosedCard, { rangeDeg, loadKg, dose }: Prescribed, person: Person): Landmark[] {
+function wordsFor({ legs }: ExerciseCard, { dose }: Prescribed): (landmark: Landmark) => string {
+  return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null);
+}
+
+/** Landmarks that say how far; of a card whose range is not graded by hip bend most say nothing. */
+function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark[] {
+  const { rangeDeg, loadKg, dose } = at;
   const gentleEnd = person.model.gentleEnd(card);
   const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd));
+  const held = dose.holdSeconds !== null;
+  const words = wordsFor(card, at);
   const says = (landmark: Landmark) =>
-    landmarkText(landmark) !== '' &&
+    words(landmark) !== '' &&
     (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
+    (held || bends(card) || !LYING.includes(landmark.kind)) &&
     (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
     // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
-    (landmark.kind !== 'footLift' || dose.holdSeconds !== null);
-  return landmarks(card.movement, person.body, loadKg, stretch)
+    (landmark.kind !== 'footLift' || held);
+  const found = landmarks(card.movement, person.body, loadKg, stretch)
     .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
-    .filter(says)
-    .slice(0, MOST_LANDMARKS);
+    .filter(says);
+  return onePile(found).slice(0, MOST_LANDMARKS);
+}
+
+// Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.
+function onePile(found: readonly Landmark[]): readonly Landmark[] {
+  const piled = found.some(({ kind }) => kind === 'pillows');
+  return piled ? found.filter(({ kind }) => kind !== 'buttockAboveFloor') : found;
 }
 
 // The pose stands a hair above or below the step that there is; what is printed is the step itself.
@@ -71,7 +86,19 @@ const OF_POSITIONS: Partial<Record<Landmark['kind'], readonly Position[]>> = {
   stanceLength: ['lunge'],
   rearKneeAboveFloor: ['lunge'],
   kneeOverToes: ['lunge', 'squat', 'step'],
+  // In a split squat the hips stay higher than any seat; the rear knee says how far.
+  hipsAboveFloor: ['squat'],
 };
+
+/** Less than this from end to end, and the hip only follows what the knees do, degrees [choice]. */
+const FOLLOWS_DEG = 10;
+
+function bends({ movement: { start, end } }: PosedCard): boolean {
+  return end !== undefined && Math.abs(end.work.hip - start.work.hip) > FOLLOWS_DEG;
+}
+
+// Where the hips stay up while the feet move, neither their height nor the feet are a mark to go by.
+const LYING: readonly Landmark['kind'][] = ['pillows', 'buttockAboveFloor', 'heelDistance'];
 
 const GRADED_ONLY: readonly Landmark['kind'][] = [
   'handsAboveKnee',

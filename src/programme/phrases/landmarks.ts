@@ -1,9 +1,13 @@
 /** How far to go, in things a patient can see or measure alone. */
+import type { ExerciseCard } from '../../content/library.ts';
 import type { Landmark } from '../../mechanics/landmark.ts';
 import { countText } from './plain.ts';
 
-/** One landmark as an instruction; empty for one that tells a patient nothing. */
-export function landmarkText(landmark: Landmark): string {
+/** A buttock this near to the floor almost touches it, centimetres: less than a hand can tell [choice]. */
+const NEXT_TO_CM = 3;
+
+/** One landmark as an instruction; empty for one that tells a patient nothing. `legs`: whether one heel or both are on the floor; `held`: nothing is lowered. */
+export function landmarkText(landmark: Landmark, legs: ExerciseCard['legs'], held: boolean): string {
   switch (landmark.kind) {
     case 'handsAboveKnee':
       return `Hands no lower than ${landmark.cm} cm above the knee`;
@@ -14,13 +18,11 @@ export function landmarkText(landmark: Landmark): string {
     case 'hipsAboveFloor':
       return `Hips no lower than a seat of ${landmark.cm} cm`;
     case 'buttockAboveFloor':
-      return landmark.cm === 0
-        ? 'Down to the floor'
-        : `Buttock no lower than ${landmark.cm} cm above the floor`;
+      return buttockText(landmark.cm, held);
     case 'pillows':
       return `No lower than ${landmark.count === 1 ? 'one pillow' : `${countText(landmark.count, 'stacked pillow')}`} (${landmark.cm} cm)`;
     case 'heelDistance':
-      return `Heels ${landmark.cm} cm in front of your buttock`;
+      return `${legs === 'together' ? 'Heels' : 'Heel'} ${landmark.cm} cm away from your buttock`;
     case 'stepHeight':
       return `Step of ${landmark.cm} cm`;
     case 'stanceLength':
@@ -40,6 +42,14 @@ export function landmarkText(landmark: Landmark): string {
     case 'footLift':
       return `Foot ${landmark.cm} cm above the bed or floor`;
   }
+}
+
+function buttockText(cm: number, held: boolean): string {
+  if (held) return `Buttock ${cm} cm above the floor or bed`;
+  if (cm === 0) return 'Down to the floor';
+  return cm < NEXT_TO_CM
+    ? 'Down until you almost touch the floor'
+    : `Buttock no lower than ${cm} cm above the floor: pile pillows or books to that height`;
 }
 
 /** @example clockText(1.5) // => 'half past one' */

@@ -60,7 +60,9 @@ function prescription(
   const own = ownEntries(card.id, person.consult);
   const at = withOwn(byRule, own);
   const load = loadOf({ card, at }, person);
-  const picture = isPosed(card) ? pictureOf(card, at.rangeDeg, load, person) : null;
+  const byFeel = fit.load.byFeel && !own.has('loadKg');
+  // What is felt for begins without a weight, and is drawn so.
+  const picture = isPosed(card) ? pictureOf(card, at.rangeDeg, byFeel ? null : load, person) : null;
   const far = howFar(card, at, person);
   const facts: CellFacts = {
     step: rung.step,
@@ -72,7 +74,7 @@ function prescription(
     changes: changesSince(setting.session.ladder.rungs, rung.step, exercise.slot.name),
     gaveUp: setting.gaveUp.filter((one) => one.exercise === exercise.slot.name),
     load,
-    byFeel: fit.load.byFeel && !own.has('loadKg'),
+    byFeel,
     rangeInputs: rangeInputs(fit, at, person, bounds),
     hipBendDeg: largestHipBendDeg(card, at),
     howFar: { value: far.value, text: far.texts[0] },
@@ -86,7 +88,7 @@ function prescription(
     card,
     fit,
     at,
-    byFeel: facts.byFeel,
+    byFeel,
     cells: cellsOf(facts),
     howFar: far.texts,
     picture,

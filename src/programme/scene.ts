@@ -70,8 +70,9 @@ export function pictureFor(
   };
 }
 
+// A leg behind the body is no bend: the picture says 0°, as the number beside it does.
 function frame(name: SceneFrame['name'], posture: Posture): SceneFrame {
-  return { name, posture, hipFlexionDeg: shownDeg(posture.pose.work.hip) };
+  return { name, posture, hipFlexionDeg: shownDeg(Math.max(0, posture.pose.work.hip)) };
 }
 
 /** Whole degrees for a picture. */

@@ -1,8 +1,8 @@
 /** Steps and what comes next, in a patient's words. */
 import type { ChangeKind } from '../../dose/dose.ts';
-import type { Amount, Rung } from '../../dose/rung.ts';
+import type { Amount, Changed, Rung } from '../../dose/rung.ts';
 import type { Protocol } from '../../content/library.ts';
-import { countText, listText, numberText } from './plain.ts';
+import { countText, listText, numberText, secondsText } from './plain.ts';
 
 const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   range: 'a little further',
@@ -15,10 +15,42 @@ const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   lever: 'a harder version',
 };
 
-/** What is new on a rung. @example 'New: longer holds. Bridge hold with feet far away.' */
+type Eased = Changed['eased'][number];
+
+/** What is new on a rung, and what is less so that the step stays small. @example 'New: longer holds for Side push. Side push then has 3 holds instead of 4. All else stays.' */
 export function changeText(rung: Rung, titleOf: (slot: string) => string): string {
   if (rung.change === null) return '';
-  return `New: ${CHANGE_WORDS[rung.change]} for ${listText(rung.changed.map(({ exercise }) => titleOf(exercise)))}. All else stays.`;
+  const what = listText(rung.changed.map(({ exercise }) => titleOf(exercise)));
+  const less = rung.changed.flatMap(({ exercise, eased }) => {
+    const dose = rung.exercises.find((one) => one.exercise === exercise)?.dose;
+    const words = eased.flatMap((one) => easedText(one, dose?.holdSeconds !== null));
+    return words.length === 0 ? [] : [`${titleOf(exercise)} then has ${listText(words)}.`];
+  });
+  return [`New: ${CHANGE_WORDS[rung.change]} for ${what}.`, ...less, 'All else stays.'].join(' ');
+}
+
+/** What was taken down, beside what it was; a harder version says for itself how far it goes. */
+function easedText({ change, from, to }: Eased, held: boolean): string[] {
+  if (to === null) return [];
+  const before = from === null ? '' : ` instead of ${amountText(from)}`;
+  switch (change) {
+    case 'sets':
+      return [`${countText(Number(to), held ? 'hold' : 'set')}${before}`];
+    case 'repetitions':
+      return [`${countText(Number(to), 'repetition')}${before}`];
+    case 'hold':
+      return [`holds of ${secondsText(Number(to))}${before}`];
+    case 'load':
+      return ['less weight'];
+    case 'range':
+      return from === null ? [] : ['a shorter way'];
+    case 'tempo':
+      return ['a new pace'];
+    case 'days':
+      return [`${countText(Number(to), 'day')} a week${before}`];
+    case 'lever':
+      return [];
+  }
 }
 
 /** A value of the ladder: a card by its id, a number to a tenth. */

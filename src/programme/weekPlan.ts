@@ -29,26 +29,35 @@ export function weekFacts(
     protocol.activities,
     stageNumber(protocol, name),
   );
-  const plan = planWeek(wish(consult, stage, kept, running, activities), recoverer(consult), protocol.week);
+  const kind = sessionKind(kept, stage.hoursBetween < protocol.week.heavyHours.value);
+  const plan = planWeek(
+    wish(consult, stage, kept, kind, running, activities),
+    recoverer(consult),
+    protocol.week,
+  );
   return plan.fits
     ? { plan, entries: datedSessions(plan, consult.startOn, consult.reviewOn), activities }
     : plan;
 }
 
-/** `energy-storage` as soon as anything springs, `light` where everything that is needed is held or only moved. */
-export function sessionKind(chosen: readonly Choice[]): WeekWish['lifts']['kind'] {
+/**
+ * `energy-storage` as soon as anything springs; `light` where everything that is needed is held or only moved, or where
+ * the stage spaces its sessions closer than the clock does heavy ones (`closer`) and nothing carries a weight.
+ */
+export function sessionKind(chosen: readonly Choice[], closer: boolean): WeekWish['lifts']['kind'] {
   const onSession = chosen.filter(({ slot }) => slot.when === 'session');
   if (onSession.some(({ slot }) => slot.dose.kind === 'contacts')) return 'energy-storage';
   const needed = onSession.filter(({ slot }) => slot.needed);
-  return needed.every(({ slot: { dose } }) => dose.kind === 'hold' || dose.kind === 'mobility')
-    ? 'light'
-    : 'heavy';
+  const still = needed.every(({ slot: { dose } }) => dose.kind === 'hold' || dose.kind === 'mobility');
+  const unloaded = onSession.every(({ fit: { load } }) => load.load.loadKg === 0);
+  return still || (closer && unloaded) ? 'light' : 'heavy';
 }
 
 function wish(
   consult: Consult,
   stage: Stage,
   kept: readonly Choice[],
+  kind: WeekWish['lifts']['kind'],
   running: RunningFacts,
   activities: readonly JudgedActivity[],
 ): WeekWish {
@@ -56,7 +65,7 @@ function wish(
   return {
     lifts: {
       perWeek: stage.sessionsPerWeek,
-      kind: sessionKind(kept),
+      kind,
       hoursBetween: stage.hoursBetween,
       days: consult.days,
     },

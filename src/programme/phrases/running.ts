@@ -8,7 +8,8 @@ import type { StepRateTarget } from '../../week/stepRate.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, dayText, list, listText, numberText, paragraph, section, table } from './plain.ts';
 
-const RUN_WORDS: Readonly<Record<RunKind, string>> = {
+/** A run in words, for a list or a sentence. */
+export const RUN_WORDS: Readonly<Record<RunKind, string>> = {
   none: 'no run',
   'walk-run': 'walk and run in turn',
   easy: 'easy run on the flat',
@@ -63,9 +64,18 @@ export function runText(run: PlannedRun): string {
     const { cycles, walkMinutes, runMinutes } = run.walkRun;
     return `${cycles} times: walk ${walkMinutes} min, run ${runMinutes} min`;
   }
-  const amount =
-    run.km !== null ? `${numberText(run.km)} km` : run.minutes !== null ? `${run.minutes} minutes` : '';
-  return [RUN_WORDS[run.kind], amount].filter((part) => part !== '').join(', ');
+  return [RUN_WORDS[run.kind], amountText(run)].filter((part) => part !== '').join(', ');
+}
+
+/** The same for a narrow column. @example 'easy run 4.2 km' */
+export function shortRunText(run: PlannedRun): string {
+  if (run.walkRun !== null) return 'walk and run';
+  return [RUN_WORDS[run.kind].replace(' on the flat', ''), amountText(run)].join(' ').trim();
+}
+
+function amountText({ km, minutes }: PlannedRun): string {
+  if (km !== null) return `${numberText(km)} km`;
+  return minutes !== null ? `${minutes} minutes` : '';
 }
 
 function walkRunParts({ ladder, plan }: RunningWords): Part[] {

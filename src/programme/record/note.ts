@@ -2,6 +2,7 @@
 import type { Decided } from '../decide.ts';
 import { painLimits } from '../painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
+import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
 import { stageWord } from '../stageChoice.ts';
 import { effectTexts } from './effects.ts';
@@ -39,13 +40,17 @@ function afterLines({ person, running, sitting }: Decided, gaveUp: readonly stri
   const limits = painLimits(consult, protocol);
   const goals = consult.goals.map(({ what }) => what);
   return [
-    `Running: ${consult.running.runs ? `${running.decision.decision}, at most ${running.decision.most}.` : 'does not run.'}`,
+    `Running: ${consult.running.runs ? runningText(running.decision) : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
     `Pain up to ${limits.atMost}/10 during exercise, never above ${limits.neverAbove}; morning check explained.`,
     `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
     `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
     `Review ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];
+}
+
+function runningText({ decision, most }: Decided['running']['decision']): string {
+  return decision === 'keep' ? `goes on, at most ${RUN_WORDS[most]}.` : `${decision.replace('-', ' and ')}.`;
 }
 
 function sittingText({ now, free }: Decided['sitting']): string {
@@ -60,13 +65,14 @@ function exerciseLines(prescriptions: readonly Prescription[], lines: number): s
   return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
 }
 
-function exerciseLine({ card, cells, byFeel }: Prescription): string {
+function exerciseLine({ card, cells, byFeel, at }: Prescription): string {
   const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
   const parts = [
     text('sets'),
     text('repetitions') || text('holdSeconds'),
     byFeel ? 'weight by feel' : text('loadKg'),
     text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
+    at.dose.timesPerDay === 1 ? '' : `${text('timesPerDay')} a day`,
     text('days'),
   ];
   return `${card.title}: ${parts.filter((part) => part !== '').join(', ')}.`;

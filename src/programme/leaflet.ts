@@ -74,7 +74,12 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     ...painSections(decided),
     week: weekText(week.plan, runs),
     ...sections,
-    stretching: stretchingText(bounds.stage.stretching, course === 'treatment', stretchesNow(consult)),
+    stretching: stretchingText({
+      stageWords: bounds.stage.stretching,
+      angle: protocol.angle,
+      gentle: course === 'treatment',
+      stretchesNow: stretchesNow(consult),
+    }),
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
     advice: adviceFor(consult, stage.chosen, course, library),
@@ -125,6 +130,7 @@ function painSections(
     missedDays: missedDaysText(
       protocol.missedDays.sameStepUnder.value,
       protocol.missedDays.oneBackUpTo.value,
+      decided.course !== 'treatment',
     ),
     getHelp: getHelpText(clinic.contact, contact),
   };
@@ -152,7 +158,7 @@ function sittingSection({ person, course, sitting, bounds }: Decided) {
   return sittingText({
     now: sitting.now,
     free: sitting.free,
-    mayHurt: course !== 'prevention',
+    mayHurt: course !== 'prevention' && person.protocol.angle === 'hipFlexion',
     stepMinutes: person.protocol.sittingRules.stepMinutes.value,
     goalMinutes: person.consult.sitting.goalMinutes ?? null,
     tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),
@@ -170,5 +176,7 @@ function nextSection({ person, course, session, step, outlook }: Decided) {
     goals: consult.goals.map(({ what }) => what),
     sameStepUnder: protocol.missedDays.sameStepUnder.value,
     oneBackUpTo: protocol.missedDays.oneBackUpTo.value,
+    runs: consult.running.runs,
+    angle: protocol.angle,
   });
 }

@@ -1,7 +1,9 @@
 /** What comes next: the steps ahead, or how to keep what has been won. */
+import type { Protocol } from '../../content/library.ts';
 import type { Course } from '../course.ts';
 import type { Part, Section } from '../programme.ts';
 import type { IsoDate } from '../../units/date.ts';
+import { SPOTS } from './spot.ts';
 import { dayAndYear, list, paragraph, section } from './plain.ts';
 
 export interface NextWords {
@@ -13,6 +15,10 @@ export interface NextWords {
   readonly goals: readonly string[];
   readonly sameStepUnder: number;
   readonly oneBackUpTo: number;
+  /** Speed comes back to those who had it. */
+  readonly runs: boolean;
+  /** What the protocol holds small at first, and so what comes back. */
+  readonly angle: Protocol['angle'];
 }
 
 /** The steps ahead in treatment; afterwards how it grows, early signs, and how to start again. */
@@ -29,7 +35,7 @@ export function whatComesNextText(words: NextWords): Section {
   ]);
 }
 
-function wayParts({ stepsAhead, months }: NextWords): Part[] {
+function wayParts({ stepsAhead, months, runs, angle }: NextWords): Part[] {
   return [
     paragraph(
       stepsAhead === 0
@@ -37,13 +43,13 @@ function wayParts({ stepsAhead, months }: NextWords): Part[] {
         : `After this step ${stepsAhead === 1 ? 'there is one more' : `there are up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
     ),
     paragraph(
-      `From here the whole way usually takes ${months}. Ups and downs are normal. Bending comes back, and so does speed.`,
+      `From here the whole way usually takes ${months}. Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
     ),
   ];
 }
 
 // House rules 3, keep: how it grows, early signs, how to start again after a break.
-function keepParts({ course, sameStepUnder, oneBackUpTo }: NextWords): Part[] {
+function keepParts({ course, sameStepUnder, oneBackUpTo, runs, angle }: NextWords): Part[] {
   return [
     paragraph(
       'There is no end date. Strength once or twice a week keeps the tendon used to its work.',
@@ -51,8 +57,8 @@ function keepParts({ course, sameStepUnder, oneBackUpTo }: NextWords): Part[] {
     ),
     list([
       'Add weight only when you could do two more in every set, two sessions running. Add the smallest step you have.',
-      'Early signs: a stiff or sore sit bone in the morning, or after sitting or hills. Then use the easier numbers for a week.',
-      `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, start with them, stay for two weeks, and run easy and flat first.`,
+      `Early signs: ${SPOTS[angle].earlySigns}. Then use the easier numbers for a week.`,
+      `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, stay with them for two weeks${runs ? ', and run easy and flat first' : ''}.`,
       ...(course === 'discharge' ? ['You can come back to us at any time.'] : []),
     ]),
   ];

@@ -13,14 +13,9 @@ export interface PainLimits {
 /** Pain during exercise by number, and what it does not mean. */
 export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
   return section('pain-rule', 'How much pain is all right', [
-    paragraph(
-      `While you exercise, pain up to ${atMost} out of 10 is all right. Above that, do less.`,
-      'strong',
-    ),
+    paragraph(`While you exercise, pain up to ${atMost} out of 10 is all right.`, 'strong'),
     list([
-      atMost < neverAbove
-        ? `At ${spanText(atMost + 1, neverAbove)}: finish the set, and do not add anything next time.`
-        : 'Do not add anything next time if you reach that number.',
+      `At ${eitherText(Math.min(atMost + 1, neverAbove), neverAbove)}: finish the set, and do not add anything next time.`,
       `Above ${neverAbove}: stop that exercise for today.`,
       'Tingling or numbness down the leg: stop that exercise, and tell us.',
     ]),
@@ -59,6 +54,11 @@ export function morningCheckText(
     paragraph('In the first week, just write the score down. That shows what is usual for you.'),
     paragraph(`Get in touch if it ${notSettledText(contact)}.`),
   ]);
+}
+
+// Two numbers are one or the other, more of them a span.
+function eitherText(low: number, high: number): string {
+  return high === low + 1 ? `${low} or ${high}` : spanText(low, high);
 }
 
 function spanText(low: number, high: number): string {
@@ -123,13 +123,13 @@ function holdsText(days: string, holds: readonly string[], hold: string | null):
     : `${days} do only still holds, as at the beginning: ${hold}.`;
 }
 
-/** Days off, counted: the same again, easier, or back to the beginning. */
-export function missedDaysText(sameUnder: number, oneBackUpTo: number): Section {
+/** Days off, counted: the same again, easier, or back to the beginning. `onward`: nothing is left to begin again, so the easier numbers are. */
+export function missedDaysText(sameUnder: number, oneBackUpTo: number, onward: boolean): Section {
   return section('missed-days', 'If you miss days', [
     list([
       `Fewer than ${sameUnder} days: carry on where you were.`,
       `${sameUnder} to ${oneBackUpTo} days: start again with the easier numbers.`,
-      `More than ${oneBackUpTo} days, or after a fever: get in touch. You start this part again from its first step.`,
+      `More than ${oneBackUpTo} days, or after a fever: get in touch. ${onward ? 'You start with the easier numbers, and stay with them for two weeks.' : 'You start this part again from its first step.'}`,
     ]),
     paragraph('A late session moves the next one on. There is nothing to catch up.'),
   ]);

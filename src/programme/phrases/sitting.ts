@@ -1,13 +1,15 @@
 /** Sitting and stretching in plain words. */
+import type { Protocol } from '../../content/library.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, list, listText, paragraph, section } from './plain.ts';
+import { SPOTS } from './spot.ts';
 
 export interface SittingWords {
   /** Two numbers in minutes; null when sitting hurts too soon for any, or none is needed. */
   readonly now: { readonly uprightMinutes: number; readonly hardMinutes: number } | null;
   /** As much is tolerated as was wished for: nothing is counted. */
   readonly free: boolean;
-  /** False for someone whom nothing has hurt: nothing has to come back then. */
+  /** False where sitting never was the matter: nothing has to come back then. */
   readonly mayHurt: boolean;
   readonly stepMinutes: number;
   readonly goalMinutes: number | null;
@@ -38,7 +40,7 @@ function nowParts({ now, free, mayHurt, stepMinutes, goalMinutes }: SittingWords
       list([
         'When you must sit, use a cushion with the part under the sore spot cut out.',
         'Lean back a little, and get up as soon as you can.',
-        HARD_SEATS,
+        ...(mayHurt ? [HARD_SEATS] : []),
       ]),
     ];
   const goal = goalMinutes === null ? '' : `, up to your goal of ${countText(goalMinutes, 'minute')}`;
@@ -49,8 +51,8 @@ function nowParts({ now, free, mayHurt, stepMinutes, goalMinutes }: SittingWords
     ),
     paragraph(`On a hard seat, or leaning forward: up to ${countText(now.hardMinutes, 'minute')}.`, 'strong'),
     list([
-      `When that has been settled for a step, add ${countText(stepMinutes, 'minute')}${goal}.`,
-      HARD_SEATS,
+      `Each time you go on a step, add ${countText(stepMinutes, 'minute')}${goal}.`,
+      ...(mayHurt ? [HARD_SEATS] : []),
     ]),
   ];
 }
@@ -65,15 +67,26 @@ function blockParts(blocksMinutes: readonly number[]): Part[] {
   ];
 }
 
-/** `gentle`: long deep stretches are still out. `stretchesNow`: so somebody may ask what it is good for. */
-export function stretchingText(stageWords: string, gentle: boolean, stretchesNow: boolean): Section {
+export interface StretchingWords {
+  readonly stageWords: string;
+  /** What the protocol holds small: it says where the sore spot is and what presses it. */
+  readonly angle: Protocol['angle'];
+  /** Long deep stretches are still out. */
+  readonly gentle: boolean;
+  /** So somebody may ask what it is good for. */
+  readonly stretchesNow: boolean;
+}
+
+/** What to leave out for now, and what is welcome instead. */
+export function stretchingText({ stageWords, angle, gentle, stretchesNow }: StretchingWords): Section {
+  const { pressing, leaveAlone } = SPOTS[angle];
   const still = [
-    'Leave out long, deep stretches of the back of the thigh. They press the sore spot.',
+    pressing,
     'If you like to move, swing or stretch gently for less than 10 seconds, without force.',
   ];
   return section('stretching', 'Stretching', [
     paragraph(stageWords),
-    list([...(gentle ? still : []), 'Do not roll or massage the sit bone.']),
+    list([...(gentle ? still : []), leaveAlone]),
     ...(stretchesNow
       ? [
           paragraph(

@@ -1,0 +1,158 @@
+/** What the leaflet says must agree with itself: no two numbers for one thing, no words of another tendon, nothing that is not so. */
+import { describe, expect, it } from 'vitest';
+import type { Consult } from '../../src/content/library.ts';
+import type { Programme, Section } from '../../src/programme/programme.ts';
+import { ownLines } from './leafletText.ts';
+import { FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
+import { programmeOf } from './shipped.ts';
+
+const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
+const said = ({ parts }: Section) => JSON.stringify(parts);
+const exercise = ({ exercises }: Programme, card: string) => exercises.find((one) => one.card === card);
+
+const GLUTEAL: Partial<Consult> = {
+  protocol: 'gluteal-tendon',
+  tests: [{ test: 'week-one-exercises', pain: 4 }],
+};
+const ENDED: Partial<Consult> = {
+  stage: 'keep',
+  usualMorningPain: 0,
+  tests: [{ test: 'hip-hinge', pain: 0 }],
+};
+
+describe('pain during exercise', () => {
+  it.each([
+    [2, 'pain up to 3 out of 10', 'At 4 or 5: finish the set'],
+    [3, 'pain up to 4 out of 10', 'At 5: finish the set'],
+    [5, 'pain up to 5 out of 10', 'At 5: finish the set'],
+  ])('usual pain %i: %s, then one thing at each number', (usualMorningPain, upTo, then) => {
+    const text = said(
+      made({ usualMorningPain, stage: 1, tests: [{ test: 'prone-curl-hold', pain: 3 }] }).painRule,
+    );
+    expect(text).toContain(upTo);
+    expect(text).toContain(then);
+    expect(text).not.toContain('do less');
+  });
+});
+
+describe('days off once treatment has ended', () => {
+  it('are told the same under missed days and under what comes next', () => {
+    const { missedDays, whatComesNext } = made(ENDED);
+    expect(said(missedDays)).toContain('start with the easier numbers, and stay with them for two weeks');
+    expect(said(whatComesNext)).toContain('stay with them for two weeks');
+    expect(said(missedDays)).not.toContain('from its first step');
+  });
+});
+
+describe('speed comes back', () => {
+  it('to those who run, and to nobody else', () => {
+    expect(said(made({ running: RUNNER }).whatComesNext)).toContain('and so does speed');
+    expect(said(made().whatComesNext)).not.toContain('speed');
+  });
+});
+
+describe('a step that takes something down', () => {
+  it('says so beside what is new', () => {
+    const { steps } = made({ stage: 1, tests: [{ test: 'prone-curl-hold', pain: 4 }], usualMorningPain: 3 });
+    const side = 'Standing side push into the wall';
+    const now = steps[0]?.prescriptions
+      .find(({ title }) => title === side)
+      ?.cells.find(({ cell }) => cell === 'sets');
+    const next = steps[1]?.prescriptions
+      .find(({ title }) => title === side)
+      ?.cells.find(({ cell }) => cell === 'sets');
+    expect([now?.value, next?.value]).toEqual([4, 3]);
+    expect(steps[1]?.change).toContain(`${side} then has 3 holds instead of 4.`);
+  });
+
+  it('says nothing of the kind where nothing else changes', () => {
+    const { steps } = made();
+    expect(steps[1]?.change).toMatch(/^New: more repetitions for [^.]*\. All else stays\.$/);
+  });
+});
+
+describe('landmarks lying on the back', () => {
+  it('give one height, not pillows and centimetres', () => {
+    const { howFar } = exercise(made({ stage: 3 }), 'hip-thrust') ?? { howFar: [] };
+    expect(howFar.filter((text) => /pillow|above the floor/.test(text))).toHaveLength(1);
+  });
+
+  it('give none where the hips stay up and the feet move', () => {
+    const kit = { ...FULL_KIT, bench: false };
+    const ball = exercise(made({ stage: 3, kit }), 'slow-ball-curl');
+    expect(ball?.howFar).toEqual(['The whole way, as in the picture']);
+  });
+
+  it('of a split squat name no seat, for none is so high', () => {
+    const { howFar } = exercise(made({ stage: 3 }), 'split-squat') ?? { howFar: [] };
+    expect(howFar[0]).toMatch(/^Rear knee/);
+    expect(howFar.join()).not.toContain('seat');
+  });
+
+  it('name one heel where one is on the floor', () => {
+    expect(exercise(made(), 'single-leg-bridge-raised')?.howFar.at(-1)).toMatch(
+      /^Heel \d+ cm away from your buttock$/,
+    );
+  });
+});
+
+describe('a picture', () => {
+  it('of a weight that is felt for shows none, for one begins without', () => {
+    const { exercises } = made({ stage: 3 });
+    const felt = exercises.filter(({ facts }) =>
+      facts.some(({ text }) => text.startsWith('Start without a weight')),
+    );
+    expect(felt.length).toBeGreaterThan(0);
+    for (const { title, figures } of felt) expect(figures?.scene.weight ?? null, title).toBeNull();
+  });
+
+  it('says the same degrees as the number beside it', () => {
+    const { exercises } = made({
+      stage: 1,
+      usualMorningPain: 3,
+      tests: [{ test: 'prone-curl-hold', pain: 4 }],
+      kit: NO_KIT,
+    });
+    const degrees = exercises.flatMap(
+      ({ figures }) => figures?.scene.frames.map((one) => one.hipFlexionDeg) ?? [],
+    );
+    expect(degrees.length).toBeGreaterThan(0);
+    for (const deg of degrees) expect(deg).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe('the tendon at the side of the hip', () => {
+  it('hears nothing of the sit bone or the back of the thigh', () => {
+    const lines = ownLines(made({ ...GLUTEAL, doesNow: [{ what: 'yoga', times: 1 }] }));
+    expect(lines.filter((line) => /sit bone|back of the thigh|[Hh]ard seat|hamstring/.test(line))).toEqual(
+      [],
+    );
+  });
+
+  it('is worked daily, as the published trial has it, slept badly or not', () => {
+    const poor = made({ ...GLUTEAL, recovery: { sleep: 'poor', stress: 'high', tired: true } });
+    expect(poor.calendar.filter(({ kind }) => kind === 'session')).toHaveLength(21);
+    expect(poor.record.week.gaveUp).toEqual([]);
+  });
+
+  it('carries no weight that nobody tested', () => {
+    const kg = made({
+      ...GLUTEAL,
+      tests: [{ test: 'week-two-exercises', pain: 1 }],
+    }).steps[0]?.prescriptions.flatMap(({ cells }) =>
+      cells.filter(({ cell }) => cell === 'loadKg').map(({ value }) => value),
+    );
+    expect(kg?.every((value) => value === 0)).toBe(true);
+  });
+
+  it('of week 1 has no steps of its own: the week is the step', () => {
+    expect(made(GLUTEAL).steps).toHaveLength(1);
+  });
+});
+
+describe('slow work that carries a weight', () => {
+  it('keeps two days between, whatever the week would like', () => {
+    const { calendar } = made({ testedSets: [testedSet('hip-hinge', 8, 10, 4)] });
+    expect(calendar.filter(({ kind }) => kind === 'session')).toHaveLength(9);
+  });
+});

@@ -1,5 +1,5 @@
 /** Which advice cards stand on this leaflet: those whose occasion holds for this person. */
-import type { AdviceCard, Consult, Library } from '../content/library.ts';
+import type { AdviceCard, Consult, Library, Protocol } from '../content/library.ts';
 import type { SHOW_WHEN } from '../content/schema/advice.ts';
 import type { Course } from './course.ts';
 import type { AdviceText } from './programme.ts';
@@ -13,13 +13,14 @@ const SITS_UNDER_MINUTES = 120;
 /** Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. */
 export function adviceFor(
   consult: Consult,
+  { angle: its }: Protocol,
   stage: StageName,
   course: Course,
   library: Library,
 ): AdviceText[] {
   const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage);
-  const shown = [...library.advice.values()].filter(({ showWhen }) =>
-    showWhen.some((occasion) => holds.has(occasion)),
+  const shown = [...library.advice.values()].filter(
+    ({ showWhen, angle = its }) => angle === its && showWhen.some((occasion) => holds.has(occasion)),
   );
   const rank = ({ showWhen }: AdviceCard) =>
     Math.min(
@@ -34,6 +35,7 @@ export function adviceFor(
 // What everybody needs, then the rarer before the common.
 const ORDER: readonly Occasion[] = [
   'always',
+  'treatment',
   'prevention',
   'under-18',
   'no-weights',
@@ -56,7 +58,9 @@ function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> 
   const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
   const found: [Occasion, boolean][] = [
     ['always', true],
-    ['runs', running.runs],
+    ['treatment', stage !== 'keep'],
+    // Afterwards the order in which running comes back lies behind.
+    ['runs', running.runs && stage !== 'keep'],
     ['sits', sitting.toleranceMinutes < SITS_UNDER_MINUTES],
     ['stretches', stretches],
     ['drives', drives],

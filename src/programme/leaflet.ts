@@ -82,7 +82,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     }),
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(consult, stage.chosen, course, library),
+    advice: adviceFor(consult, protocol, stage.chosen, course, library),
     log: logSheet(logDays(consult, calendar)),
     calendar,
     letter: letterOf(decided),

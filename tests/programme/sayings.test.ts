@@ -44,6 +44,14 @@ describe('days off once treatment has ended', () => {
   });
 });
 
+describe('advice once treatment has ended', () => {
+  it('no longer says to bend less, or to run easy first', () => {
+    const ids = made({ ...ENDED, running: RUNNER }).advice.map(({ id }) => id);
+    expect(ids).toContain('keep-it-up');
+    expect(ids.filter((id) => ['why-it-hurts', 'running-easy-first'].includes(id))).toEqual([]);
+  });
+});
+
 describe('speed comes back', () => {
   it('to those who run, and to nobody else', () => {
     expect(said(made({ running: RUNNER }).whatComesNext)).toContain('and so does speed');
@@ -127,6 +135,13 @@ describe('the tendon at the side of the hip', () => {
     expect(lines.filter((line) => /sit bone|back of the thigh|[Hh]ard seat|hamstring/.test(line))).toEqual(
       [],
     );
+  });
+
+  it('has advice of its own, and none of the sit bone', () => {
+    const ids = made({ ...GLUTEAL, sitting: { toleranceMinutes: 40 } }).advice.map(({ id }) => id);
+    expect(ids).toEqual(expect.arrayContaining(['nights-and-standing', 'why-the-side-hurts']));
+    expect(ids).not.toEqual(expect.arrayContaining(['why-it-hurts']));
+    expect(ids).not.toEqual(expect.arrayContaining(['sitting-well']));
   });
 
   it('is worked daily, as the published trial has it, slept badly or not', () => {

@@ -1,10 +1,11 @@
 /** An advice card: one thing worth saying, and when to say it. */
 import { z } from 'zod';
-import { about, source, title } from './words.ts';
+import { about, angle, source, title } from './words.ts';
 
 /** When an advice card stands on a leaflet. */
 export const SHOW_WHEN = [
   'always',
+  'treatment',
   'runs',
   'sits',
   'stretches',
@@ -27,6 +28,7 @@ export const adviceSchema = z.strictObject({
     'When it stands on a leaflet; one of these is enough.',
     z.array(z.enum(SHOW_WHEN)).min(1, 'at least one occasion'),
   ),
+  angle: about('For tendons that this joint angle squeezes; for all when left out.', angle).optional(),
   sources: about('What it rests on.', z.array(source).min(1, 'at least one source')),
 });
 

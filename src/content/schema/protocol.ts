@@ -7,6 +7,7 @@ import { RUN_KINDS } from '../../week/run.ts';
 import {
   about,
   across,
+  angle,
   capFrom,
   from,
   id,
@@ -126,10 +127,7 @@ export const protocolSchema = across(
   z.strictObject({
     title: about('The name of the protocol.', title),
     tendon: about('The tendon, in plain words.', line),
-    angle: about(
-      'Which joint angle squeezes it, or none of the model.',
-      z.enum(['hipFlexion', 'hipAdduction', 'ankleDorsiflexion', 'kneeFlexion']),
-    ),
+    angle: about('Which joint angle squeezes it, or none of the model.', angle),
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',

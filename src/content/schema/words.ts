@@ -41,6 +41,9 @@ export const pain = z
 
 export const weekday = z.enum(WEEKDAYS);
 
+/** The joint angle that squeezes a tendon. */
+export const angle = z.enum(['hipFlexion', 'hipAdduction', 'ankleDorsiflexion', 'kneeFlexion']);
+
 /** A positive count or amount with an upper bound that catches slips of the pen. */
 export function from(low: number, high: number, unit: string) {
   const text = `a number from ${low} to ${high} ${unit}`.trimEnd();

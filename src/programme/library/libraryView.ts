@@ -99,9 +99,9 @@ function cardViews(
   });
 }
 
-function adviceView({ id, title, showWhen, body, sources }: AdviceCard, library: Library): AdviceView {
+function adviceView({ id, title, showWhen, angle, body, sources }: AdviceCard, library: Library): AdviceView {
   const origin = originOf(library, FOLDERS.advice, id);
-  return { id, title, origin, shown: occasionsText(showWhen), body, sources };
+  return { id, title, origin, shown: occasionsText(showWhen, angle), body, sources };
 }
 
 function originOf({ origins, clinic }: Library, folder: string, id: string): Origin {

@@ -218,14 +218,23 @@ export function stageOption(index: number, name: string): string {
   return `${index + 1}. ${name}`;
 }
 
-/** When an advice card stands on a leaflet. @example occasionsText(['runs', 'stage-1']) // => 'Shown when: runs; stage 1.' */
-export function occasionsText(occasions: AdviceCard['showWhen']): string {
+/** When an advice card stands on a leaflet, and of which tendons. @example occasionsText(['runs', 'stage-1'], undefined) // => 'Shown when: the person runs; stage 1.' */
+export function occasionsText(occasions: AdviceCard['showWhen'], angle: AdviceCard['angle']): string {
   const words = occasions.map((occasion) => OCCASION_WORDS[occasion] ?? occasion.replaceAll('-', ' '));
-  return `Shown when: ${words.join('; ')}.`;
+  const tendons = angle === undefined ? '' : `, for a tendon that ${ANGLE_WORDS[angle]} squeezes`;
+  return `Shown when: ${words.join('; ')}${tendons}.`;
 }
+
+const ANGLE_WORDS: Readonly<Record<NonNullable<AdviceCard['angle']>, string>> = {
+  hipFlexion: 'hip flexion',
+  hipAdduction: 'hip adduction',
+  ankleDorsiflexion: 'ankle dorsiflexion',
+  kneeFlexion: 'knee flexion',
+};
 
 const OCCASION_WORDS: Readonly<Partial<Record<AdviceCard['showWhen'][number], string>>> = {
   always: 'always',
+  treatment: 'as long as treatment lasts',
   runs: 'the person runs',
   sits: 'sitting is a trouble',
   stretches: 'the person stretches',

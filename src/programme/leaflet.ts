@@ -1,4 +1,6 @@
 /** What was decided, put into the sections of the leaflet and the record. Each section is worded in its own file. */
+import type { ExerciseCard } from '../content/library.ts';
+import { plainText } from '../content/prose/plainText.ts';
 import { nextAfter } from '../week/dates.ts';
 import { flarePlan } from '../week/flare.ts';
 import { morningBands } from '../week/morning.ts';
@@ -65,7 +67,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     dates: datesText(consult),
     stage,
     step,
-    opening: openingText(consult, protocol, course),
+    opening: openingText(consult, protocol, course, person.effects.lightHolds.length > 0),
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
     nextSession: nextSession(decided),
@@ -136,10 +138,20 @@ function painSections(
   };
 }
 
-function taskOf({ morningTask }: Decided) {
+// What stands among today's exercises needs no second description.
+function taskOf({ morningTask, person, shown }: Decided) {
   if (morningTask === null) return null;
-  const { title, kind } = morningTask;
-  return { title, holds: kind === 'isometric' };
+  const { id, title, kind } = morningTask;
+  const inPlan = shown[0].prescriptions.some(({ card }) => card.id === id);
+  const { card, how } = person.protocol.morningCheck;
+  const own = id === card ? how : undefined;
+  return { title, holds: kind === 'isometric', how: inPlan ? '' : (own ?? moveOf(morningTask)) };
+}
+
+/** How a card is done, in its own words. */
+function moveOf({ body }: ExerciseCard): string {
+  const [move] = body.filter(({ heading }) => heading === 'Move').flatMap(({ blocks }) => blocks);
+  return move?.kind === 'paragraph' ? plainText(move.text) : '';
 }
 
 function runningSection({ person, running, bounds }: Decided) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 import { ownLines } from './leafletText.ts';
-import { FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
+import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
@@ -32,6 +32,37 @@ describe('pain during exercise', () => {
     expect(text).toContain(upTo);
     expect(text).toContain(then);
     expect(text).not.toContain('do less');
+  });
+});
+
+describe('the morning check', () => {
+  it('says how it is done where its card is not in the plan', () => {
+    expect(said(made().morningCheck)).toContain(
+      'Small bridge from pillows. On your back, a firm pillow or two',
+    );
+  });
+
+  it('says it in the words of the card that stands in for it', () => {
+    const standing = made({ cannotDo: ['lie-supine', 'lie-prone', 'get-to-the-floor'], kit: NO_KIT });
+    expect(said(standing.morningCheck)).toMatch(/a slow breath each: [^.]+\. [A-Z][^.]+\./);
+  });
+
+  it('says it once where the card is in the plan', () => {
+    const sore = made({ protocol: 'gluteal-tendon', tests: [{ test: 'week-one-exercises', pain: 4 }] });
+    expect(said(sore.morningCheck)).toContain('Standing side push into the wall. Score the pain');
+  });
+});
+
+describe('light holds because of the screen', () => {
+  it('are told to the patient, and whom to ask', () => {
+    const { opening } = made({
+      screen: { ...ALL_CLEAR, fluoroquinolone: 'yes' },
+      clearances: [
+        { flag: 'fluoroquinolone', by: 'doctor', on: person().seenOn, decision: 'light holds may go on' },
+      ],
+    });
+    expect(opening.join(' ')).toMatch(/only light holds for now\. Talk to the doctor who prescribed it/);
+    expect(made().opening.join(' ')).not.toContain('prescribed');
   });
 });
 

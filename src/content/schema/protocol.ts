@@ -149,6 +149,10 @@ export const protocolSchema = across(
       'The daily check on one fixed small task.',
       z.strictObject({
         card: about('The card it is done with.', id),
+        how: about(
+          "How it is done, in two short sentences, where the card is not in the person's plan; the card's own words when left out.",
+          line,
+        ).optional(),
         repetitions: about('Repetitions of the check.', setting(wholeFrom(1, 20))),
         carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
         sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),

@@ -23,12 +23,26 @@ export function datesText(consult: Consult): string {
   return `Start on ${dayText(consult.startOn)}. Next review on ${dayAndYear(consult.reviewOn)}.`;
 }
 
+/** House rules 2: what a patient has to know of it, and whom to ask. */
+const LIGHT_HOLDS =
+  'Because of a medicine or an injection, only light holds for now. Talk to the doctor who prescribed it.';
+
 /** Who, why (the protocol's words), and why it began; at the end of treatment and for prevention, what it is for instead. */
-export function openingText(consult: Consult, protocol: Protocol, course: Course): string[] {
+export function openingText(
+  consult: Consult,
+  protocol: Protocol,
+  course: Course,
+  lightHolds: boolean,
+): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
   switch (course) {
     case 'treatment':
-      return [`This is for ${where}.`, ...protocol.why, ...beganTexts(consult.changedBefore)];
+      return [
+        `This is for ${where}.`,
+        ...(lightHolds ? [LIGHT_HOLDS] : []),
+        ...protocol.why,
+        ...beganTexts(consult.changedBefore),
+      ];
     case 'discharge':
       return [
         `This is for ${where}.`,

@@ -31,10 +31,17 @@ export interface ContactRules {
   readonly risingDays: number;
 }
 
-/** `task`: what is done each morning; null where nothing fits, and the first steps of the day are scored instead. */
+/** What is done each morning. `how`: empty for what stands among the exercises. */
+export interface MorningTask {
+  readonly title: string;
+  readonly holds: boolean;
+  readonly how: string;
+}
+
+/** `task`: null where nothing fits, and the first steps of the day are scored instead. */
 export function morningCheckText(
   bands: MorningBands,
-  task: { readonly title: string; readonly holds: boolean } | null,
+  task: MorningTask | null,
   repetitions: number,
   contact: ContactRules,
 ): Section {
@@ -65,15 +72,12 @@ function spanText(low: number, high: number): string {
   return low === high ? `${low}` : `${low} to ${high}`;
 }
 
-function taskText(
-  task: { readonly title: string; readonly holds: boolean } | null,
-  repetitions: number,
-): string {
+function taskText(task: MorningTask | null, repetitions: number): string {
   if (task === null) return 'walk twenty steps.';
   const how = task.holds
     ? `do this ${repetitions} times, a slow breath each`
     : `do this slowly ${repetitions} times`;
-  return `${how}: ${task.title}.`;
+  return `${how}: ${task.title}.${task.how === '' ? '' : ` ${task.how}`}`;
 }
 
 function notSettledText({ afterDays, risingDays }: ContactRules): string {

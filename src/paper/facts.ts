@@ -35,8 +35,9 @@ export function howFarOf({ howFar }: Exercise, label: string, { whole }: Detail)
 }
 
 /** The facts page one shows. */
-export function factsOf({ facts }: Exercise, { whole }: Detail): readonly Fact[] {
-  return facts.filter(({ cell }) => whole || TO_START.includes(cell));
+export function factsOf({ between, facts }: Exercise, { whole }: Detail): readonly Fact[] {
+  const days = between === null ? [] : [between];
+  return [...days, ...facts.filter(({ cell }) => whole || TO_START.includes(cell))];
 }
 
 /** White between two facts, points. */

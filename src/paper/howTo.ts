@@ -6,12 +6,12 @@ import type { Pictured } from './exercise.ts';
 import { factBlocks, type Detail } from './facts.ts';
 import { figureBlocks } from './figures.ts';
 import type { Pen } from './pen.ts';
-import { plainEntry, proseBlocks } from './prose.ts';
+import { proseBlocks } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag, open } from './tag.ts';
 import type { Run } from './wrap.ts';
-import { headingBlock, listBlocks, plain, stuck, textBlock } from './text.ts';
+import { headingBlock, textBlock } from './text.ts';
 
 /** What the pages after the first need of the exercises. */
 export interface HowTo {
@@ -38,98 +38,92 @@ export function howToBlocks(
       const own = open(tag, 'Sect');
       const { title, body, cautions } = one.exercise;
       return [
-        headingBlock(pen, own, 3, title, look.style('heading3'), widthPt, look.space.mediumPt),
+        titleBlock(pen, own, title, detail.setting === 'full' ? '' : one.exercise.doseWords, text, widthPt),
         ...overleafBlocks(pen, own, one, labels.howFar, detail, text, widthPt),
-        ...cardProse(pen, own, body, text, widthPt),
-        ...(cautions.length === 0 ? [] : [underHeading(pen, own, 4, labels.watchFor, widthPt)]),
-        ...listBlocks(
-          pen,
-          own,
-          cautions.map((words) => plainEntry(words, text)),
-          false,
-          widthPt,
-          look.space.hairPt,
-        ),
+        ...headedProse(pen, own, 4, body, text, widthPt),
+        ...cautionBlocks(pen, own, cautions, labels.watchFor, text, widthPt),
       ];
     }),
   ];
 }
 
-/** A card's words, each heading at the head of its first paragraph. */
-function cardProse(
+/** The title, on its line the dose in words where page one has it in signs alone. */
+function titleBlock(
   pen: Pen,
   parent: Tag,
+  title: string,
+  doseWords: string,
+  text: TextStyle,
+  widthPt: number,
+): Block {
+  const { look } = pen;
+  const head = look.style('heading3');
+  const style: TextStyle = { ...text, colour: look.colour.quiet };
+  return headingBlock(
+    pen,
+    parent,
+    3,
+    title,
+    head,
+    widthPt,
+    look.space.mediumPt,
+    doseWords === '' ? [] : [{ text: `  ${doseWords}`, style, tag: open(parent, 'P') }],
+  );
+}
+
+/** A card's words under headings of a level, each at the head of its first paragraph. */
+export function headedProse(
+  pen: Pen,
+  parent: Tag,
+  level: 3 | 4,
   body: Exercise['body'],
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   return body.flatMap(({ heading, blocks }) => {
-    const [first] = blocks;
-    if (heading === '' || first?.kind !== 'paragraph')
-      return headed(pen, parent, 4, heading, blocks, text, widthPt);
-    const style: TextStyle = { ...text, cut: 'bold', colour: pen.look.colour.accent };
-    const opening: Run = { text: `${heading} `, style, tag: open(parent, 'H4') };
-    return proseBlocks(pen, parent, blocks, text, widthPt, [opening]);
+    if (heading === '') return proseBlocks(pen, parent, blocks, text, widthPt);
+    if (blocks[0]?.kind === 'paragraph')
+      return proseBlocks(pen, parent, blocks, text, widthPt, [opening(pen, parent, level, heading, text)]);
+    const { look } = pen;
+    const style = look.style('label', 'accent');
+    const [first, ...others] = proseBlocks(pen, parent, blocks, text, widthPt);
+    const above = headingBlock(pen, parent, level, heading, style, widthPt, look.space.smallPt);
+    return first ? [above, withGap(first, 0), ...others] : [above];
   });
 }
 
-/** An advice card's words under its headings. */
-export function headedProse(
+/** A heading that runs into the words it heads. */
+function opening({ look }: Pen, parent: Tag, level: 3 | 4, heading: string, text: TextStyle): Run {
+  const style: TextStyle = { ...text, cut: 'bold', colour: look.colour.accent };
+  return { text: `${heading} `, style, tag: open(parent, `H${level}`) };
+}
+
+function cautionBlocks(
   pen: Pen,
   parent: Tag,
-  body: Exercise['body'],
+  cautions: readonly string[],
+  label: string,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  return body.flatMap(({ heading, blocks }) => headed(pen, parent, 3, heading, blocks, text, widthPt));
+  if (cautions.length === 0) return [];
+  const head = opening(pen, parent, 4, label, text);
+  const words: Run = { text: cautions.join(' '), style: text };
+  return [textBlock(pen, parent, 'P', [head, words], widthPt, pen.look.space.smallPt)];
 }
 
-function headed(
-  pen: Pen,
-  parent: Tag,
-  level: 3 | 4,
-  heading: string,
-  blocks: Exercise['body'][number]['blocks'],
-  text: TextStyle,
-  widthPt: number,
-): readonly Block[] {
-  const above = heading === '' ? [] : [underHeading(pen, parent, level, heading, widthPt)];
-  const words = proseBlocks(pen, parent, blocks, text, widthPt);
-  return [...above, ...words.map((block, at) => (at === 0 && above.length > 0 ? withGap(block, 0) : block))];
-}
-
-function underHeading(pen: Pen, parent: Tag, level: 3 | 4, heading: string, widthPt: number): Block {
-  const { look } = pen;
-  return headingBlock(
-    pen,
-    parent,
-    level,
-    heading,
-    look.style('label', 'accent'),
-    widthPt,
-    look.space.smallPt,
-  );
-}
-
-/** Pictures, captions and landmarks that page one left out; other numbers stand in the table of all numbers. */
+/** Pictures, captions and landmarks that page one left out; its dose and first landmark are not said again. */
 function overleafBlocks(
   pen: Pen,
   parent: Tag,
-  { exercise: { figures, howFar, doseWords }, drawings }: Pictured,
+  { exercise: { figures, howFar }, drawings }: Pictured,
   howFarLabel: string,
   detail: Detail,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  const bold: TextStyle = { ...text, cut: 'bold' };
-  const pictures =
-    detail.setting === 'full'
-      ? []
-      : [
-          ...figureBlocks(pen, parent, figures, drawings, widthPt),
-          stuck(textBlock(pen, parent, 'P', plain(doseWords, bold), widthPt, pen.look.space.hairPt)),
-        ];
-  if (detail.whole || howFar.length === 0) return pictures;
-  const far = howFar.map((words, at) => ({ label: at === 0 ? howFarLabel : '', text: words }));
+  const pictures = detail.setting === 'full' ? [] : figureBlocks(pen, parent, figures, drawings, widthPt);
+  if (detail.whole || howFar.length < 2) return pictures;
+  const far = howFar.slice(1).map((words, at) => ({ label: at === 0 ? howFarLabel : '', text: words }));
   return [...pictures, ...factBlocks(pen, openList(parent, 'None'), far, text, widthPt)];
 }

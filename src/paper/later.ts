@@ -19,8 +19,8 @@ export interface Later extends HowTo {
   readonly programme: Programme;
 }
 
-/** Pages a leaflet should keep to: two sheets printed on both sides, or else three. */
-const PAGES = [4, 6] as const;
+/** Pages a leaflet should keep to: two sheets printed on both sides, or else a few more. */
+const PAGES = [4, 5, 6] as const;
 
 /** How close these pages are set. */
 export interface Density {
@@ -143,7 +143,7 @@ function adviceBlocks(
     const tag = open(root, 'Sect');
     return [
       headingBlock(pen, tag, 2, heading, look.style('heading2'), widthPt, sectionGapPt(text)),
-      ...headedProse(pen, tag, body, text, widthPt),
+      ...headedProse(pen, tag, 3, body, text, widthPt),
     ];
   });
   const notices = notice.map((words) =>

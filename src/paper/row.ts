@@ -7,6 +7,8 @@ import { wrap, type Line, type Run } from './wrap.ts';
 export interface Columns {
   /** Points, one for each column, white between the columns included. */
   readonly widthsPt: readonly number[];
+  /** White between two columns, points. */
+  readonly gutterPt: number;
   /** White above and below the text of a row, points. */
   readonly paddingPt: number;
   /** Columns from this on have boxes for a pen; before it an empty cell has a short dash for "does not apply". */
@@ -28,9 +30,6 @@ interface RowCell {
   readonly blank: 'dash' | 'box' | null;
 }
 
-/** White between two columns, points. */
-export const GUTTER_PT = 9;
-
 /** A row of cells in the columns of a columns. */
 export function rowOf(
   pen: Pen,
@@ -42,7 +41,7 @@ export function rowOf(
   const set = cells.flatMap((runs, at): readonly RowCell[] => {
     const [tag, columnPt = 0] = [tags[at], columns.widthsPt[at]];
     const blank = runs.length > 0 ? null : at >= columns.boxesFrom ? 'box' : 'dash';
-    const cell = { xPt, widthPt: columnPt - GUTTER_PT, blank } as const;
+    const cell = { xPt, widthPt: columnPt - columns.gutterPt, blank } as const;
     xPt += columnPt;
     return tag ? [{ ...cell, tag, lines: wrap(runs, cell.widthPt, pen.fonts) }] : [];
   });

@@ -43,7 +43,7 @@ function waysOf({ look }: Pen, exercises: number): readonly Way[] {
   const roomy = { safety: small, opening: body, gapPt: 8 };
   const tight = { safety: smaller, opening: body, gapPt: 7 };
   const close = { safety: smaller, opening: small, gapPt: 6 };
-  const closest = { safety: smallest, opening: small, gapPt: 5 };
+  const closest = { safety: smallest, opening: smaller, gapPt: 5 };
   const full = { setting: 'full', abreast: 2, whole: true } as const;
   const shorter = { ...full, whole: false };
   const two = { setting: 'close', abreast: 2, whole: false } as const;

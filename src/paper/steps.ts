@@ -1,7 +1,7 @@
 /**
  * Every number of every step. The present one: exercises side by side, a row for each number. The steps to come stand
- * back: each exercise a run of words, in which only what differs from the step before is bold. For who hears the file,
- * both are tables of one header and one cell a number.
+ * back: of each exercise what is new, in a run of words. For who hears the file, both are tables of one header and one
+ * cell a number.
  */
 import type { LeafletLabels } from '../programme/phrases/labels.ts';
 import { CELLS, type CellName, type Prescription, type StepTable } from '../programme/programme.ts';
@@ -10,16 +10,13 @@ import { FURNITURE, type Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
-import { GUTTER_PT } from './row.ts';
-import { gridBlock, wishesOf, type Grid } from './table.ts';
+import { gridBlock, GUTTER_PT, wishesOf, type Grid } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
 import type { Run } from './wrap.ts';
 
-/** Exercises beside one another before a second table is begun: a column must hold a few words of its style. */
-function abreastFor({ sizePt }: TextStyle): number {
-  return sizePt < 9 ? 6 : 5;
-}
+/** Exercises beside one another before a second table is begun: a column must hold a few words. */
+const ABREAST = 6;
 
 /** A table higher than this may be parted, points. */
 const WHOLE_PT = 430;
@@ -61,8 +58,8 @@ export function comingBlocks(
   const tag = open(root, 'Sect');
   return [
     headingBlock(pen, tag, 2, labels.steps, pen.look.style('heading2'), widthPt, sectionGapPt(text)),
-    ...steps.flatMap((step, at) =>
-      step.present ? [] : stepBlocks(pen, tag, step, steps.slice(0, at), labels, { text, preview }, widthPt),
+    ...steps.flatMap((step) =>
+      step.present ? [] : stepBlocks(pen, tag, step, labels, { text, preview }, widthPt),
     ),
   ];
 }
@@ -74,7 +71,7 @@ function gridsOf(
   aside: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  const tables = Math.ceil(step.prescriptions.length / abreastFor(aside));
+  const tables = Math.ceil(step.prescriptions.length / ABREAST);
   const abreast = Math.ceil(step.prescriptions.length / tables);
   return Array.from({ length: tables }, (_, at) => {
     const some = step.prescriptions.slice(at * abreast, (at + 1) * abreast);
@@ -104,7 +101,7 @@ function gridOf(
       return text === '' ? [] : plain(text, small);
     }),
   ]);
-  const firstPt = wishesOf(pen, head, rows, 0)[0]?.naturalPt ?? 0;
+  const firstPt = wishesOf(pen, head, rows, GUTTER_PT, 0)[0]?.naturalPt ?? 0;
   const cellPt = (widthPt + GUTTER_PT - firstPt) / abreast;
   const widthsPt = head.map((_, at) => (at === 0 ? firstPt : cellPt));
   return {
@@ -112,6 +109,7 @@ function gridOf(
     head,
     rows,
     widthsPt,
+    gutterPt: GUTTER_PT,
     paddingPt: 1.5,
     boxesFrom: Infinity,
   };
@@ -121,7 +119,6 @@ function stepBlocks(
   pen: Pen,
   parent: Tag,
   step: StepTable,
-  before: readonly StepTable[],
   labels: LeafletLabels,
   { text: body, preview }: Preview,
   widthPt: number,
@@ -139,9 +136,9 @@ function stepBlocks(
           stuck(textBlock(pen, tag, 'P', plain(labels.goOnWhen, { ...body, cut: 'bold' }), widthPt, smallPt)),
         ]),
     ...listBlocks(pen, tag, goOn, false, widthPt, hairPt),
-    ...step.prescriptions.map((prescription) =>
-      runInTable(pen, tag, step, prescription, before, preview, widthPt),
-    ),
+    ...step.prescriptions
+      .filter(({ news }) => news.length > 0)
+      .map((prescription) => runInTable(pen, tag, step, prescription, preview, widthPt)),
   ];
 }
 
@@ -151,13 +148,11 @@ function runInTable(
   parent: Tag,
   step: StepTable,
   prescription: Prescription,
-  before: readonly StepTable[],
   aside: TextStyle,
   widthPt: number,
 ): Block {
   const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
   const label: TextStyle = { ...quiet, slanted: true };
-  const bold: TextStyle = { ...aside, cut: 'bold' };
   const dot: Run = { text: '\u00a0· ', style: quiet, tag: FURNITURE };
   const table = open(parent, 'Table');
   const title: Run = {
@@ -166,18 +161,12 @@ function runInTable(
     tag: open(table, 'Caption'),
   };
   const body = open(table, 'TBody');
-  const last = before
-    .flatMap(({ prescriptions }) => prescriptions)
-    .findLast((one) => one.card === prescription.card && one.slot === prescription.slot);
-  const rows = CELLS.flatMap((cell): readonly Run[] => {
-    const text = textOf(prescription, cell);
-    if (text === '') return [];
+  const rows = CELLS.filter((cell) => prescription.news.includes(cell)).flatMap((cell): readonly Run[] => {
     const row = open(body, 'TR');
-    const changed = last === undefined || textOf(last, cell) !== text;
     return [
       dot,
       { text: `${step.columns[cell]} `, style: label, tag: open(row, 'TH', { scope: 'Row' }) },
-      { text, style: changed ? bold : quiet, tag: open(row, 'TD') },
+      { text: textOf(prescription, cell), style: quiet, tag: open(row, 'TD') },
     ];
   });
   return kept(runsBlock(pen, table, [title, ...rows], widthPt, pen.look.space.smallPt), WHOLE_PT);

@@ -6,7 +6,7 @@ import type { Table } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { columnWidthsPt, type Wish } from './columns.ts';
 import { drawArtifact, drawRules, type Pen } from './pen.ts';
-import { cutRow, drawRow, drawRowAgain, GUTTER_PT, rowOf, type Columns, type Row } from './row.ts';
+import { cutRow, drawRow, drawRowAgain, rowOf, type Columns, type Row } from './row.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
@@ -19,11 +19,12 @@ export interface Grid extends Columns {
   readonly rows: readonly (readonly (readonly Run[])[])[];
 }
 
-/** A cell of no more than this stays on one line where there is room for all such, points. */
-const WHOLE_PT = 56;
+/** A cell of no more than this share of the table's width stays on one line where there is room for all such. */
+const WHOLE = 0.24;
 
-/** White above and below a row's text in a plain table, points. */
+/** White above and below a row's text in a plain table, and between the columns of a table of words, points. */
 const PADDING_PT = 2;
+export const GUTTER_PT = 9;
 
 /** A programme's plain table, its first column the rows' headers. */
 export function tableBlock(
@@ -40,27 +41,33 @@ export function tableBlock(
   const cell = (text: string, own: TextStyle) => (text === '' ? [] : plain(text, own));
   const head = table.columns.map((text) => cell(text, quiet));
   const rows = table.rows.map((row) => row.map((text, at) => cell(text, at === 0 ? bold : tabular)));
-  const wishes = wishesOf(pen, head, rows, WHOLE_PT);
+  const wishes = wishesOf(pen, head, rows, GUTTER_PT, WHOLE * widthPt);
   const caption = table.caption === '' ? null : plain(table.caption, { ...style, cut: 'bold' });
   const widthsPt = columnWidthsPt(wishes, widthPt + GUTTER_PT);
   return gridBlock(
     pen,
     parent,
-    { caption, head, rows, widthsPt, paddingPt: PADDING_PT, boxesFrom: Infinity },
+    { caption, head, rows, widthsPt, gutterPt: GUTTER_PT, paddingPt: PADDING_PT, boxesFrom: Infinity },
     gapPt,
   );
 }
 
 /** What each column asks for, gutter included; a cell no wider than `wholePt` is not broken. */
-export function wishesOf(pen: Pen, head: Grid['head'], rows: Grid['rows'], wholePt: number): readonly Wish[] {
+export function wishesOf(
+  pen: Pen,
+  head: Grid['head'],
+  rows: Grid['rows'],
+  gutterPt: number,
+  wholePt: number,
+): readonly Wish[] {
   return head.map((top, at) => {
     const cells = [top, ...rows.map((row) => row[at] ?? [])];
     const naturals = cells.map((runs) => naturalWidthPt(runs, pen.fonts));
     const words = cells.map((runs) => widestWordPt(runs, pen.fonts));
     const wholes = naturals.filter((width) => width <= wholePt);
     return {
-      leastPt: Math.max(...words, ...wholes) + GUTTER_PT,
-      naturalPt: Math.max(...naturals) + GUTTER_PT,
+      leastPt: Math.max(...words, ...wholes) + gutterPt,
+      naturalPt: Math.max(...naturals) + gutterPt,
     };
   });
 }
@@ -68,7 +75,7 @@ export function wishesOf(pen: Pen, head: Grid['head'], rows: Grid['rows'], whole
 /** A table as one block that parts between its rows. */
 export function gridBlock(pen: Pen, parent: Tag, grid: Grid, gapPt: number): Block {
   const tag = open(parent, 'Table');
-  const widthPt = grid.widthsPt.reduce((total, width) => total + width, 0) - GUTTER_PT;
+  const widthPt = grid.widthsPt.reduce((total, width) => total + width, 0) - grid.gutterPt;
   const caption = grid.caption ? textBlock(pen, tag, 'Caption', grid.caption, widthPt, 0) : null;
   const headTag = open(open(tag, 'THead'), 'TR');
   const heads = grid.head.map(() => open(headTag, 'TH', { scope: 'Column' }));

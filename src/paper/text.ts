@@ -36,7 +36,7 @@ export function stuck({ heightPt, gapPt, draw }: Block): Block {
   return { heightPt, gapPt, keepWithNext: true, draw };
 }
 
-/** A heading that stays with what follows and may become a bookmark. */
+/** A heading that stays with what follows and may become a bookmark; `aside` are words on its line that head nothing. */
 export function headingBlock(
   pen: Pen,
   parent: Tag,
@@ -45,9 +45,10 @@ export function headingBlock(
   style: TextStyle,
   widthPt: number,
   gapPt: number,
+  aside: readonly Run[] = [],
 ): Block {
   const tag = open(parent, `H${level}`);
-  const block = stuck(runsBlock(pen, tag, plain(text, style), widthPt, gapPt));
+  const block = stuck(runsBlock(pen, tag, [{ text, style }, ...aside], widthPt, gapPt));
   const bookmark: Bookmark = { title: text, level, at: null };
   tag.bookmark = bookmark;
   return {

@@ -9,11 +9,13 @@ interface Said {
   readonly byLabel: ReadonlyMap<string, string>;
 }
 
-/** Every cell the leaflet does not say as the programme does; empty when all agree. */
+/** Every cell the leaflet does not say as the programme does, of coming steps what is new; empty when all agree. */
 export async function cellFaults(programme: Programme, bytes: Uint8Array): Promise<readonly string[]> {
   const said = await saidBy(programme, bytes);
   const expected = programme.steps.flatMap((step) =>
-    step.prescriptions.map((prescription) => ({ step, prescription })),
+    step.prescriptions
+      .filter(({ news }) => step.present || news.length > 0)
+      .map((prescription) => ({ step, prescription })),
   );
   const faults =
     said.length === expected.length ? [] : [`${said.length} exercises said, ${expected.length} prescribed`];
@@ -24,7 +26,9 @@ export async function cellFaults(programme: Programme, bytes: Uint8Array): Promi
       faults.push(`${place}: ${found?.step}, ${found?.title}`);
     for (const { cell, text } of prescription.cells) {
       const printed = found?.byLabel.get(step.columns[cell]) ?? '';
-      if (printed !== plain(text)) faults.push(`${place}, ${cell}: "${printed}" for "${text}"`);
+      const isKept = !step.present && !prescription.news.includes(cell);
+      if (printed !== (isKept ? '' : plain(text)))
+        faults.push(`${place}, ${cell}: "${printed}" for "${text}"`);
     }
   });
   return faults;

@@ -48,6 +48,7 @@ export function reworded(programme: Programme, change: (text: string) => string)
     'calendar',
     'scene',
     'logo',
+    'news',
     'value',
     'rule',
     'inputs',

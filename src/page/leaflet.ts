@@ -5,7 +5,7 @@ import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
 import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
-import { doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
+import { betweenHtml, doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
 import { logHtml } from './parts/log.ts';
 import { footHtml, mastheadHtml } from './parts/masthead.ts';
 import { proseHtml } from './parts/prose.ts';
@@ -60,9 +60,12 @@ function glanceHtml({ exercises }: Programme): Html {
   if (exercises.length === 0) return nothing;
   return html`<ol class="glance">
     ${exercises.map(
-      ({ title, dose }, at) =>
+      (exercise, at) =>
         html`<li>
-          <a href="#${exerciseId(at + 1)}"><bdi>${title}</bdi> <span class="dose">${doseHtml(dose)}</span></a>
+          <a href="#${exerciseId(at + 1)}"
+            ><bdi>${exercise.title}</bdi> <span class="dose">${doseHtml(exercise.dose)}</span></a
+          >
+          ${betweenHtml(exercise)}
         </li> `,
     )}
   </ol> `;

@@ -1,9 +1,9 @@
 /** The present step's exercises as the patient sees them. */
-import { countedAs, doseSign, doseWords, sideText, COLUMN_WORDS } from './phrases/dose.ts';
+import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
 import { altText, captionText } from './phrases/figures.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
-import type { CellName, Exercise } from './programme.ts';
+import type { Cell, CellName, Exercise } from './programme.ts';
 
 /** Facts that stand beside the big dose; how far stands with the picture. */
 const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve', 'timesPerDay', 'days'];
@@ -17,6 +17,8 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
       title: card.title,
       slot: exercise.slot.name,
       side,
+      between:
+        exercise.slot.when === 'between' ? { label: BETWEEN_SESSIONS, text: textOf(cells, 'days') } : null,
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose, countedAs(card)),
       figures:
@@ -29,7 +31,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
             },
       howFar,
       facts: FACTS.flatMap((name) => {
-        const text = cells.find(({ cell }) => cell === name)?.text ?? '';
+        const text = textOf(cells, name);
         return text === '' ? [] : [{ label: COLUMN_WORDS[name], text, cell: name }];
       }),
       body: card.body,
@@ -37,4 +39,8 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
       cells,
     };
   });
+}
+
+function textOf(cells: readonly Cell[], name: CellName): string {
+  return cells.find(({ cell }) => cell === name)?.text ?? '';
 }

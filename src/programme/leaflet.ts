@@ -85,7 +85,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
     advice: adviceFor(consult, protocol, stage.chosen, course, library),
-    log: logSheet(logDays(consult, calendar)),
+    log: logSheet(logDays(consult, week.entries, runs)),
     calendar,
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),

@@ -152,6 +152,8 @@ export interface Prescription {
   readonly title: string;
   readonly slot: string;
   readonly cells: readonly Cell[];
+  /** Cells that read otherwise than in the step before; none in the present step, all of an exercise that is new. */
+  readonly news: readonly CellName[];
 }
 
 export interface StepTable {
@@ -174,6 +176,8 @@ export interface Exercise {
   readonly slot: string;
   /** `Right leg`, `Both legs together`, `Each leg in turn`. */
   readonly side: string;
+  /** Label and text where it is no part of the next session: `Between sessions`, `Tuesday and Thursday`. */
+  readonly between: { readonly label: string; readonly text: string } | null;
   /** The dose in big type: `4 × 8` or `5 × 30 seconds`. */
   readonly dose: string;
   /** The dose in words for those who do not read signs: `4 sets of 8`. */

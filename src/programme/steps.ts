@@ -4,7 +4,8 @@ import { changeText, goOnTexts, stepCaption, stepHeading } from './phrases/steps
 import { COLUMN_WORDS } from './phrases/dose.ts';
 import type { Shown } from './decide.ts';
 import type { Person } from './person.ts';
-import type { StepTable } from './programme.ts';
+import type { Prescription } from './prescribe.ts';
+import type { CellName, StepTable } from './programme.ts';
 
 /** The present step with every exercise; of the next two only the exercises that change. */
 export function stepTables(shown: readonly Shown[], { protocol, consult }: Person): StepTable[] {
@@ -28,12 +29,21 @@ export function stepTables(shown: readonly Shown[], { protocol, consult }: Perso
         .filter(
           ({ exercise: { slot } }) => present || rung.changed.some(({ exercise }) => exercise === slot.name),
         )
-        .map(({ card, exercise, cells }) => ({
-          card: card.id,
-          title: card.title,
-          slot: exercise.slot.name,
-          cells,
+        .map((prescription) => ({
+          card: prescription.card.id,
+          title: prescription.card.title,
+          slot: prescription.exercise.slot.name,
+          cells: prescription.cells,
+          news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
         })),
     };
   });
+}
+
+/** `before`: every exercise of the step before, also those it does not print. */
+function newsOf({ card, exercise, cells }: Prescription, before: readonly Prescription[]): CellName[] {
+  const last = before.find((one) => one.card.id === card.id && one.exercise.slot.name === exercise.slot.name);
+  return cells
+    .filter(({ cell, text }) => text !== '' && text !== last?.cells.find((one) => one.cell === cell)?.text)
+    .map(({ cell }) => cell);
 }

@@ -92,14 +92,15 @@ describe.each(sheets)('%s', (_, markup) => {
 describe.each(programmes)('without scripts, the leaflet of %s', (_, programme) => {
   const address = fileOf(leafletHtml(programme, assets), 'leaflet');
 
-  it('shows every cell that has words', async () => {
-    const seen = await opened(browser, address, { javaScriptEnabled: false }, async (page) =>
-      Promise.all(
+  it('shows every cell that has words, those of coming steps that stay as they are when unfolded', async () => {
+    const seen = await opened(browser, address, { javaScriptEnabled: false }, async (page) => {
+      for (const fold of await page.locator('summary').all()) await fold.click();
+      return Promise.all(
         (await page.locator('[data-cell]').all()).map(
           async (cell) => [await cell.textContent(), await cell.isVisible()] as const,
         ),
-      ),
-    );
+      );
+    });
     const worded = programme.steps
       .flatMap(({ prescriptions }) => prescriptions.flatMap(({ cells }) => cells))
       .filter(({ text }) => text !== '');

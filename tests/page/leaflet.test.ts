@@ -154,7 +154,7 @@ function textsOf(programme: Programme): string[] {
     emergency.heading, ...emergency.lines,
     ...exercises.flatMap((one) => [
       one.title, one.side, one.dose, one.doseWords, ...one.howFar, ...one.cautions,
-      ...one.facts.flatMap(({ label, text }) => [label, text]),
+      ...[...one.facts, ...(one.between === null ? [] : [one.between])].flatMap(({ label, text }) => [label, text]),
       ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions]), ...proseTexts(one.body),
     ]),
     ...steps.flatMap((step) => [

@@ -8,6 +8,7 @@ import {
   listText,
   numberText,
   secondsText,
+  shortDay,
   weekdayAndDay,
 } from '../../src/programme/phrases/plain.ts';
 import { day } from './person.ts';
@@ -76,7 +77,7 @@ describe('a dose', () => {
       'Start without a weight and go up until a set leaves you 2 more repetitions.',
     );
     expect(feelText(1, { thing: 'kettlebell', eachKg: 12 })).toBe(
-      'Start without a weight and go up until a set leaves you 1 more repetition. At most kettlebell of 12 kg.',
+      'Start without a weight and go up until a set leaves you 1 more repetition. At most a kettlebell of 12 kg.',
     );
   });
 });
@@ -94,12 +95,15 @@ describe('things and numbers', () => {
   it('lists, counts and dates', () => {
     expect(listText(['a', 'b', 'c'])).toBe('a, b and c');
     expect(numberText(7.5)).toBe('7.5');
-    expect([secondsText(60), secondsText(120), secondsText(1)]).toEqual([
+    expect([60, 90, 120, 150, 1].map(secondsText)).toEqual([
       '60 seconds',
+      '90 seconds',
       '2 minutes',
+      '2 minutes 30 seconds',
       '1 second',
     ]);
     expect(dayAndYear(day('2026-03-03'))).toBe('3 March 2026');
     expect(weekdayAndDay(day('2026-11-24'))).toBe('Tuesday 24 November');
+    expect(shortDay(day('2026-11-24'))).toBe('Tue 24 Nov');
   });
 });

@@ -1,5 +1,5 @@
 /** Dosage cells: the one place where a number of the programme becomes text with its four data attributes. */
-import type { Cell, CellName, Exercise, Prescription } from '../../programme/programme.ts';
+import type { Cell, CellName, Exercise } from '../../programme/programme.ts';
 import { html, type Html } from '../html.ts';
 
 /** Column headings by cell. */
@@ -61,14 +61,10 @@ export function numbersHtml(
   </table> `;
 }
 
-/** The cells of a coming step in one line of pairs; those that read otherwise than in the step before stand out. */
-export function amountsHtml(
-  { cells }: Prescription,
-  before: Prescription | undefined,
-  columns: Columns,
-): Html {
+/** Cells of a coming step in one line of pairs. */
+export function amountsHtml(cells: readonly Cell[], columns: Columns): Html {
   return html`<ul class="amounts">
-    ${cells.map((cell, at) => amountHtml(cell, before?.cells[at]?.text === cell.text, columns))}
+    ${cells.map((cell) => amountHtml(cell, columns))}
   </ul> `;
 }
 
@@ -90,11 +86,10 @@ function rowHtml({ label, text, cell }: Row): Html {
       </tr> `;
 }
 
-function amountHtml(cell: Cell, asBefore: boolean, columns: Columns): Html {
+function amountHtml(cell: Cell, columns: Columns): Html {
   const amount = html`<span ${cellAttributes(cell)}>${cell.text}</span>`;
   if (cell.text === '') return html`<li hidden>${amount}</li> `;
-  const pair = html`<span class="label">${columns[cell.cell]}</span> ${amount}`;
-  return asBefore ? html`<li>${pair}</li> ` : html`<li class="new">${pair}</li> `;
+  return html`<li><span class="label">${columns[cell.cell]}</span> ${amount}</li> `;
 }
 
 /** `data-step data-card data-cell data-value`: how a reader of the file finds every number again. */

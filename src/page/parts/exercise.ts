@@ -23,6 +23,7 @@ export function exerciseHtml(
       <p class="dose">${doseHtml(exercise.dose)}</p>
       <p>${dose.text}</p>
       <p class="side">${exercise.side}</p>
+      ${betweenHtml(exercise)}
     </div>
     <div class="text">
       ${exercise.figures === null ? nothing : figureHtml(exercise.figures)}
@@ -33,6 +34,13 @@ export function exerciseHtml(
       </div>
     </div>
   </article> `;
+}
+
+/** The days of what is no part of the next session. */
+export function betweenHtml({ between }: Exercise): Html {
+  return between === null
+    ? nothing
+    : html`<p class="between"><span class="label">${between.label}</span> ${between.text}</p> `;
 }
 
 export function exerciseId(place: number): string {

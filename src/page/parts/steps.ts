@@ -8,14 +8,11 @@ import { hangHtml } from './section.ts';
 
 /** All steps but the present one, whose numbers stand with the exercises. */
 export function stepsHtml(steps: readonly StepTable[], labels: LeafletLabels): Html {
-  const coming = steps.flatMap((step, at) =>
-    step.present ? [] : [stepHtml(step, steps.slice(0, at).reverse(), labels)],
-  );
+  const coming = steps.filter(({ present }) => !present).map((step) => stepHtml(step, labels));
   return hangHtml('steps', labels.steps, html`${coming}`, 'steps');
 }
 
-/** One coming step; `before` are the steps it follows, the last first, so that what is new can stand out. */
-function stepHtml(step: StepTable, before: readonly StepTable[], labels: LeafletLabels): Html {
+function stepHtml(step: StepTable, labels: LeafletLabels): Html {
   return html`<div class="step">
     <h3>${step.heading}</h3>
     <p class="strong">${step.change}</p>
@@ -31,9 +28,7 @@ function stepHtml(step: StepTable, before: readonly StepTable[], labels: Leaflet
         </tr>
       </thead>
       <tbody>
-        ${step.prescriptions.map((prescription) =>
-          rowHtml(prescription, lastOf(prescription, before), step.columns),
-        )}
+        ${step.prescriptions.map((prescription) => rowHtml(prescription, step.columns, labels))}
       </tbody>
     </table>
   </div> `;
@@ -46,16 +41,24 @@ function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
     ${listHtml(conditions, false)}`;
 }
 
-/** The exercise as it was last: a step shows only the exercises it changes. */
-function lastOf({ card, slot }: Prescription, before: readonly StepTable[]): Prescription | undefined {
-  return before
-    .flatMap(({ prescriptions }) => prescriptions)
-    .find((one) => one.card === card && one.slot === slot);
-}
-
-function rowHtml(prescription: Prescription, before: Prescription | undefined, columns: Columns): Html {
+/** What is new at once, what stays folded under it. */
+function rowHtml({ title, cells, news }: Prescription, columns: Columns, { asBefore }: LeafletLabels): Html {
+  const kept = cells.filter(({ cell }) => !news.includes(cell));
   return html`<tr>
-    <th scope="row"><bdi>${prescription.title}</bdi></th>
-    <td>${amountsHtml(prescription, before, columns)}</td>
+    <th scope="row"><bdi>${title}</bdi></th>
+    <td>
+      ${amountsHtml(
+        cells.filter(({ cell }) => news.includes(cell)),
+        columns,
+      )}
+      ${
+        kept.every(({ text }) => text === '')
+          ? nothing
+          : html`<details>
+              <summary>${asBefore}</summary>
+              ${amountsHtml(kept, columns)}
+            </details>`
+      }
+    </td>
   </tr> `;
 }

@@ -55,6 +55,7 @@ export const sampleExercise: Exercise = {
   title: 'Forward bend with a long back',
   slot: SLOT,
   side: 'Both legs together',
+  between: { label: 'Between sessions', text: 'Tuesday and Thursday' },
   dose: '3 × 8',
   doseWords: '3 sets of 8 repetitions',
   figures: {
@@ -180,6 +181,7 @@ function step(number: number, dose: typeof DOSE): StepTable {
         title: 'Forward bend with a long back',
         slot: SLOT,
         cells: CELLS.map((name) => cell(number, name, dose[name])),
+        news: number === 1 ? [] : ['repetitions'],
       },
     ],
   };

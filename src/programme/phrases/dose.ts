@@ -3,7 +3,7 @@ import type { Dose, Tempo } from '../../dose/dose.ts';
 import type { ExerciseCard } from '../../content/library.ts';
 import type { Made } from '../../dose/kit.ts';
 import type { CellName } from '../programme.ts';
-import { madeText } from './kit.ts';
+import { aMadeText, madeText } from './kit.ts';
 import { capital, countText, kgText, listText, secondsText, weekdayText } from './plain.ts';
 import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
 
@@ -99,7 +99,7 @@ export function loadText(loadKg: number, made: Made | null): string {
 export function feelText(reserve: number | null, atMost: Made | null): string {
   const until =
     reserve === null ? 'it feels like work' : `a set leaves you ${countText(reserve, 'more repetition')}`;
-  const most = atMost === null ? '' : ` At most ${madeText(atMost)}.`;
+  const most = atMost === null ? '' : ` At most ${aMadeText(atMost)}.`;
   return `Start without a weight and go up until ${until}.${most}`;
 }
 
@@ -124,6 +124,9 @@ export function daysPerWeekText(daysPerWeek: number): string {
 export function daysText(days: readonly Weekday[]): string {
   return days.length === WEEKDAYS.length ? 'every day' : listText(days.map(weekdayText));
 }
+
+/** Before the days of what is no part of a session. */
+export const BETWEEN_SESSIONS = 'Between sessions';
 
 /** Which leg, and which first. @example 'Right leg, then the other' */
 export function sideText(legs: 'together' | 'each', side: 'left' | 'right' | 'both'): string {

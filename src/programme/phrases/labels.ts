@@ -24,6 +24,8 @@ export interface LeafletLabels {
   /** Columns of a coming step: what, and how much. */
   readonly exercise: string;
   readonly amount: string;
+  /** Above the numbers of a coming step that stay as they are. */
+  readonly asBefore: string;
 }
 
 /** Labels of the clinician's record. */
@@ -111,7 +113,8 @@ const LEAFLET: LeafletLabels = {
   toDark: 'Dark',
   toLight: 'Light',
   exercise: 'Exercise',
-  amount: 'How much',
+  amount: 'What is new',
+  asBefore: 'All else as before',
 };
 
 const RECORD: RecordLabels = {

@@ -1,7 +1,7 @@
 /** The sheet to fill in with a pen: 20 seconds a day. */
 import type { LogSheet } from '../programme.ts';
 import type { IsoDate } from '../../units/date.ts';
-import { weekdayAndDay } from './plain.ts';
+import { shortDay } from './plain.ts';
 
 export const LOG_COLUMNS = [
   'Day',
@@ -19,6 +19,6 @@ export function logSheet(days: readonly { on: IsoDate; planned: string }[]): Log
     heading: 'Log',
     hint: 'Fill in one line a day. Bring it to the review.',
     columns: LOG_COLUMNS,
-    days: days.map(({ on, planned }) => ({ on, label: weekdayAndDay(on), planned })),
+    days: days.map(({ on, planned }) => ({ on, label: shortDay(on), planned })),
   };
 }

@@ -44,6 +44,12 @@ export function weekdayAndDay(date: IsoDate): string {
   return `${weekdayText(weekdayOf(date))} ${dayText(date)}`;
 }
 
+/** For narrow columns. @example shortDay('2026-03-03') // => 'Tue 3 Mar' */
+export function shortDay(date: IsoDate): string {
+  const [weekday, day = '', month] = weekdayAndDay(date).split(' ');
+  return `${weekday?.slice(0, 3)} ${day} ${month?.slice(0, 3)}`;
+}
+
 /** @example weekdayText('mon') // => 'Monday' */
 export function weekdayText(weekday: Weekday): string {
   return WEEKDAY_WORDS[weekday];
@@ -60,9 +66,13 @@ export function countText(count: number, one: string, many = `${one}s`): string 
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** Seconds as a patient says them: minutes only where they are whole and more than one. @example secondsText(120) // => '2 minutes' */
+/** Seconds as a patient says them: minutes from two on. @example secondsText(150) // => '2 minutes 30 seconds' */
 export function secondsText(seconds: number): string {
-  if (seconds % 60 === 0 && seconds > 60) return countText(seconds / 60, 'minute');
+  if (seconds >= 120) {
+    const rest = seconds % 60;
+    const minutes = countText((seconds - rest) / 60, 'minute');
+    return rest === 0 ? minutes : `${minutes} ${countText(rest, 'second')}`;
+  }
   return countText(seconds, 'second');
 }
 

@@ -110,6 +110,9 @@ function distanceParts(words: RunningWords): Part[] {
       'strong',
     ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], plan.weeks.map(weekRow)),
+    ...(plan.weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
+      ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
+      : []),
     ...longestParts(words),
   ];
 }
@@ -137,16 +140,20 @@ function weekRow(week: RunWeek): string[] {
   ];
 }
 
+const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as a hard run.';
+const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
+
 function waitParts({ plan, decision }: RunningWords): Part[] {
+  const hillsOpen = order(decision.most) >= order('hills-or-strides');
   const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
   const entries = [
-    ...(plan.moveToFlat ? ['Leave the hilly everyday routes. Each one counts as a hard run.'] : []),
+    ...(plan.moveToFlat ? [hillsOpen ? EASY_ON_THE_FLAT : LEAVE_HILLY_ROUTES] : []),
     ...(waiting.length > 0 ? [`These wait: ${listText(waiting)}.`] : []),
-    ...(decision.most === 'hills-or-strides' || decision.most === 'fast'
+    ...(hillsOpen
       ? [
           plan.hillsAndFast.rule === 'never-one-week'
-            ? 'Hills and fast running not in one week.'
-            : 'Hills and fast running not on neighbouring days.',
+            ? 'Do not put hills and fast running in one week.'
+            : 'Do not put hills and fast running on neighbouring days.',
         ]
       : []),
     ...plan.races.map(

@@ -15,7 +15,7 @@ import {
   weekdayAndDay,
   weekdayText,
 } from './plain.ts';
-import { runText } from './running.ts';
+import { runText, shortRunText } from './running.ts';
 import type { IsoDate } from '../../units/date.ts';
 
 /** What a day holds, in the order in which it is done. */
@@ -82,17 +82,18 @@ export function minutesText(seconds: number): string {
   return `About ${countText(minutes, 'minute')} with the rests.`;
 }
 
-/** One dated entry of the calendar. */
-export function entryText(entry: DatedEntry, runs: readonly PlannedRun[]): string {
+/** One dated entry of the calendar; `short` for a narrow column. */
+export function entryText(entry: DatedEntry, runs: readonly PlannedRun[], short = false): string {
   if (entry.kind === 'run')
     return (
       runs
         .filter(({ id }) => id === entry.id)
-        .map(runText)
+        .map(short ? shortRunText : runText)
         .join('') || 'run'
     );
   if (entry.kind === 'other') return entry.id;
-  return SESSION_WORDS[entry.kind].toLowerCase();
+  const words = SESSION_WORDS[entry.kind].toLowerCase();
+  return short ? words.replace(/^the /, '') : words;
 }
 
 const DROPPED_WORDS: Readonly<Record<string, string>> = {
@@ -102,7 +103,8 @@ const DROPPED_WORDS: Readonly<Record<string, string>> = {
 
 const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
   'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
-  'lift-after-run': ({ days }) => `a session follows a hard run on the same day (${days})`,
+  'lift-after-run': ({ days }) =>
+    `a session follows a hard run on the same day (${String(days).replaceAll(' ', ', ')})`,
   'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
   'hard-run': ({ kind, because }) =>
     `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
@@ -112,7 +114,7 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'no-day-with-time': () => 'no day with time is recorded',
   'spacing-over-a-week': ({ hoursBetween }) => `${hoursBetween} hours between sessions are more than a week`,
   'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
-    `${listText([...new Set(String(fixed).split(', '))])} leave no day of ${daysWithTime} with ${daysBetween} days of recovery`,
+    `beside ${listText([...new Set(String(fixed).split(', '))])} no day of ${String(daysWithTime).replaceAll(' ', ', ')} is left with ${countText(Number(daysBetween), 'day')} of recovery`,
 };
 
 /** A sentence of the record for what the week gave up. */

@@ -31,7 +31,11 @@ export function cureFor(wrong: Wrong): string {
   }
   if (code === 'does-not-fit') return `change ${pathText(path)}, or what it must agree with`;
   if (code === 'not-a-date') return `write a day that exists as year-month-day${daysIn(value)}`;
-  if (code === 'wrong-word' && words.length > 0) return `write one of ${listed(words, 'or')}`;
+  if (code === 'wrong-word' && words.length > 0) {
+    // A sentence that only lists the words again says nothing more.
+    const more = sentence !== null && !words.every((word) => sentence.includes(String(word)));
+    return `write one of ${listed(words, 'or')}${more ? `. ${sentence}` : ''}`;
+  }
   return sentence === null ? `give ${expected}` : `give ${expected}. ${sentence}`;
 }
 

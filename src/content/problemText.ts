@@ -19,7 +19,7 @@ export function problemText(problem: Problem, line: string | null, paint: Proble
   return [
     `${place} ${paint.severity(severity, severity)} ${code} ${messageOf(problem)}`,
     ...(line === null || line === '' ? [] : excerpt(line, problem.column, paint)),
-    `Fix: ${problem.fix}${/[.:)…]$/.test(problem.fix) ? '' : '.'}`,
+    `Fix: ${problem.fix}${/[.:)…?]$/.test(problem.fix) ? '' : '.'}`,
   ].join('\n');
 }
 

@@ -64,7 +64,7 @@ describe('no-such-card', () => {
       "exercises/bridge.md:3:7: error wrong-word kind is heavy; must be isometric, isotonic, energy-storage, mobility or running-drill.
           kind: heavy
                 ^
-      Fix: write one of isometric, isotonic, energy-storage, mobility or running-drill."
+      Fix: write one of isometric, isotonic, energy-storage, mobility or running-drill. How it loads the tendon."
     `);
   });
 });

@@ -296,12 +296,21 @@ describe('wrong-word', () => {
     `);
   });
 
+  it('says which side of a lift on both legs', () => {
+    expect(printedWith(OTTER, 'side: left, loadKg', 'side: both, loadKg')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:26:27: error wrong-word testedSets[0].side is both; must be left or right.
+            - { card: bridge, side: both, loadKg: 10, repetitions: 8, reserve: 2, pain: 2 }
+                                    ^
+      Fix: write one of left or right. The side that was tested; of a lift on both legs, the sorer one."
+    `);
+  });
+
   it('lists the words when none is near', () => {
     expect(printedWith(OTTER, 'irritability: moderate', 'irritability: 7')).toMatchInlineSnapshot(`
       "consults/otter-r1.md:15:15: error wrong-word irritability is 7; must be low, moderate or high.
           irritability: 7
                         ^
-      Fix: write one of low, moderate or high."
+      Fix: write one of low, moderate or high. How easily it flares and how long it lasts."
     `);
   });
 
@@ -310,7 +319,7 @@ describe('wrong-word', () => {
       "consults/otter-r1.md:14:8: error wrong-word stage is 5; must be auto, 1, 2, 3, 4 or keep.
           stage: 5
                  ^
-      Fix: write one of auto, 1, 2, 3, 4 or keep."
+      Fix: write one of auto, 1, 2, 3, 4 or keep. The stage, or auto for the proposal from the tests."
     `);
   });
 

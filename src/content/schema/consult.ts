@@ -60,7 +60,7 @@ const test = z.strictObject({
 
 const testedSet = z.strictObject({
   card: about('The id of the exercise card that was tested.', id),
-  side: about('The side that was tested.', z.enum(['left', 'right'])),
+  side: about('The side that was tested; of a lift on both legs, the sorer one.', z.enum(['left', 'right'])),
   loadKg: about('The weight used, 0 for none.', from(0, 300, 'kg')),
   repetitions: about(
     'Repetitions done, 1 to 50; over 15 is kept as capacity, without a maximum.',

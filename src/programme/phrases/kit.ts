@@ -28,6 +28,13 @@ export function madeText(made: Made): string {
   }
 }
 
+/** The same within a sentence. @example aMadeText({ thing: 'kettlebell', eachKg: 8 }) // => 'a kettlebell of 8 kg' */
+export function aMadeText(made: Made): string {
+  const text = madeText(made);
+  const counted = made.thing === 'nothing' || made.thing === 'dumbbell' || made.thing === 'bottles';
+  return counted ? text : `${/^[aeiou]/.test(text) ? 'an' : 'a'} ${text}`;
+}
+
 function litresText(litres: number): string {
   return `${numberText(litres)} ${litres === 1 ? 'litre' : 'litres'}`;
 }

@@ -55,9 +55,14 @@ export function noCardFor(
 export function noWeek(consult: Consult, { because }: NoWeek): Refusal {
   return refusal(consult, 'no-free-day', ['days'], {
     found: consult.days.join(', '),
-    expected: `days on which at least one session fits (${because.map(gaveUpText).join(' ')})`,
-    fix: 'Add a day, or take out another fixed hard activity.',
+    expected: `days on which at least one session fits: ${because.map(gaveUpText).map(asClause).join('; ')}`,
+    fix: 'Add a day, or write the hard activity under doesNow for fewer times a week.',
   });
+}
+
+// A sentence of the record as a part of another one.
+function asClause(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1).replace(/\.$/, '');
 }
 
 /** What cannot give way takes longer than there is time. */

@@ -133,13 +133,13 @@ describe('no-free-day', () => {
     expect(
       printedWith({
         'stage: auto': 'stage: 3',
-        '  - what: walking\n    times: 5': '  - what: gym legs\n    times: 7',
+        '  - what: walking\n    times: 5': '  - what: lifting at work\n    times: 7',
       }),
     ).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits (Gym legs leave no day of mon tue wed thu fri sat sun with 2 days of recovery.).
+      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: beside lifting at work no day of mon, tue, wed, thu, fri, sat, sun is left with 2 days of recovery.
             - mon
             ^
-      Fix: Add a day, or take out another fixed hard activity."
+      Fix: Add a day, or write the hard activity under doesNow for fewer times a week."
     `);
   });
 });

@@ -72,7 +72,7 @@ export function decide(consult: Consult, workshop: Workshop): Decided | Refused 
     morningTask: morningTask(person),
     sitting: sittingPlan(person, where.bounds),
     flareHold: flareHold(person),
-    outlook: outlookOf(person, stage.chosen),
+    outlook: outlookOf(person, stage.chosen, work.week.plan),
     later: laterStages(person, stage.chosen),
   };
 }

@@ -1,6 +1,7 @@
 /** How long it usually takes, the earliest day of each stage, and whether a dated goal can be reached by then. */
 import { earliestStageDates, goalReachable, type StageDate } from '../week/stageDates.ts';
 import { numberedStages } from '../content/keepStage.ts';
+import type { WeekPlan } from '../week/plan.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Person } from './person.ts';
 import type { StageName } from './stageChoice.ts';
@@ -16,16 +17,18 @@ export interface Outlook {
 const WEEKS_PER_MONTH = 365.25 / 12 / 7;
 
 /** The earliest dates take the present step to its end in each stage: a stage is left by its test, not by its last step. */
-export function outlookOf({ consult, protocol }: Person, name: StageName): Outlook {
+export function outlookOf({ consult, protocol }: Person, name: StageName, plan: WeekPlan): Outlook {
   const numbered = numberedStages(protocol.stages).slice(name === 'keep' ? Infinity : name - 1);
   // A stage that only some sport needs is not waited for by those who do none.
   const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
-  const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }) => ({
+  // In the present stage as many as the week has room for, in the later ones as many as the protocol asks for.
+  const planned = plan.days.filter(({ session }) => session).length;
+  const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }, index) => ({
     name: title,
     usualWeeks,
     steps: 1,
     leastSessions: exit.sessions,
-    sessionsPerWeek,
+    sessionsPerWeek: index === 0 ? Math.min(planned, sessionsPerWeek) : sessionsPerWeek,
   }));
   const dates = earliestStageDates(stages, consult.startOn, 0, protocol.goingOn).map(notBefore);
   const end = dates.at(-1)?.earliestOn ?? consult.startOn;

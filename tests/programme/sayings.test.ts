@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
+import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf } from './shipped.ts';
@@ -193,6 +194,38 @@ describe('the tendon at the side of the hip', () => {
 
   it('of week 1 has no steps of its own: the week is the step', () => {
     expect(made(GLUTEAL).steps).toHaveLength(1);
+  });
+});
+
+describe('what the exercises of the plan take the place of', () => {
+  it('holds no day of its own and takes none from them', () => {
+    const gym = made({ stage: 3, doesNow: [{ what: 'gym legs', times: 2 }] });
+    expect(said(gym.activities)).toContain('Do the exercises of this plan instead');
+    expect(gym.calendar.filter(({ kind }) => kind === 'other')).toEqual([]);
+    expect(gym.calendar.filter(({ kind }) => kind === 'session')).toHaveLength(9);
+  });
+});
+
+describe('the earliest dates', () => {
+  it('count the sessions that the week has room for', () => {
+    const dates = (days: Consult['days']) => JSON.stringify(made({ stage: 3, days }).record.stepsAhead);
+    // Six sessions, one a week: 42 days from 24 November, not the 28 of the usual weeks.
+    expect(dates(['mon'])).toContain('2027-01-05');
+    expect(dates([...WEEKDAYS])).toContain('2026-12-22');
+  });
+});
+
+describe('hilly everyday routes', () => {
+  const hilly = { ...RUNNER, hills: true, speed: true, hillyRoutes: true };
+
+  it('are left while hills wait', () => {
+    expect(said(made({ running: hilly }).running)).toContain('Leave the hilly everyday routes');
+  });
+
+  it('are no longer left once hills are run', () => {
+    const text = said(made({ ...ENDED, running: hilly }).running);
+    expect(text).toContain('Run the easy ones on the flat');
+    expect(text).not.toContain('Leave the hilly');
   });
 });
 

@@ -61,13 +61,20 @@ describe('letter.txt', () => {
         { kind: 'paragraph', text: 'Treatment ends today.', weight: 'normal' },
         {
           kind: 'table',
-          table: { caption: 'Asked', columns: ['What', 'Found'], rows: [['Strength', '2 % behind']] },
+          table: {
+            caption: 'Scores',
+            columns: ['On', 'Found', 'VISA-H'],
+            rows: [
+              ['1 June', '2 % behind', '92'],
+              ['1 July', '-', '95'],
+            ],
+          },
         },
         { kind: 'list', ordered: false, entries: ['Send back: pain that rises.'] },
       ],
     } as const;
     expect(letterText(letter)).toBe(
-      'End of treatment: stoat\n\nTreatment ends today.\n\nAsked\nWhat: Strength; Found: 2 % behind\n\n- Send back: pain that rises.\n',
+      'End of treatment: stoat\n\nTreatment ends today.\n\nScores:\n- 1 June; found 2 % behind; VISA-H 92\n- 1 July; VISA-H 95\n\n- Send back: pain that rises.\n',
     );
   });
 });

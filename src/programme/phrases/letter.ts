@@ -25,7 +25,7 @@ export function letterText({ consult, clinic, tendon, criteria, exercises }: Let
   return section('letter', `End of treatment: ${consult.alias}`, [
     paragraph(`${clinic.name}, ${dayAndYear(consult.seenOn)}. To whom it may concern.`),
     paragraph(
-      `I have treated ${consult.alias} (${consult.ageYears} years) for pain of the ${tendon}, ${SIDES[consult.side]}, and end the treatment today${weeks}.`,
+      `I have treated ${consult.alias} (${consult.ageYears} years) for pain of the ${tendon}, ${SIDES[consult.side]}, and end the treatment today${weeks}. We look at it once more on ${dayAndYear(consult.reviewOn)}.`,
     ),
     table(
       'At the end of treatment',
@@ -33,7 +33,7 @@ export function letterText({ consult, clinic, tendon, criteria, exercises }: Let
       criteria.map(({ name, found, asked, met }) => [
         `${name}: ${asked}`,
         found,
-        met === null ? 'not recorded' : met ? 'yes' : 'no',
+        met === null ? '-' : met ? 'yes' : 'no',
       ]),
     ),
     ...scoreParts(consult),

@@ -8,6 +8,8 @@ import type { Outcome } from './site.ts';
 import type { Report } from './report.ts';
 import { shownPath } from './shownPath.ts';
 
+export const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed.';
+
 /** Exit 65 when a consult has a Problem (the others are written), or a library file (nothing is). */
 export async function build(flags: Flags, aliases: readonly string[], report: Report): Promise<number> {
   const folders = foldersOf(flags);
@@ -33,7 +35,7 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   const { workspace, problems, outcome } = built;
   await report.problems(problems, workspace.files);
   const shown = shownPath(out);
-  if (outcome === null) report.warn('The library has errors: nothing was built, and nothing was changed.');
+  if (outcome === null) report.warn(NOT_BUILT);
   else tellWritten(built, outcome, shown, report);
   return outcome !== null && problems.every(({ severity }) => severity !== 'error');
 }

@@ -1,4 +1,5 @@
 /** The work of a build, from reading to the last file; what is said of it is said in build.ts and serve.ts. */
+import { setImmediate } from 'node:timers/promises';
 import type { Consult } from '../content/library.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { PageAssets } from '../page/assets.ts';
@@ -14,7 +15,7 @@ import type { Folders } from './folders.ts';
 import { libraryFaults } from './libraryFaults.ts';
 import { locked } from './lock.ts';
 import { logoOf } from './logo.ts';
-import { makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
+import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
 import { nearestOf } from './nearest.ts';
 import { photosOf, type PhotoWork } from './photos.ts';
 import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
@@ -47,8 +48,20 @@ export interface Built {
   readonly outcome: Outcome | null;
 }
 
+/** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
+export interface Haste {
+  /** Pages of the library were written anew, and are on the disk. */
+  readonly libraryWritten: () => void;
+  /** Whether a file was saved since; the build then stops with 75, and the next one goes on from there. */
+  readonly isStale: () => boolean;
+}
+
 /** Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. */
-export async function buildSite(folders: Folders, aliases: readonly string[]): Promise<Built> {
+export async function buildSite(
+  folders: Folders,
+  aliases: readonly string[],
+  haste: Haste | null = null,
+): Promise<Built> {
   const workspace = readWorkspace(folders);
   const { library, libraryProblems } = workspace;
   if (library === null) return nothingBuilt(workspace, libraryProblems);
@@ -70,7 +83,7 @@ export async function buildSite(folders: Folders, aliases: readonly string[]): P
   return locked(folders.out, () => {
     if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
-    return writeAll(openSite(folders.out), workspace, shop, aliases);
+    return writeAll(openSite(folders.out), workspace, shop, aliases, haste);
   });
 }
 
@@ -86,6 +99,7 @@ async function writeAll(
   workspace: Workspace,
   shop: Shop,
   aliases: readonly string[],
+  haste: Haste | null,
 ): Promise<Built> {
   const isAsked = (alias: string) => aliases.length === 0 || aliases.includes(alias);
   const stopped = workspace.stopped.filter(isAsked);
@@ -96,18 +110,26 @@ async function writeAll(
   const problems = workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
   const isWhole = aliases.length === 0;
   let view = isWhole ? writeLibrary(site, shop) : null;
+  if (view !== null && haste !== null) {
+    const pages = await libraryFiles(view, shop.pages);
+    if (pages.filter(site.write).length > 0) haste.libraryWritten();
+    view = null;
+  }
   for (const consults of batches(
     workspace.current.filter(({ alias }) => isAsked(alias)),
-    isWhole,
+    haste === null ? AT_ONCE : 1,
+    isWhole && haste === null,
   )) {
+    await makeWay(haste);
     const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
     const without = consults
       .map(({ alias }) => alias)
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
     for (const alias of without) site.drop(folderOf(alias));
-    const pages = isWhole
-      ? await sitePages(made.programmes, view, shop.pages)
-      : await ownPages(made.programmes, shop.pages);
+    const pages =
+      isWhole && haste === null
+        ? await sitePages(made.programmes, view, shop.pages)
+        : await ownPages(made.programmes, shop.pages);
     pages.forEach(site.write);
     // The library's pages go with the first leaflets: one start of Eleventy makes both.
     view = null;
@@ -142,11 +164,18 @@ function checkAliases(aliases: readonly string[], { current, stopped }: Workspac
     throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
 }
 
-/** The whole site has pages even without a consult. */
-function batches(consults: readonly Consult[], isWhole: boolean): (readonly Consult[])[] {
-  if (consults.length === 0) return isWhole ? [[]] : [];
-  const starts = Array.from({ length: Math.ceil(consults.length / AT_ONCE) }, (_, index) => index * AT_ONCE);
-  return starts.map((start) => consults.slice(start, start + AT_ONCE));
+/** Waits for what has happened meanwhile to be noticed, and stops where it makes this build an old one. */
+async function makeWay(haste: Haste | null): Promise<void> {
+  if (haste === null) return;
+  await setImmediate();
+  if (haste.isStale()) throw new Stop(EXIT.busy, 'files were saved while the build was at work');
+}
+
+/** The site has pages even without a consult: then there is one empty batch where its pages go with the leaflets. */
+function batches(consults: readonly Consult[], size: number, isNeeded: boolean): (readonly Consult[])[] {
+  if (consults.length === 0) return isNeeded ? [[]] : [];
+  const starts = Array.from({ length: Math.ceil(consults.length / size) }, (_, index) => index * size);
+  return starts.map((start) => consults.slice(start, start + size));
 }
 
 function folderOf(alias: string): string {

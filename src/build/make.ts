@@ -89,6 +89,12 @@ export async function ownPages(programmes: readonly Programme[], assets: PageAss
   return asFiles(programmes.flatMap((one) => programmePages(one, assets)));
 }
 
+/** The library's pages and what they fetch, without Eleventy. */
+export async function libraryFiles(view: LibraryView, assets: PageAssets): Promise<OutFile[]> {
+  const { libraryPages } = await import('../page/site.ts');
+  return asFiles(libraryPages(view, assets));
+}
+
 function asFiles(pages: readonly { readonly path: string; readonly content: string }[]): OutFile[] {
   return pages.map(({ path, content }) => ({ path, bytes: content }));
 }

@@ -14,9 +14,12 @@ export interface Rebuilder {
   stop(): void;
 }
 
-/** A fault is printed, and the next waking tries again; where another build was in the way, it tries by itself. */
+/**
+ * A fault is printed, and the next waking tries again; where another build was in the way, it tries by itself. Work that
+ * takes long may ask whether it is stale, and stop as busy: a newer one begins at once.
+ */
 export function rebuilder(
-  work: () => Promise<void>,
+  work: (isStale: () => boolean) => Promise<void>,
   report: Pick<Report, 'fault'>,
   settleMs = SETTLE_MS,
   busyMs = BUSY_MS,
@@ -31,16 +34,19 @@ export function rebuilder(
     if (!isStopped) waiting = setTimeout(() => void go(), ms);
   };
   const go = async (): Promise<void> => {
-    isWoken = isRunning;
     if (isRunning) return;
+    isWoken = false;
     isRunning = true;
-    const isBusy = await isHeldUp(work, report);
+    const isBusy = await isHeldUp(() => work(() => isWoken), report);
     isRunning = false;
-    if (isBusy) wakeIn(busyMs);
-    else if (isWoken) wakeIn(settleMs);
+    if (isWoken) wakeIn(settleMs);
+    else if (isBusy) wakeIn(busyMs);
   };
   return {
-    wake: () => wakeIn(settleMs),
+    wake: () => {
+      isWoken = true;
+      wakeIn(settleMs);
+    },
     stop: () => {
       isStopped = true;
       clearTimeout(waiting);

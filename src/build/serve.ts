@@ -1,26 +1,30 @@
 /** The command that shows the built site at 127.0.0.1 and builds again when a file changes. For the author's own eyes. */
-import { watch, type FSWatcher } from 'node:fs';
-import { tellOf } from './build.ts';
+import { NOT_BUILT, tellOf } from './build.ts';
 import { buildSite, type Built } from './buildSite.ts';
+import { counted } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
 import { contains } from './disk.ts';
 import { foldersOf, isFolder, type Folders } from './folders.ts';
+import { liveChannel, type Live } from './live.ts';
 import { rebuilder } from './rebuilder.ts';
 import type { Report } from './report.ts';
 import { siteServer } from './server.ts';
+import { liveScript } from './shelf.ts';
 import { Stop } from './stop.ts';
+import { watchTree, type Watching } from './watch.ts';
 
-/** Ends with Ctrl-C. Problems are printed; where the library has an error the last good site stays up. */
+/** Ends with Ctrl-C. Problems are printed and shown on open pages; where the library has an error the last good site stays up. */
 export async function serve(flags: Flags, report: Report): Promise<number> {
   const folders = foldersOf(flags);
-  const built = await buildAndTell(folders, report);
-  const server = siteServer(folders.out);
+  const live = liveChannel();
+  const built = await buildSite(folders, [], { libraryWritten: () => undefined, isStale: () => false });
+  await tellOf(built, folders.out, report);
+  await tellPages(built, live);
+  const server = siteServer(folders.out, live, liveScript());
   const port = await listening(server, flags.port ?? 0);
   sayAddresses(`http://127.0.0.1:${port}`, built, folders.out, report);
-  const again = rebuilder(async () => {
-    await buildAndTell(folders, report);
-  }, report);
+  const again = rebuilder((isStale) => buildAgain(folders, isStale, live, report), report);
   const watchers = watched(folders).map((folder) => watching(folder, again.wake, report));
   await stopAsked();
   again.stop();
@@ -30,10 +34,37 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   return EXIT.good;
 }
 
-async function buildAndTell(folders: Folders, report: Report): Promise<Built> {
-  const built = await buildSite(folders, []);
-  await tellOf(built, folders.out, report);
-  return built;
+async function buildAgain(
+  folders: Folders,
+  isStale: () => boolean,
+  live: Live,
+  report: Report,
+): Promise<void> {
+  try {
+    const built = await buildSite(folders, [], { libraryWritten: () => live.rebuilt('public'), isStale });
+    const { outcome, workspace, problems, failed } = built;
+    await report.problems(problems, workspace.files);
+    if (outcome === null) report.warn(NOT_BUILT);
+    for (const alias of failed) report.warn(`${alias}: no programme was written.`);
+    const changed = [...(outcome?.written ?? []), ...(outcome?.removed ?? [])];
+    if (changed.some((path) => path.startsWith('private/'))) live.rebuilt('private');
+    if (changed.length > 0) report.say(`Built again: ${counted(changed.length, 'changed file')}.`);
+    else if (outcome !== null && live.notice().heading !== '') report.say('Good again; no file is changed.');
+    await tellPages(built, live);
+  } catch (error) {
+    if (!(error instanceof Stop && error.exit === EXIT.busy))
+      live.say('Nothing was built.', error instanceof Error ? error.message : String(error));
+    throw error;
+  }
+}
+
+/** What stands against the build, above every open page. */
+async function tellPages({ outcome, failed, problems, workspace }: Built, live: Live): Promise<void> {
+  const { lineFinder, problemText } = await import('../content/problemText.ts');
+  const lineOf = lineFinder(workspace.files);
+  const text = problems.map((problem) => problemText(problem, lineOf(problem.file, problem.line)));
+  const heading = outcome === null ? NOT_BUILT : failed.length > 0 ? `Not built: ${failed.join(', ')}.` : '';
+  live.say(heading, heading === '' ? '' : text.join('\n\n'));
 }
 
 function listening(server: ReturnType<typeof siteServer>, port: number): Promise<number> {
@@ -63,15 +94,10 @@ function watched({ content, consults }: Folders): string[] {
   return contains(content, consults) || !isFolder(consults) ? [content] : [content, consults];
 }
 
-function watching(folder: string, wake: () => void, report: Report): Pick<FSWatcher, 'close'> {
-  const cannot = ({ message }: Error): void =>
-    report.warn(`Changes in ${folder} are not seen any longer (${message}); start again.`);
-  try {
-    return watch(folder, { recursive: true }, wake).on('error', cannot);
-  } catch (error) {
-    cannot(error as Error);
-    return { close: () => undefined };
-  }
+function watching(folder: string, wake: () => void, report: Report): Watching {
+  return watchTree(folder, wake, ({ message }) =>
+    report.warn(`Changes in ${folder} are not seen any longer (${message}); start again.`),
+  );
 }
 
 function stopAsked(): Promise<void> {

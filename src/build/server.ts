@@ -1,8 +1,9 @@
 /** Hands out the files of a folder to this machine, and nothing else to nobody else. */
 import { readFileSync, realpathSync, statSync } from 'node:fs';
-import { createServer, type IncomingMessage, type Server } from 'node:http';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, relative, sep } from 'node:path';
 import { contains } from './disk.ts';
+import { LIVE_CHANGES, LIVE_SCRIPT, livePage, type Live, type Part } from './live.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -22,15 +23,27 @@ const HEADERS = {
   'cache-control': 'no-store',
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
+  // No page elsewhere may show a leaflet or a photo as its own.
+  'cross-origin-resource-policy': 'same-origin',
+  'x-frame-options': 'SAMEORIGIN',
 };
+
+// What a browser would show, were it there.
+const IS_PAGE = /(?:\/|\.html)$/;
 
 // A page elsewhere must not reach this server through a name of its own that leads here.
 const OWN_NAME = /^(127\.0\.0\.1|localhost)(:\d{1,5})?$/i;
 
-/** Not listening yet. Only GET and HEAD; no listing, no hidden file, nothing outside the folder. */
-export function siteServer(root: string): Server {
+/**
+ * Not listening yet. Only GET and HEAD; no listing, no hidden file, nothing outside the folder. Pages are handed out with
+ * the script of `live`, so that they follow what is built.
+ */
+export function siteServer(root: string, live: Live, script: string): Server {
   return createServer((request, response) => {
-    const { status, headers, body } = answerTo(request, root);
+    const answer = answerTo(request, root);
+    if (answer === 'changes') return follow(live, request, response);
+    const { status, headers, body } =
+      answer === 'script' ? scriptAnswer(script) : withLive(answer, partOf(request), live);
     response.writeHead(status, { ...HEADERS, ...headers, 'content-length': body.length });
     response.end(request.method === 'HEAD' ? undefined : body);
   });
@@ -46,15 +59,45 @@ interface Answer {
 export function answerTo(
   { method, url, headers }: Pick<IncomingMessage, 'method' | 'url' | 'headers'>,
   root: string,
-): Answer {
+): Answer | 'script' | 'changes' {
   if (!OWN_NAME.test(headers.host ?? '')) return plain(403, 'only for this machine');
   if (method !== 'GET' && method !== 'HEAD') return plain(405, 'only for reading', { allow: 'GET, HEAD' });
+  if (url === LIVE_SCRIPT) return 'script';
+  if (url === LIVE_CHANGES) return 'changes';
   try {
     const path = pathOf(url ?? '/');
-    return path === null ? plain(400, 'not an address') : fileAnswer(path, root);
+    if (path === null) return plain(400, 'not an address');
+    const answer = fileAnswer(path, root);
+    return answer.status === 404 && IS_PAGE.test(path) ? goneAnswer() : answer;
   } catch {
     return plain(404, 'not there');
   }
+}
+
+function follow(live: Live, { method }: IncomingMessage, response: ServerResponse): void {
+  response.writeHead(200, { ...HEADERS, 'content-type': 'text/event-stream; charset=utf-8' });
+  if (method === 'HEAD') response.end();
+  else live.follow(response);
+}
+
+function scriptAnswer(script: string): Answer {
+  return { status: 200, headers: { 'content-type': TYPES['.js'] ?? '' }, body: Buffer.from(script) };
+}
+
+function withLive({ status, headers, body }: Answer, part: Part, live: Live): Answer {
+  if (headers['content-type'] !== TYPES['.html']) return { status, headers, body };
+  return { status, headers, body: Buffer.from(livePage(body.toString(), part, live.notice())) };
+}
+
+function partOf({ url }: IncomingMessage): Part {
+  return pathOf(url ?? '/')?.startsWith('/private/') === true ? 'private' : 'public';
+}
+
+// A leaflet that was taken away comes back when its consult is mended; the page waits for it.
+function goneAnswer(): Answer {
+  const page =
+    '<!doctype html><html lang="en"><head><meta charset="utf-8" /><title>Not there</title></head><body><p>There is no such page now. It is shown as soon as there is one.</p></body></html>\n';
+  return { status: 404, headers: { 'content-type': TYPES['.html'] ?? '' }, body: Buffer.from(page) };
 }
 
 /** The decoded way below the root, decoded once; null for what is no address. */

@@ -44,6 +44,11 @@ export async function pageShelf(): Promise<PageAssets> {
   });
 }
 
+/** What `serve` puts into the pages it shows. */
+export function liveScript(): string {
+  return read('dist/page/client/live.js');
+}
+
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../paper/fonts.ts');
   const fonts = openFonts(

@@ -20,6 +20,8 @@ export interface OutFile {
 export interface Outcome {
   /** All files of the site after this build, in the order of their paths. */
   readonly files: readonly Written[];
+  /** Those whose bytes were not there before. */
+  readonly written: readonly string[];
   readonly removed: readonly string[];
   /** No longer part of the site, but changed by hand since we wrote them: still there. */
   readonly left: readonly string[];
@@ -28,7 +30,8 @@ export interface Outcome {
 }
 
 export interface Site {
-  write(file: OutFile): void;
+  /** Whether its bytes were not there before. */
+  write(file: OutFile): boolean;
   /** Removes at once what stood below a folder, for a leaflet that must not be followed any longer. */
   drop(folder: string): void;
   /** Removes what this build did not write, but for `kept`, and writes the manifest. */
@@ -40,19 +43,22 @@ export function openSite(out: string): Site {
   const ours = hashesByPath(out);
   clearParts(out, [...ours.keys()]);
   const now = new Map<string, string>();
+  const written: string[] = [];
   const removed: string[] = [];
   const restored: string[] = [];
 
-  const write = ({ path, bytes }: OutFile): void => {
+  const write = ({ path, bytes }: OutFile): boolean => {
     const sha256 = hashOf(bytes);
     now.set(path, sha256);
     checkPlace(out, path);
     const there = hashThere(out, path);
-    if (there === sha256) return;
+    if (there === sha256) return false;
     if (there !== null && !ours.has(path)) throw inTheWay(out, path);
     if (there !== null && ours.get(path)?.has(there) !== true) restored.push(path);
     addToJournal(out, { path, sha256 });
     putFile(join(out, path), bytes);
+    written.push(path);
+    return true;
   };
 
   const remove = (paths: readonly string[]): void => {
@@ -77,7 +83,13 @@ export function openSite(out: string): Site {
     );
     writeManifest(out, { files, left: sorted(lastOf(leftHere, ours)) });
     endJournal(out);
-    return { files, removed: removed.toSorted(), left: leftHere.toSorted(), restored: restored.toSorted() };
+    return {
+      files,
+      written: written.toSorted(),
+      removed: removed.toSorted(),
+      left: leftHere.toSorted(),
+      restored: restored.toSorted(),
+    };
   };
 
   return {

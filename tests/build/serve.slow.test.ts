@@ -2,10 +2,12 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { request } from 'node:http';
 import { connect } from 'node:net';
-import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launch } from '../page/browser.ts';
 import { MAIN, smallClinic, type Clinic } from './workbench.ts';
 
 interface Served {
@@ -67,6 +69,15 @@ describe('what it says', () => {
       readFileSync(join(own.site, 'private/finch/leaflet.pdf')),
     );
   });
+
+  it('shows pages with a script that no file holds', async () => {
+    for (const path of ['public/index.html', 'private/finch/leaflet.html']) {
+      const shown = await (await fetch(`http://127.0.0.1:${port}/${path}`)).text();
+      expect(shown).toContain('<script src="/.live/page.js"');
+      expect(readFileSync(join(own.site, path), 'utf8')).not.toMatch(/\.live|connect-src|EventSource/);
+    }
+    expect((await asked('GET', '/.live/page.js', '127.0.0.1')).body).toContain('EventSource');
+  });
 });
 
 describe('what it refuses', () => {
@@ -87,6 +98,11 @@ describe('what it refuses', () => {
     ['GET', '/public/link/page.html', '127.0.0.1', 404],
     ['GET', '/public/.hidden.html', '127.0.0.1', 404],
     ['GET', '/.loadleaf-lock', '127.0.0.1', 404],
+    ['GET', '/.live/changes', 'example.org', 403],
+    ['HEAD', '/.live/changes', '127.0.0.1', 200],
+    ['POST', '/.live/changes', '127.0.0.1', 405],
+    ['GET', '/.live/other', '127.0.0.1', 404],
+    ['GET', '/private/nobody/leaflet.html', '127.0.0.1', 404],
     ['GET', '/private/', '127.0.0.1', 404],
     ['GET', '/public', '127.0.0.1', 302],
     ['GET', '//example.org/', '127.0.0.1', 302],
@@ -115,6 +131,58 @@ describe('what it refuses', () => {
   });
 });
 
+describe('an open page', () => {
+  let browser: Browser;
+  let page: Page;
+  beforeAll(async () => {
+    browser = await launch();
+    page = await browser.newPage();
+  });
+  afterAll(() => browser.close());
+  const alert = () => page.locator('[role=alert]');
+  const angles = () => page.locator('figure.frames').first().textContent();
+
+  it('shows the figure of a pose that was edited, and asks nobody else', async () => {
+    const elsewhere: string[] = [];
+    const wrong: string[] = [];
+    page.on('request', (request) => elsewhere.push(request.url()));
+    page.on('pageerror', ({ message }) => wrong.push(message));
+    page.on('console', (message) => wrong.push(message.text()));
+    await page.goto(`http://127.0.0.1:${port}/public/exercises/wall-bridge.html`);
+    expect(await angles()).not.toContain('25°');
+    const restore = own.edit('exercises/wall-bridge.md', 'hip: 0', 'hip: 25');
+    await page.locator('figure.frames', { hasText: '25°' }).waitFor();
+    restore();
+    await page.locator('figure.frames', { hasText: '25°' }).waitFor({ state: 'detached' });
+    expect(
+      elsewhere.filter((url) => !url.startsWith(`http://127.0.0.1:${port}/`) && !url.startsWith('data:')),
+    ).toEqual([]);
+    expect(wrong).toEqual([]);
+  });
+
+  it('shows the Problem of a card that was broken, in the words of the terminal, until the next good save', async () => {
+    const restore = own.edit('exercises/wall-bridge.md', 'kind: isometric', 'kind: isometrc');
+    await alert().waitFor();
+    const words =
+      /exercises\/wall-bridge\.md:\d+:\d+: error wrong-word kind is isometrc[^]*Fix: write kind: isometric\./;
+    expect(await alert().textContent()).toMatch(words);
+    await until(() => words.test(said));
+    expect(await page.locator('h1').isVisible()).toBe(true);
+    restore();
+    await alert().waitFor({ state: 'detached' });
+  });
+
+  it('of a leaflet that is taken away says so, and comes back with it', async () => {
+    await page.goto(`http://127.0.0.1:${port}/private/finch/leaflet.html`);
+    const restore = own.edit('consults/finch-r1.md', /ageYears: .*/, 'ageYears: 380');
+    await alert().waitFor();
+    await page.getByText('There is no such page now').waitFor();
+    expect(await alert().textContent()).toContain('ageYears is 380');
+    restore();
+    await page.locator('h1').waitFor();
+  });
+});
+
 describe('what it builds again', () => {
   const leaflet = () => readFileSync(join(own.site, 'private/finch/leaflet.html'), 'utf8');
 
@@ -125,6 +193,21 @@ describe('what it builds again', () => {
     const page = leaflet();
     own.edit('exercises/wall-bridge.md', /title: .*/, 'title: Renamed bridge');
     await until(() => leaflet() !== page && leaflet().includes('Renamed bridge'));
+  });
+
+  it('is what an editor saves by renaming, every time, and what stands in a new folder', async () => {
+    const place = join(own.content, 'exercises/wall-bridge.md');
+    for (const title of ['First saved bridge', 'Second saved bridge']) {
+      const text = readFileSync(place, 'utf8').replace(/title: .*/, `title: ${title}`);
+      writeFileSync(`${place}~`, text);
+      renameSync(`${place}~`, place);
+      await until(() => leaflet().includes(title));
+    }
+    mkdirSync(join(own.content, 'advice/more'));
+    await setTimeout(300);
+    const advice = readFileSync(join(own.content, 'advice/one-thing.md'));
+    writeFileSync(join(own.content, 'advice/more/other-thing.md'), advice);
+    await until(() => existsSync(join(own.site, 'public/advice/other-thing.html')));
   });
 
   it('is nothing where the library has an error: that is printed, and the last good site stays', async () => {

@@ -56,7 +56,7 @@ function keepParts({ course, sameStepUnder, oneBackUpTo, runs, angle }: NextWord
       'strong',
     ),
     list([
-      'Add weight only when you could do two more in every set, two sessions running. Add the smallest step you have.',
+      'Add weight only when every set leaves you two more than your plan says, two sessions running. Add the smallest step you have.',
       `Early signs: ${SPOTS[angle].earlySigns}. Then use the easier numbers for a week.`,
       `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, stay with them for two weeks${runs ? ', and run easy and flat first' : ''}.`,
       ...(course === 'discharge' ? ['You can come back to us at any time.'] : []),

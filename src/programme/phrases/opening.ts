@@ -39,8 +39,8 @@ export function openingText(
     case 'treatment':
       return [
         `This is for ${where}.`,
-        ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...protocol.why,
+        ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...beganTexts(consult.changedBefore),
       ];
     case 'discharge':

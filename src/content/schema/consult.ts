@@ -258,7 +258,14 @@ export const consultSchema = across(
           visaH: about('VISA-H total, 0 to 100.', from(0, 100, '')).optional(),
           activities: about(
             'Up to three activities, 0 unable to 10 able.',
-            z.array(z.strictObject({ what: line, score: from(0, 10, '') })).max(3),
+            z
+              .array(
+                z.strictObject({
+                  what: about('What is done.', line),
+                  score: about('From 0, not able, to 10, fully able.', from(0, 10, '')),
+                }),
+              )
+              .max(3),
           ).optional(),
           sittingMinutes: about('Minutes of sitting without more pain.', from(0, 720, 'minutes')).optional(),
           globalChange: about('Global change, -3 much worse to 3 much better.', wholeFrom(-3, 3)).optional(),

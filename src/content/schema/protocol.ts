@@ -83,7 +83,10 @@ const stage = across(
     ).default('none'),
     usualWeeks: about(
       'Weeks this stage usually takes.',
-      z.strictObject({ from: wholeFrom(1, 52), to: wholeFrom(1, 104) }),
+      z.strictObject({
+        from: about('At the least.', wholeFrom(1, 52)),
+        to: about('At the most.', wholeFrom(1, 104)),
+      }),
     ),
     enter: about(
       'What must be true to start in this stage.',
@@ -131,7 +134,13 @@ export const protocolSchema = across(
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
-      z.array(z.strictObject({ id, name: line, lowFlexion: yesNo })),
+      z.array(
+        z.strictObject({
+          id: about('What a consult calls it; the id of the card where one is tested.', id),
+          name: about('What the record calls it.', line),
+          lowFlexion: about('Is it done with the hip nearly straight?', yesNo),
+        }),
+      ),
     ),
     stages: about(
       'The stages in order; the last may be called keep, or have a name that begins so.',
@@ -174,7 +183,10 @@ export const protocolSchema = across(
       z.strictObject({
         holdsOnlyDays: about(
           'Days of nothing but holds.',
-          z.strictObject({ from: wholeFrom(1, 14), to: wholeFrom(1, 14) }),
+          z.strictObject({
+            from: about('At the least.', wholeFrom(1, 14)),
+            to: about('At the most.', wholeFrom(1, 14)),
+          }),
         ),
         sittingFactor: about('Sitting times this.', setting(from(0, 1, ''))),
         mark: source.shape.mark,

@@ -30,6 +30,19 @@ describe.each(sheets)('the style of a %s', (_, { text, hash }) => {
     expect(text).not.toMatch(/@import|https?:/);
   });
 
+  // A browser then need look in the dark for nothing but colour (`inBothSchemes`).
+  it('changes in the dark colours and nothing else', () => {
+    const schemes = /@media[^{]*prefers-color-scheme[^{]*\{[^{}]*\{([^}]*)\}\}|\[data-theme[^{]*\{([^}]*)\}/g;
+    const changes = [...text.matchAll(schemes)].flatMap(([, media, theme]) =>
+      (media ?? theme ?? '').split(';'),
+    );
+    expect(changes.length).toBeGreaterThan(30);
+    expect(changes.filter((one) => !/^(--[\w-]+:#[0-9a-f]{6}|color-scheme:(dark|light))$/.test(one))).toEqual(
+      [],
+    );
+    expect(text.replaceAll(schemes, '')).not.toMatch(/prefers-color-scheme|data-theme|light-dark\(/);
+  });
+
   it('has no comment left and every brace closed', () => {
     expect(text).not.toContain('/*');
     expect(text.split('{').length).toBe(text.split('}').length);

@@ -1,88 +1,44 @@
-/** The sheets in a real browser: accessibility, width, requests, policy, scripts off, print. */
-import type { Browser } from 'playwright-core';
+/** The sheets in a real browser: width, requests, policy, scripts off, print. */
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { leafletHtml } from '../../src/page/leaflet.ts';
 import { recordHtml } from '../../src/page/record.ts';
 import { assets } from './assets.ts';
-import { fileOf, launch, opened, violations } from './browser.ts';
-import { AXE_FAULTS, VALIDATE_FAULTS } from './faults.ts';
+import { fileOf, heard, launch, opened, pagesAt } from './browser.ts';
 import { programmes, reworded } from './programmes.ts';
-import { faultsOf } from './validate.ts';
-
-const WIDTHS = [320, 390, 1280];
-const SCHEMES = ['light', 'dark'] as const;
+import { sheets } from './sheets.ts';
 
 const [, first] = programmes[0]!;
-const sheets: [name: string, markup: string][] = [
-  ...programmes.flatMap(([name, programme]): [string, string][] => [
-    [`the leaflet of ${name}`, leafletHtml(programme, assets)],
-    [`the record of ${name}`, recordHtml(programme, assets)],
-  ]),
-];
 const leaflet = sheets[0]![1];
 
 let browser: Browser;
+let narrow: Page;
+let guarded: Page;
 beforeAll(async () => {
   browser = await launch();
+  narrow = (await pagesAt(browser, [320])).get(320)!;
+  guarded = await browser.newPage();
 });
-afterAll(async () => {
-  await browser.close();
-});
+afterAll(() => browser.close());
 
 describe.each(sheets)('%s', (_, markup) => {
   const address = fileOf(markup, 'sheet');
 
-  it.each(WIDTHS.flatMap((width) => SCHEMES.map((scheme) => [width, scheme] as const)))(
-    'axe 4.14 finds nothing at %i px, %s',
-    async (width, colorScheme) => {
-      const found = await opened(
-        browser,
-        address,
-        { viewport: { width, height: 900 }, colorScheme, bypassCSP: true },
-        async (page) => {
-          await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
-          return violations(page);
-        },
-      );
-      expect(found).toEqual([]);
-    },
-  );
-
-  it('html-validate 10.17 finds nothing', async () => {
-    expect(await faultsOf(markup)).toEqual([]);
-  });
-
   it('fits 320 px without sideways scrolling, also with text spaced out (WCAG 2.2, 1.4.10 and 1.4.12)', async () => {
     const spaced =
       '*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important}p{margin-bottom:2em!important}';
-    const widths = await opened(
-      browser,
-      address,
-      { viewport: { width: 320, height: 700 }, bypassCSP: true },
-      async (page) => {
-        const width = () => page.evaluate<number>('document.documentElement.scrollWidth');
-        const plain = await width();
-        await page.addStyleTag({ content: spaced });
-        return [plain, await width()];
-      },
-    );
-    expect(widths).toEqual([320, 320]);
+    await narrow.goto(address);
+    const width = () => narrow.evaluate<number>('document.documentElement.scrollWidth');
+    const plain = await width();
+    await narrow.addStyleTag({ content: spaced });
+    expect([plain, await width()]).toEqual([320, 320]);
   });
 
   it('asks for no file but itself and breaks no policy', async () => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    const asked: string[] = [];
-    const said: string[] = [];
-    page.on('request', (request) => asked.push(request.url().slice(0, 200)));
-    page.on('console', (message) => said.push(message.text()));
-    page.on('pageerror', (error) => said.push(error.message));
-    await page.goto(address);
-    await page.evaluate('document.fonts.ready');
-    const faces = await page.evaluate<number>(
+    const { asked, said } = await heard(guarded, address);
+    const faces = await guarded.evaluate<number>(
       '[...document.fonts].filter((face) => face.status === "loaded").length',
     );
-    await context.close();
     expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([address]);
     expect(said).toEqual([]);
     expect(faces).toBe(2);
@@ -209,39 +165,18 @@ describe('hostile words', () => {
 });
 
 describe('the checkers still see', () => {
-  it.each(AXE_FAULTS)('$name', async ({ seen, spoil }) => {
-    const spoilt = spoil(leaflet);
-    expect(spoilt).not.toBe(leaflet);
-    const options = { viewport: { width: 390, height: 800 }, bypassCSP: true };
-    const found = await opened(browser, fileOf(spoilt, 'fault'), options, violations);
-    expect(found.map((line) => line.split(' ')[0])).toContain(seen);
-  });
-
-  it.each(VALIDATE_FAULTS)('$name', async ({ seen, spoil }) => {
-    const found = await faultsOf(spoil(leaflet));
-    expect(found.map((line) => line.split(':')[0])).toContain(seen);
-  });
-
   it('a script the policy does not know', async () => {
     const spoilt = leaflet.replace('</body>', '<script>globalThis.caught=1</script></body>');
-    const [caught, said] = await opened(browser, 'about:blank', {}, async (page) => {
-      const messages: string[] = [];
-      page.on('console', (message) => messages.push(message.text()));
-      await page.goto(fileOf(spoilt, 'fault'));
-      return [await page.evaluate<unknown>('globalThis.caught ?? null'), messages] as const;
-    });
+    const { said } = await heard(guarded, fileOf(spoilt, 'fault'));
+    const caught = await guarded.evaluate<unknown>('globalThis.caught ?? null');
     expect(caught).toBeNull();
     expect(said.join()).toMatch(/Content Security Policy/);
   });
 
   it('a line too long for the sheet', async () => {
     const spoilt = leaflet.replace('<main>', `<main><pre>${'w'.repeat(99)}</pre>`);
-    const width = await opened(
-      browser,
-      fileOf(spoilt, 'fault'),
-      { viewport: { width: 320, height: 700 } },
-      (page) => page.evaluate<number>('document.documentElement.scrollWidth'),
-    );
+    await narrow.goto(fileOf(spoilt, 'fault'));
+    const width = await narrow.evaluate<number>('document.documentElement.scrollWidth');
     expect(width).toBeGreaterThan(320);
   });
 });

@@ -7,7 +7,15 @@ import { createRequire } from 'node:module';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const RULES = {
+  all: { runOnly: { type: 'tag', values: TAGS } },
+  // The enhanced contrast is of level AAA, which the tags above do not ask for.
+  colour: {
+    runOnly: { type: 'tag', values: ['cat.color'] },
+    rules: { 'color-contrast-enhanced': { enabled: false } },
+  },
+};
 
 const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
@@ -53,21 +61,79 @@ export async function opened<T>(
   }
 }
 
+/** A page for all looks at one width: a context for each look would take longer than the look. No policy stops axe. */
+export async function pagesAt(
+  browser: Browser,
+  widths: readonly number[],
+): Promise<ReadonlyMap<number, Page>> {
+  const pages = widths.map(async (width) => {
+    const page = await browser.newPage({ viewport: { width, height: 900 }, bypassCSP: true });
+    return [width, page] as const;
+  });
+  return new Map(await Promise.all(pages));
+}
+
+/** Opens the address and waits for its faces: whatever it asks for meanwhile, and what it says to the console. */
+export async function heard(
+  page: Page,
+  address: string,
+): Promise<{ readonly asked: readonly string[]; readonly said: readonly string[] }> {
+  const asked: string[] = [];
+  const said: string[] = [];
+  page.on('request', (request) => asked.push(request.url().slice(0, 200)));
+  page.on('console', (message) => said.push(message.text()));
+  page.on('pageerror', (error) => said.push(error.message));
+  await page.goto(address);
+  await page.evaluate('document.fonts.ready');
+  page.removeAllListeners();
+  return { asked, said };
+}
+
+/** What axe finds in a page with all of it unfolded: in light by every rule, in dark by those of colour. */
+export interface Sight {
+  readonly light: readonly string[];
+  readonly dark: readonly string[];
+}
+
+export const NOTHING: Sight = { light: [], dark: [] };
+
+/** Opens the address and looks at it in both schemes. That dark changes colours alone is held in assets.test.ts. */
+export async function inBothSchemes(page: Page, address: string): Promise<Sight> {
+  await unfolded(page, address);
+  const light = await violations(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  return { light, dark: await violations(page, 'colour') };
+}
+
+/** Opens the address in light, and all that is folded in it. */
+export async function unfolded(page: Page, address: string): Promise<void> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.goto(address);
+  await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
+}
+
 /** Violations axe finds, a line each: rule, how often, the first place. The content policy must be bypassed. */
-export async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async (tags) => {
-    const { axe } = globalThis as unknown as { axe: { run(root: unknown, options: object): Promise<Found> } };
-    interface Found {
-      readonly violations: readonly {
-        readonly id: string;
-        readonly nodes: readonly { readonly target: readonly string[]; readonly failureSummary: string }[];
-      }[];
-    }
-    const { document } = globalThis as unknown as { document: unknown };
-    const found = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
-    return found.violations.map(
-      ({ id, nodes }) => `${id} × ${nodes.length}: ${nodes[0]?.target.join(' ')} ${nodes[0]?.failureSummary}`,
-    );
-  }, AXE_TAGS);
+export async function violations(page: Page, rules: keyof typeof RULES = 'all'): Promise<string[]> {
+  if (await page.evaluate("!('axe' in globalThis)")) await page.evaluate(AXE);
+  return page.evaluate(
+    async (options) => {
+      const { axe, document } = globalThis as unknown as { axe: Axe; document: unknown };
+      const found = await axe.run(document, options);
+      return found.violations.map(
+        ({ id, nodes }) =>
+          `${id} × ${nodes.length}: ${nodes[0]?.target.join(' ')} ${nodes[0]?.failureSummary}`,
+      );
+    },
+    // What passes need not be described, which would take a third of the time.
+    { ...RULES[rules], resultTypes: ['violations'] },
+  );
+}
+
+interface Axe {
+  run(root: unknown, options: object): Promise<{ readonly violations: readonly Violation[] }>;
+}
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly target: readonly string[]; readonly failureSummary: string }[];
 }

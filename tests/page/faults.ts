@@ -22,6 +22,12 @@ export const AXE_FAULTS: readonly Fault[] = [
   { name: 'a skipped heading', seen: 'heading-order', spoil: within('<h6>Too deep</h6>') },
 ]; // prettier-ignore
 
+/** To be seen in the dark, and not in light. */
+export const DARK_FAULTS: readonly Fault[] = [
+  { name: 'pale text', seen: 'color-contrast', spoil: (markup) => markup.replace(/(\(prefers-color-scheme:dark\)[^}]*--quiet:)#[0-9a-f]{6}/, '$1#39444c') },
+  { name: 'a link that only its colour tells', seen: 'link-in-text-block', spoil: within('<p>Before <a class="told" href="#exercise-1">a link</a> and after.</p><style>.told{text-decoration:underline}@media (prefers-color-scheme:dark){.told{color:#c9d2d6;text-decoration:none}}</style>') },
+]; // prettier-ignore
+
 export const VALIDATE_FAULTS: readonly Fault[] = [
   { name: 'an id twice', seen: 'no-dup-id', spoil: within('<p id="exercise-1">a</p>') },
   { name: 'a style attribute', seen: 'no-inline-style', spoil: within('<p style="color:red">a</p>') },

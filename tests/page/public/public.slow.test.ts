@@ -1,4 +1,4 @@
-/** The public folder below a path of a site, in a real browser: accessibility, requests, search by keyboard, no script. */
+/** The public folder below a path of a site, in a real browser: requests, each kind of page at its widths, search by keyboard, no script. */
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -8,17 +8,14 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isAdmitted } from '../../../src/page/client/catalogue/match.ts';
 import { libraryPages } from '../../../src/page/site.ts';
 import { assets } from '../assets.ts';
-import { launch, opened, violations } from '../browser.ts';
+import { heard, inBothSchemes, launch, NOTHING, opened, pagesAt } from '../browser.ts';
 import { sampleView, shipped } from '../libraries.ts';
-import { faultsOf } from '../validate.ts';
 import { SAMPLE } from '../../content/sample.ts';
 import { served } from './publicServer.ts';
 
 const files = libraryPages(shipped, assets);
-const pages = files
-  .filter(({ path }) => path.endsWith('.html'))
-  .map((page) => ({ ...page, path: page.path.replace('public/', '') }));
-/** One of each kind, tried at every width and in both schemes. */
+/** One of each kind; every page at 390 px is in everyPage.slow.test.ts. */
+const WIDTHS = [320, 1280];
 const KINDS = [
   'index.html',
   'exercises.html',
@@ -36,60 +33,29 @@ const KINDS = [
 
 let browser: Browser;
 let site: Awaited<ReturnType<typeof served>>;
-/** One page for all looks at one width: a context for each would take longer than the looks. */
-let narrow: Page;
+let pages: ReadonlyMap<number, Page>;
+let guarded: Page;
 beforeAll(async () => {
   [browser, site] = await Promise.all([launch(), served(files)]);
-  narrow = await browser.newPage({ viewport: { width: 390, height: 900 }, bypassCSP: true });
+  [pages, guarded] = await Promise.all([pagesAt(browser, WIDTHS), browser.newPage()]);
 });
 afterAll(async () => {
   site.server.close();
   await browser.close();
 });
 
-describe('every public page', () => {
-  it.each(pages)('$path: html-validate 10.17 finds nothing', async ({ content }) => {
-    expect(await faultsOf(content)).toEqual([]);
-  });
-
-  it.each(pages)('$path: axe 4.14 finds nothing at 390 px, and nothing is missed', async ({ path }) => {
-    await narrow.goto(site.address + path);
-    await unfold(narrow);
-    expect(await violations(narrow)).toEqual([]);
-    expect(await narrow.evaluate<number>('document.documentElement.scrollWidth')).toBe(390);
-    expect(site.missed).toEqual([]);
-  });
-});
-
-const unfold = (page: Page) =>
-  page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
-
 describe.each(KINDS)('%s', (path) => {
-  it.each(
-    [320, 1280].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)),
-  )('axe 4.14 finds nothing at %i px, %s, and nothing runs off the side', async (width, colorScheme) => {
-    const options = { viewport: { width, height: 900 }, colorScheme, bypassCSP: true };
-    const [found, wide] = await opened(browser, site.address + path, options, async (page) => {
-      await unfold(page);
-      return [
-        await violations(page),
-        await page.evaluate<number>('document.documentElement.scrollWidth'),
-      ] as const;
-    });
-    expect(found).toEqual([]);
-    expect(wide).toBe(width);
-  });
+  it.each(WIDTHS)(
+    'axe 4.14 finds nothing at %i px, light or dark, and nothing runs off the side',
+    async (width) => {
+      const page = pages.get(width)!;
+      expect(await inBothSchemes(page, site.address + path)).toEqual(NOTHING);
+      expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(width);
+    },
+  );
 
   it('asks for nothing but its own files, and breaks no policy', async () => {
-    const asked: string[] = [];
-    const said: string[] = [];
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    page.on('request', (request) => asked.push(request.url()));
-    page.on('console', (message) => said.push(message.text()));
-    page.on('pageerror', (error) => said.push(error.message));
-    await page.goto(site.address + path);
-    await context.close();
+    const { asked, said } = await heard(guarded, site.address + path);
     expect(asked.filter((url) => !url.startsWith(site.address) && !url.startsWith('data:'))).toEqual([]);
     expect(said).toEqual([]);
   });

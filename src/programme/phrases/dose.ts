@@ -100,7 +100,7 @@ export function feelText(reserve: number | null, atMost: Made | null): string {
   const until =
     reserve === null ? 'it feels like work' : `a set leaves you ${countText(reserve, 'more repetition')}`;
   const most = atMost === null ? '' : ` At most ${aMadeText(atMost)}.`;
-  return `Start without a weight and go up until ${until}.${most}`;
+  return `Start without a weight. Add a little each session until ${until}.${most}`;
 }
 
 /** When to stop a set; empty for moving. @example 'you could do 3 more' */

@@ -140,7 +140,7 @@ describe('a picture', () => {
   it('of a weight that is felt for shows none, for one begins without', () => {
     const { exercises } = made({ stage: 3 });
     const felt = exercises.filter(({ facts }) =>
-      facts.some(({ text }) => text.startsWith('Start without a weight')),
+      facts.some(({ text }) => text.startsWith('Start without a weight.')),
     );
     expect(felt.length).toBeGreaterThan(0);
     for (const { title, figures } of felt) expect(figures?.scene.weight ?? null, title).toBeNull();
@@ -203,6 +203,15 @@ describe('what the exercises of the plan take the place of', () => {
     expect(said(gym.activities)).toContain('Do the exercises of this plan instead');
     expect(gym.calendar.filter(({ kind }) => kind === 'other')).toEqual([]);
     expect(gym.calendar.filter(({ kind }) => kind === 'session')).toHaveLength(9);
+  });
+});
+
+describe('where a number stands', () => {
+  it('is not the source of the dose for a pace and a hold in hand that it says nothing of', () => {
+    const cells = made(GLUTEAL).steps[0]?.prescriptions[0]?.cells ?? [];
+    const cite = (name: string) => cells.find(({ cell }) => cell === name)?.source.cite;
+    expect(cite('sets')).toContain('LEAP');
+    expect([cite('tempo'), cite('reserve')]).toEqual(['house rules 3', 'house rules 4']);
   });
 });
 

@@ -13,6 +13,7 @@ import {
   timesText,
 } from '../phrases/dose.ts';
 import { CELLS, type Cell, type CellName } from '../programme.ts';
+import type { Why } from '../firstDose.ts';
 import { dosed } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';
 import { loadCell } from './loadCell.ts';
@@ -49,7 +50,12 @@ const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
   },
   loadKg: loadCell,
   reserve: (facts) =>
-    dosed(facts, 'reserve', { value: facts.at.dose.reserve, text: reserveText(facts.at.dose) }),
+    dosed(
+      facts,
+      'reserve',
+      { value: facts.at.dose.reserve, text: reserveText(facts.at.dose) },
+      facts.at.dose.kind === 'hold' ? HOLD_RESERVE : null,
+    ),
   hipFlexionDeg: (facts) =>
     ranged(facts, {
       value: facts.hipBendDeg,
@@ -67,11 +73,30 @@ const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
 function tempoCell(facts: CellFacts): Made {
   const { tempo, kind } = facts.at.dose;
   if (kind === 'contacts') return dosed(facts, 'tempo', { value: null, text: '' });
-  return dosed(facts, 'tempo', {
-    value: `${tempo.goSeconds}-${tempo.holdSeconds}-${tempo.backSeconds}`,
-    text: kind === 'hold' ? easeText(tempo) : tempoText(tempo, facts.way, facts.pause),
-  });
+  return dosed(
+    facts,
+    'tempo',
+    {
+      value: `${tempo.goSeconds}-${tempo.holdSeconds}-${tempo.backSeconds}`,
+      text: kind === 'hold' ? easeText(tempo) : tempoText(tempo, facts.way, facts.pause),
+    },
+    facts.slot.dose.tempo === null ? CARD_TEMPO : null,
+  );
 }
+
+// The source of a slot's dose says nothing of these two.
+const CARD_TEMPO: Why = {
+  rule: 'pace of the card, no pause at the squeezed end',
+  inputs: {},
+  source: houseRules('3'),
+  decidedBy: 'dose',
+};
+const HOLD_RESERVE: Why = {
+  rule: 'a hold leaves 10 to 20 seconds in hand',
+  inputs: {},
+  source: houseRules('4'),
+  decidedBy: 'dose',
+};
 
 // A ladder that adds days leaves it to the patient which: the week is planned for the present ones.
 function daysCell(facts: CellFacts): Made {

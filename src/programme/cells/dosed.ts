@@ -5,13 +5,14 @@ import { amountText } from '../phrases/steps.ts';
 import type { CellName } from '../programme.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 
-/** The cell with the first reason that holds. */
-export function dosed(facts: CellFacts, cell: CellName, said: Said): Made {
+/** The cell with the first reason that holds. `own`: where the number stands when it is none of the slot's dose. */
+export function dosed(facts: CellFacts, cell: CellName, said: Said, own: Why | null = null): Made {
   const { slot, fit } = facts;
   const why =
     stepWhy(facts, cell) ??
     minutesWhy(facts, cell) ??
-    (fit.first.why as Partial<Record<CellName, Why>>)[cell];
+    (fit.first.why as Partial<Record<CellName, Why>>)[cell] ??
+    own;
   return {
     ...said,
     ...(why ?? {

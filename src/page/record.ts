@@ -1,7 +1,7 @@
 /** The clinician's page: what was found, what was decided, and why, with the numbers on demand. */
 import { labelsOf, type LeafletLabels, type RecordLabels } from '../programme/phrases/labels.ts';
 import { weekdayText } from '../programme/phrases/plain.ts';
-import type { Programme } from '../programme/programme.ts';
+import type { Programme, Table } from '../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
@@ -24,7 +24,7 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     kind: 'record',
     style: assets.record,
     script: assets.script,
-    body: html`${mastheadHtml(programme, record.heading, leaflet)}
+    body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>
         ${stageHtml(programme, labels)} ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
@@ -114,8 +114,16 @@ function accountHtml({ record }: Programme, labels: RecordLabels): Html {
   const changes = record.changes.length === 0 ? html`<p>${labels.noChanges}</p>` : sentences(record.changes);
   return html`${hangHtml('changes', labels.changes, changes)}
   ${hangHtml('cert', record.cert.caption, tableHtml(record.cert), 'broad own-caption')}
-  ${hangHtml('settings', record.settings.caption, tableHtml(record.settings), 'broad own-caption')}
+  ${hangHtml('settings', record.settings.caption, settingsHtml(record.settings, labels), 'broad own-caption')}
   ${hangHtml('versions', labels.versions, tableHtml({ caption: labels.versions, columns: [labels.part, labels.version], rows }), 'own-caption')}`;
+}
+
+/** Every number of the protocol with its mark: long, and seldom asked for. */
+function settingsHtml(settings: Table, { everySetting }: RecordLabels): Html {
+  return html`<details>
+    <summary>${everySetting}</summary>
+    ${tableHtml(settings)}
+  </details> `;
 }
 
 function noteHtml(note: readonly string[]): Html {

@@ -56,6 +56,8 @@ export interface RecordLabels {
     compressionTimeBwS: string;
   }>;
   readonly estimateNote: string;
+  /** Unfolds the protocol's numbers. */
+  readonly everySetting: string;
   readonly cells: string;
   readonly cell: string;
   readonly value: string;
@@ -183,6 +185,7 @@ const RECORD: RecordLabels = {
   part: 'Part',
   version: 'Version',
   note: 'Note for the clinic’s own system',
+  everySetting: 'Every setting and its source',
 };
 
 const PUBLIC: PublicLabels = {

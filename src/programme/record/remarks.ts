@@ -5,8 +5,9 @@ import { dischargeCriteria } from '../discharge.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
 import { listText } from '../phrases/plain.ts';
-import { amountText } from '../phrases/steps.ts';
+import { endText, longestText, raceText, runReasonText } from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
+import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
@@ -66,40 +67,29 @@ function runningRemarks({ person, running }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
   return [
-    ...decision.because.map(
-      ({ code, inputs }) => `Running: ${code.replaceAll('-', ' ')}${inputsText(inputs)}.`,
-    ),
+    ...decision.because.map(runReasonText),
     ...(decision.overRules ? ["Running goes beyond the house rules by the clinician's own entry."] : []),
     ...(running.notUsedTo === null
       ? []
       : [
           `Running: no ${running.notUsedTo.replaceAll('-', ' ')} run is planned, for this runner has none as a habit.`,
         ]),
-    ...(plan.weeks.length === 0
-      ? []
-      : [
-          `Running: ${plan.longest.because.code.replaceAll('-', ' ')}${inputsText(plan.longest.because.inputs)}.`,
-        ]),
-    ...plan.races.flatMap(({ on, notes }) =>
-      notes.map(({ code, inputs }) => `Race on ${on}: ${code.replaceAll('-', ' ')}${inputsText(inputs)}.`),
-    ),
+    ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
+    ...plan.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
 }
 
 function ladderRemarks({ person, session }: Decided): string[] {
   const ends = session.ladder.ends
     .filter(({ reached }) => reached !== 'end')
-    .map(
-      ({ exercise, change, at, stoppedBy }) =>
-        `Ladder: ${change} of ${exercise} ends at ${at === null ? 'its start' : amountText(at)} (${stoppedBy ?? ''}).`,
-    );
+    .map((end) => endText(end, (card) => cardOf(person, card).title));
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
     const longest = longestHoldSeconds(fit.card, person);
     return wished === null || longest >= wished
       ? []
       : [
-          `Ladder: hold of ${slot.name} ends at ${longest} s of ${wished} (what was held in the test, or the screen).`,
+          `${slot.name}: hold ends at ${longest} s instead of ${wished}: what was held in the test, or the screen.`,
         ];
   });
   return [...ends, ...holds];
@@ -110,12 +100,4 @@ function goalRemarks({ outlook }: Decided): string[] {
     ({ what, on, daysShort }) =>
       `Goal "${what}" on ${on} comes ${daysShort} days before the earliest end of the stages.`,
   );
-}
-
-function inputsText(inputs: Readonly<Record<string, number | string | null>>): string {
-  const entries = Object.entries(inputs).filter(([, value]) => value !== null);
-  const words = entries.map(
-    ([name, value]) => `${name} ${typeof value === 'number' ? Math.round(value * 100) / 100 : value}`,
-  );
-  return words.length === 0 ? '' : ` (${words.join(', ')})`;
 }

@@ -1,6 +1,7 @@
 /** The rest of the stage's ladder and the earliest dates, for the clinician. */
 import type { Decided } from '../decide.ts';
 import { countText, paragraph, section, table } from '../phrases/plain.ts';
+import { limitText } from '../phrases/remarks.ts';
 import { amountText, changeText } from '../phrases/steps.ts';
 import type { Section } from '../programme.ts';
 
@@ -14,7 +15,7 @@ export function stepsAhead({ course, session, step, outlook, bounds }: Decided):
       rung.changed
         .map(
           ({ exercise, from, to, stoppedBy }) =>
-            `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (more stopped by ${stoppedBy})`}`,
+            `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (not more: ${limitText(stoppedBy)})`}`,
         )
         .join('; '),
     ]);

@@ -1,0 +1,128 @@
+/** Words of the record for what the ladder, the run decision and a race ended in; the codes stay in the room that found them. */
+import type { ChangeKind } from '../../dose/dose.ts';
+import type { LadderEnd } from '../../dose/ladder.ts';
+import type { Amount, Limit } from '../../dose/rung.ts';
+import type { LongestRun } from '../../week/growth.ts';
+import type { RaceNote } from '../../week/race.ts';
+import type { Reason } from '../../week/reason.ts';
+import type { RunReasonCode } from '../../week/runDecision.ts';
+import { numberText } from './plain.ts';
+import { RUN_WORDS } from './running.ts';
+import { amountText } from './steps.ts';
+
+const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
+  hipFlexion: 'the cap on hip bend',
+  compression: 'the cap on squeeze',
+  tension: 'the cap on pull',
+  demand: 'the cap on the share of muscle strength',
+  provokedAngle: 'the angle that hurt',
+  compressionGrowth: 'peak squeeze would grow too fast for one step',
+  hipMomentGrowth: 'the hip moment would grow too fast for one step',
+  compressionTimeGrowth: 'squeeze over the session would grow too fast for one step',
+  workGrowth: 'the work of the session would grow too fast for one step',
+  loadGrowth: 'the weight would grow too fast for one step',
+  weekGrowth: 'the week would grow too fast for one step',
+  cardsAboveHalfCap: 'no more exercises may stand above half the cap on squeeze',
+  minutes: 'the minutes there are',
+  kit: 'the weights there are',
+  testedLoad: 'the load that was tested',
+  rangeStep: 'the next range is more than one step away',
+  fixedRange: 'the card has one range',
+  noHarderCard: 'no harder card fits',
+  unmodelled: 'a card without a pose cannot be compared',
+  kind: 'this kind of dose does not change so',
+  noTarget: 'the protocol names no end',
+  alreadyLeft: 'it would lead back to an easier step',
+  steps: 'the ladder is as long as ladders get',
+};
+
+/** What stands against more. */
+export function limitText(limit: Limit): string {
+  return LIMIT_WORDS[limit];
+}
+
+/** How one change of an exercise ended. @example 'Bow: range ends at 55°: the cap on squeeze.' */
+export function endText(
+  { exercise, change, at, stoppedBy }: LadderEnd,
+  titleOf: (card: string) => string,
+): string {
+  const [what, ends] = ENDING_WORDS[change];
+  const where = at === null ? 'at its start' : `at ${endAmountText(change, at, titleOf)}`;
+  return `${exercise}: ${what} ${ends} ${where}${stoppedBy === null ? '' : `: ${limitText(stoppedBy)}`}.`;
+}
+
+const ENDING_WORDS: Readonly<Record<ChangeKind, readonly [what: string, ends: string]>> = {
+  range: ['range', 'ends'],
+  load: ['weight', 'ends'],
+  repetitions: ['repetitions', 'end'],
+  hold: ['hold', 'ends'],
+  sets: ['sets', 'end'],
+  tempo: ['pace', 'ends'],
+  days: ['days a week', 'end'],
+  lever: ['harder versions', 'end'],
+};
+
+function endAmountText(change: ChangeKind, at: Amount, titleOf: (card: string) => string): string {
+  if (typeof at === 'string') return change === 'lever' ? `“${titleOf(at)}”` : amountText(at);
+  const unit: Partial<Record<ChangeKind, string>> = { range: '°', load: ' kg', hold: ' s' };
+  return `${amountText(at)}${unit[change] ?? ''}`;
+}
+
+type Words<Code extends string> = Readonly<Record<Code, (inputs: Reason['inputs']) => string>>;
+
+const DECISION_WORDS: Words<RunReasonCode> = {
+  'does-not-run': () => 'does not run',
+  'screen-stops-running': ({ items }) => `none, for the screen says so (${items})`,
+  'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
+  irritable: () => 'the tendon is irritable',
+  'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
+  'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,
+  'clinician-own': ({ decision }) => `the clinician's own entry is ${kindText(decision)}`,
+  'clinician-own-over-rules': ({ decision }) =>
+    `the clinician's own entry, ${kindText(decision)}, goes beyond the house rules`,
+  'recorded-decision': ({ decision }) => `the decision of the consult is ${kindText(decision)}`,
+  'recorded-decision-not-followed': ({ decision }) =>
+    `the decision of the consult, ${kindText(decision)}, is more than the rules allow`,
+  'pull-above-stage-cap': ({ pullBw, capBw }) =>
+    `easy running pulls with about ${rounded(pullBw)} body weights, above the stage's cap of ${rounded(capBw)}: a decision, not a sum`,
+};
+
+/** Why running is what it is. */
+export function runReasonText({ code, inputs }: Reason<RunReasonCode>): string {
+  return `Running: ${DECISION_WORDS[code](inputs)}.`;
+}
+
+const LONGEST_WORDS: Words<LongestRun['because']['code']> = {
+  'longest-of-30-days': ({ longestIn30DaysKm, growth }) =>
+    `the next longest run is at most ${rounded(growth)} times the longest of 30 days, ${rounded(longestIn30DaysKm)} km`,
+  'no-run-in-30-days': () => 'no run in 30 days, so walking into running comes first',
+  'longest-not-recorded': () => 'the longest run is not recorded, so walking into running comes first',
+  'not-running-now': ({ weeksOff }) =>
+    `no running now (${weeksOff} weeks off), so walking into running comes first`,
+};
+
+/** Why the longest run is what it is. */
+export function longestText({ code, inputs }: LongestRun['because']): string {
+  return `Running: ${LONGEST_WORDS[code](inputs)}.`;
+}
+
+const RACE_WORDS: Words<RaceNote> = {
+  'race-before-ready': ({ most, raceKm }) =>
+    `${rounded(raceKm)} km, before fast running is back (${kindText(most)} at most)`,
+  'race-beyond-longest': ({ longestKm, raceKm }) =>
+    `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
+};
+
+/** What the clinician should know of a race. */
+export function raceText(on: string, { code, inputs }: Reason<RaceNote>): string {
+  return `Race on ${on}: ${RACE_WORDS[code](inputs)}.`;
+}
+
+function kindText(kind: Reason['inputs'][string] | undefined): string {
+  const words: Readonly<Record<string, string>> = { ...RUN_WORDS, keep: 'to go on running', none: 'no run' };
+  return words[String(kind)] ?? String(kind);
+}
+
+function rounded(value: Reason['inputs'][string] | undefined): string {
+  return typeof value === 'number' ? numberText(Math.round(value * 100) / 100) : String(value);
+}

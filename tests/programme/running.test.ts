@@ -71,7 +71,9 @@ describe('a race', () => {
   it('is followed by easy days, and noted when it comes too soon', () => {
     const programme = runner({ races: [{ on: day('2026-12-06'), km: 21.1 }] });
     expect(text(programme)).toContain('After the race of 6 December: easy days until 16 December.');
-    expect(programme.record.remarks.join('\n')).toMatch(/Race on 2026-12-06: [\d.]+ km, before fast running is back/);
+    expect(programme.record.remarks.join('\n')).toMatch(
+      /Race on 2026-12-06: [\d.]+ km, before fast running is back/,
+    );
     expect(text(programme)).not.toContain('before ready');
   });
 });

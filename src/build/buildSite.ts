@@ -3,6 +3,7 @@ import { setImmediate } from 'node:timers/promises';
 import type { Consult } from '../content/library.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { PageAssets } from '../page/assets.ts';
+import { LOGO_FILE } from '../page/public/frame.ts';
 import type { PaperAssets } from '../paper/leaflet.ts';
 import type { Workshop } from '../programme/assemble.ts';
 import type { Models } from '../programme/model.ts';
@@ -66,7 +67,8 @@ export async function buildSite(
   const { library, libraryProblems } = workspace;
   if (library === null) return nothingBuilt(workspace, libraryProblems);
   const logo = await logoOf(library.clinic, folders.content);
-  const paper = await paperShelf('png' in logo ? logo.png : null);
+  const png = 'png' in logo ? logo.png : null;
+  const paper = await paperShelf(png);
   const photos = await photosOf(library, workspace);
   const faults = [
     ...(await libraryFaults(library, logo, paper, workspace)),
@@ -76,7 +78,7 @@ export async function buildSite(
   checkAliases(aliases, workspace);
   const shop = {
     workshop: { library, models, loadleaf: version() },
-    pages: await pageShelf(),
+    pages: await pageShelf(png),
     paper,
     photos,
   };
@@ -147,9 +149,10 @@ async function writeAll(
   return { workspace, programmes, failed: failed.sort(), problems: sortProblems(problems), outcome };
 }
 
-/** Writes the library's photos, and gives what its pages show. */
-function writeLibrary(site: Site, { workshop, photos }: Shop): LibraryView {
+/** Writes the library's pictures, and gives what its pages show. */
+function writeLibrary(site: Site, { workshop, pages: { logo }, photos }: Shop): LibraryView {
   photos.files.forEach(site.write);
+  if (logo !== null) site.write({ path: `public/${LOGO_FILE}`, bytes: logo.png });
   return libraryView(workshop.library, photos.photos, workshop.models);
 }
 

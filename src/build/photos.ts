@@ -5,6 +5,7 @@ import type { ExerciseCard, Library } from '../content/library.ts';
 import type { Photos } from '../programme/library/libraryView.ts';
 import type { PhotoSize, PhotoView } from '../programme/library/view.ts';
 import type { Refusal } from '../units/refusal.ts';
+import { BROKEN, MOST_MEGAPIXELS, pictureIn, type NoPicture, type Picture } from './picture.ts';
 import type { OutFile } from './site.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -16,9 +17,6 @@ export interface PhotoWork {
 
 /** Half a phone, a phone or half a screen, a whole column on a fine screen. */
 const WIDTHS_PX = [480, 960, 1440] as const;
-// A camera of 40 megapixels is the best there is in a clinic; more is a trap or a slip.
-const MOST_PIXELS = 40_000_000;
-const KINDS: readonly (string | undefined)[] = ['png', 'jpeg', 'webp'];
 
 /** Of all cards; nothing is loaded for a library without photos. */
 export async function photosOf(library: Library, workspace: Workspace): Promise<PhotoWork> {
@@ -29,7 +27,7 @@ export async function photosOf(library: Library, workspace: Workspace): Promise<
     const views: PhotoView[] = [];
     for (const [index, { file, alt }] of card.photos.entries()) {
       const made = await madeOf(bytesOf(card, file, workspace));
-      if (typeof made === 'string') {
+      if ('fix' in made) {
         refusals.push(refused(card.id, index, file, made));
         continue;
       }
@@ -59,36 +57,27 @@ interface Sized {
 const known = new Map<string, readonly Sized[]>();
 
 /** The sizes, or in words why there are none. */
-async function madeOf(bytes: Uint8Array): Promise<readonly Sized[] | string> {
+async function madeOf(bytes: Uint8Array): Promise<readonly Sized[] | NoPicture> {
   const hash = createHash('sha256').update(bytes).digest('hex');
   const before = known.get(hash);
   if (before !== undefined) return before;
-  const made = await sizesOf(bytes);
-  if (typeof made !== 'string') known.set(hash, made);
-  return made;
+  const picture = await pictureIn(bytes, ['jpeg', 'png', 'webp']);
+  if ('fix' in picture) return picture;
+  try {
+    const made = await Promise.all(widthsFor(picture.widthPx).map((width) => sized(picture, width)));
+    known.set(hash, made);
+    return made;
+  } catch {
+    return BROKEN;
+  }
 }
 
-async function sizesOf(bytes: Uint8Array): Promise<readonly Sized[] | string> {
-  const { default: sharp } = await import('sharp');
-  const open = () => sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error' });
-  try {
-    const { format, autoOrient } = await open().metadata();
-    // What a file is called says nothing: a drawing in a renamed file could fetch others.
-    if (!KINDS.includes(format)) return `a picture of kind ${format}`;
-    return await Promise.all(
-      widthsFor(autoOrient.width).map(async (width): Promise<Sized> => {
-        const upright = open()
-          .autoOrient()
-          .resize({ width, withoutEnlargement: true })
-          .flatten({ background: '#ffffff' });
-        const webp = await upright.clone().webp({ quality: 78 }).toBuffer({ resolveWithObject: true });
-        const jpeg = await upright.clone().jpeg({ quality: 78, progressive: true }).toBuffer();
-        return { size: { widthPx: webp.info.width, heightPx: webp.info.height }, webp: webp.data, jpeg };
-      }),
-    );
-  } catch (error) {
-    return `a file that is no picture (${error instanceof Error ? error.message : String(error)})`;
-  }
+// What sharp is not told to keep goes: camera, place, names, thumbnails, profiles.
+async function sized({ upright }: Picture, width: number): Promise<Sized> {
+  const small = upright().resize({ width, withoutEnlargement: true });
+  const webp = await small.clone().webp({ quality: 78 }).toBuffer({ resolveWithObject: true });
+  const jpeg = await small.clone().jpeg({ quality: 78, progressive: true }).toBuffer();
+  return { size: { widthPx: webp.info.width, heightPx: webp.info.height }, webp: webp.data, jpeg };
 }
 
 /** None wider than the picture itself. */
@@ -105,14 +94,14 @@ function filesOf(name: string, { size: { widthPx }, webp, jpeg }: Sized): OutFil
   ];
 }
 
-function refused(id: string, index: number, file: string, found: string): Refusal {
+function refused(id: string, index: number, file: string, { found, fix }: NoPicture): Refusal {
   return {
     code: 'image',
     kind: 'exercise',
     id,
     path: ['photos', index, 'file'],
-    found: `${file}: ${found}`,
-    expected: `a PNG, JPEG or WebP of at most ${MOST_PIXELS / 1e6} megapixels`,
-    fix: 'save it again as JPEG, smaller, or take the photo out',
+    found: `${file}, which is ${found}`,
+    expected: `a JPEG, PNG or WebP of at most ${MOST_MEGAPIXELS} megapixels`,
+    fix: `${fix}, or take the photo out`,
   };
 }

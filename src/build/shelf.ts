@@ -21,9 +21,9 @@ export function starterText(kind: string): string {
   return read(`shared/starters/${kind}.md`);
 }
 
-export async function pageShelf(): Promise<PageAssets> {
+export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAssets> {
   const { pageAssets } = await import('../page/assets.ts');
-  return pageAssets({
+  const files = {
     tokens: tokens(),
     styles: {
       sheet: read('templates/styles/sheet.css'),
@@ -41,7 +41,8 @@ export async function pageShelf(): Promise<PageAssets> {
     catalogue: ['words', 'match', 'address', 'catalogue'].map((name) =>
       read(`dist/page/client/catalogue/${name}.js`),
     ),
-  });
+  };
+  return pageAssets(files, logo);
 }
 
 /** What `serve` puts into the pages it shows. */

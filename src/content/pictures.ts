@@ -54,7 +54,10 @@ function missingOf(
     );
     const wrong = {
       path: pathText(path),
-      found: there === undefined ? writtenAt(front, path) : 'a link that leads out of the folder',
+      found:
+        there === undefined
+          ? `${writtenAt(front, path)}, which is not there`
+          : 'a link that leads out of the folder',
       expected: 'a picture beside the card',
       fix:
         there === undefined && meant !== null

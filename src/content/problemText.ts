@@ -1,4 +1,5 @@
 /** A Problem as the author reads it on a terminal: place, message, the line itself, a caret under the place, the cure. */
+import { isPicture } from './pictures.ts';
 import type { Problem } from './problem.ts';
 import { printed, type PrintedCharacter } from './screenWidth.ts';
 import type { SourceFile } from './source.ts';
@@ -28,7 +29,7 @@ export function messageOf({ path, found, expected }: Problem): string {
   return `${path === '' ? 'found' : `${path} is`} ${found}; must be ${expected}.`;
 }
 
-/** The text of a line (from 1) of one of the files; null where there is none. Bytes that are no text show as U+FFFD. */
+/** The text of a line (from 1) of one of the files; null where there is none, and for a picture. Bytes that are no text show as U+FFFD. */
 export function lineFinder(files: readonly SourceFile[]): (file: string, line: number) => string | null {
   const lines = new Map<string, readonly string[]>();
   return (file, line) => {
@@ -39,7 +40,9 @@ export function lineFinder(files: readonly SourceFile[]): (file: string, line: n
 }
 
 function linesOf(file: SourceFile | undefined): readonly string[] {
-  return file === undefined ? [] : new TextDecoder().decode(file.bytes).split(/\r?\n/);
+  return file === undefined || isPicture(file.file)
+    ? []
+    : new TextDecoder().decode(file.bytes).split(/\r?\n/);
 }
 
 const INDENT = '    ';

@@ -41,12 +41,13 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const own = layers.files.toSorted((a, b) => (a.file < b.file ? -1 : 1));
   const hidden = hiddenCards(layers);
   const pictures = own.filter(({ file }) => isCardPicture(file));
-  // A picture of a card that was replaced lies below unnamed, and is nobody's fault.
-  const uppermost = pictures.filter((file) => folders.at(-1)?.includes(file));
   const exercises = readFolder(
     own.filter((file) => !pictures.includes(file)),
     'exercise',
   );
+  // A picture of a card that was replaced lies below unnamed, and a card with a slip may name any: nobody's fault.
+  const areRead = exercises.cards.length === exercises.count;
+  const uppermost = areRead ? pictures.filter((file) => folders.at(-1)?.includes(file)) : [];
   const advice = readFolder(own, 'advice');
   const protocols = readFolder(own, 'protocol');
   const clinic = readClinic(own);

@@ -36,7 +36,16 @@ export interface Hashed {
   readonly hash: string;
 }
 
+/** The clinic's logo as the pages take it, with the size it has. */
+export interface LogoImage {
+  readonly png: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
 export interface PageAssets {
+  /** Null for a clinic without one. */
+  readonly logo: LogoImage | null;
   readonly leaflet: Hashed;
   readonly record: Hashed;
   readonly public: Hashed;
@@ -47,12 +56,16 @@ export interface PageAssets {
   readonly picture: string;
 }
 
-/** Everything that dresses the pages, ready to stand in them. */
-export function pageAssets({ tokens, styles, fonts, script, catalogue }: PageFiles): PageAssets {
+/** Everything that dresses the pages, ready to stand in them. `logo`: a PNG, or null for a clinic without one. */
+export function pageAssets(
+  { tokens, styles, fonts, script, catalogue }: PageFiles,
+  logo: Uint8Array | null = null,
+): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
   const dressed = (...sheets: readonly string[]) =>
     hashed(faces + lightly([tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join('\n')));
   return {
+    logo: logo === null ? null : logoImage(logo),
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
@@ -60,6 +73,12 @@ export function pageAssets({ tokens, styles, fonts, script, catalogue }: PageFil
     catalogue: hashed(classic(catalogue)),
     picture: pictureSheet(tokens),
   };
+}
+
+/** Width and height stand in the first chunk of a PNG (W3C PNG, 11.2.1 IHDR). */
+function logoImage(png: Uint8Array): LogoImage {
+  const head = new DataView(png.buffer, png.byteOffset);
+  return { png, widthPx: head.getUint32(16), heightPx: head.getUint32(20) };
 }
 
 /**

@@ -24,7 +24,7 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     kind: 'leaflet',
     style: assets.leaflet,
     script: assets.script,
-    body: html`${mastheadHtml(programme, programme.title, labels)}
+    body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
       <main>
         ${nextSessionHtml(programme, labels)}${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}
       </main>

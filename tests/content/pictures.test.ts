@@ -30,7 +30,7 @@ describe('a photo', () => {
 
   it('must be there', () => {
     expect(read('side-view.jpg').problems).toMatchObject([
-      { code: 'image', path: 'photos[0].file', found: 'side-view.jpg' },
+      { code: 'image', path: 'photos[0].file', found: 'side-view.jpg, which is not there' },
     ]);
   });
 
@@ -41,6 +41,12 @@ describe('a photo', () => {
     expect(over(bare)).toEqual([]);
     expect(over(bare, picture('exercises/b.jpg'))).toEqual(['wrong-file-name']);
     expect(over(fileOf(BRIDGE, withPhoto('a.jpg')))).toEqual([]);
+  });
+
+  it('of a card with a slip elsewhere is not blamed for it', () => {
+    const slip = withPhoto('a.jpg').replace('kind: isotonic', 'kind: isotonik');
+    const { problems } = readLibrary([...filesWith({ [BRIDGE]: slip }), picture('exercises/a.jpg')]);
+    expect(problems.map(({ code }) => code)).toEqual(['wrong-word']);
   });
 
   it('that is nearly there is named', () => {

@@ -130,7 +130,7 @@ export const exerciseSchema = across(
       line,
     ).optional(),
     photos: about(
-      'Photos beside this file, for the public page of the card.',
+      'Photos beside this file, for the public page of the card; a leaflet shows its figure.',
       z.array(
         z.strictObject({
           file: about(

@@ -1,13 +1,19 @@
 /** Head and foot of a sheet: whose it is, from when to when, who stands behind it. */
 import type { LeafletLabels } from '../../programme/phrases/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
+import type { LogoImage } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 
 /** Clinic, line of alias and dates, title, and the two buttons that only a script can bring to life. */
-export function mastheadHtml(programme: Programme, title: string, labels: LeafletLabels): Html {
+export function mastheadHtml(
+  programme: Programme,
+  title: string,
+  labels: LeafletLabels,
+  logo: LogoImage | null,
+): Html {
   return html`<header class="masthead">
     <div class="line">
-      <p class="clinic">${logoHtml(programme)}<bdi>${programme.clinic.name}</bdi></p>
+      <p class="clinic">${sheetLogoHtml(logo)}<bdi>${programme.clinic.name}</bdi></p>
       <p class="running">${programme.runningLine}</p>
       ${toolsHtml(labels)}
     </div>
@@ -27,8 +33,15 @@ export function footHtml(programme: Programme, labels: LeafletLabels): Html {
   </footer> `;
 }
 
-function logoHtml({ clinic }: Programme): Html {
-  return clinic.logo === null ? nothing : html`<img class="logo" src="${clinic.logo}" alt="" /> `;
+// A sheet is one file: the picture stands in it.
+function sheetLogoHtml(logo: LogoImage | null): Html {
+  if (logo === null) return nothing;
+  return logoHtml(logo, `data:image/png;base64,${Buffer.from(logo.png).toString('base64')}`);
+}
+
+/** The picture alone, for the name stands beside it. */
+export function logoHtml({ widthPx, heightPx }: LogoImage, address: string): Html {
+  return html`<img class="logo" src="${address}" width="${widthPx}" height="${heightPx}" alt="" /> `;
 }
 
 export function toolsHtml({ print, toDark, toLight }: LeafletLabels): Html {

@@ -2,7 +2,8 @@
 import type { FilterKey, LibraryView } from '../../programme/library/view.ts';
 import { LIBRARY_LABELS } from '../../programme/phrases/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
-import { html, type Html } from '../html.ts';
+import { html, nothing, type Html } from '../html.ts';
+import { logoHtml } from '../parts/masthead.ts';
 
 export interface PublicPage {
   readonly title: string;
@@ -18,6 +19,9 @@ export interface PublicPage {
 }
 
 export type PublicScript = 'catalogue.js' | 'words.js' | 'sheet.js';
+
+/** Where the clinic's logo lies, from the public folder. */
+export const LOGO_FILE = 'assets/logo.png';
 
 /** The addresses of the first pages, from the public folder. */
 export const ADDRESSES: Readonly<Record<keyof typeof LIBRARY_LABELS.ways, string>> = {
@@ -63,7 +67,11 @@ export function publicHtml(
         <a class="skip" href="#main">${LIBRARY_LABELS.skip}</a>
         <header class="masthead">
           <div class="line">
-            <p class="clinic"><bdi>${clinic.name}</bdi></p>
+            <p class="clinic">
+              ${assets.logo === null ? nothing : logoHtml(assets.logo, up + LOGO_FILE)}<bdi
+                >${clinic.name}</bdi
+              >
+            </p>
           </div>
           ${waysHtml(up, place)}
           <h1>${title}</h1>

@@ -32,23 +32,28 @@ const DUST = 1e-12;
 /** The cap that a strain breaks by the largest share; null when all hold. */
 export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit | null {
   const margin = movement.supports.length > 1 ? caps.supportMargin : 1;
-  const held: Readonly<Record<Limit, readonly [number, number | null]>> = {
-    hipFlexion: [strain.hipFlexionDeg, caps.hipFlexionDeg],
-    compression: [margin * strain.compressionBw, caps.compressionBw],
-    tension: [margin * strain.tensionBw, caps.tensionBw],
-    demand: [strain.demand, caps.demand],
-  };
-  let worst: Limit | null = null;
-  let most = 0;
-  for (const limit of LIMITS) {
-    const [value, cap] = held[limit];
-    if (cap === null || !isOver(value, cap)) continue;
-    const excess = (value - cap) / Math.max(cap, DUST);
-    if (worst === null || excess > most) [worst, most] = [limit, excess];
+  const excess = [
+    excessOf(strain.hipFlexionDeg, caps.hipFlexionDeg),
+    excessOf(margin * strain.compressionBw, caps.compressionBw),
+    excessOf(margin * strain.tensionBw, caps.tensionBw),
+    excessOf(strain.demand, caps.demand),
+  ];
+  let worst = -1;
+  for (let i = 0; i < LIMITS.length; i++) {
+    if (excess[i] === NONE) continue;
+    if (worst < 0 || (excess[i] as number) > (excess[worst] as number)) worst = i;
   }
-  return worst;
+  return LIMITS[worst] ?? null;
 }
 
+const NONE = -Infinity;
+
+/** The share by which a value is over its cap; NONE where it holds. */
+function excessOf(value: number, cap: number | null): number {
+  return cap === null || !isOver(value, cap) ? NONE : (value - cap) / Math.max(cap, DUST);
+}
+
+// Not a number is over every cap.
 function isOver(value: number, cap: number): boolean {
   return !(value <= cap + DUST * Math.max(1, Math.abs(cap)));
 }
@@ -144,11 +149,11 @@ function humpKg(
 }
 
 function strainOf({ work, other }: Loading): Strain {
-  if (!other) return work;
+  const both = other ?? work;
   return {
-    hipFlexionDeg: Math.max(work.hipFlexionDeg, other.hipFlexionDeg),
-    compressionBw: Math.max(work.compressionBw, other.compressionBw),
-    tensionBw: Math.max(work.tensionBw, other.tensionBw),
+    hipFlexionDeg: Math.max(work.hipFlexionDeg, both.hipFlexionDeg),
+    compressionBw: Math.max(work.compressionBw, both.compressionBw),
+    tensionBw: Math.max(work.tensionBw, both.tensionBw),
     demand: work.demand,
   };
 }

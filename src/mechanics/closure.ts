@@ -6,9 +6,9 @@
  */
 import { toDegrees } from '../units/angle.ts';
 import type { Body } from './body.ts';
-import { postureOf } from './kinematics.ts';
+import { anglesOf, pointsOf, postureOf, type Angles } from './kinematics.ts';
 import type { Closure, Movement, SupportPoint } from './movement.ts';
-import type { Point, Pose, Posture } from './pose.ts';
+import type { BodyPoints, Point, Pose, Posture } from './pose.ts';
 import { PLACE } from './support.ts';
 import { sumOf, weightsOf } from './weight.ts';
 
@@ -19,21 +19,22 @@ import { sumOf, weightsOf } from './weight.ts';
 export function closePose(movement: Movement, pose: Pose, body: Body, loadKg: number): Posture | null {
   const { solve } = movement;
   if (!solve) return postureOf(pose, body);
-  const turned = (deg: number) => postureOf(withUnknown(pose, solve.unknown, deg), body);
+  const angles = anglesOf(pose);
+  const turned = (deg: number) => pointsOf(turnedTo(angles, solve.unknown, deg), body);
   const gap = (deg: number) => closureGap(movement, solve, turned(deg), body, loadKg);
   const rootDeg = firstRootDeg(gap(0), gap(90), gap(180), solve.range);
-  return rootDeg === null ? null : turned(rootDeg);
+  return rootDeg === null ? null : { pose: withUnknown(pose, solve.unknown, rootDeg), ...turned(rootDeg) };
 }
 
 /** Where a support touches, metres from the hip. `both.*` is the same point of either foot. */
-export function supportAt(posture: Posture, support: SupportPoint): Point {
+export function supportAt(posture: BodyPoints, support: SupportPoint): Point {
   const { owner, part } = PLACE[support];
   if (part === null) return posture[owner];
   return (owner === 'other' ? posture.other : posture.work)[part];
 }
 
 /** Metres by which the first support stands above the second; 0 with fewer than two. */
-export function supportRiseM(posture: Posture, supports: readonly SupportPoint[]): number {
+export function supportRiseM(posture: BodyPoints, supports: readonly SupportPoint[]): number {
   const [first, second] = supports;
   return first && second ? supportAt(posture, first).y - supportAt(posture, second).y : 0;
 }
@@ -42,7 +43,7 @@ export function supportRiseM(posture: Posture, supports: readonly SupportPoint[]
 function closureGap(
   movement: Movement,
   solve: Closure,
-  posture: Posture,
+  posture: BodyPoints,
   body: Body,
   loadKg: number,
 ): number {
@@ -81,4 +82,10 @@ function firstTurnFrom(lowDeg: number, deg: number): number {
 function withUnknown(pose: Pose, unknown: Closure['unknown'], deg: number): Pose {
   if (unknown === 'trunk') return { ...pose, trunk: deg };
   return { ...pose, other: { ...(pose.other ?? pose.work), knee: deg } };
+}
+
+/** The same turn of the same angle where nothing is left out. */
+function turnedTo(angles: Angles, unknown: Closure['unknown'], deg: number): Angles {
+  if (unknown === 'trunk') return { ...angles, trunk: deg };
+  return angles.other ? { ...angles, other: { ...angles.other, knee: deg } } : angles;
 }

@@ -2,7 +2,7 @@
 import { toRadians } from '../units/angle.ts';
 import { BACK, FOOT, LENGTH, MODEL_HEIGHT_M, PELVIS_FRONT, SEAT } from './anthropometry.ts';
 import type { Body } from './body.ts';
-import type { LegPoints, LegPose, Point, Pose, Posture } from './pose.ts';
+import type { Arms, BodyPoints, LegPoints, LegPose, Point, Pose, Posture } from './pose.ts';
 
 /**
  * The points of a pose, metres from the hip, for a body of this height; mass plays no part.
@@ -10,24 +10,54 @@ import type { LegPoints, LegPose, Point, Pose, Posture } from './pose.ts';
  * @example postureOf({ trunk: 0, work: { hip: 90, knee: 90, pitch: 0 } }, { massKg: 70, heightM: 1.75 }).work.knee.x // => 0.42875
  */
 export function postureOf(pose: Pose, body: Body): Posture {
+  return { pose, ...pointsOf(anglesOf(pose), body) };
+}
+
+/** The angles of a pose, degrees, with nothing left out: all poses alike, for what looks at very many of them. */
+export interface Angles {
+  readonly trunk: number;
+  readonly lumbar: number;
+  readonly arms: Arms;
+  readonly work: LegAngles;
+  readonly other: LegAngles | null;
+}
+
+export interface LegAngles {
+  readonly hip: number;
+  readonly knee: number;
+  /** To the ground, or of a foot in the air to the shank. */
+  readonly foot: number;
+  readonly inTheAir: boolean;
+}
+
+/** What a pose leaves out filled in. */
+export function anglesOf({ trunk, lumbar = 0, arms = 'trunk', work, other }: Pose): Angles {
+  return { trunk, lumbar, arms, work: legAngles(work), other: other ? legAngles(other) : null };
+}
+
+function legAngles({ hip, knee, pitch = 0, ankle }: LegPose): LegAngles {
+  return { hip, knee, foot: ankle ?? pitch, inTheAir: ankle !== undefined };
+}
+
+/** The points of a body at these angles. */
+export function pointsOf({ trunk, lumbar, arms, work: workLeg, other }: Angles, body: Body): BodyPoints {
   const heightM = body.heightM;
-  const pelvisDeg = pose.trunk - (pose.lumbar ?? 0);
-  const up = upwardAt(pose.trunk);
+  const pelvisDeg = trunk - lumbar;
+  const up = upwardAt(trunk);
   const front = frontOf(up);
   const pelvisUp = upwardAt(pelvisDeg);
   const pelvisFront = frontOf(pelvisUp);
   const shoulder = times(up, LENGTH.trunk * heightM);
   const seatScale = heightM / MODEL_HEIGHT_M;
-  const work = legPoints(pose.work, pelvisDeg, heightM);
+  const work = legPoints(workLeg, pelvisDeg, heightM);
   return {
-    pose,
     shoulder,
-    hands: from(shoulder, LENGTH.grip * heightM, armDirection(pose, up)),
+    hands: from(shoulder, LENGTH.grip * heightM, armDirection(arms, up)),
     upperBack: from(times(shoulder, BACK.along), -BACK.behind * heightM, front),
     seat: from(times(pelvisFront, -SEAT.behindM * seatScale), -SEAT.belowM * seatScale, pelvisUp),
     pelvisFront: times(pelvisFront, PELVIS_FRONT * heightM),
     work,
-    other: pose.other ? legPoints(pose.other, pelvisDeg, heightM) : work,
+    other: other ? legPoints(other, pelvisDeg, heightM) : work,
   };
 }
 
@@ -36,12 +66,12 @@ export function ankleDegOf(leg: LegPose, pelvisDeg: number): number {
   return leg.ankle ?? (leg.pitch ?? 0) - (leg.hip - pelvisDeg - leg.knee);
 }
 
-function legPoints(leg: LegPose, pelvisDeg: number, heightM: number): LegPoints {
+function legPoints(leg: LegAngles, pelvisDeg: number, heightM: number): LegPoints {
   const thighDeg = leg.hip - pelvisDeg;
   const shankDeg = thighDeg - leg.knee;
   const knee = times(limbDirection(thighDeg), LENGTH.thigh * heightM);
   const ankle = from(knee, LENGTH.shank * heightM, limbDirection(shankDeg));
-  const along = limbDirection(leg.ankle === undefined ? 90 + (leg.pitch ?? 0) : shankDeg + 90 + leg.ankle);
+  const along = limbDirection(leg.inTheAir ? shankDeg + 90 + leg.foot : 90 + leg.foot);
   const dorsal = { x: -along.y, y: along.x };
   const onFoot = (at: { readonly forward: number; readonly down: number }) =>
     from(from(ankle, at.forward * heightM, along), -at.down * heightM, dorsal);
@@ -55,7 +85,7 @@ function legPoints(leg: LegPose, pelvisDeg: number, heightM: number): LegPoints 
   };
 }
 
-function armDirection({ arms = 'trunk' }: Pose, up: Point): Point {
+function armDirection(arms: Arms, up: Point): Point {
   if (arms === 'trunk') return times(up, -1);
   return limbDirection(arms === 'hang' ? 0 : arms);
 }

@@ -10,15 +10,13 @@ import { passiveTensionN } from './stretch.ts';
 
 // Areas squared, cm⁴.
 const WEIGHTS = STRENGTH_N.map((strength) => (strength / STRESS_N_PER_CM2) ** 2);
-const HAMSTRINGS = LUMPS.indexOf('hamstrings');
 const GASTROCNEMII = LUMPS.indexOf('gastrocnemii');
-const NOTHING = LUMPS.map(() => 0);
-const ANYTHING = LUMPS.map(() => Infinity);
+const NO_ARMS = LUMPS.map(() => 0);
 
 /** A leg at its joint angles, ready to be loaded: moment arms and the passive tension of the hamstrings. */
 export interface Leg {
   readonly arms: Arms;
-  /** Least force of each lump: the passive tension of the hamstrings, nothing of the others. */
+  /** Least force of each lump, in their order: the passive tension of the hamstrings, nothing of the others. */
   readonly leastN: readonly number[];
   readonly achillesArmM: number;
 }
@@ -26,7 +24,7 @@ export interface Leg {
 export function legOf({ hip, knee }: LegPose, body: Body): Leg {
   return {
     arms: armsAt(hip, knee, body.heightM),
-    leastN: NOTHING.with(HAMSTRINGS, passiveTensionN(hip, knee)),
+    leastN: [passiveTensionN(hip, knee), 0, 0, 0, 0, 0, 0],
     achillesArmM: (ACHILLES_ARM_M * body.heightM) / MODEL_HEIGHT_M,
   };
 }
@@ -42,7 +40,7 @@ export function forcesOf(leg: Leg, moments: LegMoments, mode: Movement['mode']):
   if (mode === 'passive') return { forcesN: leg.leastN, cost: 0, multipliers: [0, 0] };
   if (mode === 'active') return activeForcesOf(leg, moments);
   const problem = sharingOf(leg, moments);
-  const atKnee = shareLoad({ ...problem, arms: { hipM: NOTHING, kneeM: leg.arms.kneeM }, hipNm: 0 });
+  const atKnee = shareLoad({ ...problem, arms: { hipM: NO_ARMS, kneeM: leg.arms.kneeM }, hipNm: 0 });
   const liftsThigh = dot(leg.arms.hipM, atKnee.forcesN) > moments.hipNm;
   return liftsThigh ? shareLoad(problem) : atKnee;
 }
@@ -67,8 +65,9 @@ export function costSlope(leg: Leg, moments: LegMoments, rate: LegMoments, share
 }
 
 function sharingOf({ arms, leastN, achillesArmM }: Leg, moments: LegMoments): SharingProblem {
+  // The gastrocnemii are the last of the lumps.
   const calfN = Math.max(0, moments.ankleNm) / achillesArmM;
-  const mostN = ANYTHING.with(GASTROCNEMII, calfN);
+  const mostN = [Infinity, Infinity, Infinity, Infinity, Infinity, Infinity, calfN];
   return { arms, hipNm: moments.hipNm, kneeNm: moments.kneeNm, leastN, mostN, weights: WEIGHTS };
 }
 

@@ -43,9 +43,8 @@ export interface LegPoints {
   readonly footCom: Point;
 }
 
-/** A closed pose with its points, metres, hip at the origin. */
-export interface Posture {
-  readonly pose: Pose;
+/** The points of a body, metres, hip at the origin. */
+export interface BodyPoints {
   readonly shoulder: Point;
   readonly hands: Point;
   readonly upperBack: Point;
@@ -54,4 +53,9 @@ export interface Posture {
   readonly work: LegPoints;
   /** Equal to `work` in a symmetric pose. */
   readonly other: LegPoints;
+}
+
+/** A closed pose with its points. */
+export interface Posture extends BodyPoints {
+  readonly pose: Pose;
 }

@@ -2,7 +2,7 @@
 import { CENTRE, GRAVITY, LENGTH, MASS } from './anthropometry.ts';
 import type { Body } from './body.ts';
 import type { LoadPoint } from './movement.ts';
-import type { LegPoints, Point, Posture } from './pose.ts';
+import type { BodyPoints, LegPoints, Point } from './pose.ts';
 
 export type LegSegment = 'thigh' | 'shank' | 'foot';
 
@@ -25,7 +25,7 @@ export interface Weights {
 
 /** The weights of a posture for this body with `loadKg` at `loadAt`; no point means no load, whatever its kilograms. */
 export function weightsOf(
-  posture: Posture,
+  posture: BodyPoints,
   body: Body,
   loadAt: LoadPoint | undefined,
   loadKg: number,
@@ -82,7 +82,7 @@ function legWeights(leg: LegPoints, massN: number): LegWeight[] {
 }
 
 // The hand reaches LENGTH.grip, the arm's centre lies on the same line at a share of shoulder to wrist.
-function armCentre({ shoulder, hands }: Posture): Point {
+function armCentre({ shoulder, hands }: BodyPoints): Point {
   return between(shoulder, hands, (CENTRE.arm * LENGTH.arm) / LENGTH.grip);
 }
 

@@ -1,6 +1,6 @@
 // The whole of `npm test`: makes ready, then types, lint and every test. Closes with one line: N passed, N failed.
 // Words after it go to vitest. What is skipped, or cannot even be read, counts as failed.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -12,9 +12,11 @@ const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const count = { passed: 0, failed: 0 };
 
 if (readied()) {
-  step('types', 'typescript/bin/tsc', ['--noEmit']);
-  step('types of the page script', 'typescript/bin/tsc', ['-p', 'src/page/client/tsconfig.json', '--noEmit']);
-  step('lint', 'eslint/bin/eslint.js', ['--max-warnings', '0', '.']);
+  await steps([
+    ['types', 'typescript/bin/tsc', ['--noEmit']],
+    ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/page/client/tsconfig.json', '--noEmit']],
+    ['lint', 'eslint/bin/eslint.js', ['--max-warnings', '0', '.']],
+  ]);
   allTests(process.argv.slice(2));
 } else count.failed += 1;
 
@@ -31,10 +33,29 @@ function readied() {
   }
 }
 
-function step(name, program, words) {
-  const isGood = run(program, words) === 0;
-  process.stdout.write(`${isGood ? 'passed' : 'FAILED'}: ${name}\n`);
-  count[isGood ? 'passed' : 'failed'] += 1;
+// All at once, since each keeps one core busy; told in their order.
+async function steps(list) {
+  const running = list.map(([name, program, words]) => ({ name, ended: heard(program, words) }));
+  for (const { name, ended } of running) {
+    const { status, said } = await ended;
+    const isGood = status === 0;
+    process.stdout.write(`${said}${isGood ? 'passed' : 'FAILED'}: ${name}\n`);
+    count[isGood ? 'passed' : 'failed'] += 1;
+  }
+}
+
+function heard(program, words) {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [pathOf(program), ...words], {
+      cwd: TOP,
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr])
+      stream.setEncoding('utf8').on('data', (text) => (said += text));
+    child.on('error', (error) => resolve({ status: 1, said: `${error.message}\n` }));
+    child.on('close', (status) => resolve({ status: status ?? 1, said }));
+  });
 }
 
 function allTests(words) {
@@ -58,9 +79,14 @@ function readReport(file) {
 }
 
 function run(program, words) {
-  const path = join(TOP, 'node_modules', program);
   return (
-    spawnSync(process.execPath, [path, ...words], { cwd: TOP, stdio: ['ignore', 'inherit', 'inherit'] })
-      .status ?? 1
+    spawnSync(process.execPath, [pathOf(program), ...words], {
+      cwd: TOP,
+      stdio: ['ignore', 'inherit', 'inherit'],
+    }).status ?? 1
   );
+}
+
+function pathOf(program) {
+  return join(TOP, 'node_modules', program);
 }

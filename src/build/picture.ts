@@ -76,6 +76,6 @@ function kindOf(bytes: Uint8Array): Kind {
 function tooLarge(pixels: number): NoPicture {
   return {
     found: `a picture of ${Math.ceil(pixels / 1e6)} megapixels`,
-    fix: 'save it smaller; 1440 pixels of width are all that is shown',
+    fix: 'save it smaller (1440 pixels of width are all that is shown)',
   };
 }

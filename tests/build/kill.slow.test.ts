@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { setTimeout } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hashesOf, loadleaf, MAIN, smallClinic, type Clinic } from './workbench.ts';
+import { hashesOf, loadleaf, MAIN, runHere, smallClinic, type Clinic } from './workbench.ts';
 
 /** Ours while a build is at work; of no use to anybody when it has died. */
 const WORKING = /(^|\/)\.loadleaf-(lock|journal)|\.loadleaf-part$/;
@@ -125,7 +125,10 @@ describe('killed at a random moment', () => {
       for (const [path, hash] of Object.entries(hashesOf(out)))
         if (!WORKING.test(path)) expect([old[path], healthy[path]], path).toContain(hash);
       if (kill % 3 > 0) continue;
-      expect(loadleaf(['build', '--content', own.content, '--out', out])).toMatchObject({ exit: 0, err: '' });
+      expect(await runHere(['build', '--content', own.content, '--out', out])).toMatchObject({
+        exit: 0,
+        err: '',
+      });
       expect(hashesOf(out)).toEqual(healthy);
     }
   });

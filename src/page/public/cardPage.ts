@@ -47,7 +47,7 @@ export function cardPageHtml(card: CardView, view: LibraryView, assets: PageAsse
             false,
           ),
         )}
-        ${hangHtml('photos', LABELS.photos, html`${photosHtml(photos)}`)}
+        ${hangHtml('photos', LABELS.photos, photosHtml(photos))}
         ${hangHtml('bend', LABELS.bend, html`${rulers.map(({ caption, ruler }) => html`${caption === '' ? nothing : html`<p class="chart-caption">${caption}</p> `}${rulerHtml(ruler)}`)}`)}
         ${hangHtml('estimates', LABELS.estimates, estimateHtml(card.estimate))}
         ${hangHtml('neighbours', LABELS.neighbours, neighboursHtml(card))}

@@ -98,7 +98,7 @@ function factsOf(card: ExerciseCard): Fact[] {
   const facts: readonly (readonly [label: string, text: string | null])[] = [
     [FACT_LABELS.kind, KIND_WORDS[card.kind]],
     [FACT_LABELS.position, positionsText(card.positions)],
-    [FACT_LABELS.legs, LEGS_WORDS[card.legs]],
+    [FACT_LABELS.legs, card.kind === 'running-drill' ? null : LEGS_WORDS[card.legs]],
     [FACT_LABELS.range, movement === null ? null : RANGE_WORDS[movement.range]],
     [FACT_LABELS.landmark, landmark],
     [FACT_LABELS.tempo, tempoText(card.tempo)],

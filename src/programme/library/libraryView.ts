@@ -39,7 +39,7 @@ export function libraryView(library: Library, photos: Photos, models: Models): L
   const protocols = [...library.protocols.values()].map((one) =>
     protocolView(one, library, byId, originOf(library, FOLDERS.protocol, one.id)),
   );
-  const advice = [...library.advice.values()].map((one) => adviceView(one, library));
+  const advice = [...library.advice.values()].map((one) => adviceView(one, library)).sort(byTitle);
   return {
     language: 'en',
     clinic: { name, contact },
@@ -68,6 +68,10 @@ function measuredCards(library: Library, models: Models): readonly Measured[] {
   const model = modelIn(models, library.version, REFERENCE_BODY);
   const scale = scaleOf(library);
   return [...library.exercises.values()].map((card) => measure(card, model, scale)).sort(bySqueeze);
+}
+
+function byTitle(a: AdviceView, b: AdviceView): number {
+  return a.title < b.title ? -1 : 1;
 }
 
 // What has no estimate stands at the end.

@@ -62,7 +62,8 @@ export const MARK_WORDS: Readonly<Record<Mark, string>> = {
 };
 
 export function kitWord(word: Equipment): string {
-  return word === 'books' ? 'stack of books' : word;
+  const words: Partial<Record<Equipment, string>> = { books: 'stack of books', floor: 'room on the floor' };
+  return words[word] ?? word;
 }
 
 export function degText(deg: number): string {
@@ -107,7 +108,7 @@ export function needsText(needs: readonly CannotDo[]): string {
     ...(able.length === 0 ? [] : [`One must be able to ${listText(able)}.`]),
     ...(barred.length === 0 ? [] : [`Not with ${listText(barred, 'or')}.`]),
   ];
-  return parts.length === 0 ? 'Nothing in particular.' : parts.join(' ');
+  return parts.length === 0 ? 'No cannot-do word rules it out.' : parts.join(' ');
 }
 
 const ABILITIES: readonly CannotDo[] = [
@@ -119,7 +120,9 @@ const ABILITIES: readonly CannotDo[] = [
   'stand-on-one-leg',
 ];
 
-export function tempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string {
+/** Null for what has no tempo of its own, such as a run. */
+export function tempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string | null {
+  if (goSeconds + holdSeconds + backSeconds === 0) return null;
   const still = holdSeconds === 0 ? 'no pause' : `${numberText(holdSeconds)} s still at the gentle end`;
   return `${numberText(goSeconds)} s out, ${numberText(backSeconds)} s back, ${still}`;
 }

@@ -46,6 +46,9 @@ function spanText(from: number, to: number): string {
 export function guardText(protocol: Protocol): string {
   if (protocol.stages.some(({ caps }) => caps.compressionBw !== null))
     return 'Guarded by position, hip bend, and the model’s squeeze, pull and share of strength.';
+  const isFree = protocol.stages.every(({ caps }) => caps.hipFlexionDeg === null);
+  if (protocol.angle === 'hipFlexion' && isFree)
+    return 'No stage has a cap. Load and range grow step by step, and what hurt is kept out.';
   return 'The body model knows nothing of what squeezes this tendon. It is guarded by position and joint angle alone.';
 }
 

@@ -1,54 +1,36 @@
 /** SVG path text with steps instead of places: a third shorter, and exact, since a drawing's numbers are whole. */
 
-type Point = readonly [x: number, y: number];
-
 /**
  * The path with relative commands. Takes absolute M, L, C and Z with whole numbers, a letter standing for a run of like
  * commands; throws at anything else.
  * @example relativePath('M10 20L15 18 15 30Z') // => 'm10 20l5-2 0 12z'
  */
 export function relativePath(d: string): string {
-  let at: Point = [0, 0];
-  let start: Point = at;
-  return commandsOf(d)
-    .map(({ letter, points }) => {
-      if (letter === 'Z') {
-        at = start;
-        return 'z';
-      }
-      // Of three points of a curve the last is where it ends; all are told from where it began.
-      const size = letter === 'C' ? 3 : 1;
-      const steps = Array.from({ length: points.length / size }, (_, run) => {
-        const from = at;
-        const told = points.slice(run * size, (run + 1) * size);
-        at = told.at(-1) ?? at;
-        if (letter === 'M' && run === 0) start = at;
-        return told.flatMap(([x, y]) => [x - from[0], y - from[1]]);
-      });
-      return letter.toLowerCase() + tight(steps.flat());
-    })
-    .join('');
+  if (!PATH.test(d)) throw new TypeError(`not a path of this house: ${d.slice(0, 60)}`);
+  let text = '';
+  let [x, y] = [0, 0];
+  let [startX, startY] = [0, 0];
+  for (const command of d.match(COMMANDS) ?? []) {
+    const numbers = command.match(NUMBERS) ?? [];
+    // Of three points of a curve the last is where it ends; all are told from where it began.
+    const size = command.startsWith('C') ? 6 : 2;
+    text += command.charAt(0).toLowerCase();
+    for (let i = 0; i < numbers.length; i += 2) {
+      const [toX, toY] = [Number(numbers[i]), Number(numbers[i + 1])];
+      text += told(toX - x, i === 0) + told(toY - y, false);
+      if ((i + 2) % size === 0) [x, y] = [toX, toY];
+      if (i === 0 && command.startsWith('M')) [startX, startY] = [toX, toY];
+    }
+    if (command === 'Z') [x, y] = [startX, startY];
+  }
+  return text;
 }
 
-interface Command {
-  readonly letter: string;
-  readonly points: readonly Point[];
-}
+const PATH = /^(?:[MLC](?: ?-?\d+)+|Z)+$/;
+const COMMANDS = /[MLCZ][^MLCZ]*/g;
+const NUMBERS = /-?\d+/g;
 
-function commandsOf(d: string): Command[] {
-  if (!/^(?:[MLC](?: ?-?\d+)+|Z)+$/.test(d))
-    throw new TypeError(`not a path of this house: ${d.slice(0, 60)}`);
-  return [...d.matchAll(/([MLCZ])([^MLCZ]*)/g)].map(([, letter = '', numbers = '']) => {
-    const values = (numbers.match(/-?\d+/g) ?? []).map(Number);
-    const pairs = Array.from({ length: values.length / 2 }, (_, index): Point => [
-      values[index * 2] ?? 0,
-      values[index * 2 + 1] ?? 0,
-    ]);
-    return { letter, points: pairs };
-  });
-}
-
-/** A minus sign parts numbers as well as a blank does. */
-function tight(numbers: readonly number[]): string {
-  return numbers.map((value, index) => (index > 0 && value >= 0 ? ` ${value}` : `${value}`)).join('');
+/** A letter or a minus sign parts numbers as well as a blank does. */
+function told(step: number, afterLetter: boolean): string {
+  return afterLetter || step < 0 ? `${step}` : ` ${step}`;
 }

@@ -20,7 +20,7 @@ Fix: take the backticks out.`,
       `exercises/bridge.md:26:27: error prose found an image; must be paragraphs, **strong**, *emphasis*, links, and lists of at most two levels.
     See *here*, **there** and ![a bridge](bridge.png).
                               ^
-Fix: take it out; figures are drawn from the pose.`,
+Fix: take it out; figures are drawn from the pose, and a card names its photos under photos.`,
     ],
     [
       'HTML',

@@ -39,7 +39,10 @@ export function inlinesOf(body: Body, block: Token): Inline[] {
 
 const REFUSED: Readonly<Record<string, { readonly found: string; readonly fix: string }>> = {
   code_inline: { found: 'code', fix: 'take the backticks out' },
-  image: { found: 'an image', fix: 'take it out; figures are drawn from the pose' },
+  image: {
+    found: 'an image',
+    fix: 'take it out; figures are drawn from the pose, and a card names its photos under photos',
+  },
   s_open: { found: 'text struck through', fix: 'take the text out' },
   hardbreak: {
     found: 'a forced line break',

@@ -36,6 +36,7 @@ import { whatComesNextText } from './phrases/next.ts';
 import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { recordOf } from './record/record.ts';
+import { stageNumber } from './stageChoice.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 import { stepTables } from './steps.ts';
 
@@ -67,7 +68,10 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     dates: datesText(consult),
     stage,
     step,
-    opening: openingText(consult, protocol, course, person.effects.lightHolds.length > 0),
+    opening: openingText(consult, protocol, course, {
+      lightHolds: person.effects.lightHolds.length > 0,
+      turnedDown: previous !== null && isFurtherOn(previous, decided),
+    }),
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
     nextSession: nextSession(decided),
@@ -90,6 +94,13 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),
   };
+}
+
+/** Whether the revision before, of the same protocol, stood at a later stage or step. */
+function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }: Decided): boolean {
+  if (previous.record.versions.protocol !== protocol.id) return false;
+  const [before, now] = [previous.stage, stage].map(({ chosen }) => stageNumber(protocol, chosen));
+  return before === now ? previous.step > step : Number(before) > Number(now);
 }
 
 function nextSession({ person, week, shown }: Decided): NextSession {

@@ -43,6 +43,16 @@ describe('starters', () => {
     expect(JSON.parse(built.out)).toMatchObject({ ok: true, programmes: [{ alias: 'finch', revision: 1 }] });
   });
 
+  it('name what may be written besides, with the words there are', async () => {
+    cpSync('content', content, { recursive: true });
+    await run('new', 'consult', 'finch');
+    const lines = readFileSync(join(content, 'consults/finch-r1.md'), 'utf8').split('\n');
+    const named = (start: string) => lines.find((line) => line.startsWith(start)) ?? '';
+    expect(named('  # longestIn30DaysKm: ')).toContain('longest run of the last 30 days');
+    expect(named('#   - card: ')).toContain('exercise card');
+    expect(named('# What this person cannot')).toContain('Words: kneel, lie-prone');
+  });
+
   it('say before each key what it is for, and where an editor finds the schema', async () => {
     cpSync('content', content, { recursive: true });
     for (const [kind, id, file] of STARTERS) {

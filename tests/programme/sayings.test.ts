@@ -1,11 +1,12 @@
 /** What the leaflet says must agree with itself: no two numbers for one thing, no words of another tendon, nothing that is not so. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
+import { assembleProgramme } from '../../src/programme/assemble.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
-import { programmeOf } from './shipped.ts';
+import { programmeOf, workshop } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
 const said = ({ parts }: Section) => JSON.stringify(parts);
@@ -242,5 +243,23 @@ describe('slow work that carries a weight', () => {
   it('keeps two days between, whatever the week would like', () => {
     const { calendar } = made({ testedSets: [testedSet('hip-hinge', 8, 10, 4)] });
     expect(calendar.filter(({ kind }) => kind === 'session')).toHaveLength(9);
+  });
+});
+
+describe('a plan that was turned down', () => {
+  const opening = (now: Partial<Consult>, before: Partial<Consult>) => {
+    const answer = assembleProgramme(person({ revision: 2, ...now }), made(before), workshop);
+    return 'programme' in answer ? answer.programme.opening.join(' ') : '';
+  };
+  const STRONG: Partial<Consult> = { tests: [{ test: 'hip-hinge', pain: 1 }] };
+  it.each([
+    ['stage 1 after stage 2', { stage: 1 }, { stage: 2 }, true],
+    ['step 1 after step 2', { stage: 2, step: 1 }, { stage: 2, step: 2 }, true],
+    ['stage 2 after stage 1', { stage: 2 }, { stage: 1 }, false],
+    ['the same again', { stage: 2 }, { stage: 2 }, false],
+  ] as const)('%s', (_, now, before, isSaid) => {
+    const words = opening({ ...STRONG, ...now }, { ...STRONG, ...before });
+    expect(words).toContain('This is for your');
+    expect(words.includes('asks a little less than the last one')).toBe(isSaid);
   });
 });

@@ -27,12 +27,24 @@ export function datesText(consult: Consult): string {
 const LIGHT_HOLDS =
   'Because of a medicine or an injection, only light holds for now. Talk to the doctor who prescribed it.';
 
+/** A lower stage or step than in the revision before: said plainly, so that nobody wonders. */
+const TURNED_DOWN =
+  'This plan asks a little less than the last one. Ups and downs are part of the way, not a new start.';
+
+/** What the opening says beside who and why. */
+export interface OpeningFacts {
+  /** The screen allows no more than light holds. */
+  readonly lightHolds: boolean;
+  /** The revision before stood further on. */
+  readonly turnedDown: boolean;
+}
+
 /** Who, why (the protocol's words), and why it began; at the end of treatment and for prevention, what it is for instead. */
 export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  lightHolds: boolean,
+  { lightHolds, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
   switch (course) {
@@ -40,6 +52,7 @@ export function openingText(
       return [
         `This is for ${where}.`,
         ...protocol.why,
+        ...(turnedDown ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...beganTexts(consult.changedBefore),
       ];

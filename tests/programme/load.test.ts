@@ -114,7 +114,7 @@ describe('in stage 3 with nothing tested', () => {
     );
     expect(load).toMatchObject({ value: null, decidedBy: 'compression' });
     expect(load?.text).toMatch(
-      /^Start without a weight\. Add a little each session until a set leaves you 2 more repetitions\. At most /,
+      /^none at first, a little more each session until you could do just 2 more; at most /,
     );
     expect(Number(load?.inputs['atMostKg'])).toBeLessThan(40);
   });

@@ -74,10 +74,10 @@ describe('a dose', () => {
 
   it('of a weight that is felt for begins with none', () => {
     expect(feelText(2, null)).toBe(
-      'Start without a weight. Add a little each session until a set leaves you 2 more repetitions.',
+      'none at first, a little more each session until you could do just 2 more',
     );
     expect(feelText(1, { thing: 'kettlebell', eachKg: 12 })).toBe(
-      'Start without a weight. Add a little each session until a set leaves you 1 more repetition. At most a kettlebell of 12 kg.',
+      'none at first, a little more each session until you could do just 1 more; at most a kettlebell of 12 kg',
     );
   });
 });

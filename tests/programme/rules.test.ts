@@ -139,7 +139,7 @@ const RULES: readonly (readonly [id: string, rule: string, evidence: Evidence])[
     passed(one, 'testedSet', /the dose asks for 11/) && passed(one, 'testedSet', /it is harder than/)],
   ['4.o', 'rounded down to the kit', (one) => cell(one, 'loadKg', ({ value, decidedBy, inputs }) => decidedBy === 'kit' && (value as number) < (inputs['byRuleKg'] as number))],
   ['4.p', 'no weight that fits: repetitions, then a harder lever', ({ record }) => /a harder version for Slow curl/.test(record)],
-  ['4.q', 'nothing tested, later: by the repetitions in hand, never an invented number', (one) => cell(one, 'loadKg', ({ value, text }) => value === null && /^Start without a weight/.test(text))],
+  ['4.q', 'nothing tested, later: by the repetitions in hand, never an invented number', (one) => cell(one, 'loadKg', ({ value, text }) => value === null && /^none at first/.test(text))],
   ['4.r', 'at most 4 exercises a day in stage 1', (one) => one.stage === 1 && passed(one, 'slotFull', /already 4 exercises for a session day/)],
   ['4.s', 'within the minutes; what gave way is said', (one) =>
     cell(one, 'sets', ({ decidedBy }) => decidedBy === 'minutes') && passed(one, 'minutes', /to fit 15 minutes/) && /Given up to fit: Calf was left out/.test(one.note)],

@@ -141,7 +141,7 @@ describe('a picture', () => {
   it('of a weight that is felt for shows none, for one begins without', () => {
     const { exercises } = made({ stage: 3 });
     const felt = exercises.filter(({ facts }) =>
-      facts.some(({ text }) => text.startsWith('Start without a weight.')),
+      facts.some(({ text }) => text.startsWith('none at first, a little more')),
     );
     expect(felt.length).toBeGreaterThan(0);
     for (const { title, figures } of felt) expect(figures?.scene.weight ?? null, title).toBeNull();

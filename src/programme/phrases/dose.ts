@@ -97,10 +97,9 @@ export function loadText(loadKg: number, made: Made | null): string {
 
 /** Nothing was tested, so the patient finds the weight, from nothing up. `atMost`: never more than that; null where no limit says so. */
 export function feelText(reserve: number | null, atMost: Made | null): string {
-  const until =
-    reserve === null ? 'it feels like work' : `a set leaves you ${countText(reserve, 'more repetition')}`;
-  const most = atMost === null ? '' : ` At most ${aMadeText(atMost)}.`;
-  return `Start without a weight. Add a little each session until ${until}.${most}`;
+  const until = reserve === null ? 'it feels like work' : `you could do just ${reserve} more`;
+  const most = atMost === null ? '' : `; at most ${aMadeText(atMost)}`;
+  return `none at first, a little more each session until ${until}${most}`;
 }
 
 /** When to stop a set; empty for moving. @example 'you could do 3 more' */

@@ -27,6 +27,17 @@ const MARGIN_M = 0.02;
  * An `end` frame carries a ghost of the `start` frame and an arrow. A scene without frames gives no drawings.
  */
 export function drawScene(scene: Scene): readonly Drawing[] {
+  const known = drawn.get(scene);
+  if (known !== undefined) return known;
+  const drawings = draw(scene);
+  drawn.set(scene, drawings);
+  return drawings;
+}
+
+// A scene never changes; its page, its thumbnail and its paper show the same drawings.
+const drawn = new WeakMap<Scene, readonly Drawing[]>();
+
+function draw(scene: Scene): readonly Drawing[] {
   const stances = stancesOf(scene);
   const furniture = furnish(scene, stances);
   const figures = stances.map((stance) => figureOf(scene, stance, furniture));

@@ -112,7 +112,7 @@ const RULES: readonly (readonly [id: string, rule: string, evidence: Evidence])[
   ['3.h', '3 or less on a low-flexion test starts in stage 2', ({ record }) => /^proposal: 2, [\s\S]*Stage 2 is open: .* with pain 3/.test(record)],
   ['3.i', 'the range stays 10° below what hurt', (one) =>
     cell(one, 'hipFlexionDeg', ({ value, decidedBy, inputs }) => decidedBy === 'provokedAngle' && value === 40 && inputs['provokedLessMarginDeg'] === 40)],
-  ['3.j', 'squeeze, pull and strength caps hold a weight that is felt for', (one) => cell(one, 'loadKg', ({ decidedBy, text }) => decidedBy === 'compression' && /At most/.test(text))],
+  ['3.j', 'squeeze, pull and strength caps hold a weight that is felt for', (one) => cell(one, 'loadKg', ({ decidedBy, text }) => decidedBy === 'compression' && /at most/.test(text))],
   ['3.k', 'vertical-only is a cue in the record, no cap', ({ record }) => /push away, do not drag the heels in/.test(record)],
   ['3.l', "the clinician's own stage stands, marked", ({ record }) => /^clinician: 2, proposed 3/.test(record) && /The stage is the clinician's own/.test(record)],
   ['3.m', 'no pause at the squeezed end: 3 s, 3 s', (one) => cell(one, 'tempo', ({ value, text }) => value === '3-0-3' && /^3 seconds down, 3 seconds up$/.test(text))],

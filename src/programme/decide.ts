@@ -13,12 +13,13 @@ import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
 import type { PassedOver, StageChoice } from './programme.ts';
 import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
-import { placedRuns, runningFacts, type RunningFacts } from './running.ts';
+import { placedRuns, type RunningFacts } from './running.ts';
+import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, stageOf } from './stageChoice.ts';
-import { weekFacts, type WeekFacts } from './weekPlan.ts';
+import type { WeekFacts } from './weekPlan.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
 
@@ -116,8 +117,7 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
     return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
   const fitted = fitDays(choices, person);
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
-  const wished = runningFacts(person, bounds.stage);
-  const week = weekFacts(person, stage.chosen, bounds.stage, fitted.kept, wished);
+  const { wished, week } = runsInWeek(person, bounds, fitted.kept);
   if ('fits' in week) return refused([noWeek(consult, week)]);
   const kept = fitted.kept.filter(({ slot }) => workDays(slot.when, week.plan).length > 0);
   const session = sessionFor(kept, person, bounds, week.plan);

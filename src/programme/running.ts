@@ -22,8 +22,11 @@ export interface RunningFacts {
   readonly notUsedTo: RunKind | null;
 }
 
-/** The decision within rules, stage, screen and habit, and what follows from it for the weeks to the review. */
-export function runningFacts(person: Person, stage: Stage): RunningFacts {
+/**
+ * The decision within rules, stage, screen and habit, and what follows from it for the weeks to the review. `runDays`:
+ * the days of a week that have room for a run, 0 to 7.
+ */
+export function runningFacts(person: Person, stage: Stage, runDays = DAYS_A_WEEK): RunningFacts {
   const { consult, protocol } = person;
   const { running } = consult;
   const open = decisionOf(person, stage);
@@ -37,7 +40,7 @@ export function runningFacts(person: Person, stage: Stage): RunningFacts {
     decision,
     plan: runningPlan(
       decision,
-      habitOf(running, protocol),
+      habitOf(running, protocol, runDays),
       numberedStages(protocol.stages).map(({ running: { most } }) => most),
       consult,
       protocol.runningRules,
@@ -48,6 +51,8 @@ export function runningFacts(person: Person, stage: Stage): RunningFacts {
     notUsedTo: decision === open ? null : open.most,
   };
 }
+
+const DAYS_A_WEEK = 7;
 
 function decisionOf({ consult, protocol, effects }: Person, stage: Stage): RunDecision {
   return runDecision(
@@ -70,11 +75,12 @@ function decisionOf({ consult, protocol, effects }: Person, stage: Stage): RunDe
 }
 
 // What the consult does not ask for is handed on as not known.
-function habitOf(running: Consult['running'], protocol: Protocol): RunHabit {
+function habitOf(running: Consult['running'], protocol: Protocol, runDays: number): RunHabit {
   return {
     weeklyKm: running.weeklyKm ?? null,
     longestIn30DaysKm: running.longestIn30DaysKm ?? null,
     runsPerWeek: running.runsPerWeek ?? null,
+    runDays,
     weeksOff: running.weeksOff ?? null,
     usedToHills: running.hills ?? false,
     usedToFast: running.speed ?? false,

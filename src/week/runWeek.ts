@@ -2,18 +2,13 @@
 import { roundDown } from '../units/round.ts';
 import { type GrowthRules, grownKm, growFastOrClimb, type HardDose } from './growth.ts';
 import type { PlannedRun } from './plannedRun.ts';
-import type { Setting } from './reason.ts';
 import { order, type RunKind } from './run.ts';
 import type { HillsAndFast } from './wish.ts';
 
 export interface DistanceBase extends HardDose {
   readonly weeklyKm: number;
   readonly longestKm: number;
-  readonly runsPerWeek: number | null;
-}
-
-export interface DistanceRules extends GrowthRules {
-  readonly runsPerWeek: Setting;
+  readonly runsPerWeek: number;
 }
 
 // Four weeks back is 28 days: the run of the same weekday still counts among the last 30.
@@ -29,9 +24,9 @@ export function runsByDistance(
   base: DistanceBase,
   most: RunKind,
   rule: HillsAndFast,
-  rules: DistanceRules,
+  rules: GrowthRules,
 ): PlannedRun[][] {
-  const share = shareOut(base, most, rules);
+  const share = shareOut(base, most);
   const longest: number[] = [base.longestKm];
   let hard: HardDose = base;
   let fullWeeks = 0;
@@ -61,13 +56,9 @@ interface Share {
 }
 
 /** Weekly distance over the runs; as many runs as it takes to keep each within the longest, seven at most. */
-function shareOut(
-  { weeklyKm, longestKm, runsPerWeek }: DistanceBase,
-  most: RunKind,
-  rules: DistanceRules,
-): Share {
+function shareOut({ weeklyKm, longestKm, runsPerWeek }: DistanceBase, most: RunKind): Share {
   const needed = Math.ceil(weeklyKm / longestKm - 1e-9);
-  const runs = Math.min(7, Math.max(1, needed, runsPerWeek ?? rules.runsPerWeek.value));
+  const runs = Math.min(7, Math.max(1, needed, runsPerWeek));
   const evenKm = Math.min(longestKm, roundDown(weeklyKm / runs, 0.1));
   const otherKm = runs === 1 ? 0 : Math.min(longestKm, roundDown((weeklyKm - longestKm) / (runs - 1), 0.1));
   const hasLong = order(most) >= order('longer') && (runs === 1 || otherKm > 0);

@@ -8,11 +8,12 @@ import { judgedRace, type JudgedRace, type Race, type RaceRow } from './race.ts'
 import type { PlannedRun } from './plannedRun.ts';
 import { reason, type Setting } from './reason.ts';
 import { order, type RunKind } from './run.ts';
+import { estimatedRuns, type RunCount, type RunCountRules } from './runCount.ts';
 import type { RunDecision } from './runDecision.ts';
 import { runsByDistance } from './runWeek.ts';
 import { runsByLadder, type RungRules, type WalkRunRules } from './walkRun.ts';
 
-export interface RunningPlanRules extends GrowthRules, WalkRunRules {
+export interface RunningPlanRules extends GrowthRules, WalkRunRules, RunCountRules {
   readonly hillOrFastApartWeeks: Setting;
   readonly raceEasyDays: readonly RaceRow[];
 }
@@ -22,6 +23,8 @@ export interface RunHabit {
   readonly weeklyKm: number | null;
   readonly longestIn30DaysKm: number | null;
   readonly runsPerWeek: number | null;
+  /** Days a week that have room for a run, 0 to 7: runs that nobody counted are estimated at no more. */
+  readonly runDays: number;
   readonly weeksOff: number | null;
   readonly usedToHills: boolean;
   readonly usedToFast: boolean;
@@ -54,6 +57,8 @@ export interface RunWeek {
 export interface RunningPlan {
   readonly weeks: readonly RunWeek[];
   readonly longest: LongestRun;
+  /** Runs a week as they were estimated; null where the number is recorded, or nothing is run by distance. */
+  readonly estimated: RunCount | null;
   readonly hillsAndFast: HillsAndFastDecision;
   readonly heldBack: readonly HeldBack[];
   /** Easy runs leave the hilly everyday routes, which would count as hard. */
@@ -90,9 +95,11 @@ export function runningPlan(
   const frames = decision.decision === 'none' ? [] : weekFrames(dates, races);
   const keptEasy = frames.map((frame) => frame.keptEasy);
   const byLadder = decision.most === 'walk-run' || longest.atMostKm === null;
-  const runs = byLadder
-    ? runsByLadder(frames.length, habit, decision.decision === 'keep', rules, rungRules)
-    : runsByDistance(keptEasy, distanceBase(habit), decision.most, rule.rule, rules);
+  const base = byLadder ? null : distanceBase(habit, rules);
+  const runs =
+    base === null
+      ? runsByLadder(frames.length, habit, decision.decision === 'keep', rules, rungRules)
+      : runsByDistance(keptEasy, base, decision.most, rule.rule, rules);
   return {
     weeks: frames.map((frame, index) => ({
       ...frame,
@@ -100,6 +107,7 @@ export function runningPlan(
       onlyWhenSettled: index > 0,
     })),
     longest,
+    estimated: base?.estimated ?? null,
     hillsAndFast: rule,
     heldBack: decision.heldBack.map((kind) => ({ kind, untilStage: firstStage(kind, stageMost) })),
     moveToFlat: habit.hillyRoutes && decision.decision !== 'none',
@@ -117,8 +125,11 @@ function longestNow(habit: RunHabit, rules: GrowthRules): LongestRun {
 }
 
 // Only asked where both are recorded and above zero: otherwise the ladder comes first.
-function distanceBase(habit: RunHabit) {
-  return { ...habit, weeklyKm: habit.weeklyKm ?? 0, longestKm: habit.longestIn30DaysKm ?? 0 };
+function distanceBase(habit: RunHabit, rules: RunCountRules) {
+  const km = { weeklyKm: habit.weeklyKm ?? 0, longestKm: habit.longestIn30DaysKm ?? 0 };
+  if (habit.runsPerWeek !== null) return { ...habit, ...km, runsPerWeek: habit.runsPerWeek, estimated: null };
+  const estimated = estimatedRuns(km.weeklyKm, km.longestKm, habit.runDays, rules);
+  return { ...habit, ...km, runsPerWeek: estimated.runs, estimated };
 }
 
 function weekFrames(

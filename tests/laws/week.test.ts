@@ -189,6 +189,7 @@ describe('the running plan', () => {
     weeklyKm: fc.option(fc.integer({ min: 0, max: 120 })),
     longestIn30DaysKm: fc.option(fc.integer({ min: 0, max: 42 })),
     runsPerWeek: fc.option(fc.integer({ min: 1, max: 7 })),
+    runDays: fc.integer({ min: 0, max: 7 }),
     weeksOff: fc.option(fc.integer({ min: 0, max: 6 }), { freq: 1 }),
     usedToHills: fc.boolean(),
     usedToFast: fc.boolean(),
@@ -233,6 +234,21 @@ describe('the running plan', () => {
         expect(runs.length).toBeLessThanOrEqual(7);
         if (weeklyKm !== null && most !== 'longer')
           expect(weeklyKm).toBeLessThanOrEqual((one.weeklyKm ?? 0) + 1e-9);
+      }
+    });
+  });
+
+  it('keeps each run beside the longest to half of it where nobody counted them and there are days enough', () => {
+    law([habit, fc.constantFrom(...RUN_KINDS)], (one, most) => {
+      const { weeks, estimated } = planned({ ...one, runsPerWeek: null }, most);
+      if (estimated === null) return;
+      expect(estimated.runs).toBeGreaterThanOrEqual(Math.min(3, Math.max(1, one.runDays)));
+      for (const { runs } of weeks) {
+        const kms = runs.map(({ km }) => km ?? 0);
+        expect(kms).toHaveLength(estimated.runs);
+        if (order(most) < order('longer') || estimated.because.code === 'not-days-enough') continue;
+        for (const km of kms.slice(1))
+          expect(km).toBeLessThanOrEqual((one.longestIn30DaysKm ?? 0) / 2 + 1e-9);
       }
     });
   });

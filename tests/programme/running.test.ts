@@ -48,6 +48,52 @@ describe('habits', () => {
   });
 });
 
+describe('runs a week that nobody counted', () => {
+  const uncounted: Consult['running'] = { ...RUNNER };
+  delete uncounted.runsPerWeek;
+  const far = { weeklyKm: 70, longestIn30DaysKm: 28 };
+  const strong = (running: Consult['running']) =>
+    programmeOf(
+      person({
+        running,
+        protocol: 'runner-strength',
+        usualMorningPain: 0,
+        tests: [{ test: 'split-squat', pain: 0 }],
+      }),
+    );
+  const kms = ({ week }: ReturnType<typeof strong>) =>
+    [...JSON.stringify(week).matchAll(/([\d.]+) km/g)].map(([, km]) => Number(km)).sort((a, b) => b - a);
+
+  it('are enough to keep the others to half of the longest, and the record says that it is an estimate', () => {
+    const programme = strong({ ...uncounted, ...far });
+    expect(kms(programme)).toEqual([28, 14, 14, 14]);
+    expect(programme.record.remarks).toContain(
+      'Running: the number of runs a week is not recorded; it is estimated at 4, with which the others are each at most 0.5 times the longest.',
+    );
+  });
+
+  it('are no more than the week has days for, and then share its kilometres', () => {
+    const programme = programmeOf(
+      person({
+        stage: 3,
+        usualMorningPain: 0,
+        tests: [{ test: 'hip-hinge', pain: 1 }],
+        running: { ...uncounted, weeklyKm: 40, longestIn30DaysKm: 12 },
+      }),
+    );
+    // Six would keep the others to 6 km; three sessions, one of them after the steady run, leave five days.
+    expect(programme.record.remarks.join()).toContain('it is estimated at 5, though the others');
+    expect(kms(programme)).toEqual([12, 7, 7, 7, 7]);
+    expect(programme.record.week.gaveUp.join()).not.toContain('easy runs instead');
+  });
+
+  it('stay as recorded where somebody did', () => {
+    const programme = strong({ ...RUNNER, ...far });
+    expect(kms(programme)).toEqual([28, 21, 21]);
+    expect(programme.record.remarks.join()).not.toContain('runs a week is not recorded');
+  });
+});
+
 describe('a week without room for a run', () => {
   it('counts it no more, neither in runs nor in kilometres', () => {
     const programme = runner(

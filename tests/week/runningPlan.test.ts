@@ -13,6 +13,7 @@ const habit = (change: Partial<RunHabit> = {}): RunHabit => ({
   weeklyKm: 24,
   longestIn30DaysKm: 10,
   runsPerWeek: 3,
+  runDays: 7,
   weeksOff: 0,
   usedToHills: true,
   usedToFast: true,
@@ -100,9 +101,52 @@ describe('runs by distance', () => {
   });
 
   it('are as many as it takes to keep each within the longest', () => {
-    expect(kms('easy', { weeklyKm: 40, longestIn30DaysKm: 9, runsPerWeek: null })[0]).toEqual([
-      8, 8, 8, 8, 8,
+    expect(kms('easy', { weeklyKm: 40, longestIn30DaysKm: 9, runsPerWeek: 3 })[0]).toEqual([8, 8, 8, 8, 8]);
+  });
+
+  it.each([
+    // km a week, longest km, runs: the longest, then the others
+    [70, 28, [28, 14, 14, 14]],
+    [70, 27, [27, 10.7, 10.7, 10.7, 10.7]],
+    [24, 12, [12, 6, 6]],
+    [20, 15, [15, 2.5, 2.5]],
+    [40, 10, [10, 5, 5, 5, 5, 5, 5]],
+    [70, 12, [12, 9.6, 9.6, 9.6, 9.6, 9.6, 9.6]],
+  ])(
+    'are the fewest that keep the others to half of the longest where nobody counted them: %i km, longest %i km [choice]',
+    (weeklyKm, longestIn30DaysKm, week) => {
+      expect(kms('steady', { weeklyKm, longestIn30DaysKm, runsPerWeek: null })[0]).toEqual(week);
+    },
+  );
+
+  it('are as many where only easy running is open, all alike', () => {
+    expect(kms('easy', { weeklyKm: 70, longestIn30DaysKm: 28, runsPerWeek: null })[0]).toEqual([
+      17.5, 17.5, 17.5, 17.5,
     ]);
+  });
+
+  it('say so when they are estimated, and when there are not days enough to keep the others short', () => {
+    const because = (change: Partial<RunHabit>) => plan('steady', change).estimated?.because;
+    expect(because({ weeklyKm: 70, longestIn30DaysKm: 28, runsPerWeek: null })).toEqual({
+      code: 'fewest-runs',
+      inputs: { runs: 4, weeklyKm: 70, longestKm: 28, days: 7, share: 0.5 },
+      mark: 'choice',
+    });
+    expect(because({ weeklyKm: 70, longestIn30DaysKm: 12, runsPerWeek: null })?.code).toBe('not-days-enough');
+    expect(because({ weeklyKm: 70, longestIn30DaysKm: 28, runsPerWeek: 3 })).toBeUndefined();
+    expect(plan('walk-run', { runsPerWeek: null }).estimated).toBeNull();
+  });
+
+  it('are no more than the days there are, but enough to keep each within the longest', () => {
+    const week = (runDays: number) =>
+      kms('steady', { weeklyKm: 40, longestIn30DaysKm: 12, runsPerWeek: null, runDays })[0];
+    expect(week(7)).toEqual([12, 5.6, 5.6, 5.6, 5.6, 5.6]);
+    expect(week(5)).toEqual([12, 7, 7, 7, 7]);
+    expect(week(2)).toEqual([12, 9.3, 9.3, 9.3]);
+  });
+
+  it('stay as they were recorded, however long that makes them', () => {
+    expect(kms('steady', { weeklyKm: 70, longestIn30DaysKm: 28, runsPerWeek: 3 })[0]).toEqual([28, 21, 21]);
   });
 
   it('let the longest run grow by a tenth a week, the others staying', () => {

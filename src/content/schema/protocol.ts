@@ -304,9 +304,13 @@ export const protocolSchema = across(
         ),
         walkRunCycles: about('So many of them in one outing.', setting(wholeFrom(1, 12))),
         runsPerWeek: about(
-          'Runs a week on the walk-run ladder, and for someone whose usual number is not recorded.',
+          'Runs a week on the walk-run ladder, and at least so many for someone whose usual number is not recorded.',
           setting(wholeFrom(1, 7)),
         ).default({ value: 3, mark: 'secondary', cite: 'walk-run on alternate days, trade page' }),
+        otherRunShare: about(
+          'Where the usual number of runs is not recorded, it is the fewest with which each run is at most this share of the longest, the longest itself left out.',
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.5, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
           z.array(

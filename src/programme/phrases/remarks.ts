@@ -5,6 +5,7 @@ import type { Amount, Limit } from '../../dose/rung.ts';
 import type { LongestRun } from '../../week/growth.ts';
 import type { RaceNote } from '../../week/race.ts';
 import type { Reason } from '../../week/reason.ts';
+import type { RunCount } from '../../week/runCount.ts';
 import type { RunReasonCode } from '../../week/runDecision.ts';
 import { numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
@@ -104,6 +105,18 @@ const LONGEST_WORDS: Words<LongestRun['because']['code']> = {
 /** Why the longest run is what it is. */
 export function longestText({ code, inputs }: LongestRun['because']): string {
   return `Running: ${LONGEST_WORDS[code](inputs)}.`;
+}
+
+const RUN_COUNT_WORDS: Words<RunCount['because']['code']> = {
+  'fewest-runs': ({ runs, share }) =>
+    `estimated at ${runs}, with which the others are each at most ${rounded(share)} times the longest`,
+  'not-days-enough': ({ runs, share }) =>
+    `estimated at ${runs}, though the others are then each more than ${rounded(share)} times the longest: there are not days enough for more`,
+};
+
+/** How many runs a week there are taken to be, where it is not recorded. */
+export function runCountText({ code, inputs }: RunCount['because']): string {
+  return `Running: the number of runs a week is not recorded; it is ${RUN_COUNT_WORDS[code](inputs)}.`;
 }
 
 const RACE_WORDS: Words<RaceNote> = {

@@ -5,7 +5,7 @@ import { dischargeCriteria } from '../discharge.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
 import { listText } from '../phrases/plain.ts';
-import { endText, longestText, raceText, runReasonText } from '../phrases/remarks.ts';
+import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
@@ -75,6 +75,7 @@ function runningRemarks({ person, running }: Decided): string[] {
           `Running: no ${running.notUsedTo.replaceAll('-', ' ')} run is planned, for this runner has none as a habit.`,
         ]),
     ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
+    ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
     ...plan.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
 }

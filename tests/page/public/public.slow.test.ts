@@ -3,13 +3,16 @@ import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import fc from 'fast-check';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { proseTexts } from '../../../src/content/prose/plainText.ts';
+import { KIT_WORDS } from '../../../src/content/schema/words.ts';
 import { isAdmitted } from '../../../src/page/client/catalogue/match.ts';
 import { libraryPages } from '../../../src/page/site.ts';
 import { assets } from '../assets.ts';
 import { heard, inBothSchemes, launch, NOTHING, opened, pagesAt } from '../browser.ts';
-import { sampleView, shipped } from '../libraries.ts';
+import { sampleView, shipped, shippedLibrary } from '../libraries.ts';
 import { SAMPLE } from '../../content/sample.ts';
 import { served } from './publicServer.ts';
 
@@ -70,6 +73,56 @@ const rules = Object.fromEntries(shipped.filters.map(({ key, rule }) => [key, ru
 const admitted = (chosen: Readonly<Record<string, readonly string[]>>) =>
   shipped.cards.filter(({ facets }) => isAdmitted(rules, chosen, facets)).map(({ id }) => id);
 
+/** What a reader may ask: the words of the filters as they stand in the address, and words to be searched. */
+interface Query {
+  readonly text: string;
+  readonly chosen: Readonly<Record<string, readonly string[]>>;
+}
+const QUERIES: fc.Arbitrary<Query> = fc.record({
+  text: fc.constantFrom('', '', '', 'knees', 'knees toes', 'breath', 'toes', 'stand tall', 'zzz'),
+  chosen: fc.record(
+    {
+      bend: fc.constantFrom(['30'], ['45'], ['60'], ['90']),
+      kind: fc.subarray(['isometric', 'isotonic', 'energy-storage', 'mobility', 'running-drill'], {
+        minLength: 1,
+      }),
+      position: fc.subarray(['lying', 'prone', 'standing', 'hinge', 'step', 'ballistic'], { minLength: 1 }),
+      kit: fc.subarray(['nothing', 'rucksack', 'bench', 'ball', 'step', 'band'], { minLength: 1 }),
+      cannot: fc.subarray(['kneel', 'lie-prone', 'lie-supine', 'get-to-the-floor', 'grip'], { minLength: 1 }),
+    },
+    { requiredKeys: [] },
+  ),
+});
+
+function addressOf({ text, chosen }: Query): string {
+  const words = Object.entries(chosen).flatMap(([key, values]) => values.map((value) => `${key}=${value}`));
+  return [...(text === '' ? [] : [`q=${text.replaceAll(' ', '+')}`]), ...words].join('&');
+}
+
+/** By the card's own file: nothing of the index, its facets or its script is asked. */
+function fits(id: string, { text, chosen: { bend, kind, position, kit, cannot } }: Query): boolean {
+  const card = shippedLibrary.exercises.get(id)!;
+  const ends = card.movement === null ? [] : [card.movement.start, card.movement.end ?? card.movement.start];
+  const bendDeg = card.statedHipFlexion?.deg ?? Math.max(...ends.map(({ work }) => work.hip));
+  const things = card.equipment.filter((thing) => (KIT_WORDS as readonly string[]).includes(thing));
+  const read = [
+    id,
+    card.title,
+    card.landmark ?? '',
+    ...card.needs,
+    ...card.cautions,
+    ...proseTexts(card.body).map((one) => one.text),
+  ].join(' ');
+  return (
+    (bend === undefined || bendDeg <= Number(bend[0])) &&
+    (kind === undefined || kind.includes(card.kind)) &&
+    (position === undefined || card.positions.some((one) => position.includes(one))) &&
+    (kit === undefined || things.every((one) => kit.includes(one))) &&
+    (cannot === undefined || !card.needs.some((one) => cannot.includes(one))) &&
+    text.split(' ').every((word) => new RegExp(`\\b${word.replace(/s$/, '')}`, 'i').test(read))
+  );
+}
+
 describe('the index', () => {
   it('shows what the address asks, and nothing else', async () => {
     const ids = await opened(
@@ -81,6 +134,21 @@ describe('the index', () => {
     expect(ids).toEqual(hrefs(admitted({ bend: ['45'], squeeze: ['low', 'middle'], cannot: ['kneel'] })));
     expect(ids.length).toBeGreaterThan(3);
     expect(ids.length).toBeLessThan(shipped.cards.length);
+  });
+
+  it('on random queries shows what a look through the files of the cards finds', async () => {
+    const asked = fc.sample(QUERIES, { seed: 20261125, numRuns: 120 });
+    const found = await opened(browser, `${site.address}exercises.html`, {}, (page) =>
+      page.evaluate<string[][]>(`${JSON.stringify(asked.map(addressOf))}.map((query) => {
+        history.replaceState(null, '', '?' + query);
+        dispatchEvent(new PopStateEvent('popstate'));
+        return [...document.querySelectorAll('[data-entry]:not([hidden]) h3 a')].map((link) => link.getAttribute('href'));
+      })`),
+    );
+    const byHand = asked.map((query) => shipped.cards.map(({ id }) => id).filter((id) => fits(id, query)));
+    expect(found).toEqual(byHand.map(hrefs));
+    const telling = byHand.filter(({ length }) => length > 0 && length < shipped.cards.length);
+    expect(telling.length).toBeGreaterThan(40);
   });
 
   it('is worked by the keyboard alone, and its state stands in the address', async () => {

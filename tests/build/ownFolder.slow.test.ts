@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { runHere } from './workbench.ts';
 
@@ -120,6 +121,57 @@ describe('a folder that says over: shipped', () => {
     expect(built).toMatchObject({ ok: true, programmes: [{ alias: 'heron' }] });
     expect(readFileSync(join(top, 'site/private/heron/leaflet.html'), 'utf8')).toContain('Brookside');
     expect(existsSync(join(own, 'consults'))).toBe(false);
+  });
+});
+
+describe('its own pictures', () => {
+  it('stand where every page looks for them, below a path of a site, and bare', async () => {
+    const telephone = sharp({ create: { width: 1200, height: 800, channels: 3, background: '#888' } })
+      .withExif({
+        IFD0: { Artist: 'Jane Roe' },
+        IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '51/1 30/1 26/1' },
+      })
+      .jpeg();
+    await run('new', 'exercise', 'hip-hinge');
+    edit('exercises/hip-hinge.md', 'cautions:', 'photos:\n  - { file: side.jpg, alt: A bow }\ncautions:');
+    writeFileSync(join(own, 'exercises/side.jpg'), await telephone.clone().toBuffer());
+    writeFileSync(join(own, 'sign.jpg'), await telephone.clone().toBuffer());
+    edit('clinic.md', 'paper: A4', 'paper: A4\nlogo: sign.jpg');
+    expect(await run('build')).toMatchObject({ exit: 0, err: '' });
+
+    const library = join(top, 'site/public');
+    const files = readdirSync(library, { recursive: true, encoding: 'utf8' });
+    const addresses = files
+      .filter((file) => file.endsWith('.html'))
+      .flatMap((file) =>
+        [...readFileSync(join(library, file), 'utf8').matchAll(/\s(?:src|srcset|href)="([^"]*)"/g)]
+          .flatMap(([, value = '']) => value.split(', ').map((one) => one.split(' ')[0] ?? ''))
+          .filter((address) => !/^(#|data:|https?:)/.test(address))
+          .map((address) => join(file, '..', address.replace(/[?#].*$/, '') || '.')),
+      );
+    expect(
+      addresses.filter((address) => address.startsWith('..') || !existsSync(join(library, address))),
+    ).toEqual([]);
+    const pictures = files.filter((file) => /\.(jpg|webp|png)$/.test(file));
+    expect(pictures).toHaveLength(7);
+    for (const picture of pictures) {
+      expect(addresses).toContain(picture);
+      const { exif, xmp, iptc, icc } = await sharp(join(library, picture)).metadata();
+      expect({ exif, xmp, iptc, icc }).toEqual({});
+    }
+  });
+
+  it('go with a file that was taken out', async () => {
+    await run('new', 'exercise', 'hip-hinge');
+    edit('exercises/hip-hinge.md', 'cautions:', 'photos:\n  - { file: side.png, alt: A bow }\ncautions:');
+    const picture = sharp({ create: { width: 30, height: 20, channels: 3, background: '#888' } });
+    writeFileSync(join(own, 'exercises/side.png'), await picture.png().toBuffer());
+    await run('build');
+    expect(readdirSync(join(top, 'site/public/exercises/photos'))).toHaveLength(2);
+    rmSync(join(own, 'exercises/side.png'));
+    rmSync(join(own, 'exercises/hip-hinge.md'));
+    await run('build');
+    expect(existsSync(join(top, 'site/public/exercises/photos'))).toBe(false);
   });
 });
 

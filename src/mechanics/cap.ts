@@ -89,8 +89,8 @@ export function breaks(movement: Movement, body: Body, loadKg: number, caps: Cap
   return brokenCap(movement, largestOf(strains, loadsKg, at), caps) !== null;
 }
 
-/** No load bends a hip: the pose alone says it. */
-function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps, t: number): boolean {
+/** Whether a hip is bent beyond its cap at fraction `t`. No load bends a hip: the pose alone says it. */
+export function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps, t: number): boolean {
   if (capDeg === null) return false;
   const { work, other = work } = poseAt(movement, t);
   return isOver(Math.max(work.hip, other.hip), capDeg);

@@ -1,7 +1,7 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
-import { breaks, brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
+import { breaks, brokenCap, isBentBeyond, strainUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, stretchFrom } from './sweep.ts';
@@ -47,12 +47,13 @@ export function largestRange(
     breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
   const holdsAt = (distance: number) =>
     !breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
+  const isBent = (distance: number) => isBentBeyond(movement, caps, fractionFrom(gentleEnd, distance));
   const atGentleEnd = breakAt(0);
   if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
   const steps = movement.end ? SAMPLES - 1 : 0;
   for (let step = 1; step <= steps; step++) {
     if (holdsAt(step / steps)) continue;
-    const fraction = bisect(holdsAt, (step - 1) / steps, step / steps);
+    const fraction = lastHeld(isBent, holdsAt, (step - 1) / steps, step / steps);
     const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
     return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
   }
@@ -92,6 +93,17 @@ export function breakIn(
 ): Limit | 'pose' | null {
   const strain = strainUpTo(movement, body, loadKg, t);
   return strain ? brokenCap(movement, strain, caps) : 'pose';
+}
+
+/** Where the caps hold last. Where it is the bend that breaks, its place is found without asking the muscles. */
+function lastHeld(
+  isBent: (at: number) => boolean,
+  holdsAt: (at: number) => boolean,
+  holds: number,
+  breaks: number,
+): number {
+  const bent = isBent(breaks) ? bisect((at) => !isBent(at), holds, breaks) : null;
+  return bent !== null && holdsAt(bent) ? bent : bisect(holdsAt, holds, breaks);
 }
 
 /** The last place from `holds` towards `breaks` where the yes-or-no still says yes, as near as numbers go. */

@@ -1,7 +1,7 @@
 /** Keep, change how, leave: each activity the person does now, in words. */
 import type { Protocol } from '../content/library.ts';
 import { activityRule, type JudgedActivity } from '../week/activities.ts';
-import { ASK_FIRST, activitiesText, type ActivityWords } from './phrases/activities.ts';
+import { ASK_FIRST, activitiesText, LIGHTER, type ActivityWords } from './phrases/activities.ts';
 import type { Section } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -12,11 +12,13 @@ export function activitiesSection(
   stage: StageName,
 ): Section {
   return activitiesText(
-    judged.map(({ what, verdict, fromStage }): ActivityWords => {
+    judged.map(({ what, verdict, fromStage, everydayLoad }): ActivityWords => {
       const known = activityRule(what, protocol.activities);
       if (known === null || verdict === 'ask') return { what, verdict: 'ask', how: ASK_FIRST, until: null };
       const until = protocol.stages[known.fromStage - 1]?.name ?? null;
       if (verdict === 'leave') return { what, verdict: 'leave', how: known.until, until };
+      if (everydayLoad !== null)
+        return { what, verdict: 'change', how: `${known.how} ${LIGHTER}`, until: null };
       // Welcome from the beginning or for good: nothing about it has to change.
       return {
         what,

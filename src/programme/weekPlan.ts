@@ -3,6 +3,7 @@ import type { Consult, Stage } from '../content/library.ts';
 import { judgeActivities, type JudgedActivity } from '../week/activities.ts';
 import { datedSessions, type DatedEntry } from '../week/dates.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
+import { hardDays } from '../week/recovery.ts';
 import type { WeekWish } from '../week/wish.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
 import type { RunningFacts } from './running.ts';
@@ -28,6 +29,7 @@ export function weekFacts(
     consult.doesNow.map(({ what, times }) => ({ what, timesPerWeek: times })),
     protocol.activities,
     stageNumber(protocol, name),
+    hardDays(recoverer(consult), protocol.week),
   );
   const kind = sessionKind(kept, stage.hoursBetween < protocol.week.heavyHours.value);
   const plan = planWeek(

@@ -1,4 +1,6 @@
-/** What a person does besides: keep, leave until a stage, or ask (house rules 8). */
+/** What a person does besides: keep, leave until a stage, or ask (house rules 8); and what is hard too often for the clock. */
+import { type Reason, reason } from './reason.ts';
+import type { HardDays } from './recovery.ts';
 
 /** A row of the protocol's table. */
 export interface ActivityRule {
@@ -18,25 +20,35 @@ export interface JudgedActivity extends Activity {
   /** `keep`: welcome now, as the protocol says how · `leave`: until `fromStage` · `ask`: the protocol does not know it, so it waits for an answer. */
   readonly verdict: 'keep' | 'leave' | 'ask';
   readonly fromStage: number | null;
-  /** Hard days a week to find room for; 0 where it is easy, left or asked about. */
+  /** Hard days a week to find room for; 0 where it is easy, everyday load, left or asked about. */
   readonly hardDaysPerWeek: number;
+  /** Why something hard holds no day on the recovery clock; null for everything else. */
+  readonly everydayLoad: Reason<'everyday-load'> | null;
 }
 
-/** Each activity judged for a stage (from 1). */
+/**
+ * Each activity judged for a stage (from 1). Hard days that can never lie far enough apart, alone or beside those of
+ * what is named before, are everyday load: the clock cannot help there, only less of it can [choice].
+ */
 export function judgeActivities(
   doesNow: readonly Activity[],
   table: readonly ActivityRule[],
   stage: number,
+  { most, hoursApart }: HardDays,
 ): JudgedActivity[] {
+  let taken = 0;
   return doesNow.map((activity) => {
     const rule = activityRule(activity.what, table);
     const verdict = rule === null ? 'ask' : stage >= rule.fromStage ? 'keep' : 'leave';
-    return {
-      ...activity,
-      verdict,
-      fromStage: rule?.fromStage ?? null,
-      hardDaysPerWeek: verdict === 'keep' && rule?.hard === true ? Math.ceil(activity.timesPerWeek) : 0,
-    };
+    const hard = verdict === 'keep' && rule?.hard === true;
+    const days = hard ? Math.min(7, Math.ceil(activity.timesPerWeek)) : 0;
+    const judged = { ...activity, verdict, fromStage: rule?.fromStage ?? null } as const;
+    if (taken + days > most) {
+      const inputs = { days, besideDays: taken, mostDays: most, hoursApart };
+      return { ...judged, hardDaysPerWeek: 0, everydayLoad: reason('everyday-load', inputs) };
+    }
+    taken += days;
+    return { ...judged, hardDaysPerWeek: days, everydayLoad: null };
   });
 }
 

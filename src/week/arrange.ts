@@ -5,7 +5,7 @@ export interface HardEvent {
   /** Days to the next hard thing. */
   readonly recoveryDays: number;
   readonly allowed: DayMask;
-  /** `pinned`: stands where it stands · `must`: on some day · `run`: may be dropped, and a lift may follow it. */
+  /** `pinned`: stands where it stands · `must`: on some day · `run`: may be dropped, and a lift follows it more readily. */
   readonly hold: 'pinned' | 'must' | 'run';
   /** Runs of different families keep at least this far apart (2: no neighbours, 8: never in one week); null: no family. */
   readonly family: { readonly name: string; readonly daysApart: number } | null;
@@ -34,6 +34,23 @@ export function arrangements(events: readonly HardEvent[], dropped: number): (nu
   };
   settle(0, dropped);
   return found;
+}
+
+/** Days of the hard runs, and of the other hard things. */
+export interface Taken {
+  readonly runs: DayMask;
+  readonly others: DayMask;
+}
+
+/** The days that one way to put the events takes. */
+export function takenDays(events: readonly HardEvent[], days: readonly (number | null)[]): Taken {
+  const ofHold = (run: boolean) =>
+    days.reduce<DayMask>(
+      (mask, day, index) =>
+        day !== null && (events[index]?.hold === 'run') === run ? mask | (1 << day) : mask,
+      0,
+    );
+  return { runs: ofHold(true), others: ofHold(false) };
 }
 
 function agrees(

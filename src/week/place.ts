@@ -2,7 +2,7 @@
  * The exact search behind the week: every way to put lifts, hard runs and other hard things on seven days that the
  * recovery clock allows, and the best of them. No rule of thumb, no chance: the same wish gives the same week.
  */
-import { arrangements, type HardEvent } from './arrange.ts';
+import { arrangements, type HardEvent, type Taken, takenDays } from './arrange.ts';
 import { ahead, count, crowding, daysIn, type DayMask, EVERY_DAY, keepsApart, lateness } from './circle.ts';
 
 export interface Puzzle {
@@ -26,16 +26,19 @@ export interface Placement {
   readonly lifts: DayMask;
   /** Lifts that follow a hard run on the same day. */
   readonly pairs: DayMask;
+  /** Lifts that follow another hard thing on the same day. */
+  readonly shared: DayMask;
   readonly events: Events;
   readonly easyRuns: DayMask;
-  /** Days with time on which a lift agrees with the events as they stand. */
+  /** Days with time on which a lift agrees with the events as they stand, without sharing a day that it does not share yet. */
   readonly openLiftDays: DayMask;
 }
 
 /**
  * The best placement, or null when not even one lift fits (or an event that must stand finds no day). Better means,
- * in this order: lifts not below their least, fewer hard runs dropped, fewer lifts dropped, fewer pairs, the later-named run
- * dropped, fewer easy runs dropped, hard days better spread, lifts better spread, earlier days.
+ * in this order: no lift on the day of another hard thing, lifts not below their least, fewer lifts on such days, fewer
+ * hard runs dropped, fewer lifts dropped, fewer pairs with a hard run, the later-named run dropped, fewer easy runs
+ * dropped, hard days better spread, lifts better spread, earlier days.
  */
 export function place(puzzle: Puzzle): Placement | null {
   const liftSets = subsets(puzzle.lifts.days, puzzle.lifts.perWeek, puzzle.lifts.gapDays).filter(
@@ -45,8 +48,8 @@ export function place(puzzle: Puzzle): Placement | null {
   const runs = puzzle.events.filter(({ hold }) => hold === 'run').length;
   let best: Ranked | null = null;
   for (let dropped = 0; dropped <= runs; dropped += 1) {
-    // With the least lifts placed, dropping one run more cannot make the week better.
-    if (best !== null && best.short === 0) break;
+    // With the least lifts placed on days of their own, dropping one run more cannot make the week better.
+    if (best !== null && best.short === 0 && best.placement.shared === 0) break;
     for (const events of arrangements(puzzle.events, dropped))
       best = bestWith(events, puzzle, liftSets, easySets, best);
   }
@@ -61,14 +64,14 @@ function bestWith(
   bestSoFar: Ranked | null,
 ): Ranked | null {
   const open = openDays(puzzle, events);
-  const runDays = eventMask(events);
+  const taken = takenDays(puzzle.events, events);
   let best = bestSoFar;
   for (const lifts of liftSets) {
     if ((lifts & ~open) !== 0) continue;
-    const cost = costOf(puzzle, events, runDays, lifts);
+    const cost = costOf(puzzle, events, taken, lifts);
     if (best !== null && cost > best.cost) continue;
-    const placement = complete(puzzle, events, lifts, open, easySets);
-    const rank = finer(puzzle, placement);
+    const placement = complete(puzzle, events, taken, lifts, open, easySets);
+    const rank = finer(puzzle, placement, taken);
     if (best === null || cost < best.cost || compare(rank, best.rank) < 0)
       best = { placement, short: shortOf(puzzle, lifts), cost, rank };
   }
@@ -96,26 +99,30 @@ function openDays({ lifts, events: hardEvents }: Puzzle, events: Events): DayMas
   return daysIn(lifts.days).reduce((mask, day) => {
     const clear = events.every((eventDay, index) => {
       const event = hardEvents[index];
-      if (event === undefined || eventDay === null) return true;
-      if (eventDay === day) return event.hold === 'run';
+      if (event === undefined || eventDay === null || eventDay === day) return true;
       return ahead(eventDay, day) >= event.recoveryDays && ahead(day, eventDay) >= lifts.gapDays;
     });
     return clear ? mask | (1 << day) : mask;
   }, 0);
 }
 
-function eventMask(events: Events): DayMask {
-  return events.reduce<DayMask>((mask, day) => (day === null ? mask : mask | (1 << day)), 0);
-}
-
 /** What was given up as one number, the dearest first: each count below a hundred is two digits of it. */
-function costOf(puzzle: Puzzle, events: Events, runDays: DayMask, lifts: DayMask): number {
+function costOf(puzzle: Puzzle, events: Events, taken: Taken, lifts: DayMask): number {
   const { perWeek, onClock } = puzzle.lifts;
   const dropped = events.filter((day) => day === null).length;
-  const pairs = onClock ? count(runDays & lifts) : 0;
+  const pairs = onClock ? count(taken.runs & lifts) : 0;
+  const shared = onClock ? count(taken.others & lifts) : 0;
   // Dropping an earlier-named run weighs more than dropping all later-named ones.
   const which = events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
-  return ((shortOf(puzzle, lifts) * 100 + dropped) * 100 + (perWeek - count(lifts))) * 100 + pairs + which;
+  const counts = [
+    Math.min(1, shared),
+    shortOf(puzzle, lifts),
+    shared,
+    dropped,
+    perWeek - count(lifts),
+    pairs,
+  ];
+  return counts.reduce((cost, one) => cost * 100 + one, 0) + which;
 }
 
 /** Lifts missing from the least there should be. */
@@ -126,23 +133,29 @@ function shortOf({ lifts: { perWeek, least } }: Puzzle, lifts: DayMask): number 
 function complete(
   puzzle: Puzzle,
   events: Events,
+  { runs, others }: Taken,
   lifts: DayMask,
-  openLiftDays: DayMask,
+  open: DayMask,
   easySets: readonly DayMask[],
 ): Placement {
   const { onClock } = puzzle.lifts;
-  const runDays = eventMask(events);
+  const hardDays = runs | others;
   return {
     lifts,
-    pairs: onClock ? runDays & lifts : 0,
+    pairs: onClock ? runs & lifts : 0,
+    shared: onClock ? others & lifts : 0,
     events,
-    easyRuns: easyDays(puzzle, runDays, onClock ? runDays | lifts : runDays, easySets),
-    openLiftDays,
+    easyRuns: easyDays(puzzle, hardDays, onClock ? hardDays | lifts : hardDays, easySets),
+    openLiftDays: onClock ? (open & ~others) | lifts : open,
   };
 }
 
-function finer({ lifts: { onClock }, easyRuns }: Puzzle, placement: Placement): number[] {
-  const hardDays = eventMask(placement.events) | (onClock ? placement.lifts : 0);
+function finer(
+  { lifts: { onClock }, easyRuns }: Puzzle,
+  placement: Placement,
+  { runs, others }: Taken,
+): number[] {
+  const hardDays = runs | others | (onClock ? placement.lifts : 0);
   return [
     easyRuns.perWeek - count(placement.easyRuns),
     crowding(hardDays),

@@ -29,6 +29,8 @@ export interface DayPlan {
   readonly session: boolean;
   /** The session follows a hard run on the same day. */
   readonly afterRun: boolean;
+  /** The session follows another hard thing on the same day. */
+  readonly afterOther: boolean;
   readonly between: boolean;
   readonly daily: boolean;
   /** Ids of runs and of other hard things, as they were wished. */
@@ -36,7 +38,8 @@ export interface DayPlan {
   readonly other: readonly string[];
 }
 
-export type GaveUpCode = 'one-session-a-day' | 'lift-after-run' | 'fewer-lifts' | 'hard-run' | 'easy-runs';
+export type GaveUpCode =
+  'one-session-a-day' | 'lift-after-run' | 'lift-after-other' | 'fewer-lifts' | 'hard-run' | 'easy-runs';
 
 /** Not even one session fits. */
 export interface NoWeek {
@@ -48,7 +51,8 @@ export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-poi
 
 /**
  * The best week for the wish, or why there is none. What does not fit is given up in the order of house rules 6: a
- * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left.
+ * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left. Lifts
+ * share the days of other hard things only where none finds a day of its own [choice].
  */
 export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): WeekPlan | NoWeek {
   const sorted = sortWish(wish);
@@ -79,6 +83,7 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
     weekday,
     session,
     afterRun: has(placement.pairs, day),
+    afterOther: has(placement.shared, day),
     between: !session && wish.betweenDays.includes(weekday),
     daily: wish.daily,
     runs: [
@@ -116,11 +121,23 @@ function gaveUp(
     ...(placement.pairs === 0
       ? []
       : [reason('lift-after-run', { days: weekdaysIn(placement.pairs).join(' ') })]),
+    ...sharedDays(fixed, placement),
     ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
     ...dropped.map((run) => reason('hard-run', run)),
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
+  ];
+}
+
+function sharedDays(fixed: SortedWish['fixed'], { shared, events }: Placement): Reason<'lift-after-other'>[] {
+  if (shared === 0) return [];
+  const others = fixed.filter((_, index) => has(shared, events[index] ?? -1)).map(({ id }) => id);
+  return [
+    reason('lift-after-other', {
+      others: [...new Set(others)].join(', '),
+      days: weekdaysIn(shared).join(' '),
+    }),
   ];
 }
 

@@ -57,6 +57,18 @@ export function calendarDays(hours: number): number {
   return Math.ceil(hours / 24);
 }
 
+/** How many hard days of a week can lie apart, and how far they must. */
+export interface HardDays {
+  readonly most: number;
+  readonly hoursApart: number;
+}
+
+/** The most hard days that a week which repeats can hold with this person's recovery after each. @example hardDays(rested, rules) // => { most: 3, hoursApart: 48 } */
+export function hardDays(person: Recoverer, rules: RecoveryRules): HardDays {
+  const { hours } = recoveryHours('heavy', person, rules);
+  return { most: Math.floor(7 / calendarDays(hours)), hoursApart: hours };
+}
+
 /** The hour of the week (0 is Monday 00:00, below 168) before which nothing hard may follow what ended at `hourOfWeek`. @example notBefore(8, 48) // => 56, Wednesday 08:00 */
 export function notBefore(hourOfWeek: number, hours: number): number {
   return (hourOfWeek + hours) % 168;

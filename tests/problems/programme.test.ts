@@ -132,11 +132,12 @@ describe('no-free-day', () => {
   it('no day on which a session fits', () => {
     expect(
       printedWith({
-        'stage: auto': 'stage: 3',
-        '  - what: walking\n    times: 5': '  - what: lifting at work\n    times: 7',
+        'stage: auto': 'stage: 4',
+        'tired: no': 'tired: yes',
+        '  - what: walking\n    times: 5': '  - what: football\n    times: 2',
       }),
     ).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: beside lifting at work no day of mon, tue, wed, thu, fri, sat, sun is left with 2 days of recovery.
+      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: beside football no day of mon, tue, wed, thu, fri, sat, sun is left with 5 days of recovery.
             - mon
             ^
       Fix: Add a day, or write the hard activity under doesNow for fewer times a week."

@@ -207,6 +207,63 @@ describe('what the exercises of the plan take the place of', () => {
   });
 });
 
+describe('what is hard on too many days', () => {
+  const lifting = (times: number, more: Partial<Consult> = {}) =>
+    made({ stage: 3, doesNow: [{ what: 'lifting at work', times }], ...more });
+  const lighter = 'Make it lighter where you can, most of all on the days of your exercises.';
+  const kinds = ({ calendar }: Programme, kind: string) => calendar.filter((one) => one.kind === kind);
+
+  it.each([
+    [4, {}],
+    [5, {}],
+    [7, {}],
+    [21, {}],
+    [3, { recovery: { sleep: 'poor', stress: 'high', tired: true } }],
+  ] as const)('%i times a week: holds no day, and is asked to be lighter', (times, more) => {
+    const programme = lifting(times, more);
+    expect(said(programme.activities)).toContain(lighter);
+    expect(said(programme.activities)).toContain('Change how');
+    expect(kinds(programme, 'other')).toEqual([]);
+    expect(kinds(programme, 'session').length).toBeGreaterThanOrEqual(6);
+    expect(programme.record.remarks.join()).toContain('It counts as everyday load (house choice)');
+  });
+
+  it('says in the record how far apart the days would have to lie', () => {
+    expect(lifting(5).record.remarks).toContain(
+      'Lifting at work: 5 hard days a week cannot lie 48 h apart (3 can). It counts as everyday load (house choice): it holds no day on the recovery clock, and the leaflet asks for less of it.',
+    );
+    const both = [
+      { what: 'football', times: 2 },
+      { what: 'orienteering', times: 2 },
+    ];
+    const two = made({ stage: 4, doesNow: both });
+    expect(two.record.remarks.join()).toContain(
+      'Orienteering: 2 hard days a week beside the 2 of what is named before cannot lie 48 h apart (3 can).',
+    );
+    expect(kinds(two, 'other').every(({ text }) => text === 'football')).toBe(true);
+  });
+
+  it.each([
+    ['lifting at work', 3],
+    ['football', 4],
+  ] as const)(
+    'three days of it do lie apart, and the exercises follow on the same day: %s',
+    (what, stage) => {
+      const three = made({ stage, doesNow: [{ what, times: 3 }] });
+      expect(kinds(three, 'other')).toHaveLength(9);
+      expect(said(three.week)).toContain(`; Exercises, after ${what}`);
+      expect(three.record.week.gaveUp.join()).toContain(`A session follows ${what} on the same day (`);
+      expect(said(three.activities)).not.toContain(lighter);
+    },
+  );
+
+  it('is kept apart where the week has room', () => {
+    const once = lifting(1);
+    expect(kinds(once, 'other')).toHaveLength(3);
+    expect(said(once.week)).not.toContain('after lifting');
+  });
+});
+
 describe('where a number stands', () => {
   it('is not the source of the dose for a pace and a hold in hand that it says nothing of', () => {
     const cells = made(GLUTEAL).steps[0]?.prescriptions[0]?.cells ?? [];

@@ -51,7 +51,7 @@ function disturb(one: Hard, other: Hard, wish: WeekWish): boolean {
   if (one.pinned && other.pinned) return false;
   if (one.hour === other.hour) {
     const sorts = [one.sort, other.sort].sort().join('+');
-    return sorts !== 'lift+run';
+    return sorts !== 'lift+run' && sorts !== 'fixed+lift';
   }
   if (one.family && other.family && one.family !== other.family) {
     if (wish.hillsAndFast === 'never-one-week') return true;
@@ -114,7 +114,7 @@ export function judge(plan: WeekPlan, wish: WeekWish, person: Recoverer, rules: 
     faults.push('easy runs too near');
   const worth = worthOf(wish, hardRuns, lifts, others, person, rules);
   const wishedEasy = wish.runs.length - hardRuns.length;
-  if (worth[5] !== wishedEasy - easy.length) faults.push('easy runs left out without need');
+  if (worth[7] !== wishedEasy - easy.length) faults.push('easy runs left out without need');
   return { worth, faults };
 }
 
@@ -207,6 +207,8 @@ function worthOf(
   const onClock = wish.lifts.kind !== 'light';
   const runHours = others.filter(({ sort }) => sort === 'run').map(({ hour }) => hour);
   const pairs = onClock ? lifts.filter(({ hour }) => runHours.includes(hour)).length : 0;
+  const fixedHours = others.filter(({ sort }) => sort === 'fixed').map(({ hour }) => hour);
+  const shared = onClock ? lifts.filter(({ hour }) => fixedHours.includes(hour)).length : 0;
   const easyWished = wish.runs.length - hardRuns.length;
   const easyPlaced = mostEasy(
     easyDaysClear(wish, lifts, others, person, rules),
@@ -215,7 +217,9 @@ function worthOf(
   );
   const hardHours = [...new Set([...others, ...(onClock ? lifts : [])].map(({ hour }) => hour))];
   return [
+    Math.min(1, shared),
     Math.max(0, Math.min(2, wish.lifts.perWeek) - lifts.length),
+    shared,
     dropped.filter(Boolean).length,
     wish.lifts.perWeek - lifts.length,
     pairs,

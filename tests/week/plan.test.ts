@@ -183,6 +183,35 @@ describe('what the week holds anyway', () => {
     const plan = planned(wish({ lifts: { perWeek: 2, days: ['mon', 'fri'] }, fixed: [football(null)] }));
     expect(plan.gaveUp.map(({ code }) => code)).toEqual(['fewer-lifts']);
     expect(plan.days.filter(({ other }) => other.includes('football'))).toHaveLength(1);
+    expect(plan.days.some(({ session, other }) => session && other.length > 0)).toBe(false);
+  });
+
+  it('lets a lift follow it on its day only where no day of its own is left', () => {
+    const plan = planned(wish({ fixed: [football('mon'), football('thu')] }));
+    expect(plan.days.filter(({ afterOther }) => afterOther).map(({ weekday }) => weekday)).toEqual([
+      'mon',
+      'thu',
+    ]);
+    expect(plan.gaveUp).toEqual([
+      { code: 'lift-after-other', inputs: { others: 'football', days: 'mon thu' }, mark: 'choice' },
+      { code: 'fewer-lifts', inputs: { wished: 3, planned: 2 }, mark: 'choice' },
+    ]);
+  });
+
+  it('drops a hard run before a lift shares the day of anything else', () => {
+    const plan = planned(
+      wish({ fixed: [{ id: 'rowing', day: 'mon', recovery: 'heavy' }], runs: runs('fast') }),
+    );
+    expect(plan.gaveUp.map(({ code }) => code)).not.toContain('lift-after-other');
+  });
+
+  it('has two lifts beside three days of another hard thing, each after it, and a clear day after each', () => {
+    const rowing = { id: 'rowing', day: null, recovery: 'heavy' } as const;
+    const plan = planned(wish({ fixed: [rowing, rowing, rowing] }));
+    expect(plan.days.filter(({ session }) => session).every(({ afterOther }) => afterOther)).toBe(true);
+    expect(sessionDays(plan)).toHaveLength(2);
+    expect(plan.nearestHardHours).toBe(48);
+    expect(plan.openDays).toEqual(sessionDays(plan));
   });
 
   it('does not move fixed points that stand too near each other, and says so', () => {
@@ -200,14 +229,15 @@ describe('what the week holds anyway', () => {
   });
 
   it('refuses only when not one session fits, and says what fills the week', () => {
-    const plan = planWeek(wish({ fixed: [football('mon'), football('thu')] }), rested, clock);
+    const matches = (['mon', 'wed', 'fri', 'sun'] as const).map((day) => football(day));
+    const plan = planWeek(wish({ fixed: matches }), rested, clock);
     expect(plan).toEqual({
       fits: false,
       because: [
         {
           code: 'fixed-points-fill-the-week',
           inputs: {
-            fixed: 'football mon, football thu',
+            fixed: 'football mon, football wed, football fri, football sun',
             daysWithTime: 'mon tue wed thu fri sat sun',
             daysBetween: 2,
           },
@@ -215,6 +245,13 @@ describe('what the week holds anyway', () => {
         },
       ],
     });
+  });
+
+  it('fits beside all seven days busy only where nothing is on the clock', () => {
+    const fixed = WEEKDAYS.map((day) => ({ id: 'lifting', day, recovery: 'heavy' }) as const);
+    expect(planWeek(wish({ fixed }), rested, clock).fits).toBe(false);
+    const light = planned(wish({ fixed, lifts: { kind: 'light', hoursBetween: 24, perWeek: 7 } }));
+    expect(sessionDays(light)).toEqual([...WEEKDAYS]);
   });
 
   it('refuses without a day that has time, and with a spacing longer than a week', () => {

@@ -1,6 +1,7 @@
 /** What the person does besides: keep, change how, or leave until later. */
+import type { JudgedActivity } from '../../week/activities.ts';
 import type { Section } from '../programme.ts';
-import { capital, paragraph, section, table } from './plain.ts';
+import { capital, countText, paragraph, section, table } from './plain.ts';
 
 export type Verdict = 'keep' | 'change' | 'leave' | 'ask';
 
@@ -36,6 +37,19 @@ export function activitiesText(rows: readonly ActivityWords[]): Section {
           ),
         ];
   return section('activities', 'What else you do', parts);
+}
+
+/** Follows the protocol's own words on something that is hard on too many days. */
+export const LIGHTER = 'Make it lighter where you can, most of all on the days of your exercises.';
+
+/** Why something hard holds no day on the recovery clock, for the record. */
+export function everydayLoadText(
+  what: string,
+  { inputs }: NonNullable<JudgedActivity['everydayLoad']>,
+): string {
+  const { days, besideDays, mostDays, hoursApart } = inputs;
+  const beside = besideDays === 0 ? '' : ` beside the ${besideDays} of what is named before`;
+  return `${capital(what)}: ${countText(Number(days), 'hard day')} a week${beside} cannot lie ${hoursApart} h apart (${mostDays} can). It counts as everyday load (house choice): it holds no day on the recovery clock, and the leaflet asks for less of it.`;
 }
 
 export const ASK_FIRST = 'We have not planned for this one. Ask before you go on with it.';

@@ -28,10 +28,15 @@ export function dayEntries(
   return [
     ...day.other,
     ...planned,
-    ...(day.session ? [day.afterRun ? `${words.session}, after the run` : words.session] : []),
+    ...(day.session ? [`${words.session}${afterText(day)}`] : []),
     ...(day.between ? [words.between] : []),
     ...(day.daily ? [words.daily] : []),
   ];
+}
+
+function afterText({ afterRun, afterOther, other }: WeekPlan['days'][number]): string {
+  if (afterRun) return ', after the run';
+  return afterOther ? `, after ${listText(other)}` : '';
 }
 
 /** What the three kinds of work are called; a kind without exercises is never asked for. */
@@ -105,6 +110,8 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
   'lift-after-run': ({ days }) =>
     `a session follows a hard run on the same day (${String(days).replaceAll(' ', ', ')})`,
+  'lift-after-other': ({ others, days }) =>
+    `a session follows ${listText(String(others).split(', '))} on the same day (${String(days).replaceAll(' ', ', ')})`,
   'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
   'hard-run': ({ kind, because }) =>
     `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,

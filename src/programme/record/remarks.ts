@@ -4,6 +4,7 @@ import type { Decided } from '../decide.ts';
 import { dischargeCriteria } from '../discharge.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
+import { everydayLoadText } from '../phrases/activities.ts';
 import { listText } from '../phrases/plain.ts';
 import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
@@ -16,6 +17,9 @@ export function remarksOf(decided: Decided): string[] {
     ...personRemarks(decided),
     ...stageRemarks(decided),
     `Recovery: ${recoveryText(decided.week.plan.liftRecovery)}`,
+    ...decided.week.activities.flatMap(({ what, everydayLoad }) =>
+      everydayLoad === null ? [] : [everydayLoadText(what, everydayLoad)],
+    ),
     ...runningRemarks(decided),
     ...ladderRemarks(decided),
     ...goalRemarks(decided),

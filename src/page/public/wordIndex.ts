@@ -24,8 +24,8 @@ export function indexText(cards: readonly CardView[]): string {
     .join('\n');
 }
 
-/** What a reader of a card's page would look for it by; sources and numbers are left out. */
-function textsOf({ id, title, summary, facts, body, cautions, uses }: CardView): string[] {
+/** What a reader of a card's page would look for it by; sources, numbers and the slots of protocols are left out. */
+function textsOf({ id, title, summary, facts, body, cautions }: CardView): string[] {
   return [
     id,
     title,
@@ -33,7 +33,6 @@ function textsOf({ id, title, summary, facts, body, cautions, uses }: CardView):
     ...facts.map(({ text }) => text),
     ...body.flatMap(({ blocks }) => blocks.flatMap(blockTexts)),
     ...cautions,
-    ...uses.flatMap(({ stage, slot }) => [stage, slot]),
   ];
 }
 

@@ -26,7 +26,7 @@ export function publicPages(view: LibraryView): PublicPages {
     [ADDRESSES.numbers, numbersPageHtml],
     [ADDRESSES.glossary, glossaryPageHtml],
     [ADDRESSES.authors, authorsPageHtml],
-    ['style.html', stylePageHtml],
+    ['style/index.html', stylePageHtml],
     ...view.cards.map((card) => [pagePath('exercises', card.id), makes(cardPageHtml, card)] as const),
     ...view.protocols.map((one) => [pagePath('protocols', one.id), makes(protocolPageHtml, one)] as const),
     ...view.advice.map((one) => [pagePath('advice', one.id), makes(advicePageHtml, one)] as const),

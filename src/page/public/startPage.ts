@@ -40,7 +40,7 @@ export function startPageHtml(view: LibraryView, assets: PageAssets): string {
             <li><a href="${ADDRESSES.numbers}">${names.numbers}</a></li>
             <li><a href="${ADDRESSES.glossary}">${names.glossary}</a></li>
             <li><a href="${ADDRESSES.authors}">${names.authors}</a></li>
-            <li><a href="style.html">${LABELS.style}</a></li>
+            <li><a href="style/index.html">${LABELS.style}</a></li>
           </ul>`,
         )}`,
     },

@@ -40,7 +40,7 @@ const SWATCHES = [
 ] as const;
 const SIZES = ['note', 'body', 'lead', 'label', 'heading3', 'heading2', 'heading1', 'dose'] as const;
 
-/** `style.html` of the public folder as text. */
+/** `style/index.html` of the public folder as text. */
 export function stylePageHtml(view: LibraryView, assets: PageAssets): string {
   const { public: labels, leaflet, record } = labelsOf(view.language);
   const columns = sampleSteps.map((step) => step.columns)[0];
@@ -48,7 +48,7 @@ export function stylePageHtml(view: LibraryView, assets: PageAssets): string {
   return publicHtml(
     {
       title: labels.styleTitle,
-      up: '',
+      up: '../',
       place: null,
       lead: html`<p class="lead">${labels.aboutStyle}</p>
         ${toolsHtml(leaflet)}`,

@@ -31,7 +31,7 @@ const KINDS = [
   'numbers.html',
   'glossary.html',
   'authors.html',
-  'style.html',
+  'style/index.html',
 ];
 
 let browser: Browser;

@@ -53,7 +53,7 @@ export const COMMANDS = {
     run: async (flags, [card = ''], report) => (await import('./estimate.ts')).estimate(flags, card, report),
   },
   serve: {
-    says: 'build, show at 127.0.0.1, and build again when a file changes',
+    says: 'build, show at 127.0.0.1, and follow every save',
     words: '',
     fewest: 0,
     most: 0,

@@ -1,4 +1,7 @@
-/** Fills the slots of a stage: the first card of each that this person can do under the caps, and why not the others. */
+/**
+ * Fills the slots of a stage: the first card of each that this person can do under the caps, and why not the others. A
+ * card whose weight would have to be felt for makes way for a later one of its slot that was tested with a weight [choice].
+ */
 import type { Slot } from '../content/library.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import type { Obstacle } from './obstacle.ts';
@@ -55,31 +58,46 @@ function noRoomFor(
   return null;
 }
 
-function fill(
+interface Filled {
+  readonly fit: Fit | null;
+  readonly passedOver: readonly PassedOver[];
+}
+
+function fill(slot: Slot, before: readonly Choice[], person: Person, bounds: Bounds): Filled {
+  const passedOver: PassedOver[] = [];
+  let felt: Filled | null = null;
+  for (const id of slot.cards) {
+    const answer = tried(id, slot, before, person, bounds);
+    if (isObstacle(answer)) {
+      passedOver.push(passed(person, id, slot, bounds, answer));
+      continue;
+    }
+    const { byFeel, byTest } = answer.load;
+    if (byTest || (felt === null && !byFeel)) return { fit: answer, passedOver };
+    felt ??= { fit: answer, passedOver: [...passedOver] };
+    passedOver.push(passed(person, id, slot, bounds, UNTESTED));
+  }
+  return felt ?? { fit: null, passedOver };
+}
+
+const UNTESTED: Obstacle = {
+  limit: 'testedSet',
+  value: null,
+  because: 'another card of this slot was tested with a weight',
+};
+
+/** The card fitted, or what stands against it in this session. */
+function tried(
+  id: string,
   slot: Slot,
   before: readonly Choice[],
   person: Person,
   bounds: Bounds,
-): { fit: Fit | null; passedOver: PassedOver[] } {
-  const passedOver: PassedOver[] = [];
-  for (const id of slot.cards) {
-    const card = cardOf(person, id);
-    if (before.some(({ fit }) => fit.card.id === id)) {
-      passedOver.push(
-        passed(person, id, slot, bounds, {
-          limit: 'slotFull',
-          value: null,
-          because: 'it is already in the session',
-        }),
-      );
-      continue;
-    }
-    const answer = fitCard(card, slot, person, bounds);
-    const obstacle = isObstacle(answer) ? answer : tooMuchSqueeze(answer, before, person, bounds);
-    if (obstacle === null) return { fit: answer as Fit, passedOver };
-    passedOver.push(passed(person, id, slot, bounds, obstacle));
-  }
-  return { fit: null, passedOver };
+): Fit | Obstacle {
+  if (before.some(({ fit }) => fit.card.id === id))
+    return { limit: 'slotFull', value: null, because: 'it is already in the session' };
+  const answer = fitCard(cardOf(person, id), slot, person, bounds);
+  return isObstacle(answer) ? answer : (tooMuchSqueeze(answer, before, person, bounds) ?? answer);
 }
 
 /** House rules 4: so many cards above half the squeeze cap in a session, no more. */

@@ -15,6 +15,8 @@ export interface StartLoad {
   readonly load: KitLoad;
   /** Nothing was tested with this card, so the repetitions in hand decide, up to `load`. */
   readonly byFeel: boolean;
+  /** A set tested with this card and a weight says what it is. */
+  readonly byTest: boolean;
   /** The hip bend to which the set was tested, degrees: the load is not used beyond it. Null where nothing says so. */
   readonly testedToDeg: number | null;
   readonly decidedBy: DecidedBy;
@@ -83,6 +85,7 @@ function fromTested(
   return {
     load,
     byFeel: false,
+    byTest: set.loadKg > 0,
     testedToDeg,
     decidedBy: Math.abs(load.loadKg - loadKg) < 1e-9 ? 'testedSet' : 'kit',
     because,
@@ -134,6 +137,7 @@ function byFeel(
   return {
     load,
     byFeel: felt,
+    byTest: false,
     testedToDeg: null,
     decidedBy: barredBy === null ? 'dose' : decidedByOf(barredBy, bounds),
     because: felt
@@ -164,5 +168,14 @@ const HOUSE_LOADS: Source = { cite: 'house rules 3 and 4: loads from tested sets
 const HOUSE_SCREEN: Source = { cite: 'house rules 2: effects of the screen', mark: 'choice' };
 
 function without(decidedBy: DecidedBy, because: string, source: Source | null = null): StartLoad {
-  return { load: NOTHING, byFeel: false, testedToDeg: null, decidedBy, because, inputs: {}, source };
+  return {
+    load: NOTHING,
+    byFeel: false,
+    byTest: false,
+    testedToDeg: null,
+    decidedBy,
+    because,
+    inputs: {},
+    source,
+  };
 }

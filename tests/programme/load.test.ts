@@ -139,3 +139,65 @@ describe('in stage 3 with nothing tested', () => {
     expect(steps).not.toContain('a harder version for Bow');
   });
 });
+
+describe('of the cards of a slot in stage 3', () => {
+  const taken = (different: Partial<Consult>) => {
+    const { exercises, record } = programmeOf(person({ stage: 3, ...different }));
+    const card = (slot: string) => exercises.find((one) => one.slot === slot)?.card;
+    return {
+      bow: card('Bow'),
+      curl: card('Strong curl'),
+      over: record.passedOver.filter(({ stage, slot }) => stage === 3 && slot === 'Bow'),
+    };
+  };
+  const bow = (kg: number, more: Partial<Consult['testedSets'][number]> = {}) =>
+    testedSet('hip-hinge', kg, 10, 4, more);
+
+  it.each([
+    ['nothing was tested', [], 'romanian-deadlift'],
+    ['a later one was tested with a weight', [bow(16)], 'hip-hinge'],
+    ['both were', [bow(16), testedSet('romanian-deadlift', 12, 10, 4)], 'romanian-deadlift'],
+    ['its set hurt', [bow(16, { pain: 5 })], 'romanian-deadlift'],
+    ['its set was quick', [bow(16, { tempo: { go: 1, hold: 0, back: 1 } })], 'romanian-deadlift'],
+    [
+      'its set was of the other leg',
+      [testedSet('single-leg-hinge', 8, 10, 4, { side: 'left' })],
+      'romanian-deadlift',
+    ],
+    ['its set was without a weight', [bow(0, { repetitions: 14 })], 'romanian-deadlift'],
+  ])('%s: %j gives %s', (_, testedSets, card) => {
+    expect(taken({ testedSets }).bow).toBe(card);
+  });
+
+  it('those passed over for a tested one say so', () => {
+    const because = 'another card of this slot was tested with a weight';
+    expect(taken({ testedSets: [bow(16)] }).over).toEqual([
+      expect.objectContaining({ card: 'romanian-deadlift', limit: 'testedSet', because }),
+      expect.objectContaining({ card: 'single-leg-hinge', limit: 'testedSet', because }),
+    ]);
+    expect(taken({ testedSets: [bow(16, { pain: 5 })] }).over).toEqual([]);
+  });
+
+  it('a tested one that cannot be done takes no place', () => {
+    const kit = { ...FULL_KIT, rucksack: false };
+    expect(taken({ kit, testedSets: [testedSet('rucksack-hinge', 6, 10, 4)] }).bow).toBe('romanian-deadlift');
+  });
+
+  it('one that carries no weight is not felt for and keeps its place', () => {
+    expect(taken({ testedSets: [testedSet('slow-prone-curl', 4, 10, 4)] }).curl).toBe('slow-ball-curl');
+  });
+
+  it('nothing is felt for under 18 or without a weight at home, so the order of the protocol holds', () => {
+    const clearances = [
+      {
+        flag: 'suddenOnsetUnder18' as const,
+        by: 'doctor',
+        on: person().seenOn,
+        decision: 'growth plate considered',
+      },
+    ];
+    const young = { ageYears: 16, clearances, testedSets: [bow(16)] };
+    expect(taken(young).bow).toBe('romanian-deadlift');
+    expect(taken({ kit: NO_KIT, testedSets: [bow(16)] }).bow).not.toBe('hip-hinge');
+  });
+});

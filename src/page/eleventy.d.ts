@@ -5,6 +5,7 @@ declare module '@11ty/eleventy' {
     setTemplateFormats(formats: readonly string[]): void;
     setUseGitIgnore(use: boolean): void;
     readonly ignores: Set<string>;
+    readonly benchmarkManager: { get(group: 'Configuration'): { setIsVerbose(isVerbose: boolean): void } };
   }
 
   interface Rendered {

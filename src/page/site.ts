@@ -57,6 +57,8 @@ export async function renderPages(
       // Ignore lists belong to a checkout; this folder is ours wherever it was installed.
       config.setUseGitIgnore(false);
       config.ignores.clear();
+      // Quiet mode forgets its own timings, which it would print on a busy machine.
+      config.benchmarkManager.get('Configuration').setIsVerbose(false);
       // A map passes through the data cascade as it is: plain objects would be merged key by key.
       config.addGlobalData('programmes', () => new Map(programmes.map((one) => [one.alias, one])));
       config.addGlobalData('aliases', () => programmes.map(({ alias }) => alias));

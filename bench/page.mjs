@@ -11,7 +11,7 @@ import { cases, copiesOf, demos, programmeOf } from './shipped.mjs';
 import { bothWays, writeOut } from './written.mjs';
 
 const PROGRAMMES = 200;
-const ROUNDS = 60;
+const ROUNDS = 120;
 const RATIO_LIMIT = 2.5;
 const PAGE_LIMIT_MS = 15;
 const SIZE_LIMIT_KB = 150;

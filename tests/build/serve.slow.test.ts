@@ -208,6 +208,7 @@ describe('what it builds again', () => {
     const advice = readFileSync(join(own.content, 'advice/one-thing.md'));
     writeFileSync(join(own.content, 'advice/more/other-thing.md'), advice);
     await until(() => existsSync(join(own.site, 'public/advice/other-thing.html')));
+    await until(() => leaflet().includes('advice-other-thing'));
   });
 
   it('is nothing where the library has an error: that is printed, and the last good site stays', async () => {

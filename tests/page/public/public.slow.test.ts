@@ -225,6 +225,7 @@ describe('the index', () => {
       await page.locator('#search').fill('hop');
       const before = await shown(page);
       await page.locator('[data-entry]:visible a').first().click();
+      await page.waitForURL(/exercises\/[\w-]+\.html$/);
       await page.goBack();
       expect(await page.locator('#search').inputValue()).toBe('hop');
       expect(await shown(page)).toEqual(before);
@@ -257,6 +258,7 @@ describe('the index', () => {
           '[...document.images].filter((one) => one.complete && one.naturalWidth > 0).length',
         );
         await page.locator('[data-entry]:visible a').first().click();
+        await page.waitForURL(/exercises\/[\w-]+\.html$/);
         return { ids, url, font, drawn, title: await page.title() };
       },
     );
@@ -295,6 +297,7 @@ describe('hostile titles in the index', () => {
           await page.locator('#search').fill(title);
           const texts = await page.locator('[data-entry]:visible h3').allTextContents();
           await page.locator('[data-entry]:visible a').first().click();
+          await page.waitForURL(/exercises\/[\w-]+\.html$/);
           return [
             texts.map((text) => text.trim()).includes(title),
             await page.locator('h1').textContent(),

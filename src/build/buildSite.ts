@@ -10,6 +10,7 @@ import type { Models } from '../programme/model.ts';
 import { libraryView } from '../programme/library/libraryView.ts';
 import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
+import { putFile, putSoon } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 import type { Folders } from './folders.ts';
@@ -85,7 +86,8 @@ export async function buildSite(
   return locked(folders.out, () => {
     if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
-    return writeAll(openSite(folders.out), workspace, shop, aliases, haste);
+    const site = openSite(folders.out, haste === null ? putFile : putSoon);
+    return writeAll(site, workspace, shop, aliases, haste);
   });
 }
 

@@ -23,13 +23,21 @@ export function onDisk<T>(place: string, work: () => T): T {
   }
 }
 
-/** Writes beside the place and renames, so that the file is wholly old or wholly new at every moment. */
-export function putFile(place: string, bytes: Uint8Array | string): void {
+/** Writes a file. */
+export type Put = (place: string, bytes: Uint8Array | string) => void;
+
+/** Writes beside the place and renames, so that the file is wholly old or wholly new at every moment, a power cut too. */
+export const putFile: Put = (place, bytes) => put(place, bytes, true);
+
+/** The same for somebody who waits: only a power cut can leave it empty, and the next build then writes it anew. */
+export const putSoon: Put = (place, bytes) => put(place, bytes, false);
+
+function put(place: string, bytes: Uint8Array | string, flush: boolean): void {
   const part = join(dirname(place), `.${basename(place)}${PART}`);
   onDisk(place, () => {
     mkdirSync(dirname(place), { recursive: true });
     try {
-      writeFileSync(part, bytes, { flush: true });
+      writeFileSync(part, bytes, { flush });
       renameSync(part, place);
     } catch (error) {
       rmSync(part, { force: true });

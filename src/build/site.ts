@@ -5,7 +5,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, lstatSync, readFileSync, readdirSync, rmSync, rmdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { contains, onDisk, PART, putFile, realPath } from './disk.ts';
+import { contains, onDisk, PART, putFile, realPath, type Put } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { addToJournal, endJournal, readJournal } from './journal.ts';
 import { isOurPath, readManifest, writeManifest, type Written } from './manifest.ts';
@@ -38,8 +38,8 @@ export interface Site {
   finish(kept: (path: string) => boolean): Outcome;
 }
 
-/** Only one may be open in a folder at a time: see lock.ts. */
-export function openSite(out: string): Site {
+/** Only one may be open in a folder at a time: see lock.ts. `put`: how its files are written. */
+export function openSite(out: string, put: Put = putFile): Site {
   const ours = hashesByPath(out);
   clearParts(out, [...ours.keys()]);
   const now = new Map<string, string>();
@@ -56,7 +56,7 @@ export function openSite(out: string): Site {
     if (there !== null && !ours.has(path)) throw inTheWay(out, path);
     if (there !== null && ours.get(path)?.has(there) !== true) restored.push(path);
     addToJournal(out, { path, sha256 });
-    putFile(join(out, path), bytes);
+    put(join(out, path), bytes);
     written.push(path);
     return true;
   };

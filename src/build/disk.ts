@@ -1,5 +1,5 @@
 /** Writing to a disk, whose faults end the command with a sentence instead of a trace. */
-import { existsSync, mkdirSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
@@ -23,6 +23,23 @@ export function onDisk<T>(place: string, work: () => T): T {
   }
 }
 
+/** Whether a folder is there, or a link to one. */
+export function isFolder(path: string): boolean {
+  return existsSync(path) && statSync(path).isDirectory();
+}
+
+/** Makes a folder and those above it. Node's own way with parents never ends where a system makes none, as in /proc. */
+export function makeFolder(folder: string): void {
+  if (isFolder(folder)) return;
+  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Another build may have been quicker.
+    if (!isFolder(folder)) throw error;
+  }
+}
+
 /** Writes a file. */
 export type Put = (place: string, bytes: Uint8Array | string) => void;
 
@@ -35,7 +52,7 @@ export const putSoon: Put = (place, bytes) => put(place, bytes, false);
 function put(place: string, bytes: Uint8Array | string, flush: boolean): void {
   const part = join(dirname(place), `.${basename(place)}${PART}`);
   onDisk(place, () => {
-    mkdirSync(dirname(place), { recursive: true });
+    makeFolder(dirname(place));
     try {
       writeFileSync(part, bytes, { flush });
       renameSync(part, place);

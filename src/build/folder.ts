@@ -1,5 +1,5 @@
 /** Reads a folder of an author's files into memory; the only way content comes in. */
-import { readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SourceFile } from '../content/source.ts';
 import { contains, realPath } from './disk.ts';
@@ -24,7 +24,8 @@ interface Name {
 }
 
 function namesIn(folder: string, inside: string): Name[] {
-  return readdirSync(join(folder, inside), { withFileTypes: true })
+  const entries = toBeRead(join(folder, inside), (path) => readdirSync(path, { withFileTypes: true }));
+  return (entries ?? [])
     .filter(({ name }) => !name.startsWith('.'))
     .sort((a, b) => (a.name < b.name ? -1 : 1))
     .flatMap((entry) => {
@@ -37,22 +38,31 @@ function namesIn(folder: string, inside: string): Name[] {
 // Null when an editor took the file away between the look and the reading.
 function read(file: string, isLink: boolean, path: string, root: string): SourceFile | null {
   if (isLink) return readLink(file, path, root);
-  try {
-    return { file, bytes: readFileSync(path), link: 'no' };
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    if (code === 'ENOENT') return null;
-    throw new Stop(EXIT.noSuchFile, `cannot read ${path}: ${message}`);
-  }
+  const bytes = toBeRead(path, (at) => readFileSync(at));
+  return bytes === null ? null : { file, bytes, link: 'no' };
 }
 
-function readLink(file: string, path: string, root: string): SourceFile {
-  const target = statSync(path, { throwIfNoEntry: false });
-  const isInside = target?.isFile() === true && contains(root, realpathSync(path));
-  if (isInside) return { file, bytes: readFileSync(path), link: 'inside' };
+function readLink(file: string, path: string, root: string): SourceFile | null {
+  // False for a link to nothing, or to itself.
+  const target = existsSync(path) ? statSync(path) : null;
+  if (target?.isFile() === true && contains(root, realpathSync(path))) {
+    const bytes = toBeRead(path, (at) => readFileSync(at));
+    return bytes === null ? null : { file, bytes, link: 'inside' };
+  }
   return {
     file: target?.isDirectory() === true ? `${file}/` : file,
     bytes: new Uint8Array(),
     link: 'outside',
   };
+}
+
+/** What was read; null when it is not there. Stops with 66 when it is closed to this user. */
+function toBeRead<T>(path: string, look: (path: string) => T): T | null {
+  try {
+    return look(path);
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT') return null;
+    throw new Stop(EXIT.noSuchFile, `cannot read ${path}: ${message}`);
+  }
 }

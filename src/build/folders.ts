@@ -1,7 +1,7 @@
 /** Where a command reads and writes, and the walls between a library, real patients and the output. */
-import { existsSync, statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { contains, realPath } from './disk.ts';
+import { contains, isFolder, realPath } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 import type { Flags } from './flags.ts';
@@ -40,10 +40,6 @@ export function foldersOf(flags: Pick<Flags, 'content' | 'consults' | 'out'>): F
 /** The library folder alone, for commands that read no consult. */
 export function contentFolder(content: string): string {
   return thatIsThere(content, '--content');
-}
-
-export function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
 function thatIsThere(folder: string, option: string): string {

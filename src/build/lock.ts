@@ -5,7 +5,7 @@
  */
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, rmdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { onDisk } from './disk.ts';
+import { makeFolder, onDisk } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 
@@ -13,7 +13,7 @@ const NAME = '.loadleaf-lock';
 
 /** Runs the work while holding the lock of the folder, which is created if need be; while another build holds it, stops with 75. */
 export async function locked<T>(out: string, work: () => Promise<T>): Promise<T> {
-  onDisk(out, () => mkdirSync(out, { recursive: true }));
+  onDisk(out, () => makeFolder(out));
   const lock = join(out, NAME);
   take(lock);
   clearAbandoned(out);

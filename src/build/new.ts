@@ -1,14 +1,14 @@
 /** The command that writes a starter file, and beside it the schema by which an editor explains the keys. */
-import { existsSync, readdirSync, writeFileSync, mkdirSync } from 'node:fs';
+import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { FOLDERS, SCHEMAS, type Kind } from '../content/kind.ts';
 import { keyOf } from '../content/layers.ts';
 import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
 import { ID_PATTERN } from '../content/schema/words.ts';
-import { contains, onDisk, putFile } from './disk.ts';
+import { contains, isFolder, makeFolder, onDisk, putFile } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { CONTENT, type Flags } from './flags.ts';
-import { contentFolder, sourceFolders, isFolder, type Folders } from './folders.ts';
+import { contentFolder, sourceFolders, type Folders } from './folders.ts';
 import { readLayers, upperFiles, type Layers } from './layers.ts';
 import { nearestOf } from './nearest.ts';
 import type { Report } from './report.ts';
@@ -37,7 +37,7 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
     values: shipped === null ? fillingFor(kind, upperFiles(layers), name, onDay(flags)) : [],
   });
   onDisk(place, () => {
-    mkdirSync(dirname(place), { recursive: true });
+    makeFolder(dirname(place));
     writeFileSync(place, text, { flag: 'wx' });
   });
   writeSchemas(dirname(schema), kind);

@@ -5,7 +5,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, lstatSync, readFileSync, readdirSync, rmSync, rmdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { contains, onDisk, PART, putFile, realPath, type Put } from './disk.ts';
+import { contains, isFolder, onDisk, PART, putFile, realPath, type Put } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { addToJournal, endJournal, readJournal } from './journal.ts';
 import { isOurPath, readManifest, writeManifest, type Written } from './manifest.ts';
@@ -121,6 +121,8 @@ function sorted(...lists: readonly (readonly Written[])[]): Written[] {
 /** SHA-256 of the regular file at a path; `other` for a link or a folder, which is never ours; null for nothing. */
 function hashThere(out: string, path: string): string | null {
   const place = join(out, path);
+  // Below a file there is nothing, though to ask about it is a fault.
+  if (!isFolder(dirname(place))) return null;
   const found = lstatSync(place, { throwIfNoEntry: false });
   if (found === undefined) return null;
   return found.isFile() ? onDisk(place, () => hashOf(readFileSync(place))) : 'other';
@@ -159,7 +161,7 @@ function removeFile(out: string, path: string): void {
 // Half files of a build that was killed; they can hold a person's lines.
 function clearParts(out: string, paths: readonly string[]): void {
   for (const folder of new Set(['.', ...paths.map((path) => dirname(path))])) {
-    if (!existsSync(join(out, folder)) || !isInside(out, `${folder}/x`)) continue;
+    if (!isFolder(join(out, folder)) || !isInside(out, `${folder}/x`)) continue;
     for (const name of readdirSync(join(out, folder)))
       if (name.startsWith('.') && name.endsWith(PART)) rmSync(join(out, folder, name), { force: true });
   }

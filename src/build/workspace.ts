@@ -7,8 +7,9 @@ import { readConsults } from '../content/readConsults.ts';
 import { readLibrary } from '../content/readLibrary.ts';
 import type { SourceFile } from '../content/source.ts';
 import type { Refusal } from '../units/refusal.ts';
+import { isFolder } from './disk.ts';
 import { readFolder } from './folder.ts';
-import { isFolder, type Folders } from './folders.ts';
+import type { Folders } from './folders.ts';
 import { readLayers, shippedNames } from './layers.ts';
 
 export interface Workspace {

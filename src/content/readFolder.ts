@@ -34,11 +34,16 @@ export function readFolder<K extends keyof typeof FOLDERS>(files: readonly Sourc
     return [{ id, value: reading.value, front: reading.front, body: reading.body }];
   });
   const problems = [
-    ...own.flatMap(({ file }) => checkName(file)),
-    ...checkTwins(own),
+    ...own.filter(isFile).flatMap(({ file }) => checkName(file)),
+    ...checkTwins(own.filter(isFile)),
     ...readings.flatMap(({ reading }) => reading.problems),
   ];
   return { cards, files: named, problems, count: own.length };
+}
+
+// A link to a folder, with `/` at its end, has a Problem of its own and no name to speak of.
+function isFile({ file }: SourceFile): boolean {
+  return !file.endsWith('/');
 }
 
 // Of two files with one id the first counts; the second has its Problem.

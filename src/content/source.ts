@@ -50,7 +50,7 @@ function refused(problem: Problem): Decoded {
 
 function linkOut(file: string): Problem {
   return errorAt(topOf(file), 'link-out', {
-    found: 'a link that leads out of the folder',
+    found: 'a link that leads out of the folder or to nothing',
     expected: 'a file of its own, or a link that stays inside',
     fix: 'copy the file here in place of the link',
   });

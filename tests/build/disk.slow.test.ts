@@ -1,6 +1,6 @@
 /** What a build does when the disk does not do as it should, or another build is at work. */
-import { chmodSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadleaf, runHere, smallClinic, type Clinic } from './workbench.ts';
 
@@ -17,6 +17,8 @@ describe('a folder that cannot be written', () => {
     ['below a file', () => join(standing(join(own.top, 'no-folder')), 'site')],
     ['with a name too long for any disk', () => join(own.top, 'x'.repeat(300))],
     ['that a file stands for', () => standing(join(own.top, 'a-file'))],
+    ['whose private part is a file', () => dirname(standing(join(made(join(own.top, 'site')), 'private')))],
+    ['whose system makes no folders', () => (existsSync('/proc/self') ? '/proc/site' : '/dev/null/site')],
   ])('%s ends with 73', async (_, out) => {
     const run = await build(out());
     expect(run.exit).toBe(73);
@@ -85,6 +87,37 @@ describe('the lock', () => {
     expect(run.err).toContain('is no manifest of ours');
   });
 });
+
+describe('a content folder that cannot be read', () => {
+  it('ends with 65 for a link to itself, with its place', async () => {
+    const link = join(own.content, 'exercises/circle.md');
+    symlinkSync('circle.md', link);
+    const run = await own.run('check', '--json');
+    rmSync(link);
+    expect(run.exit).toBe(65);
+    expect(JSON.parse(run.out)).toMatchObject({
+      problems: [{ code: 'link-out', file: 'exercises/circle.md', line: 1 }],
+    });
+  });
+
+  it('ends with 66 for a way below a file', async () => {
+    const run = await runHere(['check', '--content', join(own.content, 'clinic.md/below')]);
+    expect(run.exit).toBe(66);
+  });
+
+  it('ends with 66 for a folder closed to this user; root may read anywhere', async () => {
+    const closed = join(own.content, 'advice');
+    chmodSync(closed, 0o000);
+    const run = await own.run('check');
+    chmodSync(closed, 0o755);
+    expect(run.exit).toBe(process.getuid?.() === 0 ? 0 : 66);
+  });
+});
+
+function made(folder: string): string {
+  mkdirSync(folder);
+  return folder;
+}
 
 function standing(file: string): string {
   writeFileSync(file, '');

@@ -93,9 +93,15 @@ describe('link-out', () => {
   it('refuses a symbolic link that leads out of the folder', () => {
     const link: SourceFile = { file: 'advice/outside.md', bytes: new Uint8Array(), link: 'outside' };
     expect(printed([...filesWith(), link])).toMatchInlineSnapshot(`
-      "advice/outside.md:1:1: error link-out found a link that leads out of the folder; must be a file of its own, or a link that stays inside.
+      "advice/outside.md:1:1: error link-out found a link that leads out of the folder or to nothing; must be a file of its own, or a link that stays inside.
       Fix: copy the file here in place of the link."
     `);
+  });
+
+  it('says no more of links to folders', () => {
+    const link = (file: string): SourceFile => ({ file, bytes: new Uint8Array(), link: 'outside' });
+    const text = printed([...filesWith(), link('advice/one/'), link('advice/two/')]);
+    expect(text.match(/error \S+/g)).toEqual(['error link-out', 'error link-out']);
   });
 
   it('reads a link that stays inside', () => {

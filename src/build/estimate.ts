@@ -113,7 +113,7 @@ function bodyFrom({ heightM, massKg }: Flags): Body {
 
 function capsFrom({ hipCapDeg, compressionCapBw, tensionCapBw, demandCap }: Flags): Caps {
   return {
-    hipFlexionDeg: notBelowNought('hip-cap', hipCapDeg),
+    hipFlexionDeg: ofHumanHips(notBelowNought('hip-cap', hipCapDeg)),
     compressionBw: notBelowNought('compression-cap', compressionCapBw),
     tensionBw: notBelowNought('tension-cap', tensionCapBw),
     demand: notBelowNought('demand-cap', demandCap),
@@ -125,4 +125,13 @@ function capsFrom({ hipCapDeg, compressionCapBw, tensionCapBw, demandCap }: Flag
 function notBelowNought(name: OptionName, cap: number | null): number | null {
   if (cap !== null && cap < 0) throw new Stop(EXIT.usage, `--${name} ${cap}: a cap is 0 or more`);
   return cap;
+}
+
+// As far as a cap of a protocol may go; more is a slip of the pen.
+const WIDEST_HIP_CAP_DEG = 140;
+
+function ofHumanHips(capDeg: number | null): number | null {
+  if (capDeg !== null && capDeg > WIDEST_HIP_CAP_DEG)
+    throw new Stop(EXIT.usage, `--hip-cap ${capDeg}: from 0 to ${WIDEST_HIP_CAP_DEG}`);
+  return capDeg;
 }

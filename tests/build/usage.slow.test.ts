@@ -33,6 +33,7 @@ describe('a command line that cannot be carried out', () => {
     [['estimate', 'wall-bridge', '--height', '1.75', '--mass', '251'], 64, null, 'from 30 to 250'],
     [['estimate', 'wall-bridge', ...BODY, '--load', '5'], 64, null, 'carries no weight'],
     [['estimate', 'wall-bridge', ...BODY, '--hip-cap', '-1'], 64, null, '0 or more'],
+    [['estimate', 'wall-bridge', ...BODY, '--hip-cap', '200'], 64, null, 'from 0 to 140'],
     [['estimate', 'wall-bridg', ...BODY], 66, 'wall-bridge', 'no exercise card'],
     [['explain', 'finsh'], 66, 'finch', 'no consult of finsh'],
     [['build', 'finsh'], 66, 'finch', 'no consult of finsh'],

@@ -1,6 +1,6 @@
 /** Bodies with more than paragraphs, strong, emphasis, links and lists: the whole printed text of each Problem. */
 import { describe, expect, it } from 'vitest';
-import { BRIDGE, printedWith } from './printed.ts';
+import { BRIDGE, printedWith, OTTER } from './printed.ts';
 
 const printedBody = (by: string): string => printedWith(BRIDGE, 'Lie on your back with both feet flat.', by);
 
@@ -250,6 +250,14 @@ describe('heading', () => {
           ^
       Fix: put ## Set up before it."
     `);
+  });
+
+  it('is not asked for where there is only one: notes are notes', () => {
+    expect(printedWith(OTTER, '## Notes\n\nSeen by video.', 'Seen by video.')).toBe('');
+    expect(printedWith(OTTER, '## Notes\n\nSeen by video.', 'Seen `by` video.').match(/^\S+/)?.[0]).toBe(
+      'consults/otter-r1.md:56:6:',
+    );
+    expect(printedWith(OTTER, '## Notes', 'Seen early.\n\n## Notes')).toContain('text before the first');
   });
 
   it('takes an underlined line for one, as CommonMark does', () => {

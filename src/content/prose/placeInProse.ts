@@ -22,7 +22,9 @@ export function placeInProse(source: SourceText, bodyOffset: number, path: Path,
 /** The token that carries the text of a paragraph or list entry. */
 function textAt(body: readonly Branch[], path: Path): Token | null {
   const [section = 0, block = 0, ...entries] = path.filter((step) => typeof step === 'number');
-  const under = partsOf(body).parts[section]?.under[block];
+  const { parts } = partsOf(body);
+  // Without a heading the whole is one section.
+  const under = (parts.length === 0 ? body : parts[section]?.under)?.[block];
   const spot = entries.reduce<Branch | undefined>((at, entry) => listOf(at)?.children[entry], under);
   const paragraph = spot?.token.type === 'list_item_open' ? spot.children[0] : spot;
   return paragraph?.children[0]?.token ?? null;

@@ -18,7 +18,12 @@ export interface ProseReading {
 /** The sections of the body that begins at `offset` in the file, as they stand; all that is wrong with it as Problems. */
 export function readProse(source: SourceText, offset: number, rules: HeadingRules): ProseReading {
   const body: Body = { source, firstLine: placeAt(source, offset).line - 1, problems: [] };
-  const { before, parts } = partsOf(parseMarkdown(source.text.slice(offset)));
+  const branches = parseMarkdown(source.text.slice(offset));
+  const { before, parts } = partsOf(branches);
+  if (before !== undefined && parts.length === 0 && rules.mayBePlain) {
+    const blocks = branches.flatMap((block) => blocksOf(body, block));
+    return { sections: [{ heading: rules.headings[0] ?? '', blocks }], problems: body.problems };
+  }
   if (before !== undefined) reportBlock(body, before.token, 'heading', textBefore(rules));
   const sections = parts.flatMap((part) => sectionOf(body, part, rules));
   checkOrder(body, sections, rules);

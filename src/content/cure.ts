@@ -48,14 +48,15 @@ function lineWith(path: Path, value: unknown): string {
 // Only what the author's own text says, in another spelling; a number is never made up.
 function meantBy(value: unknown, shape: z.ZodType, expected: string): unknown {
   const word = typeof value === 'string' ? nearest(value, wordsOf(shape).map(String)) : null;
-  const spellings = [...(word === null ? [] : [word]), ...otherSpellings(value, expected)];
+  const isAnyText = wordsOf(shape).length === 0;
+  const spellings = [...(word === null ? [] : [word]), ...otherSpellings(value, expected, isAnyText)];
   return spellings.find((spelling) => spelling !== value && shape.safeParse(spelling).success);
 }
 
-function otherSpellings(value: unknown, expected: string): unknown[] {
+function otherSpellings(value: unknown, expected: string, isAnyText: boolean): unknown[] {
   if (typeof value === 'string') return [...numberIn(value, expected), ...ofText(value), [value]];
-  if (typeof value === 'boolean') return [value ? 'yes' : 'no', [value]];
-  if (typeof value === 'number') return [...ofNumber(value), [value]];
+  if (typeof value === 'boolean') return [isAnyText ? String(value) : value ? 'yes' : 'no', [value]];
+  if (typeof value === 'number' && Number.isFinite(value)) return [...ofNumber(value), [value]];
   return [];
 }
 

@@ -1,7 +1,7 @@
 /** File names: the id of a card is the name of its file. */
 import { nearest } from './nearest.ts';
 import { errorAt, type Problem } from './problem.ts';
-import { ID_PATTERN } from './schema/words.ts';
+import { ID_PATTERN, isDeviceName } from './schema/words.ts';
 import type { SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
 
@@ -33,7 +33,9 @@ export function checkName(file: string): Problem[] {
   return [
     errorAt(topOf(file), 'wrong-file-name', {
       found: `a file called ${name}`,
-      expected: 'called by an id and .md: small letters, digits and hyphens, at most 64',
+      expected: isDeviceName(slug)
+        ? `called by another id: ${slug} is a device on Windows`
+        : 'called by an id and .md: small letters, digits and hyphens, at most 64',
       fix: ID_PATTERN.test(slug) ? `rename it to ${slug}.md` : 'rename it, or move it out of this folder',
     }),
   ];

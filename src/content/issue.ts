@@ -26,7 +26,13 @@ export function problemsOf(
   const meant = new Set(
     slips.flatMap(({ path, meant }) => (meant === null ? [] : [pathText([...path, meant])])),
   );
-  const rest = issues.filter((issue) => issue.code !== 'unrecognized_keys' && !isExplained(issue, meant));
+  const wrong = new Set(issues.filter(({ code }) => code !== 'custom').map(({ path }) => pathText(path)));
+  const rest = issues.filter(
+    (issue) =>
+      issue.code !== 'unrecognized_keys' &&
+      !isExplained(issue, meant, wrong) &&
+      issues.every((other) => other === issue || !explains(other, issue)),
+  );
   return [
     ...slips.map((slip) => unknownKey(front, slip, base)),
     ...rest.map((issue) => problemOf(front, schema, issue, base)),
@@ -74,11 +80,22 @@ function slipsOf(schema: z.ZodType, issue: Issue): Slip[] {
   return issue.keys.map((key) => ({ path: issue.path, key, known, meant: nearest(key, known) }));
 }
 
-// Missing because it was misspelt, or wrong only because the key it hangs on was.
-function isExplained(issue: Issue, meant: ReadonlySet<string>): boolean {
+// Missing because it was misspelt, or wrong only because the key it hangs on was misspelt or wrong itself.
+function isExplained(issue: Issue, meant: ReadonlySet<string>, wrong: ReadonlySet<string>): boolean {
   const because = paramsOf(issue).because;
-  if (because !== undefined) return meant.has(pathText([...issue.path.slice(0, -1), because]));
-  return meant.has(pathText(issue.path));
+  if (because === undefined) return meant.has(pathText(issue.path));
+  const key = pathText([...issue.path.slice(0, -1), because]);
+  return meant.has(key) || wrong.has(key);
+}
+
+// Of a value that is of another form, nothing else is worth saying: not its length, nor that it fits no other key.
+function explains(other: Issue, issue: Issue): boolean {
+  return rankOf(other) < rankOf(issue) && pathText(other.path) === pathText(issue.path);
+}
+
+function rankOf({ code }: Issue): number {
+  if (code === 'custom') return 2;
+  return code === 'too_small' || code === 'too_big' ? 1 : 0;
 }
 
 function unknownKey(front: FrontMatter, { path, key, known, meant }: Slip, base: Path): Problem {

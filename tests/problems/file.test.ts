@@ -123,7 +123,7 @@ describe('wrong-file-name', () => {
 
   it('refuses names that are devices on Windows', () => {
     expect(printed(filesWith({ 'advice/con.md': SAMPLE['advice/sitting.md'] }))).toMatchInlineSnapshot(`
-      "advice/con.md:1:1: error wrong-file-name found a file called con.md; must be called by an id and .md: small letters, digits and hyphens, at most 64.
+      "advice/con.md:1:1: error wrong-file-name found a file called con.md; must be called by another id: con is a device on Windows.
           ---
           ^
       Fix: rename it, or move it out of this folder."

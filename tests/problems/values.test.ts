@@ -155,6 +155,15 @@ describe('wrong-type', () => {
     `);
   });
 
+  it('takes a text that reads like true for that text', () => {
+    expect(printedWith(OTTER, 'clinician: M. Vale', 'clinician: true')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:4:12: error wrong-type clinician is true; must be text.
+          clinician: true
+                     ^
+      Fix: write clinician: "true". Who saw the person."
+    `);
+  });
+
   it('writes one word as a list', () => {
     expect(printedWith(BRIDGE, 'equipment: [floor]', 'equipment: floor')).toMatchInlineSnapshot(`
       "exercises/bridge.md:12:12: error wrong-type equipment is floor; must be a list.
@@ -190,6 +199,34 @@ describe('wrong-type', () => {
       Fix: write seenOn: 2026-03-02. Day of the consult."
     `);
   });
+});
+
+describe('one wrong value', () => {
+  it.each([
+    [OTTER, 'side: left\n', 'side: [left]\nworseSide: right\n', 'side'],
+    [OTTER, 'side: left\n', 'side: lleft\nworseSide: right\n', 'side'],
+    [OTTER, 'days: [mon, wed, fri]', 'days: ""', 'days'],
+    [OTTER, 'value: 2,', 'value: [2],', 'overrides[0].value'],
+    [BRIDGE, 'knee: 95, pitch: 0', 'knee: 95, pitch: "0"', 'end.work.pitch'],
+    [BRIDGE, 'cautions: [Keep the pelvis level.]', 'cautions: ""', 'cautions'],
+    [HAMSTRING, 'kind: hold', 'kind: holding', 'stages[1].slots[0].dose.kind'],
+  ] as const)('is one Problem, whatever hangs on it: %s %j as %j', (file, passage, by, path) => {
+    const text = printedWith(file, passage, by).match(/error \S+ \S+/g);
+    expect(text?.map((one) => one.split(' ').at(-1))).toEqual([path]);
+  });
+
+  it('of a number set by the clinician', () => {
+    expect(printedWith(OTTER, 'value: 2,', 'value: [2],')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:53:33: error wrong-type overrides[0].value is [2]; must be a number or text.
+            - { path: bridge.sets, value: [2], reason: Two are enough for now. }
+                                          ^
+      Fix: give a number or text. The value."
+    `);
+  });
+});
+
+it('a card without a pose may say that it has no supports', () => {
+  expect(printedWith('exercises/band-walk.md', '\nequipment', '\nsupports: []\nequipment')).toBe('');
 });
 
 describe('out-of-range', () => {
@@ -332,6 +369,15 @@ describe('wrong-word', () => {
     `);
   });
 
+  it('says why a device is no name', () => {
+    expect(printedWith(OTTER, 'alias: otter', 'alias: aux')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:2:8: error wrong-word alias is aux; must be another id: aux is a device on Windows.
+          alias: aux
+                 ^
+      Fix: give another id: aux is a device on Windows. An invented short name for this person; never the real one."
+    `);
+  });
+
   it('checks keys that are words themselves', () => {
     expect(printedWith('clinic.md', '  IE:', '  Ireland:')).toMatchInlineSnapshot(`
       "clinic.md:12:3: error wrong-word emergency.Ireland is a key called Ireland; must be a two-letter country code in capitals.
@@ -369,6 +415,16 @@ describe('does-not-fit', () => {
           colour: blue
           ^
       Fix: take it out; the keys here are alias, revision, clinician, seenOn, startOn, reviewOn, country, ageYears, side, worseSide, heightM, massKg, protocol, stage, step, irritability, response24h, usualMorningPain, symptomWeeks, painArea, screen, clearances, cannotDo, tests, testedSets, kit, days, minutesPerDay, running, sitting, recovery, changedBefore, doesNow, goals, outcomes, notExamined and overrides."
+    `);
+  });
+
+  it('a clearance of a day to come', () => {
+    const late = 'clearances: [{ flag: fever, by: Dr Vale, on: 2026-03-04, decision: settled }]\n';
+    expect(printedWith(OTTER, 'cannotDo: []\n', `${late}cannotDo: []\n`)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:22:46: error does-not-fit clearances[0].on is 2026-03-04; must be startOn (2026-03-03) or earlier.
+          clearances: [{ flag: fever, by: Dr Vale, on: 2026-03-04, decision: settled }]
+                                                       ^
+      Fix: write the day on which it was decided; what is still to be decided lifts nothing."
     `);
   });
 

@@ -281,7 +281,7 @@ export const consultSchema = across(
             'card.cell, for example long-lever-bridge-hold.sets.',
             z.string().regex(/^[a-z0-9-]+\.[A-Za-z]+$/, 'card.cell, such as long-lever-bridge-hold.sets'),
           ),
-          value: about('The value.', z.union([z.number(), z.string()])),
+          value: about('The value.', z.union([z.number(), z.string()], 'a number or text')),
           reason: about('Why.', line),
         }),
       ),
@@ -303,11 +303,19 @@ export const consultSchema = across(
         fix: `write a day after ${startOn}, or mend startOn`,
       });
     }
+    for (const [index, clearance] of (Array.isArray(value.clearances) ? value.clearances : []).entries()) {
+      const on = dateOrNull((clearance as { readonly on?: unknown } | null)?.on);
+      if (on === null || startOn === null || on <= startOn) continue;
+      wrong(['clearances', index, 'on'], `startOn (${startOn}) or earlier`, {
+        fix: 'write the day on which it was decided; what is still to be decided lifts nothing',
+      });
+    }
     for (const day of repeated(value.days))
       wrong(['days', day], 'named once', { fix: 'take the second out' });
     if (value.side !== 'both' && value.worseSide !== undefined && value.worseSide !== value.side) {
       wrong(['worseSide'], `left out when side is ${String(value.side)}`, {
         fix: 'take worseSide out, or mend side',
+        because: 'side',
       });
     }
     if (value.side === 'both' && value.worseSide === undefined)

@@ -27,7 +27,8 @@ function withoutPose(value: Keys, wrong: Wrong): void {
       wrong([key], 'there when the card has no start pose', { missing: true, because: 'start' });
   }
   for (const key of ['end', 'supports', 'solve', 'mode', 'horizontal', 'loadAt', 'pickUpHeightCm']) {
-    if (value[key] === undefined) continue;
+    // No supports are none, written or not.
+    if (value[key] === undefined || isEmptyList(value[key])) continue;
     wrong([key], 'left out of a card without a start pose', {
       because: 'start',
       fix: `give the card a start pose, or take ${key} out`,
@@ -68,7 +69,7 @@ function sameKeys(start: Keys, end: Keys, path: readonly string[], wrong: Wrong)
         fix: `write ${key} in both poses, or in neither`,
       });
     } else if (isKeys(a) && isKeys(b)) sameKeys(a, b, [...path, key], wrong);
-    else if (typeof a !== typeof b)
+    else if (isArms(a) && isArms(b) && typeof a !== typeof b)
       wrong([...path, key], 'of the same form in start and end', {
         fix: `write ${key} the same way in both poses`,
       });
@@ -76,5 +77,14 @@ function sameKeys(start: Keys, end: Keys, path: readonly string[], wrong: Wrong)
 }
 
 function isKeys(value: unknown): value is Keys {
-  return typeof value === 'object' && value !== null;
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+// Of all that stands in both poses, only arms may be a word or degrees.
+function isArms(value: unknown): boolean {
+  return typeof value === 'string' || typeof value === 'number';
+}
+
+function isEmptyList(value: unknown): boolean {
+  return Array.isArray(value) && value.length === 0;
 }

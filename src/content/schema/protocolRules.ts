@@ -72,7 +72,8 @@ function eitherCount(dose: Keys, wrong: Wrong): void {
 
 function oneCount(dose: Keys, count: 'repetitions' | 'holdSeconds', kind: string, wrong: Wrong): void {
   const other = count === 'repetitions' ? 'holdSeconds' : 'repetitions';
-  if (dose[count] === undefined) wrong([count], `there for a dose of kind ${kind}`, { missing: true });
+  if (dose[count] === undefined)
+    wrong([count], `there for a dose of kind ${kind}`, { missing: true, because: 'kind' });
   if (dose[other] !== undefined) {
     wrong([other], `left out of a dose of kind ${kind}`, { fix: `take ${other} out`, because: 'kind' });
   }

@@ -13,7 +13,17 @@ export function about<T extends z.ZodType>(sentence: string, shape: T): T {
 // Ids become file names; the words after `?!` are devices on Windows and cannot.
 export const ID_PATTERN = /^(?!(?:con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9][a-z0-9-]{0,63}$/;
 
-export const id = z.string().regex(ID_PATTERN, 'an id: small letters, digits and hyphens, 1 to 64 of them');
+/** Whether only that a system keeps the word for a device stands against it as an id. */
+export function isDeviceName(word: string): boolean {
+  return /^[a-z0-9]{3,4}$/.test(word) && !ID_PATTERN.test(word);
+}
+
+export const id = z.string().regex(ID_PATTERN, {
+  error: ({ input }) =>
+    isDeviceName(String(input))
+      ? `another id: ${String(input)} is a device on Windows`
+      : 'an id: small letters, digits and hyphens, 1 to 64 of them',
+});
 
 /** One line of plain text for a reader. */
 export const line = oneLine('some text', 300);
@@ -91,7 +101,7 @@ export interface WrongParams {
   /** When it is not the code `does-not-fit`. */
   readonly code?: ProblemCode;
   readonly fix?: string;
-  /** The key beside it that brought the rule about; a slip in that key's name then explains this Problem too. */
+  /** The key beside it that brought the rule about; a slip in that key's name or value then explains this Problem too. */
   readonly because?: string;
 }
 

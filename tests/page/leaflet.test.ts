@@ -33,6 +33,18 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
     );
   });
 
+  it('has them all when a coming exercise is new in all its numbers', () => {
+    const steps = programme.steps.map(({ prescriptions, ...step }) => ({
+      ...step,
+      prescriptions: prescriptions.map((one) => ({
+        ...one,
+        news: one.cells.flatMap(({ cell, text }) => (text === '' ? [] : [cell])),
+      })),
+    }));
+    const cellsIn = (page: string) => tagsOf(page).filter(({ attributes }) => 'data-cell' in attributes);
+    expect(cellsIn(leafletHtml({ ...programme, steps }, assets))).toHaveLength(cellsIn(markup).length);
+  });
+
   it('shows every word the programme has for the patient', () => {
     const words = wordsOf(markup);
     expect(textsOf(programme).filter((text) => !words.includes(squeezed(text)))).toEqual([]);

@@ -41,18 +41,16 @@ function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
     ${listHtml(conditions, false)}`;
 }
 
-/** What is new at once, what stays folded under it. */
+/** What is new at once, what stays folded under it. Cells without words keep their place in the file, out of sight. */
 function rowHtml({ title, cells, news }: Prescription, columns: Columns, { asBefore }: LeafletLabels): Html {
   const kept = cells.filter(({ cell }) => !news.includes(cell));
+  const isNothingKept = kept.every(({ text }) => text === '');
   return html`<tr>
     <th scope="row"><bdi>${title}</bdi></th>
     <td>
-      ${amountsHtml(
-        cells.filter(({ cell }) => news.includes(cell)),
-        columns,
-      )}
+      ${amountsHtml(isNothingKept ? cells : cells.filter(({ cell }) => news.includes(cell)), columns)}
       ${
-        kept.every(({ text }) => text === '')
+        isNothingKept
           ? nothing
           : html`<details>
               <summary>${asBefore}</summary>

@@ -37,7 +37,8 @@ const STEP_CHANGES: Partial<Record<CellName, ChangedSince['change']>> = {
 
 /** That the ladder has changed it since its first rung; null when it has not. */
 export function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
-  const change = changes.find((one) => one.change === STEP_CHANGES[cell]);
+  // What a harder version takes down to nothing, that version sets itself.
+  const change = changes.find((one) => one.change === STEP_CHANGES[cell] && !(one.eased && one.to === null));
   if (change === undefined) return null;
   const { from, to, eased, wished, stoppedBy } = change;
   return {

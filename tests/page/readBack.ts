@@ -39,6 +39,6 @@ export function squeezed(text: string): string {
   return text.replace(/\s+/g, ' ').trim();
 }
 
-function unescaped(text: string): string {
+export function unescaped(text: string): string {
   return text.replace(/&(amp|lt|gt|quot|#39);/g, (_, name: string) => ENTITIES[name] ?? '');
 }

@@ -141,11 +141,11 @@ export class Reader {
     white.exec(this.text);
     this.at = white.lastIndex;
   }
+  /** What the sticky pattern finds here, and past it; null, and not a step, where it finds nothing. */
   take(pattern: RegExp): RegExpExecArray | null {
-    const sticky = new RegExp(pattern.source, 'y');
-    sticky.lastIndex = this.at;
-    const found = sticky.exec(this.text);
-    if (found) this.at = sticky.lastIndex;
+    pattern.lastIndex = this.at;
+    const found = pattern.exec(this.text);
+    if (found) this.at = pattern.lastIndex;
     return found;
   }
 }
@@ -153,21 +153,21 @@ export class Reader {
 /** One value, or a bare word as a name with a leading exclamation mark: an operator of a content stream. */
 export function readValue(reader: Reader): Value {
   reader.skipWhite();
-  const ref = reader.take(/(\d+) (\d+) R(?![A-Za-z])/);
+  const ref = reader.take(/(\d+) (\d+) R(?![A-Za-z])/y);
   if (ref) return { ref: Number(ref[1]) };
-  const number = reader.take(/[+-]?(?:\d+\.?\d*|\.\d+)/);
+  const number = reader.take(/[+-]?(?:\d+\.?\d*|\.\d+)/y);
   if (number) return Number(number[0]);
-  if (reader.take(/<</)) return readDict(reader);
-  if (reader.take(/\[/)) return readArray(reader);
-  const hex = reader.take(/<([0-9A-Fa-f\s]*)>/);
+  if (reader.take(/<</y)) return readDict(reader);
+  if (reader.take(/\[/y)) return readArray(reader);
+  const hex = reader.take(/<([0-9A-Fa-f\s]*)>/y);
   if (hex) return { bytes: hexBytes((hex[1] ?? '').replace(/\s/g, '')) };
-  if (reader.take(/\(/)) return { bytes: readLiteral(reader) };
-  const name = reader.take(/\/([^\0\t\n\f\r ()<>[\]{}/%]*)/);
+  if (reader.take(/\(/y)) return { bytes: readLiteral(reader) };
+  const name = reader.take(/\/([^\0\t\n\f\r ()<>[\]{}/%]*)/y);
   if (name)
     return {
       name: (name[1] ?? '').replace(/#(..)/g, (_, code: string) => String.fromCharCode(parseInt(code, 16))),
     };
-  const word = reader.take(/[A-Za-z'"*][A-Za-z0-9'"*]*/);
+  const word = reader.take(/[A-Za-z'"*][A-Za-z0-9'"*]*/y);
   if (!word)
     throw new Error(
       `nothing to read at ${reader.at}: ${JSON.stringify(reader.text.slice(reader.at, reader.at + 20))}`,
@@ -180,7 +180,7 @@ function readDict(reader: Reader): Dict {
   const dict: Dict = new Map();
   for (;;) {
     reader.skipWhite();
-    if (reader.take(/>>/)) return dict;
+    if (reader.take(/>>/y)) return dict;
     const key = nameOf(readValue(reader));
     if (key === null || key.startsWith('!')) throw new Error(`a dictionary key is no name at ${reader.at}`);
     dict.set(key, readValue(reader));
@@ -191,7 +191,7 @@ function readArray(reader: Reader): Value[] {
   const values: Value[] = [];
   for (;;) {
     reader.skipWhite();
-    if (reader.take(/\]/)) return values;
+    if (reader.take(/\]/y)) return values;
     values.push(readValue(reader));
   }
 }

@@ -4,11 +4,12 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { libraryPages } from '../../../src/page/site.ts';
 import { libraryView } from '../../../src/programme/library/libraryView.ts';
 import type { LibraryView } from '../../../src/programme/library/view.ts';
-import { filesWith, spoilt } from '../../content/sample.ts';
+import { filesWith, SAMPLE, spoilt } from '../../content/sample.ts';
 import { NAUGHTY } from '../../laws/naughty.ts';
 import { assets } from '../assets.ts';
 import { launch, opened } from '../browser.ts';
-import { libraryOf } from '../libraries.ts';
+import { libraryOf, sampleView } from '../libraries.ts';
+import { unescaped } from '../readBack.ts';
 import { faultsOf } from '../validate.ts';
 import { served } from './publicServer.ts';
 
@@ -56,6 +57,44 @@ describe('hostile cautions, sources, photos and clinics', () => {
   it.each(admitted)('$text: its page is valid', async ({ view }) => {
     const page = libraryPages(view, assets).find(({ path }) => path === 'public/exercises/bridge.html');
     expect(await faultsOf(page?.content ?? '')).toEqual([]);
+  });
+});
+
+describe('hostile titles', () => {
+  const bridge = SAMPLE['exercises/bridge.md'];
+  const shown = NAUGHTY.filter(
+    (text) => text.trim() !== '' && text.length < 200 && !/[\n\r]/.test(text),
+  ).flatMap((text) => {
+    try {
+      return [
+        [
+          text,
+          sampleView({
+            'exercises/bridge.md': bridge.replace(/^title: .*$/m, () => `title: ${JSON.stringify(text)}`),
+          }),
+        ] as const,
+      ];
+    } catch {
+      // Content refuses what misleads; those never reach a page.
+      return [];
+    }
+  });
+
+  it('enough of them get past content', () => {
+    expect(shown.length).toBeGreaterThan(30);
+  });
+
+  it.each(shown)('%j stands as text, in title, heading and index', (text, view) => {
+    const made = new Map(libraryPages(view, assets).map(({ path, content }) => [path, content]));
+    const title = view.cards.find(({ id }) => id === 'bridge')?.title ?? '';
+    const card = made.get('public/exercises/bridge.html') ?? '';
+    expect(unescaped(/<h1>([^<]*)<\/h1>/.exec(card)?.[1] ?? '')).toBe(title);
+    expect(unescaped(/<title>([^<]*)<\/title>/.exec(card)?.[1] ?? '')).toContain(title);
+    const entry = /<a href="exercises\/bridge\.html"[^>]*>\s*<bdi>([^<]*)<\/bdi>/.exec(
+      made.get('public/exercises.html') ?? '',
+    );
+    expect(unescaped(entry?.[1] ?? '')).toBe(title);
+    expect(text.trim()).toBe(title);
   });
 });
 

@@ -34,44 +34,57 @@ export interface Density {
 
 /** Draws everything after page one from the place in hand, in the largest type that keeps to the sheets. */
 export function drawLater(pages: Pages, root: Tag, later: Later): void {
-  const composed = composedFor(pages, later);
-  adopt(root, composed.loose);
+  const log = logOf(pages.pen, later);
+  const composed = composedFor(pages, later, log);
+  for (const { loose } of [composed, log]) adopt(root, loose);
   plant(pages.pen.doc, root);
-  layOut(pages, composed);
+  layOut(pages, composed, log);
 }
 
-/** These pages in one density, their tags loose until it is chosen. */
+/** The pages before the log in one density, their tags loose until it is chosen. */
 interface Composed {
   readonly tables: readonly Block[];
   readonly words: readonly Block[];
-  readonly log: readonly Block[];
-  readonly logColumns: number;
   readonly gapPt: number;
   readonly loose: Tag;
 }
 
-/** In the largest type with which the leaflet keeps to two sheets, else to three; else in one still easy to read. */
-function composedFor(pages: Pages, later: Later): Composed {
+/** The log, the same in every density. */
+interface Log {
+  readonly days: readonly Block[];
+  readonly columns: number;
+  readonly loose: Tag;
+}
+
+function logOf(pen: Pen, { programme: { log } }: Later): Log {
+  const loose = looseTag('Sect');
+  const columns = logColumnsFor(pen, log);
+  return { columns, loose, days: logBlocks(pen, loose, log, columnWidthPt(pen, columns)) };
+}
+
+/** In the largest type with which the leaflet keeps to as few pages as in the closest; where none does, in one easy to read. */
+function composedFor(pages: Pages, later: Later, log: Log): Composed {
   const densities = densitiesOf(pages.pen);
   const tried: { readonly composed: Composed; readonly count: number }[] = [];
   const at = (index: number) => {
     const composed = tried[index]?.composed ?? compose(pages.pen, later, densities[index] as Density);
-    tried[index] ??= { composed, count: pagesOf(pages, composed) };
+    tried[index] ??= { composed, count: pagesOf(pages, composed, log) };
     return tried[index];
   };
-  for (const most of PAGES) {
-    if ((at(0).count - 2) * CLOSEST > most - 1) continue;
-    for (const index of densities.keys()) if (at(index).count <= most) return at(index).composed;
+  let [largest, closest] = [0, densities.length - 1];
+  const most = PAGES.find((count) => at(closest).count <= count);
+  if (most === undefined) return at(EASY).composed;
+  while (largest < closest) {
+    const middle = Math.floor((largest + closest) / 2);
+    if (at(middle).count <= most) closest = middle;
+    else largest = middle + 1;
   }
-  return at(EASY).composed;
+  return at(closest).composed;
 }
 
-/** What the closest density makes of a page set in the roomiest, about: figures, tables and the log shrink little. */
-const CLOSEST = 0.8;
-
-function pagesOf(pages: Pages, composed: Composed): number {
+function pagesOf(pages: Pages, composed: Composed, log: Log): number {
   const counting: Pages = { ...pages, drawing: false };
-  layOut(counting, composed);
+  layOut(counting, composed, log);
   return counting.count;
 }
 
@@ -92,7 +105,7 @@ function densitiesOf({ look }: Pen): readonly Density[] {
 
 function compose(pen: Pen, later: Later, { text, numbers, preview }: Density): Composed {
   const { programme, labels } = later;
-  const { steps, whatComesNext, log } = programme;
+  const { steps, whatComesNext } = programme;
   const loose = looseTag('Sect');
   const [widePt, columnPt] = [columnWidthPt(pen, 1), columnWidthPt(pen, COLUMNS)];
   const tables = [
@@ -106,15 +119,13 @@ function compose(pen: Pen, later: Later, { text, numbers, preview }: Density): C
     ...planBlocks(pen, loose, whatComesNext, text, columnPt),
     ...adviceBlocks(pen, loose, programme, text, columnPt),
   ];
-  const logColumns = logColumnsFor(pen, log);
-  const days = logBlocks(pen, loose, log, columnWidthPt(pen, logColumns));
-  return { tables, words, log: days, logColumns, gapPt: sectionGapPt(text), loose };
+  return { tables, words, gapPt: sectionGapPt(text), loose };
 }
 
-function layOut(pages: Pages, { tables, words, log, logColumns, gapPt }: Composed): void {
+function layOut(pages: Pages, { tables, words, gapPt }: Composed, { days, columns }: Log): void {
   flow(pages, tables, 1, gapPt);
   flow(pages, words, COLUMNS, gapPt);
-  flowTogether(pages, log, logColumns, gapPt);
+  flowTogether(pages, days, columns, gapPt);
 }
 
 function planOf({ week, running, sitting, stretching, activities }: Programme): readonly Section[] {

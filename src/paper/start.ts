@@ -32,7 +32,7 @@ export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
   return drawParts(pages, chosen, way);
 }
 
-/** More exercises than these never stand in full on one page. */
+/** More exercises than these never stand on one page in full or two in a row. */
 const FULL_MOST = 4;
 
 /** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
@@ -48,16 +48,16 @@ function waysOf({ look }: Pen, exercises: number): readonly Way[] {
   const shorter = { ...full, whole: false };
   const two = { setting: 'close', abreast: 2, whole: false } as const;
   const three = { ...two, abreast: 3 } as const;
-  const inFull = [
+  const few = [
     { detail: { text: small, ...full }, ...roomy },
     { detail: { text: smaller, ...full }, ...tight },
     { detail: { text: small, ...shorter }, ...roomy },
     { detail: { text: smaller, ...shorter }, ...tight },
-  ];
-  return [
-    ...(exercises > FULL_MOST ? [] : inFull),
     { detail: { text: small, ...two }, ...close },
     { detail: { text: smaller, ...two }, ...close },
+  ];
+  return [
+    ...(exercises > FULL_MOST ? [] : few),
     { detail: { text: small, ...three }, ...close },
     { detail: { text: smaller, ...three }, ...close },
     { detail: { text: smallest, ...three }, ...closest },

@@ -5,6 +5,7 @@ import { issueWords, problemsOf } from './issue.ts';
 import { SCHEMAS, type Kind } from './kind.ts';
 import { sortProblems, type Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
+import type { FileLink } from './prose/body.ts';
 import { HEADINGS } from './prose/headings.ts';
 import { readProse } from './prose/readProse.ts';
 import { decode, type SourceFile } from './source.ts';
@@ -19,6 +20,8 @@ export interface FileReading<K extends Kind> {
   /** Null when there is no text or no head. */
   readonly front: FrontMatter | null;
   readonly problems: readonly Problem[];
+  /** Links of the body to files of the content folder. */
+  readonly links: readonly FileLink[];
 }
 
 // A file that is not what it seems would print for ever; the first hundred tell enough.
@@ -27,7 +30,7 @@ const MOST_PROBLEMS = 100;
 /** The file's front matter and body as its kind asks for them. Never throws, whatever the bytes. */
 export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading<K> {
   const { source, problems } = decode(file);
-  const nothing = { file: file.file, value: null, body: [], front: null };
+  const nothing = { file: file.file, value: null, body: [], front: null, links: [] };
   if (source === null) return { ...nothing, problems };
   const split = splitFile(source);
   if (split.front === null) return { ...nothing, problems: split.problems };
@@ -40,6 +43,7 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
     body: body.sections,
     front: split.front,
     problems: all.slice(0, MOST_PROBLEMS),
+    links: body.links,
   };
 }
 

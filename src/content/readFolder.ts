@@ -4,6 +4,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { FOLDERS } from './kind.ts';
 import type { Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
+import type { FileLink } from './prose/body.ts';
 import { readFile, type FrontValue } from './readFile.ts';
 import type { SourceFile } from './source.ts';
 
@@ -13,6 +14,8 @@ export interface Folder<K extends keyof typeof FOLDERS> {
   /** Every file that has an id, right or wrong, by id: what may be named. */
   readonly files: ReadonlyMap<string, SourceFile>;
   readonly problems: readonly Problem[];
+  /** Links of all bodies to files of the content folder. */
+  readonly links: readonly FileLink[];
   readonly count: number;
 }
 
@@ -38,7 +41,8 @@ export function readFolder<K extends keyof typeof FOLDERS>(files: readonly Sourc
     ...checkTwins(own.filter(isFile)),
     ...readings.flatMap(({ reading }) => reading.problems),
   ];
-  return { cards, files: named, problems, count: own.length };
+  const links = readings.flatMap(({ reading }) => reading.links);
+  return { cards, files: named, problems, links, count: own.length };
 }
 
 // A link to a folder, with `/` at its end, has a Problem of its own and no name to speak of.

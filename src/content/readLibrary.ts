@@ -10,6 +10,7 @@ import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { layered, type Layered } from './layers.ts';
 import type { Library } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
+import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
 import { isPicture, pictureProblems } from './pictures.ts';
 import { placesIn, type PlaceOf } from './place.ts';
@@ -60,6 +61,10 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),
+    ...linkProblems(
+      [exercises, advice, protocols, clinic].flatMap(({ links }) => links),
+      [exercises, advice, protocols].flatMap(({ files }) => [...files.values()].map(({ file }) => file)),
+    ),
   ]);
   const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
   const placeOf = placesIn(
@@ -118,9 +123,13 @@ function clinicFile(files: readonly SourceFile[]): SourceFile | null {
 
 function readClinic(
   files: readonly SourceFile[],
-): Pick<FileReading<'clinic'>, 'body' | 'problems'> & { readonly value: FrontValue<'clinic'> | null } {
+): Pick<FileReading<'clinic'>, 'body' | 'problems' | 'links'> & {
+  readonly value: FrontValue<'clinic'> | null;
+} {
   const file = clinicFile(files);
-  return file === null ? { value: null, body: [], problems: [noClinic(files)] } : readFile(file, 'clinic');
+  return file === null
+    ? { value: null, body: [], problems: [noClinic(files)], links: [] }
+    : readFile(file, 'clinic');
 }
 
 function noClinic(files: readonly SourceFile[]): Problem {

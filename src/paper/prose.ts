@@ -1,5 +1,6 @@
 /** The words of a card, a section or a sentence list as blocks. */
 import type { Block as ProseBlock, Inline, ListEntry } from '../content/prose/block.ts';
+import { isOutward } from '../content/prose/link.ts';
 import type { Part } from '../programme/programme.ts';
 import { kept, type Block } from './block.ts';
 import type { Pen } from './pen.ts';
@@ -94,7 +95,9 @@ function runsOf(inlines: readonly Inline[], style: TextStyle, href?: string): re
   return inlines.flatMap((inline) => {
     if (inline.kind === 'text')
       return [{ text: inline.text, style, ...(href === undefined ? {} : { href }) }];
-    if (inline.kind === 'link') return runsOf(inline.children, style, inline.href);
+    // The library's pages do not lie beside a printed sheet.
+    if (inline.kind === 'link')
+      return runsOf(inline.children, style, isOutward(inline.href) ? inline.href : undefined);
     const marked: TextStyle =
       inline.kind === 'strong' ? { ...style, cut: 'bold' } : { ...style, slanted: true };
     return runsOf(inline.children, marked, href);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Inline } from '../../src/content/prose/block.ts';
 import { HEADINGS } from '../../src/content/prose/headings.ts';
-import { linkFault } from '../../src/content/prose/link.ts';
+import { linkedFile, linkFault } from '../../src/content/prose/link.ts';
 import { readProse } from '../../src/content/prose/readProse.ts';
 import { sourceText } from '../../src/content/sourceText.ts';
 
@@ -62,7 +62,7 @@ describe('readProse', () => {
   });
 
   it('is content with an empty body where no heading is required', () => {
-    expect(read('')).toEqual({ sections: [], problems: [] });
+    expect(read('')).toEqual({ sections: [], problems: [], links: [] });
   });
 
   it('places what is wrong, however deep it stands', () => {
@@ -119,5 +119,19 @@ describe('linkFault', () => {
     'tel:call me',
   ])('refuses %s', (href) => {
     expect(linkFault(href, FILE)).not.toBeNull();
+  });
+});
+
+describe('linkedFile', () => {
+  it.each([
+    ['other.md', 'advice/other.md'],
+    ['./other.md?a#part', 'advice/other.md'],
+    ['../exercises/bridge.md', 'exercises/bridge.md'],
+    ['%2e%2e/clinic.md', 'clinic.md'],
+    ['#part', 'advice/sitting.md'],
+    ['https://clinic.example/a.md', null],
+    ['mailto:desk@clinic.example', null],
+  ])('takes %s for %s', (href, file) => {
+    expect(linkedFile(href, 'advice/sitting.md')).toBe(file);
   });
 });

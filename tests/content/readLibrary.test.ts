@@ -72,7 +72,8 @@ describe('readLibrary', () => {
   });
 
   it('reads folders below folders', () => {
-    const reading = readLibrary(filesWith({ 'advice/runners/shoes.md': SAMPLE['advice/sitting.md'] }));
+    const shoes = spoilt('advice/sitting.md', '../clinic.md', '../../clinic.md');
+    const reading = readLibrary(filesWith({ 'advice/runners/shoes.md': shoes }));
     expect([...(reading.library?.advice.keys() ?? [])]).toEqual(['shoes', 'sitting']);
   });
 

@@ -1,7 +1,7 @@
 /** Files that are no text, no card, or not where they belong: the whole printed text of each Problem. */
 import { describe, expect, it } from 'vitest';
 import type { SourceFile } from '../../src/content/source.ts';
-import { fileOf, filesWith, SAMPLE } from '../content/sample.ts';
+import { fileOf, filesWith, SAMPLE, spoilt } from '../content/sample.ts';
 import { BRIDGE, OTTER, printed, printedWith } from './printed.ts';
 
 function bytesOf(file: string, bytes: readonly number[]): SourceFile[] {
@@ -159,8 +159,8 @@ describe('wrong-file-name', () => {
 
 describe('duplicate-id', () => {
   it('refuses two files of one id in two folders', () => {
-    expect(printed(filesWith({ 'advice/old/sitting.md': SAMPLE['advice/sitting.md'] })))
-      .toMatchInlineSnapshot(`
+    const again = spoilt('advice/sitting.md', '../clinic.md', '../../clinic.md');
+    expect(printed(filesWith({ 'advice/old/sitting.md': again }))).toMatchInlineSnapshot(`
       "advice/sitting.md:1:1: error duplicate-id found the id of advice/old/sitting.md again; must be the only file of its id, in whatever folder and case.
           ---
           ^

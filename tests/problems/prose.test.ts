@@ -333,7 +333,19 @@ Fix: write a link without a title in quotes, or take the link out and leave its 
              ^
 Fix: write a link with words to press on, or take the link out and leave its words.`,
     ],
+    [
+      'a file that is not there',
+      'Lie down [as here](../exercises/brigde.md)',
+      `exercises/bridge.md:25:10: error link found a link to ../exercises/brigde.md; must be the way to a card, a protocol or advice that is there.
+    Lie down [as here](../exercises/brigde.md)
+             ^
+Fix: write the way to exercises/bridge.md.`,
+    ],
   ])('%s', (_, body, text) => {
     expect(printedBody(body)).toBe(text);
+  });
+
+  it('to another file of the library is taken', () => {
+    expect(printedBody('Lie down [as here](../advice/sitting.md#what)')).toBe('');
   });
 });

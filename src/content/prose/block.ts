@@ -3,6 +3,7 @@
 export type Inline =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'strong' | 'emphasis'; readonly children: readonly Inline[] }
+  /** `href`: a web page, mail or telephone, or a file by its way from the top of the content folder. */
   | { readonly kind: 'link'; readonly href: string; readonly children: readonly Inline[] };
 
 export interface ListEntry {

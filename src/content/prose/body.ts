@@ -1,14 +1,23 @@
 /** A Markdown body within its file: says where in the file a token stands, and collects what is wrong with it. */
 import type { Token } from 'markdown-it';
-import { errorAt, type Problem, type ProblemCode, type ProblemWords } from '../problem.ts';
+import { errorAt, type Place, type Problem, type ProblemCode, type ProblemWords } from '../problem.ts';
 import { placeAt, type SourceText } from '../sourceText.ts';
 
 export interface Body {
   readonly source: SourceText;
   /** Index of the body's first line among the file's. */
   readonly firstLine: number;
-  /** Grows while the body is read. */
+  /** Grow while the body is read. */
   readonly problems: Problem[];
+  readonly links: FileLink[];
+}
+
+/** A link to a file of the content folder, that may be there or not. */
+export interface FileLink {
+  /** From the top of the content folder. */
+  readonly to: string;
+  readonly written: string;
+  readonly place: Place;
 }
 
 /** Notes a Problem at the first sign of a block. */

@@ -1,9 +1,10 @@
 /** The marked text of a paragraph or list entry. */
 import type { Token } from 'markdown-it';
 import { BAD_CHARACTER_WORDS, badCharacters } from '../badCharacter.ts';
+import { placeAt } from '../sourceText.ts';
 import type { Inline } from './block.ts';
-import { reportInline, type Body } from './body.ts';
-import { linkFault } from './link.ts';
+import { offsetInFile, reportInline, type Body } from './body.ts';
+import { linkedFile, linkFault } from './link.ts';
 import { inlineBranches, offsetOf, type Branch } from './markdown.ts';
 import { PROSE_WORDS } from './words.ts';
 
@@ -27,7 +28,7 @@ export function inlinesOf(body: Body, block: Token): Inline[] {
         return [{ kind: 'emphasis', children: inlines(children) }];
       case 'link_open':
         checkLink(body, block, token, children);
-        return [{ kind: 'link', href: hrefOf(token), children: inlines(children) }];
+        return [{ kind: 'link', href: targetOf(body, token), children: inlines(children) }];
       default:
         reportInline(body, block, offsetOf(token), 'prose', refusal(token.type));
         return [];
@@ -75,7 +76,7 @@ function checkCharacter(body: Body, block: Token, token: Token): void {
 function checkLink(body: Body, block: Token, token: Token, children: readonly Branch[]): void {
   const href = hrefOf(token);
   const expected = linkExpectation(token, href, children, body.source.file);
-  if (expected === null) return;
+  if (expected === null) return noteLink(body, block, token);
   const fix = `write ${expected}, or take the link out and leave its words`;
   reportInline(body, block, offsetOf(token), 'link', {
     found: `a link to ${href || 'nothing'}`,
@@ -93,6 +94,18 @@ function linkExpectation(
   if (token.attrGet('title') !== null) return 'a link without a title in quotes';
   if (children.length === 0) return 'a link with words to press on';
   return linkFault(href, file);
+}
+
+// Which files there are is known when all are read.
+function noteLink(body: Body, block: Token, token: Token): void {
+  const to = linkedFile(hrefOf(token), body.source.file);
+  if (to === null) return;
+  const place = placeAt(body.source, offsetInFile(body, block, offsetOf(token)));
+  body.links.push({ to, written: hrefOf(token), place });
+}
+
+function targetOf({ source }: Body, token: Token): string {
+  return linkedFile(hrefOf(token), source.file) ?? hrefOf(token);
 }
 
 function hrefOf(token: Token): string {

@@ -5,7 +5,7 @@
  * stands in: a relative target must not leave the content folder. @example linkFault('http://a.org', 'clinic.md')
  */
 export function linkFault(href: string, file: string): string | null {
-  const scheme = /^[a-z][a-z0-9+.-]*(?=:)/i.exec(href)?.[0].toLowerCase();
+  const scheme = SCHEME.exec(href)?.[0].toLowerCase();
   switch (scheme) {
     case 'https':
       return isWebPage(href) ? null : 'https:// with the name of a site';
@@ -20,6 +20,35 @@ export function linkFault(href: string, file: string): string | null {
   }
 }
 
+/**
+ * The file a link leads to, from the top of the content folder, or null when it leads out to the web, a mail or a
+ * telephone. `file` is the one it stands in. @example linkedFile('../exercises/bridge.md', 'advice/sitting.md')
+ */
+export function linkedFile(href: string, file: string): string | null {
+  if (isOutward(href)) return null;
+  const steps = file.split('/').slice(0, -1);
+  for (const step of pathOf(href).split('/')) {
+    if (step === '..') steps.pop();
+    else if (step !== '.' && step !== '') steps.push(step);
+  }
+  return pathOf(href) === '' ? file : steps.join('/');
+}
+
+/** Whether a target names its own scheme; the others are files of the content folder. */
+export function isOutward(href: string): boolean {
+  return SCHEME.test(href);
+}
+
+const SCHEME = /^[a-z][a-z0-9+.-]*(?=:)/i;
+
+// Browsers read \ as / and %2e as a dot, so both are taken for what they become.
+function pathOf(href: string): string {
+  return href
+    .replace(/[?#].*$/s, '')
+    .replace(/%5c/gi, '/')
+    .replace(/%2e/gi, '.');
+}
+
 // A name before @ is not the site, though it reads like one.
 function isWebPage(href: string): boolean {
   if (!/^https:\/\/[^/]/i.test(href) || !URL.canParse(href)) return false;
@@ -27,12 +56,8 @@ function isWebPage(href: string): boolean {
   return hostname !== '' && username === '' && password === '';
 }
 
-// Browsers read \ as / and %2e as a dot, so both are taken for what they become.
 function staysInside(href: string, file: string): boolean {
-  const path = href
-    .replace(/[?#].*$/s, '')
-    .replace(/%5c/gi, '/')
-    .replace(/%2e/gi, '.');
+  const path = pathOf(href);
   if (path.startsWith('/') || path.includes('//') || path.includes('\\') || path.includes(':')) return false;
   let depth = file.split('/').length - 1;
   for (const step of path.split('/')) {

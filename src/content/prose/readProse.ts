@@ -6,29 +6,34 @@ import type { Problem } from '../problem.ts';
 import { placeAt, type SourceText } from '../sourceText.ts';
 import type { ProseSection } from './block.ts';
 import { blocksOf } from './blocks.ts';
-import { report, reportBlock, type Body } from './body.ts';
+import { report, reportBlock, type Body, type FileLink } from './body.ts';
 import type { HeadingRules } from './headings.ts';
 import { parseMarkdown, type Branch } from './markdown.ts';
 
 export interface ProseReading {
   readonly sections: readonly ProseSection[];
   readonly problems: readonly Problem[];
+  readonly links: readonly FileLink[];
 }
 
 /** The sections of the body that begins at `offset` in the file, as they stand; all that is wrong with it as Problems. */
 export function readProse(source: SourceText, offset: number, rules: HeadingRules): ProseReading {
-  const body: Body = { source, firstLine: placeAt(source, offset).line - 1, problems: [] };
+  const body: Body = { source, firstLine: placeAt(source, offset).line - 1, problems: [], links: [] };
   const branches = parseMarkdown(source.text.slice(offset));
   const { before, parts } = partsOf(branches);
   if (before !== undefined && parts.length === 0 && rules.mayBePlain) {
     const blocks = branches.flatMap((block) => blocksOf(body, block));
-    return { sections: [{ heading: rules.headings[0] ?? '', blocks }], problems: body.problems };
+    return { sections: [{ heading: rules.headings[0] ?? '', blocks }], ...found(body) };
   }
   if (before !== undefined) reportBlock(body, before.token, 'heading', textBefore(rules));
   const sections = parts.flatMap((part) => sectionOf(body, part, rules));
   checkOrder(body, sections, rules);
   if (rules.required) checkAllThere(body, sections, rules);
-  return { sections: sections.map(({ heading, blocks }) => ({ heading, blocks })), problems: body.problems };
+  return { sections: sections.map(({ heading, blocks }) => ({ heading, blocks })), ...found(body) };
+}
+
+function found({ problems, links }: Body): Pick<ProseReading, 'problems' | 'links'> {
+  return { problems, links };
 }
 
 /** A heading with what stands under it. */

@@ -44,7 +44,7 @@ export function advicePageHtml(advice: AdviceView, view: LibraryView, assets: Pa
       lead: html`<p class="lead">${shown}</p>
         ${originHtml(advice)}`,
       main: html`${body.map(({ heading, blocks }, at) =>
-        hangHtml(`part-${at + 1}`, heading, html`${proseHtml([{ heading: '', blocks }], 3)}`),
+        hangHtml(`part-${at + 1}`, heading, html`${proseHtml([{ heading: '', blocks }], 3, '../')}`),
       )}
       ${hangHtml('sources', LABELS.sources, sourcesHtml(sources))}`,
     },

@@ -38,7 +38,7 @@ export function cardPageHtml(card: CardView, view: LibraryView, assets: PageAsse
             ${factsHtml(card)}
           </section>
         </div>
-        ${hangHtml('how', LABELS.howTo, html`${proseHtml(card.body, 3)}`)}
+        ${hangHtml('how', LABELS.howTo, html`${proseHtml(card.body, 3, UP)}`)}
         ${hangHtml(
           'watch',
           LABELS.watchFor,

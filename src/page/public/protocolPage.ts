@@ -52,7 +52,7 @@ export function protocolPageHtml(protocol: ProtocolView, view: LibraryView, asse
       lead: html`<p class="lead">${tendon}</p>
         <p>${guard}</p>
         ${originHtml(protocol)}`,
-      main: html`${body.map(({ heading, blocks }) => hangHtml('how', heading, html`${proseHtml([{ heading: '', blocks }], 3)}`))}
+      main: html`${body.map(({ heading, blocks }) => hangHtml('how', heading, html`${proseHtml([{ heading: '', blocks }], 3, UP)}`))}
       ${hangHtml('why', LABELS.why, html`${why.map((sentence) => html`<p>${sentence}</p> `)}`)}
       ${hangHtml('stages', LABELS.stages, tableHtml(stageTable), 'broad')}
       ${stages.map((stage, at) => stageHtml(stage, at + 1))}

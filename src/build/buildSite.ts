@@ -66,7 +66,8 @@ export async function buildSite(
 ): Promise<Built> {
   const workspace = readWorkspace(folders);
   const { library, libraryProblems } = workspace;
-  if (library === null) return nothingBuilt(workspace, libraryProblems);
+  if (library === null)
+    return nothingBuilt(workspace, [...libraryProblems, ...problemsOfAsked(aliases, workspace)]);
   const logo = await logoOf(library.clinic, folders.content);
   const png = 'png' in logo ? logo.png : null;
   const paper = await paperShelf(png);
@@ -75,7 +76,7 @@ export async function buildSite(
     ...(await libraryFaults(library, logo, paper, workspace)),
     ...photos.refusals.map(workspace.asProblem),
   ];
-  if (faults.length > 0) return nothingBuilt(workspace, faults);
+  if (faults.length > 0) return nothingBuilt(workspace, [...faults, ...problemsOfAsked(aliases, workspace)]);
   checkAliases(aliases, workspace);
   const shop = {
     workshop: { library, models, loadleaf: version() },
@@ -105,13 +106,13 @@ async function writeAll(
   aliases: readonly string[],
   haste: Haste | null,
 ): Promise<Built> {
-  const isAsked = (alias: string) => aliases.length === 0 || aliases.includes(alias);
+  const isAsked = askedIn(aliases);
   const stopped = workspace.stopped.filter(isAsked);
   for (const alias of stopped) site.drop(folderOf(alias));
 
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
-  const problems = workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
+  const problems = problemsOfAsked(aliases, workspace);
   const isWhole = aliases.length === 0;
   let view = isWhole ? writeLibrary(site, shop) : null;
   if (view !== null && haste !== null) {
@@ -156,6 +157,15 @@ function writeLibrary(site: Site, { workshop, pages: { logo }, photos }: Shop): 
   photos.files.forEach(site.write);
   if (logo !== null) site.write({ path: `public/${LOGO_FILE}`, bytes: logo.png });
   return libraryView(workshop.library, photos.photos, workshop.models);
+}
+
+function askedIn(aliases: readonly string[]): (alias: string) => boolean {
+  return (alias) => aliases.length === 0 || aliases.includes(alias);
+}
+
+function problemsOfAsked(aliases: readonly string[], workspace: Workspace): Problem[] {
+  const isAsked = askedIn(aliases);
+  return workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
 }
 
 function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {

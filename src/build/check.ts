@@ -1,7 +1,7 @@
 /** The command that reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { Library } from '../content/library.ts';
-import { checkLibrary } from '../programme/check/library.ts';
+import { checkLibrary, checkShelves } from '../programme/check/library.ts';
 import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
@@ -20,7 +20,10 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   const folders = sourceFolders(flags);
   const workspace = readWorkspace(folders);
   const { library, counts, files } = workspace;
-  const used = library === null ? [] : await inUse(library, folders.content, flags, workspace);
+  const used =
+    library === null
+      ? checkShelves(workspace.shelves, onDay(flags), workspace.placeOf)
+      : await inUse(library, folders.content, flags, workspace);
   const problems = sortProblems([...workspace.libraryProblems, ...workspace.consultProblems, ...used]);
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   await report.problems(problems, files);

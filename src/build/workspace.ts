@@ -1,11 +1,12 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
 import { FOLDERS } from '../content/kind.ts';
-import type { Consult, Library } from '../content/library.ts';
+import type { Consult, Known, Library, Shelves } from '../content/library.ts';
 import { problemOf, type PlaceOf } from '../content/place.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import { readConsults } from '../content/readConsults.ts';
 import { readLibrary } from '../content/readLibrary.ts';
 import type { SourceFile } from '../content/source.ts';
+import { screenEffects } from '../programme/screen.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { isFolder } from './disk.ts';
 import { readFolder } from './folder.ts';
@@ -15,6 +16,8 @@ import { readLayers, shippedNames } from './layers.ts';
 export interface Workspace {
   /** Null as soon as a library file has an error; nothing is built then. */
   readonly library: Library | null;
+  /** Its cards and protocols whose keys are right; there always. */
+  readonly shelves: Shelves;
   /** Every revision without a Problem. */
   readonly consults: readonly Consult[];
   /** Of each alias the highest revision, unless that one has a Problem. */
@@ -47,7 +50,7 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
   const layers = readLayers(folders.content);
   const consults = consultFiles(folders);
   const reading = readLibrary(...layers.folders);
-  const own = readConsults(consults, reading.library);
+  const own = readConsults(consults, reading.known);
   const names = shippedNames(layers, reading.files, folders.content);
   const named = <T extends { readonly file: string }>(one: T): T => {
     const name = names.get(one.file);
@@ -57,21 +60,35 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     const place = (kind === 'consult' ? own.placeOf : reading.placeOf)(kind, ...where);
     return place === null ? null : named(place);
   };
+  const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
   return {
     library: reading.library,
+    shelves: reading.shelves,
     consults: own.consults,
     current: own.current,
     stopped: own.stopped,
     aliases: own.aliases,
     libraryProblems: sortProblems(reading.problems.map(named)),
-    consultProblems: own.problems,
+    // Without a library there is no programme to say so.
+    consultProblems:
+      reading.library === null
+        ? sortProblems([...own.problems, ...screened(own.current, reading.known).map(asProblem)])
+        : own.problems,
     counts: { ...reading.counts, consults: own.count },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
     isStill: () => areSame([...layers.folders.flat(), ...consults], filesNow(folders)),
     placeOf,
-    asProblem: (refusal) => problemOf(refusal, placeOf),
+    asProblem,
   };
+}
+
+function screened(consults: readonly Consult[], { clinic }: Known): readonly Refusal[] {
+  if (clinic === null) return [];
+  return consults.flatMap((consult) => {
+    const effects = screenEffects(consult, clinic);
+    return 'refusals' in effects ? [...effects.refusals] : [];
+  });
 }
 
 // A library without consults is a library all the same. Wherever the consults lie, their names begin with consults/.

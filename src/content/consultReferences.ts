@@ -5,7 +5,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { keepStageOf, numberedStages } from './keepStage.ts';
-import type { Library, Protocol } from './library.ts';
+import type { Known, Protocol } from './library.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
 import { nearest } from './nearest.ts';
 import { pathText, type Path } from './path.ts';
@@ -14,24 +14,24 @@ import { checkCard } from './reference.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
 import { OVERRIDES, RUN_CHOICE, RUNNING_DECISION } from './schema/override.ts';
 
-/** Everything the consult names that the library does not know. */
+/** Everything the consult names that the library does not know; of what is broken there, nothing is said. */
 export function consultReferences(
   front: FrontMatter,
   consult: ConsultFrontMatter,
-  library: Library,
+  { exercises, protocols, clinic }: Known,
 ): Problem[] {
-  const cards = [...library.exercises.keys()];
-  const protocol = library.protocols.get(consult.protocol);
+  const cards = [...exercises.keys()];
+  const protocol = protocols.get(consult.protocol);
   return [
-    ...checkCard(front, ['protocol'], consult.protocol, [...library.protocols.keys()], {
-      folder: 'protocols',
-    }),
-    ...checkCountry(front, consult.country, Object.keys(library.clinic.emergency)),
-    ...(protocol === undefined ? [] : checkStage(front, consult.stage, protocol)),
+    ...checkCard(front, ['protocol'], consult.protocol, [...protocols.keys()], { folder: 'protocols' }),
+    ...(clinic === null ? [] : checkCountry(front, consult.country, Object.keys(clinic.emergency))),
+    ...(protocol ? checkStage(front, consult.stage, protocol) : []),
     ...consult.testedSets.flatMap(({ card }, index) =>
       checkCard(front, ['testedSets', index, 'card'], card, cards),
     ),
-    ...checkTests(front, consult, [...(protocol?.tests.map(({ id }) => id) ?? []), ...cards]),
+    ...(protocol === null
+      ? []
+      : checkTests(front, consult, [...(protocol?.tests.map(({ id }) => id) ?? []), ...cards])),
     ...consult.overrides.flatMap((override, index) =>
       checkOverride(front, override, ['overrides', index], cards),
     ),

@@ -85,3 +85,14 @@ export interface Library {
   /** SHA-256 (hex, first 12) over the library files in order of their names; says which library a leaflet was made from. */
   readonly version: string;
 }
+
+/** What each file of a library says for itself; there even when the library as a whole has an error. */
+export type Shelves = Pick<Library, 'exercises' | 'advice' | 'protocols'>;
+
+/** What a consult may name; a library is one. A file that is there but broken is known by its id alone. */
+export interface Known {
+  readonly exercises: ReadonlyMap<string, unknown>;
+  readonly protocols: ReadonlyMap<string, Protocol | null>;
+  /** Null when it is not there, or broken. */
+  readonly clinic: Clinic | null;
+}

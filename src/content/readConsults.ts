@@ -4,7 +4,7 @@ import { consultReferences } from './consultReferences.ts';
 import { isHidden, nameOf } from './fileName.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { FOLDERS } from './kind.ts';
-import type { Consult, Library } from './library.ts';
+import type { Consult, Known } from './library.ts';
 import { placeOfValue } from './locate.ts';
 import { valueAt } from './path.ts';
 import { placesIn, type PlaceOf } from './place.ts';
@@ -31,15 +31,15 @@ export interface ConsultsReading {
 }
 
 /**
- * Reads the `.md` files below `consults/`; the keys in a file decide whose it is, not its name. `library`: null when
- * there is none for its own Problems; then nothing is checked against it.
+ * Reads the `.md` files below `consults/`; the keys in a file decide whose it is, not its name. `known`: the library, or
+ * what is known of one with an error.
  */
-export function readConsults(files: readonly SourceFile[], library: Library | null): ConsultsReading {
+export function readConsults(files: readonly SourceFile[], known: Known): ConsultsReading {
   const inFolder = files.filter(({ file }) => file.startsWith(`${FOLDERS.consult}/`) && !isHidden(file));
   const own = inFolder
     .filter(({ file }) => file.endsWith('.md'))
     .toSorted((a, b) => (a.file < b.file ? -1 : 1));
-  const sheets = withoutTwins(own.map((file) => sheetOf(file, library)));
+  const sheets = withoutTwins(own.map((file) => sheetOf(file, known)));
   const consults = sheets.flatMap(({ consult }) => (consult === null ? [] : [consult])).toSorted(byRevision);
   const aliases = [...new Set(sheets.map(({ alias }) => alias))].sort();
   const stopped = aliases.filter((alias) => isStopped(sheets.filter((sheet) => sheet.alias === alias)));
@@ -66,9 +66,9 @@ interface Sheet {
   readonly problems: readonly Problem[];
 }
 
-function sheetOf(file: SourceFile, library: Library | null): Sheet {
+function sheetOf(file: SourceFile, known: Known): Sheet {
   const { value, body, front, problems: own } = readFile(file, 'consult');
-  const references = value && front && library ? consultReferences(front, value, library) : [];
+  const references = value && front ? consultReferences(front, value, known) : [];
   const problems = [...own, ...references];
   const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
   return { file, ...whose(file.file, front), consult, front, problems };

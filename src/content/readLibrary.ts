@@ -8,7 +8,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { layered, type Layered } from './layers.ts';
-import type { Library } from './library.ts';
+import type { Known, Library, Shelves } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
@@ -25,6 +25,10 @@ import { topOf } from './sourceText.ts';
 export interface LibraryReading {
   /** Null as soon as there is one error. */
   readonly library: Library | null;
+  /** The cards and protocols whose keys are right, whatever is wrong with the others. */
+  readonly shelves: Shelves;
+  /** What consults may name, so that theirs is checked too when the library has an error. */
+  readonly known: Known;
   readonly problems: readonly Problem[];
   readonly placeOf: PlaceOf;
   /** Files found of each kind, right or wrong. */
@@ -52,13 +56,13 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const advice = readFolder(own, 'advice');
   const protocols = readFolder(own, 'protocol');
   const clinic = readClinic(own);
-  const known = [...exercises.files.keys(), ...hidden.keys()];
+  const ids = [...exercises.files.keys(), ...hidden.keys()];
   const problems = sortProblems([
     ...layers.problems,
     ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
     ...checkFolders(own, Object.values(FOLDERS)),
-    ...exerciseReferences(exercises.cards, known),
-    ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, known)),
+    ...exerciseReferences(exercises.cards, ids),
+    ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, ids)),
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),
     ...linkProblems(
@@ -76,9 +80,7 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   );
   const counts = { exercises: exercises.count, advice: advice.count, protocols: protocols.count };
   const files = [...own, ...layers.hidden.values()];
-  if (problems.length > 0 || clinic.value === null)
-    return { library: null, problems, placeOf, counts, files };
-  const library = {
+  const shelves = {
     exercises: built(
       exercises.cards.map((card) => cardWithoutHidden(card, hidden)),
       exerciseCard,
@@ -88,11 +90,25 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
       protocols.cards.map((protocol) => protocolWithoutHidden(protocol, hidden)),
       protocolOf,
     ),
-    clinic: clinicOf(clinic.value, clinic.body),
-    origins: layers.origins,
-    version: versionOf(own.filter((file) => !pictures.includes(file))),
   };
-  return { library, problems, placeOf, counts, files };
+  const ownClinic = clinic.value === null ? null : clinicOf(clinic.value, clinic.body);
+  const known = {
+    exercises: exercises.files,
+    protocols: new Map(
+      [...protocols.files.keys()].map((id) => [id, shelves.protocols.get(id) ?? null] as const),
+    ),
+    clinic: ownClinic,
+  };
+  const library =
+    problems.length > 0 || ownClinic === null
+      ? null
+      : {
+          ...shelves,
+          clinic: ownClinic,
+          origins: layers.origins,
+          version: versionOf(own.filter((file) => !pictures.includes(file))),
+        };
+  return { library, shelves, known, problems, placeOf, counts, files };
 }
 
 function isCardPicture(file: string): boolean {
@@ -121,9 +137,10 @@ function clinicFile(files: readonly SourceFile[]): SourceFile | null {
   return files.find(({ file }) => file === CLINIC_FILE) ?? null;
 }
 
-function readClinic(
-  files: readonly SourceFile[],
-): Pick<FileReading<'clinic'>, 'body' | 'problems' | 'links'> & {
+function readClinic(files: readonly SourceFile[]): Pick<
+  FileReading<'clinic'>,
+  'body' | 'problems' | 'links'
+> & {
   readonly value: FrontValue<'clinic'> | null;
 } {
   const file = clinicFile(files);

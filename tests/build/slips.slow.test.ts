@@ -51,3 +51,32 @@ it('stops the programme of every consult with a slip, and only those', async () 
   expect(found).toEqual(SLIPS.map(([what, , , code]) => [what, code]));
   expect(answer.problems.every(({ line, fix }) => line > 0 && fix !== '')).toBe(true);
 });
+
+it('tells of every file in one run, however many are wrong, of the library and of the consults', async () => {
+  const own = shippedClinic();
+  own.edit('exercises/front-plank.md', /^title: .*$/m, 'title: 3');
+  own.edit('exercises/side-plank-on-knees.md', /^nextReviewOn: .*$/m, 'nextReviewOn: 2026-09-02');
+  own.edit('exercises/hip-hinge.md', /range:\n {4}- -?\d+\n {4}- -?\d+/, 'range:\n    - 110\n    - 120');
+  own.edit('consults/otter-r1.md', 'card: hip-hinge', 'card: hip-hing');
+  own.edit('consults/heron-r1.md', 'footDrop: no', 'footDrop: notAsked');
+  const told = async (...words: string[]) => {
+    const run = await own.run(...words, '--json', '--on', '2026-10-01');
+    const { problems } = JSON.parse(run.out) as { problems: { code: string; file: string }[] };
+    return [run.exit, ...problems.map(({ code, file }) => `${file} ${code}`)];
+  };
+  const ofConsults = ['consults/heron-r1.md screen-block', 'consults/otter-r1.md no-such-card'];
+  expect(await told('check')).toEqual([
+    65,
+    ...ofConsults,
+    'exercises/front-plank.md wrong-type',
+    'exercises/hip-hinge.md pose-cannot-close',
+    'exercises/side-plank-on-knees.md review-overdue',
+  ]);
+  expect(await told('build')).toEqual([65, ...ofConsults, 'exercises/front-plank.md wrong-type']);
+  expect(await told('build', 'otter')).toEqual([
+    65,
+    'consults/otter-r1.md no-such-card',
+    'exercises/front-plank.md wrong-type',
+  ]);
+  own.remove();
+});

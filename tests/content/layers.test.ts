@@ -94,11 +94,11 @@ describe('a hidden card', () => {
 
   it('is missed by a consult that names it', () => {
     const consult = filesWith().filter(({ file }) => file.startsWith('consults/'));
-    const { library } = over([ONE_LEG, HIDE]);
+    const { known } = over([ONE_LEG, HIDE]);
     const named = consult.map(({ file, bytes }) =>
       fileOf(file, new TextDecoder().decode(bytes).replaceAll(/card: bridge\b/g, 'card: single-leg-bridge')),
     );
-    expect(readConsults(named, library).problems.map(({ code }) => code)).toContain('no-such-card');
+    expect(readConsults(named, known).problems.map(({ code }) => code)).toContain('no-such-card');
   });
 
   it('cannot be the last one of a slot that must be filled, nor the morning check', () => {

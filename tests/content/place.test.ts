@@ -11,7 +11,7 @@ const files = filesWith({
   'consults/otter-r2.md': SAMPLE['consults/otter-r1.md'].replace('revision: 1', 'revision: 2'),
 });
 const library = readLibrary(files);
-const consults = readConsults(files, library.library);
+const consults = readConsults(files, library.known);
 
 const text = (place: { file: string; line: number; column: number } | null) =>
   place === null ? null : `${place.file}:${place.line}:${place.column}`;

@@ -5,10 +5,10 @@ import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 import { fileOf, filesWith, SAMPLE, spoilt } from './sample.ts';
 
 const OTTER = 'consults/otter-r1.md';
-const { library } = readLibrary(filesWith());
+const { known } = readLibrary(filesWith());
 
 function read(changes: Readonly<Record<string, string | null>> = {}) {
-  const { consults, current, stopped, problems } = readConsults(filesWith(changes), library);
+  const { consults, current, stopped, problems } = readConsults(filesWith(changes), known);
   return {
     consults: consults.map(({ id }) => id),
     current: current.map(({ id }) => id),
@@ -65,7 +65,7 @@ describe('readConsults', () => {
       ...filesWith(),
       { file: 'consults/otter-r2.md', bytes: Uint8Array.of(0xff), link: 'no' as const },
     ];
-    expect(readConsults(files, library).stopped).toEqual(['otter']);
+    expect(readConsults(files, known).stopped).toEqual(['otter']);
     expect(read({ 'consults/otter.md': 'nothing' }).stopped).toEqual(['otter']);
   });
 
@@ -86,19 +86,32 @@ describe('readConsults', () => {
 
   it('takes an item left out of the screen as not asked, and yes as an answer', () => {
     const text = spoilt(OTTER, '  fever: no\n', '  fever: yes\n');
-    const [consult] = readConsults([fileOf(OTTER, text)], library).consults;
+    const [consult] = readConsults([fileOf(OTTER, text)], known).consults;
     expect(consult?.screen).toMatchObject({ saddleNumbness: 'no', fever: 'yes', hernia: 'notAsked' });
     expect(Object.keys(consult?.screen ?? {}).sort()).toEqual([...SCREEN_ITEMS].sort());
   });
 
-  it('reads what there is without a library, and checks nothing against it', () => {
-    const elsewhere = spoilt(OTTER, 'protocol: hamstring', 'protocol: elsewhere');
-    expect(readConsults([fileOf(OTTER, elsewhere)], null).problems).toEqual([]);
-    expect(readConsults([fileOf(OTTER, broken(elsewhere))], null).problems).toHaveLength(1);
+  it('holds a consult against what can be read of a broken library', () => {
+    const consult = spoilt(OTTER, 'protocol: hamstring', 'protocol: elsewhere').replace('GB', 'FR');
+    const codes = (changes: Readonly<Record<string, string>>) =>
+      readConsults([fileOf(OTTER, consult)], readLibrary(filesWith(changes)).known).problems.map(
+        ({ code, path }) => `${code} ${path}`,
+      );
+    const all = ['no-such-country country', 'no-such-card protocol'];
+    expect(codes({})).toEqual(all);
+    expect(codes({ 'exercises/bridge.md': 'nothing', 'advice/sitting.md': 'nothing' })).toEqual(all);
+    expect(codes({ 'clinic.md': 'nothing' })).toEqual(['no-such-card protocol']);
+  });
+
+  it('says nothing of what a broken protocol or card might hold', () => {
+    const { known: broken } = readLibrary(
+      filesWith({ 'protocols/hamstring.md': 'nothing', 'exercises/bridge.md': 'nothing' }),
+    );
+    expect(readConsults([fileOf(OTTER, SAMPLE[OTTER])], broken).problems).toEqual([]);
   });
 
   it('passes over other files of the folder', () => {
     const files = [...filesWith(), fileOf('consults/.otter-r2.md', ''), fileOf('consults/letter.pdf', '')];
-    expect(readConsults(files, library).problems).toEqual([]);
+    expect(readConsults(files, known).problems).toEqual([]);
   });
 });

@@ -127,7 +127,7 @@ describe('reading is the same', () => {
     expect(plain.problems).toEqual([]);
     expect(other.problems).toEqual([]);
     expect(other.library).toEqual(plain.library);
-    const consults = (files: readonly SourceFile[]) => readConsults(files, plain.library).consults;
+    const consults = (files: readonly SourceFile[]) => readConsults(files, plain.known).consults;
     expect(consults(filesWith(windows))).toEqual(consults(filesWith()));
   });
 

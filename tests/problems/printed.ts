@@ -8,8 +8,7 @@ import { filesWith, spoilt, type SAMPLE } from '../content/sample.ts';
 /** All Problems of library and consults as printed, parted by empty lines; empty when there is none. */
 export function printed(files: readonly SourceFile[]): string {
   const reading = readLibrary(files);
-  const library = reading.library ?? readLibrary(filesWith()).library;
-  const problems = [...reading.problems, ...readConsults(files, library).problems];
+  const problems = [...reading.problems, ...readConsults(files, reading.known).problems];
   const lineOf = lineFinder(files);
   return problems.map((problem) => problemText(problem, lineOf(problem.file, problem.line))).join('\n\n');
 }

@@ -1,5 +1,5 @@
 /** Words that no leaflet says: the clinic's own talk, and words that frighten or promise. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { finderOf, type Lexicon } from './lexicon.ts';
@@ -26,7 +26,7 @@ const BANNED: Lexicon = [
 /** The banned words of a text. */
 export const bannedIn = finderOf(BANNED);
 
-export function bannedWords(library: Library, placeOf: PlaceOf): Problem[] {
+export function bannedWords(library: Shelves, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
     texts
       .filter(({ on }) => on === 'leaflet')

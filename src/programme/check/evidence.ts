@@ -1,5 +1,5 @@
 /** Files that rest on nothing anybody could look up. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { Mark } from '../../units/source.ts';
@@ -7,7 +7,7 @@ import { warn, type Spot } from './spot.ts';
 
 const WEAK: readonly Mark[] = ['choice', 'memory'];
 
-export function weakEvidence({ exercises, advice, protocols }: Library, placeOf: PlaceOf): Problem[] {
+export function weakEvidence({ exercises, advice, protocols }: Shelves, placeOf: PlaceOf): Problem[] {
   const spots = [
     ...[...exercises.values()].map(({ id, evidence }) => ({
       spot: { kind: 'exercise', id, path: ['evidence'] } satisfies Spot,

@@ -1,5 +1,5 @@
 /** Cards that say too little to be followed alone, or too much to be read. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import { proseTexts } from '../../content/prose/plainText.ts';
 import type { Problem } from '../../content/problem.ts';
@@ -10,7 +10,7 @@ import { warn } from './spot.ts';
 const FEWEST_WORDS = 60;
 const MOST_WORDS = 140;
 
-export function cardLength({ exercises }: Library, placeOf: PlaceOf): Problem[] {
+export function cardLength({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
   return [...exercises.values()].flatMap(({ id, body }) => {
     const words = proseTexts(body).reduce((sum, { text }) => sum + wordsIn(text).length, 0);
     if (words >= FEWEST_WORDS && words <= MOST_WORDS) return [];

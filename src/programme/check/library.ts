@@ -1,5 +1,5 @@
 /** Everything that `check` says of a library beyond what content refuses. */
-import type { Library } from '../../content/library.ts';
+import type { Library, Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { IsoDate } from '../../units/date.ts';
@@ -22,17 +22,24 @@ import { wordsAgainstAngle } from './wordsAgainstAngle.ts';
  */
 export function checkLibrary(library: Library, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
   return sortProblems([
-    ...bannedWords(library, placeOf),
-    ...cardLength(library, placeOf),
-    ...impossiblePoses(library, placeOf),
+    ...checkShelves(library, onDay, placeOf),
     ...leftOut(library, placeOf),
-    ...longSentences(library, placeOf),
     ...misplacedNeighbours(library, placeOf),
-    ...overdueReviews(library, onDay, placeOf),
-    ...readingGrade(library, placeOf),
-    ...tradeWords(library, placeOf),
     ...unusedCards(library, placeOf),
-    ...weakEvidence(library, placeOf),
-    ...wordsAgainstAngle(library, placeOf),
+  ]);
+}
+
+/** What of that each file answers for alone, so that a broken one beside it hides nothing. */
+export function checkShelves(shelves: Shelves, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
+  return sortProblems([
+    ...bannedWords(shelves, placeOf),
+    ...cardLength(shelves, placeOf),
+    ...impossiblePoses(shelves, placeOf),
+    ...longSentences(shelves, placeOf),
+    ...overdueReviews(shelves, onDay, placeOf),
+    ...readingGrade(shelves, placeOf),
+    ...tradeWords(shelves, placeOf),
+    ...weakEvidence(shelves, placeOf),
+    ...wordsAgainstAngle(shelves, placeOf),
   ]);
 }

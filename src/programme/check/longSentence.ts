@@ -1,5 +1,5 @@
 /** Sentences that are too long to be kept in mind while doing what they say. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { sentencesIn, wordsIn } from './sentences.ts';
@@ -9,7 +9,7 @@ import { sheetsOf } from './text.ts';
 /** [choice] */
 const MOST_WORDS = 20;
 
-export function longSentences(library: Library, placeOf: PlaceOf): Problem[] {
+export function longSentences(library: Shelves, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
     texts.flatMap(({ path, text }) =>
       sentencesIn(text).flatMap((sentence) => {

@@ -1,5 +1,5 @@
 /** Poses that no body could take: they do not close, cannot rest, or bend an ankle beyond its reach. */
-import type { ExerciseCard, Library } from '../../content/library.ts';
+import type { ExerciseCard, Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { REFERENCE_BODY, type Body } from '../../mechanics/body.ts';
@@ -24,7 +24,7 @@ const PLACES = [0, 1, 0.5];
 const ANKLE_DEG = [-60, 40] as const;
 
 /** The first fault of each posed card, without a weight. */
-export function impossiblePoses({ exercises }: Library, placeOf: PlaceOf): Problem[] {
+export function impossiblePoses({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
   return [...exercises.values()].flatMap((card) => {
     const fault = faultOf(card);
     return fault === null

@@ -1,5 +1,5 @@
 /** Files whose text asks for more years of school than patients can be asked for. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { countsOf, fleschKincaid, fleschReadingEase, LONG_WORD_SYLLABLES, smog } from './reading.ts';
@@ -14,7 +14,7 @@ const MOST_GRADE = 8;
 const LONG_WORDS_NAMED = 3;
 
 /** A warning at the hardest sentence of each file that is above the grade by either formula. */
-export function readingGrade(library: Library, placeOf: PlaceOf): Problem[] {
+export function readingGrade(library: Shelves, placeOf: PlaceOf): Problem[] {
   const syllables = remembering(syllablesIn);
   return sheetsOf(library).flatMap(({ kind, id, texts }) => {
     const grade = gradeOf(texts, syllables);

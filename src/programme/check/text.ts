@@ -1,5 +1,5 @@
 /** What the files of a library say to their readers, text by text, with where each stands. */
-import type { AdviceCard, ExerciseCard, Library, Protocol } from '../../content/library.ts';
+import type { AdviceCard, ExerciseCard, Protocol, Shelves } from '../../content/library.ts';
 import type { Path } from '../../content/path.ts';
 import { proseTexts } from '../../content/prose/plainText.ts';
 import type { ProseSection } from '../../content/prose/block.ts';
@@ -19,7 +19,7 @@ export interface Sheet {
 }
 
 /** Every card and protocol with its texts. Sources, names of stages and slots are for the clinician and left out. */
-export function sheetsOf({ exercises, advice, protocols }: Library): readonly Sheet[] {
+export function sheetsOf({ exercises, advice, protocols }: Shelves): readonly Sheet[] {
   return [
     ...[...exercises.values()].map(exerciseSheet),
     ...[...advice.values()].map(adviceSheet),

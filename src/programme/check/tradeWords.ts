@@ -1,5 +1,5 @@
 /** Words of the trade in texts that patients read. */
-import type { Library } from '../../content/library.ts';
+import type { Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { GLOSSARY } from '../phrases/glossary.ts';
@@ -88,7 +88,7 @@ const TRADE: Lexicon = [
 export const tradeIn = finderOf(TRADE);
 
 /** Words of the glossary may stand on the public pages beside it; on a leaflet there is none. */
-export function tradeWords(library: Library, placeOf: PlaceOf): Problem[] {
+export function tradeWords(library: Shelves, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) =>
     texts.flatMap(({ path, text, on }) =>
       tradeIn(text)

@@ -1,5 +1,5 @@
 /** Words of a card that promise another angle than its pose. */
-import type { ExerciseCard, Library } from '../../content/library.ts';
+import type { ExerciseCard, Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { anglesAlong, anglesAtStart, type Angles, type Span } from './angles.ts';
@@ -12,7 +12,7 @@ import { exerciseSheet, type Text } from './text.ts';
 const SAME_DEG = 5;
 
 /** Under `Set up` the words speak of the start pose, elsewhere of the whole movement. A wrong number is an error. */
-export function wordsAgainstAngle({ exercises }: Library, placeOf: PlaceOf): Problem[] {
+export function wordsAgainstAngle({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
   return [...exercises.values()].flatMap((card) => {
     const [along, atStart] = [anglesAlong(card), anglesAtStart(card)];
     return exerciseSheet(card).texts.flatMap((text) => {

@@ -5,7 +5,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { keepStageOf, numberedStages } from './keepStage.ts';
-import type { Known, Protocol } from './library.ts';
+import type { ExerciseCard, Known, Protocol } from './library.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
 import { nearest } from './nearest.ts';
 import { pathText, type Path } from './path.ts';
@@ -26,9 +26,12 @@ export function consultReferences(
     ...checkCard(front, ['protocol'], consult.protocol, [...protocols.keys()], { folder: 'protocols' }),
     ...(clinic === null ? [] : checkCountry(front, consult.country, Object.keys(clinic.emergency))),
     ...(protocol ? checkStage(front, consult.stage, protocol) : []),
-    ...consult.testedSets.flatMap(({ card }, index) =>
-      checkCard(front, ['testedSets', index, 'card'], card, cards),
-    ),
+    ...consult.testedSets.flatMap(({ card, loadKg }, index) => [
+      ...checkCard(front, ['testedSets', index, 'card'], card, cards),
+      ...(loadKg > 0 && carriesNothing(exercises.get(card) ?? null)
+        ? [weightOnNothing(front, card, ['testedSets', index, 'loadKg'])]
+        : []),
+    ]),
     ...(protocol === null
       ? []
       : checkTests(front, consult, [...(protocol?.tests.map(({ id }) => id) ?? []), ...cards])),
@@ -49,6 +52,18 @@ function wrong(
     path: pathText(path),
     found: writtenAt(front, path),
     ...words,
+  });
+}
+
+// Of a card without a pose nobody can tell where a weight would be.
+function carriesNothing(card: ExerciseCard | null): boolean {
+  return card !== null && card.movement !== null && card.movement.loadAt === undefined;
+}
+
+function weightOnNothing(front: FrontMatter, card: string, path: Path): Problem {
+  return wrong(front, 'does-not-fit', path, {
+    expected: `0: ${card} is done without a weight`,
+    fix: 'write 0, or the card that was done with this weight',
   });
 }
 

@@ -91,7 +91,7 @@ export type Shelves = Pick<Library, 'exercises' | 'advice' | 'protocols'>;
 
 /** What a consult may name; a library is one. A file that is there but broken is known by its id alone. */
 export interface Known {
-  readonly exercises: ReadonlyMap<string, unknown>;
+  readonly exercises: ReadonlyMap<string, ExerciseCard | null>;
   readonly protocols: ReadonlyMap<string, Protocol | null>;
   /** Null when it is not there, or broken. */
   readonly clinic: Clinic | null;

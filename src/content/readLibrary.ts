@@ -93,10 +93,8 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   };
   const ownClinic = clinic.value === null ? null : clinicOf(clinic.value, clinic.body);
   const known = {
-    exercises: exercises.files,
-    protocols: new Map(
-      [...protocols.files.keys()].map((id) => [id, shelves.protocols.get(id) ?? null] as const),
-    ),
+    exercises: byId(exercises.files, shelves.exercises),
+    protocols: byId(protocols.files, shelves.protocols),
     clinic: ownClinic,
   };
   const library =
@@ -127,6 +125,14 @@ function built<T, V>(
   build: (id: string, value: V, body: readonly ProseSection[]) => T,
 ): ReadonlyMap<string, T> {
   return new Map(cards.map(({ id, value, body }) => [id, build(id, value, body)]));
+}
+
+/** Null where the file is there, but broken. */
+function byId<T>(
+  files: ReadonlyMap<string, SourceFile>,
+  cards: ReadonlyMap<string, T>,
+): ReadonlyMap<string, T | null> {
+  return new Map([...files.keys()].map((id) => [id, cards.get(id) ?? null]));
 }
 
 function frontsOf(folder: { readonly cards: readonly Placed<unknown>[] }): ReadonlyMap<string, FrontMatter> {

@@ -69,6 +69,20 @@ describe('no-such-card', () => {
   });
 });
 
+describe('does-not-fit', () => {
+  it('a tested weight on a card that carries none', () => {
+    const files = filesWith({
+      [BRIDGE]: spoilt(BRIDGE, 'loadAt: pelvisFront\npickUpHeightCm: 40\n', ''),
+    });
+    expect(printed(files)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:26:41: error does-not-fit testedSets[0].loadKg is 10; must be 0: bridge is done without a weight.
+            - { card: bridge, side: left, loadKg: 10, repetitions: 8, reserve: 2, pain: 2 }
+                                                  ^
+      Fix: write 0, or the card that was done with this weight."
+    `);
+  });
+});
+
 describe('circle', () => {
   it('prints the way round', () => {
     expect(printedWith('exercises/single-leg-bridge.md', 'easier: bridge', 'harder: bridge'))

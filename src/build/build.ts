@@ -53,9 +53,7 @@ function tellWritten(
     );
   }
   for (const alias of failed)
-    report.warn(
-      `${alias}: no programme was written${isGone(alias, outcome) ? '; its old leaflet was removed' : ''}.`,
-    );
+    report.warn(`${alias}: no programme was written${goneText(alias, outcome)}.`);
   tellRest(outcome, failed, shown, report);
   if (outcome.files.some(({ path }) => path === 'public/index.html'))
     report.say(`Library: ${libraryText(counts)}  ${shown}/public/index.html`);
@@ -80,6 +78,9 @@ function tellRest(
   for (const path of restored) report.warn(`${shown}/${path} was changed by hand; it is written anew.`);
 }
 
-function isGone(alias: string, { removed }: Outcome): boolean {
-  return removed.some((path) => path.startsWith(`private/${alias}/`));
+/** What became of the leaflet of somebody who may follow it no longer. */
+function goneText(alias: string, { removed, left }: Outcome): string {
+  const isTheirs = (path: string) => path.startsWith(`private/${alias}/`);
+  if (!removed.some(isTheirs)) return '';
+  return `; its old leaflet was removed${left.some(isTheirs) ? ', but for what was changed by hand' : ''}`;
 }

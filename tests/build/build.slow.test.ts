@@ -217,6 +217,7 @@ describe('what hands have changed', () => {
       expect(run.err).toContain(
         'note.txt is no longer part of the site but was changed by hand; it is left.',
       );
+    expect(runs[0]?.err).toContain('its old leaflet was removed, but for what was changed by hand.');
     expect(readFileSync(note, 'utf8')).toBe('changed by hand');
     expect(existsSync(join(own.site, 'private/finch/leaflet.html'))).toBe(false);
     const healed = await own.run('build');

@@ -52,8 +52,7 @@ function tellWritten(
       `${alias}, revision ${revision}: ${where}, step ${step}  ${shown}/private/${alias}/leaflet.html, leaflet.pdf, record.html`,
     );
   }
-  for (const alias of failed)
-    report.warn(`${alias}: no programme was written${goneText(alias, outcome)}.`);
+  for (const alias of failed) report.warn(`${alias}: no programme was written${goneText(alias, outcome)}.`);
   tellRest(outcome, failed, shown, report);
   if (outcome.files.some(({ path }) => path === 'public/index.html'))
     report.say(`Library: ${libraryText(counts)}  ${shown}/public/index.html`);

@@ -22,7 +22,7 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   const { library, counts, files } = workspace;
   const used =
     library === null
-      ? checkShelves(workspace.shelves, onDay(flags), workspace.placeOf)
+      ? besideErrors(workspace, flags)
       : await inUse(library, folders.content, flags, workspace);
   const problems = sortProblems([...workspace.libraryProblems, ...workspace.consultProblems, ...used]);
   const errors = problems.filter(({ severity }) => severity === 'error').length;
@@ -35,6 +35,14 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   );
   report.answer({ ok: errors === 0, counts, problems });
   return errors === 0 ? EXIT.good : EXIT.content;
+}
+
+/** What each file answers for alone, where the library has an error; of a file with an error only its errors count. */
+function besideErrors({ libraryProblems, shelves, placeOf }: Workspace, flags: Flags): Problem[] {
+  const broken = new Set(libraryProblems.map(({ file }) => file));
+  return checkShelves(shelves, onDay(flags), placeOf).filter(
+    ({ file, severity }) => severity === 'error' || !broken.has(file),
+  );
 }
 
 /** What shows only when the library is used: its words and poses, its print, and every person's programme. */

@@ -1,4 +1,5 @@
 /** Links of the library's bodies to one another: each must lead to a card, a protocol, advice or the clinic's file. */
+import { nameOf } from './fileName.ts';
 import { CLINIC_FILE } from './kind.ts';
 import { nearest } from './nearest.ts';
 import { errorAt, type Problem } from './problem.ts';
@@ -8,7 +9,7 @@ import type { FileLink } from './prose/body.ts';
 export function linkProblems(links: readonly FileLink[], files: readonly string[]): Problem[] {
   return links.flatMap(({ to, written, place }) => {
     if (to === CLINIC_FILE || files.includes(to)) return [];
-    const meant = nearest(to, files);
+    const meant = nearestFile(to, files);
     return [
       errorAt(place, 'link', {
         found: `a link to ${written}`,
@@ -20,4 +21,10 @@ export function linkProblems(links: readonly FileLink[], files: readonly string[
       }),
     ];
   });
+}
+
+// By names alone: the way to them is much the same for all.
+function nearestFile(to: string, files: readonly string[]): string | null {
+  const name = nearest(nameOf(to), files.map(nameOf));
+  return files.find((file) => nameOf(file) === name) ?? null;
 }

@@ -1,21 +1,8 @@
 /** Every house number of the protocol with its mark, for the record. */
 import { numberedStages } from '../../content/keepStage.ts';
 import type { Protocol, Stage } from '../../content/library.ts';
+import { houseNumbers, NUMBER_GROUPS } from '../houseNumbers.ts';
 import type { Table } from '../programme.ts';
-
-const GROUPS = [
-  'painRule',
-  'morningCheck',
-  'easeBack',
-  'flare',
-  'missedDays',
-  'goingOn',
-  'discharge',
-  'limits',
-  'week',
-  'runningRules',
-  'sittingRules',
-] as const;
 
 /** Caps of every stage, then the settings by group, each with its mark and source. */
 export function settingsTable(protocol: Protocol): Table {
@@ -24,24 +11,17 @@ export function settingsTable(protocol: Protocol): Table {
     columns: ['Setting', 'Value', 'Mark', 'Source'],
     rows: [
       ...protocol.stages.flatMap((stage, index) => capRows(stage, stageKey(protocol, index))),
-      ...GROUPS.flatMap((group) =>
-        Object.entries(protocol[group] as Record<string, unknown>)
-          .filter((entry): entry is [string, Setting] => isSetting(entry[1]))
-          .map(([name, { value, mark, cite }]) => [`${group}.${name}`, String(value), mark, cite ?? '-']),
+      ...NUMBER_GROUPS.flatMap((group) =>
+        houseNumbers(protocol, group).map(({ name, value, mark, cite }) => [
+          `${group}.${name}`,
+          String(value),
+          mark,
+          cite ?? '-',
+        ]),
       ),
       ...listedRows(protocol),
     ],
   };
-}
-
-interface Setting {
-  readonly value: number | string;
-  readonly mark: string;
-  readonly cite?: string;
-}
-
-function isSetting(value: unknown): value is Setting {
-  return typeof value === 'object' && value !== null && 'value' in value && 'mark' in value;
 }
 
 // The caps of a stage carry no mark of their own: all are the house's choice (house rules 3).

@@ -1,6 +1,6 @@
 /** The limits of a stage, and what of an exercise is held against them. */
 import type { Body } from './body.ts';
-import { loadingAt, type Loading } from './loading.ts';
+import { loadingsAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 import { poseAt } from './trajectory.ts';
 
@@ -99,8 +99,9 @@ export function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps
 type StrainBy = (loadKg: number) => Strain | null;
 
 function strainBy(movement: Movement, body: Body, t: number): StrainBy {
+  const loadingAt = loadingsAt(movement, body, t);
   return (loadKg) => {
-    const loading = loadingAt(movement, body, loadKg, t);
+    const loading = loadingAt(loadKg);
     return loading && strainOf(loading);
   };
 }

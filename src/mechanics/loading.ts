@@ -62,12 +62,28 @@ export function loadingAt(
   t: number,
   friction: Movement['horizontal'] = movement.horizontal,
 ): Loading | null {
-  const posture = closePose(movement, poseAt(movement, t), body, loadKg);
-  if (!posture) return null;
-  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
-  return restsOn(movement, posture, weights)
-    ? loadingUnder(weights, movement, posture, body, friction)
-    : null;
+  return loadingsAt(movement, body, t, friction)(loadKg);
+}
+
+/** The same for several loads at one place: what no load changes there is worked out once. */
+export function loadingsAt(
+  movement: Movement,
+  body: Body,
+  t: number,
+  friction: Movement['horizontal'] = movement.horizontal,
+): (loadKg: number) => Loading | null {
+  const pose = poseAt(movement, t);
+  const work = legOf(pose.work, body);
+  const closed = (loadKg: number) => closePose(movement, pose, body, loadKg);
+  // A load moves the body only where it must be balanced.
+  const still = movement.solve?.kind === 'balance' ? undefined : closed(0);
+  return (loadKg) => {
+    const posture = still === undefined ? closed(loadKg) : still;
+    if (!posture) return null;
+    const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+    if (!restsOn(movement, posture, weights)) return null;
+    return loadingUnder(weights, movement, posture, work, body, friction);
+  };
 }
 
 /** The loading of a posture that is known to be closed and at rest. */
@@ -78,18 +94,19 @@ export function loadingOf(
   loadKg: number,
   friction: Movement['horizontal'],
 ): Loading {
-  return loadingUnder(weightsOf(posture, body, movement.loadAt, loadKg), movement, posture, body, friction);
+  const weights = weightsOf(posture, body, movement.loadAt, loadKg);
+  return loadingUnder(weights, movement, posture, legOf(posture.pose.work, body), body, friction);
 }
 
 function loadingUnder(
   weights: Weights,
   movement: Movement,
   posture: Posture,
+  work: Leg,
   body: Body,
   friction: Movement['horizontal'],
 ): Loading {
   const { pose } = posture;
-  const work = legOf(pose.work, body);
   const frictionN = friction === 'none' ? 0 : frictionOf(movement, posture, weights, work);
   const reactions = reactionsOf(posture, movement.supports, weights, frictionN);
   const loadingOn = (which: 'work' | 'other', legPose: LegPose, leg: Leg) =>

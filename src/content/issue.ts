@@ -82,9 +82,12 @@ function slipsOf(schema: z.ZodType, issue: Issue): Slip[] {
 
 // Missing because it was misspelt, or wrong only because the key it hangs on was misspelt or wrong itself.
 function isExplained(issue: Issue, meant: ReadonlySet<string>, wrong: ReadonlySet<string>): boolean {
-  const because = paramsOf(issue).because;
-  if (because === undefined) return meant.has(pathText(issue.path));
-  const key = pathText([...issue.path.slice(0, -1), because]);
+  const { because, besides, depth } = paramsOf(issue);
+  if (because === undefined && besides === undefined) return meant.has(pathText(issue.path));
+  const key =
+    because === undefined
+      ? pathText([...issue.path.slice(0, issue.path.length - (depth ?? 0)), ...(besides ?? [])])
+      : pathText([...issue.path.slice(0, -1), because]);
   return meant.has(key) || wrong.has(key);
 }
 
@@ -137,7 +140,7 @@ function missingKey(front: FrontMatter, schema: z.ZodType, issue: Issue, path: P
   });
 }
 
-function paramsOf(issue: Issue): WrongParams {
+function paramsOf(issue: Issue): WrongParams & { readonly depth?: number } {
   return issue.code === 'custom' ? ((issue.params ?? {}) as WrongParams) : {};
 }
 

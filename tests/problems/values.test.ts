@@ -210,6 +210,8 @@ describe('one wrong value', () => {
     [BRIDGE, 'knee: 95, pitch: 0', 'knee: 95, pitch: "0"', 'end.work.pitch'],
     [BRIDGE, 'cautions: [Keep the pelvis level.]', 'cautions: ""', 'cautions'],
     [HAMSTRING, 'kind: hold', 'kind: holding', 'stages[1].slots[0].dose.kind'],
+    [HAMSTRING, 'duringAtMost: { value: 3,', 'duringAtMost: { value: 30,', 'painRule.duringAtMost.value'],
+    [HAMSTRING, 'from: 1,', 'from: 1000,', 'stages[0].usualWeeks.from'],
   ] as const)('is one Problem, whatever hangs on it: %s %j as %j', (file, passage, by, path) => {
     const text = printedWith(file, passage, by).match(/error \S+ \S+/g);
     expect(text?.map((one) => one.split(' ').at(-1))).toEqual([path]);

@@ -143,6 +143,7 @@ const running = across(
     if (longestIn30DaysKm > weeklyKm) {
       wrong(['longestIn30DaysKm'], `not more than weeklyKm (${weeklyKm})`, {
         fix: 'write the distance of a week that holds this run, or mend the run',
+        because: 'weeklyKm',
       });
     }
   },

@@ -95,11 +95,13 @@ function capsNotBelow(before: Keys | undefined, stage: Keys, index: number, wron
     const [earlier, later] = [valueAt(before, ['caps', cap]), valueAt(stage, ['caps', cap])];
     if (typeof later !== 'number') continue;
     const path = ['stages', index, 'caps', cap];
+    const besides = ['stages', index - 1, 'caps', cap];
     if (earlier === null)
-      wrong(path, 'none, as in the stage before', { fix: 'write none, or cap the stage before' });
+      wrong(path, 'none, as in the stage before', { fix: 'write none, or cap the stage before', besides });
     if (typeof earlier === 'number' && later < earlier)
       wrong(path, `at least that of the stage before (${earlier})`, {
         fix: 'raise it, or lower the stage before',
+        besides,
       });
   }
 }
@@ -107,7 +109,7 @@ function capsNotBelow(before: Keys | undefined, stage: Keys, index: number, wron
 function inOrder(value: unknown, low: Path, high: Path, wrong: Wrong): void {
   const [least, most] = [valueAt(value, low), valueAt(value, high)];
   if (typeof least !== 'number' || typeof most !== 'number' || least <= most) return;
-  wrong(high, `at least ${pathText(low)} (${least})`, { fix: 'put one of the two right' });
+  wrong(high, `at least ${pathText(low)} (${least})`, { fix: 'put one of the two right', besides: low });
 }
 
 function unique(list: readonly Keys[], key: string, path: Path, wrong: Wrong): void {

@@ -103,6 +103,8 @@ export interface WrongParams {
   readonly fix?: string;
   /** The key beside it that brought the rule about; a slip in that key's name or value then explains this Problem too. */
   readonly because?: string;
+  /** The same for a key elsewhere, by its way from where the rule stands. */
+  readonly besides?: readonly PropertyKey[];
 }
 
 export type Wrong = (path: readonly PropertyKey[], message: string, params?: WrongParams) => void;
@@ -118,7 +120,12 @@ export function across<T extends z.ZodObject>(
   return shape.superRefine(
     (value, context) =>
       rule(value, (path, message, params = {}) =>
-        context.addIssue({ code: 'custom', path: [...path], message, params: { ...params } }),
+        context.addIssue({
+          code: 'custom',
+          path: [...path],
+          message,
+          params: { ...params, ...(params.besides && { depth: path.length }) },
+        }),
       ),
     { when: ({ value }) => typeof value === 'object' && value !== null && !Array.isArray(value) },
   );

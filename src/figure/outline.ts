@@ -26,12 +26,13 @@ export function corner(point: Point): Knot {
  */
 export function smooth(knots: readonly Knot[]): Outline {
   const at = (index: number) => knots[(index + knots.length) % knots.length] as Knot;
+  const tangents = knots.map((knot, index) => tangent(at(index - 1), knot, at(index + 1)));
   const curves = knots.map((knot, index): Command => {
     const next = at(index + 1);
     const third = distance(knot, next) / 3;
     const chord = directionFrom(knot, next);
-    const leave = knot.corner ? chord : tangent(at(index - 1), knot, next);
-    const arrive = next.corner ? chord : tangent(knot, next, at(index + 2));
+    const leave = knot.corner ? chord : (tangents[index] as Point);
+    const arrive = next.corner ? chord : (tangents[(index + 1) % knots.length] as Point);
     return { kind: 'C', c1: along(knot, third, leave), c2: along(next, -third, arrive), to: next };
   });
   return [{ kind: 'M', to: at(0) }, ...curves, { kind: 'Z' }];

@@ -110,7 +110,7 @@ function propose(
 function whyNot(stage: Stage, consult: Consult): string | null {
   const { tests, painAtMost, settled, sport } = stage.enter;
   if (consult.response24h === 'up') return 'the tests had stirred it up by the next day';
-  const tried = consult.tests.filter(({ test }) => tests.includes(test));
+  const tried = worstOfEach(consult).filter(({ test }) => tests.includes(test));
   if (tests.length > 0 && tried.length === 0) return `none of its tests was done (${tests.join(', ')})`;
   const least = Math.min(...tried.map(({ pain }) => pain));
   if (tests.length > 0 && least > painAtMost)
@@ -120,8 +120,17 @@ function whyNot(stage: Stage, consult: Consult): string | null {
   return null;
 }
 
+// A test that was done twice, on either side perhaps, counts by what hurt more.
+function worstOfEach({ tests }: Consult): Consult['tests'] {
+  return tests.filter(({ test, pain }, index) =>
+    tests.every(
+      (other, at) => other.test !== test || other.pain < pain || (other.pain === pain && at >= index),
+    ),
+  );
+}
+
 function entryText(stage: Stage, consult: Consult, library: Library): string {
-  const done = consult.tests.filter(
+  const done = worstOfEach(consult).filter(
     ({ test, pain }) => stage.enter.tests.includes(test) && pain <= stage.enter.painAtMost,
   );
   if (done.length === 0) return stage.enter.words.replace(/\.$/, '');

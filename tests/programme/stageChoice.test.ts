@@ -20,6 +20,11 @@ describe('the proposal', () => {
       2,
     ],
     [
+      'the worse of one test done twice counts',
+      { tests: done(['single-leg-bridge-raised', 1], ['single-leg-bridge-raised', 6]) },
+      1,
+    ],
+    [
       'stirred up by the next day: stage 1',
       { tests: done(['single-leg-bridge-raised', 0]), response24h: 'up' },
       1,

@@ -5,7 +5,7 @@ import type { Detail } from './facts.ts';
 import type { Pen } from './pen.ts';
 import type { Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
-import type { Run } from './wrap.ts';
+import type { Run } from './run.ts';
 
 /** Size of the numbers by exercises in a row, points. */
 const DOSE_PT = { 2: 26, 3: 20 };

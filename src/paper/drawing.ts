@@ -62,33 +62,23 @@ function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Sh
   return `${state.join(' ')} ${pathOperators(d)} ${fill && stroke ? 'B' : fill ? 'f' : 'S'}`;
 }
 
-/** PDF operators of SVG path text made of absolute M, L, C and Z. Throws on any other letter. */
+/** PDF operators of a shape's path text: absolute M, L, C and Z, numbers parted by spaces. Throws on any other letter. */
 export function pathOperators(d: string): string {
-  return [...d.matchAll(/([a-zA-Z])([^a-zA-Z]*)/g)]
-    .map(([, letter = '', numbers = '']) => {
-      const operator = OPERATORS[letter as keyof typeof OPERATORS];
-      if (operator === undefined) throw new Error(`path letter ${letter}; only M, L, C and Z are drawn`);
-      const operands = numbers.match(/-?[\d.]+/g) ?? [];
-      return groupsOf(operands, operator.takes)
-        .map((group) => [...group, operator.writes].join(' '))
-        .join(' ');
-    })
-    .join(' ');
+  const operators = d.replace(/([a-zA-Z])([^a-zA-Z]*)/g, (_, letter: string, numbers: string) => {
+    const operator = OPERATORS[letter as keyof typeof OPERATORS];
+    if (operator === undefined) throw new Error(`path letter ${letter}; only M, L, C and Z are drawn`);
+    return `${numbers.replace(operator.takes, operator.writes)} `;
+  });
+  return operators.trimEnd();
 }
 
+/** The operands of one operator, and what is written for them. */
 const OPERATORS = {
-  M: { takes: 2, writes: 'm' },
-  L: { takes: 2, writes: 'l' },
-  C: { takes: 6, writes: 'c' },
-  Z: { takes: 0, writes: 'h' },
+  M: { takes: /\S+ \S+/g, writes: '$& m' },
+  L: { takes: /\S+ \S+/g, writes: '$& l' },
+  C: { takes: /(?:\S+ ){5}\S+/g, writes: '$& c' },
+  Z: { takes: /^/, writes: 'h' },
 };
-
-function groupsOf(operands: readonly string[], size: number): readonly (readonly string[])[] {
-  if (size === 0) return [[]];
-  return Array.from({ length: operands.length / size }, (_, at) =>
-    operands.slice(at * size, (at + 1) * size),
-  );
-}
 
 function drawLabel(pen: Pen, label: Label, scale: number, leftPt: number, topPt: number): void {
   const sizePt = label.size * scale;

@@ -63,29 +63,30 @@ export function pourEven(blocks: readonly Block[], columns: readonly Column[]): 
 
 function fill(blocks: readonly Block[], column: Column): Poured {
   const placed: Placed[] = [];
-  let queue = [...blocks];
   let yPt = column.topPt;
-  while (queue.length > 0) {
-    const chain = chainOf(queue);
+  for (let next = 0; next < blocks.length;) {
+    const chain = chainAt(blocks, next);
     const gapPt = placed.length === 0 ? 0 : (chain[0]?.gapPt ?? 0);
     const fitted = fitChain(chain, column.bottomPt - yPt - gapPt);
-    if (!fitted) break;
+    if (!fitted) return { placed, rest: blocks.slice(next), bottomPt: yPt };
     yPt += gapPt;
     fitted.head.forEach((block, at) => {
       if (at > 0) yPt += block.gapPt;
       placed.push({ block, xPt: column.xPt, yPt });
       yPt += block.heightPt;
     });
-    queue = [...fitted.tail, ...queue.slice(chain.length)];
-    if (fitted.tail.length > 0) break;
+    next += chain.length;
+    if (fitted.tail.length > 0)
+      return { placed, rest: [...fitted.tail, ...blocks.slice(next)], bottomPt: yPt };
   }
-  return { placed, rest: queue, bottomPt: yPt };
+  return { placed, rest: [], bottomPt: yPt };
 }
 
 /** A run of blocks that must begin in one column: headings and the first thing that is none. */
-function chainOf(blocks: readonly Block[]): readonly Block[] {
-  const end = blocks.findIndex((block) => !block.keepWithNext);
-  return blocks.slice(0, end === -1 ? blocks.length : end + 1);
+function chainAt(blocks: readonly Block[], from: number): readonly Block[] {
+  let end = from;
+  while (blocks[end]?.keepWithNext) end += 1;
+  return blocks.slice(from, end + 1);
 }
 
 function fitChain(

@@ -89,11 +89,18 @@ export function faceOf(name: Face['name'], font: Font): Face {
 export function widthPt(face: Face, text: string, sizePt: number, tabular: boolean): number {
   if (tabular) return (face.font.layout(text, TABULAR).advanceWidth * sizePt) / UNITS_PER_EM;
   let units = 0;
+  forEachWord(text, (word) => {
+    units += face.font.layout(word).advanceWidth;
+  });
+  return (units * sizePt) / UNITS_PER_EM;
+}
+
+/** Each word of a text with the space behind it. */
+export function forEachWord(text: string, each: (word: string) => void): void {
   for (let from = 0; from < text.length;) {
     const space = text.indexOf(' ', from);
     const to = space === -1 ? text.length : space + 1;
-    units += face.font.layout(text.slice(from, to)).advanceWidth;
+    each(text.slice(from, to));
     from = to;
   }
-  return (units * sizePt) / UNITS_PER_EM;
 }

@@ -43,13 +43,13 @@ export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly 
  */
 export function letterRefusals(programme: Programme, fonts: Fonts): readonly Refusal[] {
   const refusals = new Map<string, Refusal>();
-  for (const { text, path } of printedTexts(programme, [])) {
-    if (fonts.printable.has(text)) continue;
+  forEachPrinted(programme, [], (text, path) => {
+    if (fonts.printable.has(text)) return;
     const missing = lettersMissing([text], fonts);
     if (missing.length === 0) {
       if (fonts.printable.size >= MEMORY_TEXTS) fonts.printable.clear();
       fonts.printable.add(text);
-      continue;
+      return;
     }
     const owner = ownerOf(path, programme);
     const found = `${missing.map(codePointName).join(', ')} in "${text}"`;
@@ -60,7 +60,7 @@ export function letterRefusals(programme: Programme, fonts: Fonts): readonly Ref
       expected: 'letters of the Latin alphabets, which the printed typeface has',
       fix: 'write the text with Latin letters and plain signs',
     });
-  }
+  });
   return [...refusals.values()];
 }
 
@@ -71,13 +71,18 @@ function isPrintable(letter: string, fonts: Fonts): boolean {
   return [fonts.regular, fonts.bold].every(({ font }) => font.hasGlyphForCodePoint(codePoint));
 }
 
-type Path = readonly (string | number)[];
+type Path = readonly string[];
 
-function* printedTexts(node: unknown, path: Path): Generator<{ text: string; path: Path }> {
-  if (typeof node === 'string') yield { text: node, path };
+/** Shows `look` every printed text and where it stands; one path for all of them, good only until `look` returns. */
+function forEachPrinted(node: unknown, path: string[], look: (text: string, path: Path) => void): void {
+  if (typeof node === 'string') look(node, path);
   if (typeof node !== 'object' || node === null) return;
-  for (const [key, child] of Object.entries(node))
-    if (!NOT_PRINTED.has(key)) yield* printedTexts(child, [...path, Array.isArray(node) ? Number(key) : key]);
+  for (const [key, child] of Object.entries(node)) {
+    if (NOT_PRINTED.has(key)) continue;
+    path.push(key);
+    forEachPrinted(child, path, look);
+    path.pop();
+  }
 }
 
 function ownerOf(path: Path, programme: Programme): Pick<Refusal, 'kind' | 'id' | 'path'> {

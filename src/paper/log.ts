@@ -7,7 +7,8 @@ import type { Pen } from './pen.ts';
 import { gridBlock, wishesOf } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
-import { naturalWidthPt, type Run } from './wrap.ts';
+import type { Run } from './run.ts';
+import { naturalWidthPt } from './wrap.ts';
 
 /** White above and below a row's text, points: a row then takes a hand with a pen. */
 const PADDING_PT = 3.5;

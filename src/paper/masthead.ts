@@ -6,7 +6,8 @@ import type { Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, mark, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
-import { naturalWidthPt, wrap, type Run } from './wrap.ts';
+import type { Run } from './run.ts';
+import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** Height of a logo on paper and the share of the width it may take [choice]. */
 const LOGO_PT = 34;

@@ -1,6 +1,7 @@
 /** Numbers, colours, rules and text as PDF operators (ISO 32000-1 annex A). */
+import type { GlyphRun } from 'fontkit';
 import type { EmbeddedFont } from 'pdfkit';
-import { TABULAR, type Face } from './fonts.ts';
+import { forEachWord, TABULAR, type Face } from './fonts.ts';
 import type { TextStyle } from './sheet.ts';
 
 /** A number as PDF writes it: hundredths of a point, no exponent. */
@@ -50,24 +51,38 @@ export function textOperators(
   return `BT ${rgb(colour)} rg /${font.id} ${pt(sizePt)} Tf ${matrix} Tm [${shown}] TJ ET`;
 }
 
+/** Shaped as it was measured: word by word, or whole in tabular figures. */
 function shownGlyphs(font: EmbeddedFont, face: Face, text: string, tabular: boolean): string {
+  if (tabular) return `<${shownRun(font, face.font.layout(text, TABULAR))}>`;
   let shown = '<';
-  for (const { glyphs, positions } of runsOf(face, text, tabular))
-    glyphs.forEach((glyph, at) => {
-      const code = font.subset.includeGlyph(glyph.id);
-      font.widths[code] ??= glyph.advanceWidth;
-      font.unicode[code] ??= glyph.codePoints;
-      shown += code.toString(16).padStart(4, '0');
-      const kern = glyph.advanceWidth - (positions[at]?.xAdvance ?? glyph.advanceWidth);
-      if (kern !== 0) shown += `> ${Math.round(kern)} <`;
-    });
+  forEachWord(text, (word) => {
+    shown += shownRun(font, face.font.layout(word));
+  });
   return `${shown}>`;
 }
 
-/** Shaped as it was measured: word by word, or whole in tabular figures. */
-function runsOf(face: Face, text: string, tabular: boolean) {
-  if (tabular) return [face.font.layout(text, TABULAR)];
-  return text.split(/(?<= )/).map((word) => face.font.layout(word));
+/** What each document has shown already, in the codes of its own subset: half the words of a leaflet come again. */
+const shownBy = new WeakMap<EmbeddedFont, Map<GlyphRun, string>>();
+
+function shownRun(font: EmbeddedFont, run: GlyphRun): string {
+  const runs = shownBy.get(font) ?? new Map<GlyphRun, string>();
+  shownBy.set(font, runs);
+  const shown = runs.get(run) ?? showRun(font, run);
+  runs.set(run, shown);
+  return shown;
+}
+
+function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
+  let shown = '';
+  glyphs.forEach((glyph, at) => {
+    const code = font.subset.includeGlyph(glyph.id);
+    font.widths[code] ??= glyph.advanceWidth;
+    font.unicode[code] ??= glyph.codePoints;
+    shown += code.toString(16).padStart(4, '0');
+    const kern = glyph.advanceWidth - (positions[at]?.xAdvance ?? glyph.advanceWidth);
+    if (kern !== 0) shown += `> ${Math.round(kern)} <`;
+  });
+  return shown;
 }
 
 function rgbOf(colour: string): string {

@@ -21,6 +21,13 @@ declare module 'pdfkit' {
     readonly height: number;
     readonly dictionary: Reference;
     readonly fonts: Record<string, Reference>;
+    readonly content: Stream;
+    write(operators: Uint8Array): void;
+  }
+
+  export interface Stream extends Reference {
+    buffer: Uint8Array[];
+    compress: boolean;
   }
 
   export interface OutlineItem {
@@ -59,6 +66,7 @@ declare module 'pdfkit' {
     });
 
     page: Page;
+    readonly _pageBuffer: readonly Page[];
     info: Record<string, string | Date>;
     readonly outline: OutlineItem;
     readonly _fontFamilies: Readonly<Record<string, EmbeddedFont>>;

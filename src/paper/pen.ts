@@ -30,6 +30,26 @@ export function drawLines(
   yPt: number,
   leadingPt: number,
 ): void {
+  const baselineOf = (line: Line, at: number) => yPt + at * leadingPt + baselineDropPt(line, leadingPt);
+  if (lines.length > 0 && lines.every(isPlain))
+    drawInto(pen, tag, () => {
+      lines.forEach((line, at) => drawPieces(pen, line.pieces, xPt, baselineOf(line, at)));
+    });
+  else drawMixed(pen, tag, lines, xPt, baselineOf);
+}
+
+/** Without a link or an element of its own: most lines, drawn in one go. */
+function isPlain({ pieces }: Line): boolean {
+  return pieces.every(({ href, tag }) => href === undefined && tag === undefined);
+}
+
+function drawMixed(
+  pen: Pen,
+  tag: Tag,
+  lines: readonly Line[],
+  xPt: number,
+  baselineOf: (line: Line, at: number) => number,
+): void {
   let waiting: { readonly tag: Tag; readonly draws: (() => void)[] } = { tag, draws: [] };
   const turnTo = (next: Tag) => {
     const { draws } = waiting;
@@ -37,16 +57,20 @@ export function drawLines(
     waiting = { tag: next, draws: [] };
   };
   lines.forEach((line, at) => {
-    const baselinePt = yPt + at * leadingPt + baselineDropPt(line, leadingPt);
+    const baselinePt = baselineOf(line, at);
     for (const group of groupsOf(line.pieces)) {
       const [{ href, tag: own = tag }] = group;
-      const draw = () => group.forEach((piece) => drawPiece(pen, piece, xPt + piece.xPt, baselinePt));
+      const draw = () => drawPieces(pen, group, xPt, baselinePt);
       if (href !== undefined || own !== waiting.tag) turnTo(own);
       if (href === undefined) waiting.draws.push(draw);
       else drawLink(pen, own, group, href, xPt, baselinePt, draw);
     }
   });
   turnTo(tag);
+}
+
+function drawPieces(pen: Pen, pieces: readonly Piece[], xPt: number, baselinePt: number): void {
+  for (const piece of pieces) drawPiece(pen, piece, xPt + piece.xPt, baselinePt);
 }
 
 function drawInto(pen: Pen, tag: Tag, draw: () => void): void {
@@ -66,7 +90,7 @@ export const FURNITURE: Tag = looseTag('Span');
 
 /** Draws a line of text that is page furniture, its baseline at `yPt`. Call inside `drawArtifact`. */
 export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): void {
-  for (const piece of line.pieces) drawPiece(pen, piece, xPt + piece.xPt, yPt);
+  drawPieces(pen, line.pieces, xPt, yPt);
 }
 
 /** Rules as an artifact of the layout. */
@@ -85,7 +109,8 @@ const CAPITAL_EM = 0.668;
 
 /** From the top of a line's box to its baseline, points. */
 export function baselineDropPt(line: Line, leadingPt: number): number {
-  return dropPt(Math.max(...line.pieces.map((piece) => piece.style.sizePt)), leadingPt);
+  const sizePt = line.pieces.reduce((most, { style }) => Math.max(most, style.sizePt), 0);
+  return dropPt(sizePt, leadingPt);
 }
 
 /** The same for a line of one style. */

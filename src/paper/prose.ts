@@ -8,7 +8,7 @@ import type { TextStyle } from './sheet.ts';
 import { tableBlock } from './table.ts';
 import type { Tag } from './tag.ts';
 import { listBlocks, plain, textBlock, type Entry } from './text.ts';
-import type { Run } from './wrap.ts';
+import type { Run } from './run.ts';
 
 /** A table no higher than this stays whole, points. */
 const WHOLE_PT = 200;

@@ -1,7 +1,8 @@
 /** One row of a table: its cells wrapped, drawn into their elements, parted only when it must be. */
 import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
 import { mark, type Tag } from './tag.ts';
-import { wrap, type Line, type Run } from './wrap.ts';
+import type { Run } from './run.ts';
+import { wrap, type Line } from './wrap.ts';
 
 /** What the rows of a table have in common. */
 export interface Columns {
@@ -30,22 +31,29 @@ interface RowCell {
   readonly blank: 'dash' | 'box' | null;
 }
 
-/** A row of cells in the columns of a columns. */
+/** A row of cells in the columns of a table. */
 export function rowOf(
   pen: Pen,
   columns: Columns,
   cells: readonly (readonly Run[])[],
   tags: readonly Tag[],
 ): Row {
+  const set: RowCell[] = [];
   let xPt = 0;
-  const set = cells.flatMap((runs, at): readonly RowCell[] => {
+  cells.forEach((runs, at) => {
     const [tag, columnPt = 0] = [tags[at], columns.widthsPt[at]];
+    const widthPt = columnPt - columns.gutterPt;
     const blank = runs.length > 0 ? null : at >= columns.boxesFrom ? 'box' : 'dash';
-    const cell = { xPt, widthPt: columnPt - columns.gutterPt, blank } as const;
+    if (tag) set.push({ lines: wrap(runs, widthPt, pen.fonts), tag, xPt, widthPt, blank });
     xPt += columnPt;
-    return tag ? [{ ...cell, tag, lines: wrap(runs, cell.widthPt, pen.fonts) }] : [];
   });
-  return rowWith(columns, set, Math.max(...cells.flat().map((run) => run.style.leadingPt)));
+  return rowWith(columns, set, leadingOf(cells));
+}
+
+function leadingOf(cells: readonly (readonly Run[])[]): number {
+  let leadingPt = 0;
+  for (const runs of cells) for (const { style } of runs) leadingPt = Math.max(leadingPt, style.leadingPt);
+  return leadingPt;
 }
 
 /** The row in two, the first no higher than the room; null where it has too few lines or too little room for that. */

@@ -5,7 +5,8 @@ import { styleDropPt, type Pen } from './pen.ts';
 import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
-import { naturalWidthPt, type Run } from './wrap.ts';
+import type { Run } from './run.ts';
+import { naturalWidthPt } from './wrap.ts';
 
 /** Heading and day on one line where they fit, the heading by far the larger. */
 export function sessionBlock(pen: Pen, parent: Tag, session: NextSession, widthPt: number): Block {

@@ -13,7 +13,7 @@ import type { TextStyle } from './sheet.ts';
 import { gridBlock, GUTTER_PT, wishesOf, type Grid } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
-import type { Run } from './wrap.ts';
+import type { Run } from './run.ts';
 
 /** Exercises beside one another before a second table is begun: a column must hold a few words. */
 const ABREAST = 6;

@@ -10,7 +10,8 @@ import { cutRow, drawRow, drawRowAgain, rowOf, type Columns, type Row } from './
 import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
-import { naturalWidthPt, widestWordPt, type Run } from './wrap.ts';
+import type { Run } from './run.ts';
+import { naturalWidthPt, widestWordPt } from './wrap.ts';
 
 /** A table ready to be set: every row as long as the head; the first cell of a row heads it. */
 export interface Grid extends Columns {
@@ -130,7 +131,8 @@ function partRows(
   roomPt: number,
 ): readonly [readonly Row[], readonly Row[]] | null {
   const least = rows.length > 3 ? 2 : 1;
-  const tooMany = rows.findIndex((_, at) => sumPt(rows.slice(0, at + 1)) > roomPt);
+  let usedPt = 0;
+  const tooMany = rows.findIndex(({ heightPt }) => (usedPt += heightPt) > roomPt);
   const count = Math.min(tooMany, rows.length - least);
   if (count >= least) return [rows.slice(0, count), rows.slice(count)];
   const [first, ...others] = rows;

@@ -10,7 +10,7 @@ import { attributesOf, structureOf, walk } from './structure.ts';
 describe('paths as PDF operators (ISO 32000-1 table 59)', () => {
   it.each([
     ['M1 2L3 4', '1 2 m 3 4 l'],
-    ['M-1.5 2 L3,-4 5 6Z', '-1.5 2 m 3 -4 l 5 6 l h'],
+    ['M-1.5 2L3 -4 5 6Z', '-1.5 2 m 3 -4 l 5 6 l h'],
     ['M0 0C1 2 3 4 5 6 7 8 9 10 11 12', '0 0 m 1 2 3 4 5 6 c 7 8 9 10 11 12 c'],
   ])('%s', (d, operators) => {
     expect(pathOperators(d)).toBe(operators);

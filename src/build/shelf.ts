@@ -37,6 +37,7 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
         'base64',
       ),
     })),
+    arrival: read('dist/page/client/arrival.js'),
     script: read('dist/page/client/leaflet.js'),
     catalogue: ['words', 'match', 'address', 'catalogue'].map((name) =>
       read(`dist/page/client/catalogue/${name}.js`),

@@ -25,6 +25,8 @@ export interface PageFiles {
   readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
   /** WOFF2 faces, base64. */
   readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
+  /** For the head of a sheet, and for its end. */
+  readonly arrival: string;
   readonly script: string;
   /** The modules of the index's script, each after those it uses. */
   readonly catalogue: readonly string[];
@@ -49,6 +51,7 @@ export interface PageAssets {
   readonly leaflet: Hashed;
   readonly record: Hashed;
   readonly public: Hashed;
+  readonly arrival: Hashed;
   readonly script: Hashed;
   /** For the index of the public pages. */
   readonly catalogue: Hashed;
@@ -58,7 +61,7 @@ export interface PageAssets {
 
 /** Everything that dresses the pages, ready to stand in them. `logo`: a PNG, or null for a clinic without one. */
 export function pageAssets(
-  { tokens, styles, fonts, script, catalogue }: PageFiles,
+  { tokens, styles, fonts, arrival, script, catalogue }: PageFiles,
   logo: Uint8Array | null = null,
 ): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
@@ -69,6 +72,7 @@ export function pageAssets(
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
+    arrival: hashed(arrival.trim()),
     script: hashed(script.trim()),
     catalogue: hashed(classic(catalogue)),
     picture: pictureSheet(tokens),

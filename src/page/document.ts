@@ -1,6 +1,6 @@
 /** The frame of every page: head, policy, style and script in the one file. */
 import type { Hashed } from './assets.ts';
-import { html, nothing, trusted, type Html } from './html.ts';
+import { html, trusted, type Html } from './html.ts';
 
 export interface PageDocument {
   readonly language: string;
@@ -8,18 +8,21 @@ export interface PageDocument {
   /** Class of the body: what kind of page this is. */
   readonly kind: 'leaflet' | 'record' | 'public';
   readonly style: Hashed;
-  /** Null for a page without buttons. */
-  readonly script: Hashed | null;
+  /** Runs before the body is read. */
+  readonly arrival: Hashed;
+  /** Runs when it has been read. */
+  readonly script: Hashed;
   readonly body: Html;
 }
 
-/** The whole file as text. Nothing is fetched, framed, sent or indexed; only the hashed style and script run. */
-export function documentText({ language, title, kind, style, script, body }: PageDocument): string {
+/** The whole file as text. Nothing is fetched, framed, sent or indexed; only the hashed style and scripts run. */
+export function documentText(sheet: PageDocument): string {
+  const { language, title, kind, style, arrival, script, body } = sheet;
   const page = html`<!doctype html>
     <html lang="${language}">
       <head>
         <meta charset="utf-8" />
-        <meta http-equiv="Content-Security-Policy" content="${policy(style, script)}" />
+        <meta http-equiv="Content-Security-Policy" content="${policy(style, [arrival, script])}" />
         <title>${title}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="robots" content="noindex, nofollow, noarchive" />
@@ -27,10 +30,10 @@ export function documentText({ language, title, kind, style, script, body }: Pag
         <meta name="color-scheme" content="light dark" />
         <meta name="format-detection" content="telephone=no" />
         <link rel="icon" href="data:," />
-        ${element('style', style)}
+        ${element('style', style)} ${element('script', arrival)}
       </head>
       <body class="${kind}">
-        ${body} ${script === null ? nothing : element('script', script)}
+        ${body} ${element('script', script)}
       </body>
     </html> `;
   return page.markup;
@@ -42,11 +45,11 @@ function element(name: 'style' | 'script', { text }: Hashed): Html {
 }
 
 // Content Security Policy Level 3; frame-ancestors and sandbox do not work in a meta element.
-function policy(style: Hashed, script: Hashed | null): string {
+function policy(style: Hashed, scripts: readonly Hashed[]): string {
   return [
     `default-src 'none'`,
     `style-src '${style.hash}'`,
-    script === null ? `script-src 'none'` : `script-src '${script.hash}'`,
+    `script-src ${scripts.map(({ hash }) => `'${hash}'`).join(' ')}`,
     'font-src data:',
     'img-src data:',
     `base-uri 'none'`,

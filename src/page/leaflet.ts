@@ -23,10 +23,13 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     title: programme.title,
     kind: 'leaflet',
     style: assets.leaflet,
+    arrival: assets.arrival,
     script: assets.script,
     body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
       <main>
-        ${nextSessionHtml(programme, labels)}${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}
+        ${nextSessionHtml(programme, labels)}${laterHtml(
+          html`${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}`,
+        )}
       </main>
       ${footHtml(programme, labels)}`,
   });
@@ -51,8 +54,13 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
         ${waysHtml(programme)}
       </div>
     </div>
-    ${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels))}
+    ${laterHtml(html`${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels))}`)}
   </section> `;
+}
+
+/** What lies below the first screen: drawn right after it, so that the next session is on the screen sooner. */
+function laterHtml(content: Html): Html {
+  return html`<div class="later">${content}</div> `;
 }
 
 /** The session in as many lines as it has exercises; each leads to its place below. */

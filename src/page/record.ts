@@ -23,6 +23,7 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     title: record.heading,
     kind: 'record',
     style: assets.record,
+    arrival: assets.arrival,
     script: assets.script,
     body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>

@@ -21,6 +21,10 @@ describe('a page that is shown', () => {
     ["script-src 'none'; a 'b'", "script-src 'self' ; a 'b'; connect-src 'self'"],
     ["script-src 'self'; a 'b'", "script-src 'self' ; a 'b'; connect-src 'self'"],
     ["script-src 'sha256-x='; a", "script-src 'self' 'sha256-x='; a; connect-src 'self'"],
+    [
+      "script-src 'sha256-x=' 'sha256-y='; a",
+      "script-src 'self' 'sha256-x=' 'sha256-y='; a; connect-src 'self'",
+    ],
   ])('with the policy %j may run the one script more, and ask its own server', (policy, wider) => {
     const shown = livePage(page(policy), 'public', notice());
     expect(policyOf(shown)).toBe(wider);

@@ -40,6 +40,13 @@ describe('the checkers still see', () => {
     expect(rulesOf(await violations(page))).toContain(seen);
   });
 
+  it('content that is held back, and do not pass over it', async () => {
+    const page = pages.get(390)!;
+    await unfolded(page, fileOf(leaflet, 'held-back'));
+    await page.addStyleTag({ content: '.later{content-visibility:hidden}' });
+    await expect(violations(page)).rejects.toThrow('2 elements are held back');
+  });
+
   it.each(DARK_FAULTS)('$name, in the dark alone', async ({ seen, spoil }) => {
     const { light, dark } = await inBothSchemes(pages.get(390)!, fileOf(spoil(leaflet), 'fault'));
     expect(light).toEqual([]);

@@ -58,9 +58,9 @@ describe('the tokens as properties', () => {
   });
 });
 
-describe('the script', () => {
+describe.each(['arrival', 'script'] as const)('the %s of a sheet', (name) => {
   it('has the hash of its text, and neither stores nor sends', () => {
-    const { text, hash } = assets.script;
+    const { text, hash } = assets[name];
     expect(hash).toBe(`sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}`);
     expect(text).not.toMatch(
       /localStorage|sessionStorage|indexedDB|fetch|XMLHttpRequest|sendBeacon|cookie|import|export/,

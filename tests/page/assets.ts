@@ -20,6 +20,7 @@ export const files: PageFiles = {
     { weight: 400, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2') },
     { weight: 700, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2') },
   ],
+  arrival: translated('arrival.ts'),
   script: translated('leaflet.ts'),
   catalogue: ['words', 'match', 'address', 'catalogue'].map((name) => translated(`catalogue/${name}.ts`)),
 };

@@ -122,6 +122,50 @@ describe('with its script', () => {
   });
 });
 
+describe('what lies below the first screen of a leaflet', () => {
+  const shown = `[...document.querySelectorAll('.later')].map((one) => getComputedStyle(one).contentVisibility)`;
+  const all = ['visible', 'visible'];
+
+  it('is drawn when the file is read; until then it is held back, but not on paper and not for long', async () => {
+    const result = await opened(browser, fileOf(leaflet, 'leaflet'), {}, async (page) => {
+      const read = await page.evaluate(shown);
+      const arriving = await page.evaluate(
+        `document.documentElement.dataset.arriving = ''; const held = ${shown}; held`,
+      );
+      await page.emulateMedia({ media: 'print' });
+      const printed = await page.evaluate(shown);
+      await page.emulateMedia({ media: 'screen' });
+      await page.evaluate('Promise.all(document.getAnimations().map((held) => held.finished))');
+      return { read, arriving, printed, ended: await page.evaluate(shown) };
+    });
+    expect(result).toEqual({ read: all, arriving: ['hidden', 'hidden'], printed: all, ended: all });
+  });
+
+  // Without the last script the mark of the first one stays.
+  const unended = fileOf(leaflet.replace(assets.script.text, ''), 'unended');
+  const isHeld = (page: Page) => page.evaluate("'arriving' in document.documentElement.dataset");
+
+  it('is held back for who opens the leaflet at its top alone', async () => {
+    await opened(browser, unended, {}, async (page) => {
+      expect(await isHeld(page)).toBe(true);
+      await page.evaluate('scrollTo(0, 5000)');
+      await page.reload();
+      expect(await isHeld(page)).toBe(false);
+      await expect.poll(() => page.evaluate('scrollY')).toBe(5000);
+    });
+  });
+
+  it.each(['exercise-3', 'emergency'])('is there at once for an address that leads to %s', async (id) => {
+    const [held, top] = await opened(browser, `${unended}#${id}`, {}, async (page) => [
+      await isHeld(page),
+      await page.evaluate<number>(`document.getElementById('${id}').getBoundingClientRect().top`),
+    ]);
+    expect(held).toBe(false);
+    expect(top).toBeGreaterThanOrEqual(-0.5);
+    expect(top).toBeLessThan(10);
+  });
+});
+
 describe('large type', () => {
   it('fits 390 px at twice the size (WCAG 2.2, 1.4.4)', async () => {
     const width = await opened(
@@ -173,8 +217,11 @@ describe('the checkers still see', () => {
     expect(said.join()).toMatch(/Content Security Policy/);
   });
 
-  it('a line too long for the sheet', async () => {
-    const spoilt = leaflet.replace('<main>', `<main><pre>${'w'.repeat(99)}</pre>`);
+  it.each([
+    ['on the first screen', /<main>/],
+    ['at the end', /(?=<\/div>\s*<\/main>)/],
+  ])('a line too long for the sheet, %s', async (_, place) => {
+    const spoilt = leaflet.replace(place, `$&<pre>${'w'.repeat(99)}</pre>`);
     await narrow.goto(fileOf(spoilt, 'fault'));
     const width = await narrow.evaluate<number>('document.documentElement.scrollWidth');
     expect(width).toBeGreaterThan(320);

@@ -112,8 +112,15 @@ export async function unfolded(page: Page, address: string): Promise<void> {
   await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
 }
 
-/** Violations axe finds, a line each: rule, how often, the first place. The content policy must be bypassed. */
+/**
+ * Violations axe finds, a line each: rule, how often, the first place. The content policy must be bypassed.
+ * Throws for a page that holds back content from being drawn, for axe would pass over it.
+ */
 export async function violations(page: Page, rules: keyof typeof RULES = 'all'): Promise<string[]> {
+  const heldBack = await page.evaluate<number>(
+    "[...document.querySelectorAll('*')].filter((one) => getComputedStyle(one).contentVisibility !== 'visible').length",
+  );
+  if (heldBack > 0) throw new Error(`${heldBack} elements are held back from being drawn`);
   if (await page.evaluate("!('axe' in globalThis)")) await page.evaluate(AXE);
   return page.evaluate(
     async (options) => {

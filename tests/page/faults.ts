@@ -12,14 +12,27 @@ function within(piece: string): (markup: string) => string {
   return (markup) => markup.replace('<main>', `<main>${piece}`);
 }
 
+/** The same fault twice: on the first screen of a leaflet, and last of what is drawn after it. */
+function highAndLow(name: string, seen: string, piece: string): readonly Fault[] {
+  return [
+    { name, seen, spoil: within(piece) },
+    {
+      name: `${name}, at the end`,
+      seen,
+      spoil: (markup) => markup.replace(/<\/div>\s*<\/main>/, `${piece}$&`),
+    },
+  ];
+}
+
 export const AXE_FAULTS: readonly Fault[] = [
-  { name: 'a picture without text', seen: 'svg-img-alt', spoil: within('<svg role="img" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>') },
+  ...highAndLow('a picture without text', 'svg-img-alt', '<svg role="img" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>'),
+  ...highAndLow('a pale line', 'color-contrast', '<p class="pale">Hardly seen</p><style>.pale{color:#b9c0c4}</style>'),
   { name: 'pale text', seen: 'color-contrast', spoil: (markup) => markup.replaceAll(/--quiet:#[0-9a-f]{6}/g, '--quiet:#b9c0c4') },
   { name: 'no language', seen: 'html-has-lang', spoil: (markup) => markup.replace(/<html lang="[^"]*"/, '<html') },
-  { name: 'a button without a name', seen: 'button-name', spoil: within('<button type="button"></button>') },
-  { name: 'buttons too small to hit', seen: 'target-size', spoil: within('<p><button type="button" class="tiny">a</button><button type="button" class="tiny">b</button></p><style>.tiny{width:9px;height:9px;padding:0;border:0;font-size:6px}</style>') },
+  ...highAndLow('a button without a name', 'button-name', '<button type="button"></button>'),
+  ...highAndLow('buttons too small to hit', 'target-size', '<p><button type="button" class="tiny">a</button><button type="button" class="tiny">b</button></p><style>.tiny{width:9px;height:9px;padding:0;border:0;font-size:6px}</style>'),
   { name: 'zoom forbidden', seen: 'meta-viewport', spoil: (markup) => markup.replace('initial-scale=1', 'initial-scale=1, user-scalable=no') },
-  { name: 'a skipped heading', seen: 'heading-order', spoil: within('<h6>Too deep</h6>') },
+  ...highAndLow('a skipped heading', 'heading-order', '<h6>Too deep</h6>'),
 ]; // prettier-ignore
 
 /** To be seen in the dark, and not in light. */

@@ -55,6 +55,7 @@ describe('the pages through Eleventy', () => {
 
 describe('the compiled script', () => {
   it('is the one the other tests translate for themselves', () => {
+    expect(readFileSync('dist/page/client/arrival.js', 'utf8').trim()).toBe(files.arrival.trim());
     expect(readFileSync('dist/page/client/leaflet.js', 'utf8').trim()).toBe(files.script.trim());
     expect(assets.catalogue).toEqual(pageAssets(files).catalogue);
   });

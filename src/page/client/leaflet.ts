@@ -1,9 +1,12 @@
 /**
- * All the script a sheet has: print, and light or dark. Without it nothing is missing but these two buttons.
+ * What runs at the end of a sheet: print, and light or dark. Without it nothing is missing but these two buttons.
  * One plain script without imports; nothing is stored, since pages opened from a disk share one store.
  */
 (() => {
   const root = document.documentElement;
+  // The file is read: `arrival.ts` held back what is below the first screen.
+  delete root.dataset['arriving'];
+
   const tools = document.querySelector<HTMLElement>('[data-tools]');
   if (!tools) return;
   tools.hidden = false;

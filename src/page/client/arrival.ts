@@ -1,0 +1,13 @@
+/**
+ * What runs in the head of a sheet, before its body is read. One plain script without imports, like `leaflet.ts`.
+ */
+(() => {
+  // Decoded while the body is still being read, the faces are there when the first words are drawn: in their own
+  // letters, and once.
+  for (const face of document.fonts) void face.load();
+
+  // Opened at its top, a sheet shows its top first and lays out the rest when the file is read. Who comes back to a place
+  // further down, or follows an address to one, needs the heights above it at once.
+  const [arrival] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  if (arrival?.type === 'navigate' && location.hash === '') document.documentElement.dataset['arriving'] = '';
+})();

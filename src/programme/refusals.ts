@@ -41,13 +41,20 @@ export function noCardFor(
   slot: Slot,
   passedOver: readonly PassedOver[],
 ): Refusal {
-  const reasons = passedOver
-    .filter((one) => one.slot === slot.name)
-    .map(({ card, because }) => `${card}: ${because}`);
+  const own = passedOver.filter((one) => one.slot === slot.name);
   return refusal(consult, 'no-card-for-slot', ['stage'], {
-    found: `no card for ${slot.name} in ${stageWord(name)}`,
-    expected: `one of ${slot.cards.join(', ')} (${reasons.join('; ')})`,
-    fix: 'Choose another stage, add what is missing to kit or minutesPerDay, or add a card to this slot of the protocol.',
+    found: `${stageWord(name)}, in which no card can fill the slot ${slot.name} (${reasonsOf(own).join('; ')})`,
+    expected: 'a stage in which every needed slot has a card for this person',
+    fix: `Write an earlier stage, add what is missing to kit or minutesPerDay, or add a card to ${slot.name} in the protocol.`,
+  });
+}
+
+/** Each reason once, with the cards it stands against. */
+function reasonsOf(passedOver: readonly PassedOver[]): readonly string[] {
+  const reasons = [...new Set(passedOver.map(({ because }) => because))];
+  return reasons.map((reason) => {
+    const cards = passedOver.filter(({ because }) => because === reason).map(({ card }) => card);
+    return `${cards.join(', ')}: ${reason}`;
   });
 }
 

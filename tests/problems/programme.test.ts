@@ -120,10 +120,10 @@ describe('no-card-for-slot', () => {
         'rucksack: yes': 'rucksack: no',
       }),
     ).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:14:8: error no-card-for-slot stage is no card for Bow in stage 2; must be one of hip-hinge, rucksack-hinge (hip-hinge: too little of it is admitted (hip bend at most 10°, below what hurt); rucksack-hinge: there is no rucksack in the house).
+      "consults/otter-r1.md:14:8: error no-card-for-slot stage is stage 2, in which no card can fill the slot Bow (hip-hinge: too little of it is admitted (hip bend at most 10°, below what hurt); rucksack-hinge: there is no rucksack in the house); must be a stage in which every needed slot has a card for this person.
           stage: auto
                  ^
-      Fix: Choose another stage, add what is missing to kit or minutesPerDay, or add a card to this slot of the protocol."
+      Fix: Write an earlier stage, add what is missing to kit or minutesPerDay, or add a card to Bow in the protocol."
     `);
   });
 });

@@ -4,8 +4,9 @@
  * People settle it by effort: of all pairs the floor can hold, the one that costs the working leg least. The cost is
  * convex in the pair while the ankle moment keeps its sign, so its slope rises and its root is the answer.
  */
-import { activeForcesOf, costSlope, type Leg } from './leg.ts';
+import { costSlope, effortOf, type Leg } from './leg.ts';
 import type { LegMoments } from './moment.ts';
+import type { Effort } from './sharing.ts';
 
 /** Coefficient of friction a foot or back can count on, dry shoe on mat or floor [choice]. */
 export const FRICTION = 0.3;
@@ -17,17 +18,16 @@ const MOST_STEPS = 80;
 
 /**
  * The friction force in newtons within ± `mostN` that costs the leg least, forward on its foot positive.
- * `momentsAt` gives the leg's moments for a force; they are affine in it.
+ * `still`: the leg's moments without it; `pushed`: under one newton of it. They go up in a straight line.
  */
-export function leastEffortN(leg: Leg, momentsAt: (frictionN: number) => LegMoments, mostN: number): number {
+export function leastEffortN(leg: Leg, still: LegMoments, pushed: LegMoments, mostN: number): number {
   if (mostN <= 0) return 0;
-  const still = momentsAt(0);
-  const rate = minus(momentsAt(1), still);
-  let shares = activeForcesOf(leg, still);
+  const rate = minus(pushed, still);
+  let effort: Effort | null = null;
   const at = (frictionN: number) => {
     const moments = plus(still, rate, frictionN);
-    shares = activeForcesOf(leg, moments, shares);
-    return { cost: shares.cost, slope: costSlope(leg, moments, rate, shares) };
+    effort = effortOf(leg, moments, effort);
+    return { cost: effort.cost, slope: costSlope(leg, moments, rate, effort) };
   };
   // Where the ankle moment changes sign the gastrocnemii come in and the cost bends downward: each side is convex.
   const turnN = -still.ankleNm / rate.ankleNm;
@@ -43,25 +43,26 @@ export function leastEffortN(leg: Leg, momentsAt: (frictionN: number) => LegMome
   return lows.reduce((best, low) => (at(low).cost < at(best).cost ? low : best));
 }
 
-/** Where the rising function crosses zero between `low` and `high`, or the end nearest to it (Illinois false position). */
+/**
+ * Where the rising function crosses zero between `low` and `high`, or the end nearest to it. It is made of straight
+ * pieces: the line through two points of one piece meets its root. A line that leads out of what is left is no help,
+ * and the middle is looked at.
+ */
 function rootOf(slopeAt: (frictionN: number) => number, low: number, high: number): number {
   let [from, to] = [low, high];
-  let [atFrom, atTo] = [slopeAt(from), slopeAt(to)];
-  if (atFrom >= 0) return from;
-  if (atTo <= 0) return to;
-  const flat = FLAT * (atTo - atFrom);
+  let [last, atLast] = [low, slopeAt(low)];
+  if (atLast >= 0) return low;
+  let [before, atBefore] = [high, slopeAt(high)];
+  if (atBefore <= 0) return high;
+  const flat = FLAT * (atBefore - atLast);
   for (let step = 0; step < MOST_STEPS && to - from > WIDTH_N; step++) {
-    const middle = (from * atTo - to * atFrom) / (atTo - atFrom);
-    const inside = middle > from && middle < to ? middle : (from + to) / 2;
-    const atInside = slopeAt(inside);
-    if (Math.abs(atInside) <= flat) return inside;
-    if (atInside < 0) {
-      [from, atFrom] = [inside, atInside];
-      atTo /= 2;
-    } else {
-      [to, atTo] = [inside, atInside];
-      atFrom /= 2;
-    }
+    const onLine = last - (atLast * (last - before)) / (atLast - atBefore);
+    const next = onLine > from && onLine < to ? onLine : (from + to) / 2;
+    [before, atBefore] = [last, atLast];
+    [last, atLast] = [next, slopeAt(next)];
+    if (Math.abs(atLast) <= flat) return last;
+    if (atLast < 0) from = last;
+    else to = last;
   }
   return (from + to) / 2;
 }

@@ -5,7 +5,7 @@ import type { LegMoments } from './moment.ts';
 import type { Movement } from './movement.ts';
 import { ACHILLES_ARM_M, armsAt, LUMPS, STRENGTH_N, STRESS_N_PER_CM2, type Arms } from './muscle.ts';
 import type { LegPose } from './pose.ts';
-import { shareLoad, type Shares, type SharingProblem } from './sharing.ts';
+import { leastEffort, shareLoad, type Effort, type Shares, type SharingProblem } from './sharing.ts';
 import { passiveTensionN } from './stretch.ts';
 
 // Areas squared, cm⁴.
@@ -21,7 +21,10 @@ export interface Leg {
   readonly achillesArmM: number;
 }
 
-export function legOf({ hip, knee }: LegPose, body: Body): Leg {
+/** What of a leg's pose its muscles feel, degrees. */
+export type LegBend = Pick<LegPose, 'hip' | 'knee'>;
+
+export function legOf({ hip, knee }: LegBend, body: Body): Leg {
   return {
     arms: armsAt(hip, knee, body.heightM),
     leastN: [passiveTensionN(hip, knee), 0, 0, 0, 0, 0, 0],
@@ -38,24 +41,24 @@ export function legOf({ hip, knee }: LegPose, body: Body): Leg {
  */
 export function forcesOf(leg: Leg, moments: LegMoments, mode: Movement['mode']): Shares {
   if (mode === 'passive') return { forcesN: leg.leastN, cost: 0, multipliers: [0, 0] };
-  if (mode === 'active') return activeForcesOf(leg, moments);
   const problem = sharingOf(leg, moments);
+  if (mode === 'active') return shareLoad(problem);
   const atKnee = shareLoad({ ...problem, arms: { hipM: NO_ARMS, kneeM: leg.arms.kneeM }, hipNm: 0 });
   const liftsThigh = dot(leg.arms.hipM, atKnee.forcesN) > moments.hipNm;
   return liftsThigh ? shareLoad(problem) : atKnee;
 }
 
-/** As `forcesOf` an active leg, with the multipliers of a neighbouring case to start from. */
-export function activeForcesOf(leg: Leg, moments: LegMoments, from?: Shares): Shares {
-  return shareLoad(sharingOf(leg, moments), from?.multipliers);
+/** What it costs an active leg, with the effort of a neighbouring case to start from. */
+export function effortOf(leg: Leg, moments: LegMoments, from: Effort | null): Effort {
+  return leastEffort(sharingOf(leg, moments), from?.multipliers);
 }
 
 /**
  * How fast the cost of an active leg changes when its moments change at `rate` (N·m per unit of anything): the
- * derivative of `Shares.cost`. Through the ankle it acts only while the ankle is what holds the gastrocnemii back.
+ * derivative of `Effort.cost`. Through the ankle it acts only while the ankle is what holds the gastrocnemii back.
  */
-export function costSlope(leg: Leg, moments: LegMoments, rate: LegMoments, shares: Shares): number {
-  const [a, b] = shares.multipliers;
+export function costSlope(leg: Leg, moments: LegMoments, rate: LegMoments, effort: Effort): number {
+  const [a, b] = effort.multipliers;
   const slope = 2 * (a * rate.hipNm + b * rate.kneeNm);
   if (moments.ankleNm <= 0) return slope;
   const mostN = moments.ankleNm / leg.achillesArmM;

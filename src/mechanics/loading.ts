@@ -131,10 +131,11 @@ function loadingUnder(
 function frictionOf(movement: Movement, posture: Posture, weights: Weights, leg: Leg): number {
   if (movement.supports.length < 2 || movement.mode !== 'active') return 0;
   const reactionsAt = (frictionN: number) => reactionsOf(posture, movement.supports, weights, frictionN);
-  const leastUpN = Math.min(...reactionsAt(0).map(({ upN }) => upN));
-  const momentsAt = (frictionN: number) =>
-    legMoments('work', posture.work, weights.work, reactionsAt(frictionN));
-  return leastEffortN(leg, momentsAt, FRICTION * leastUpN);
+  const momentsUnder = (reactions: readonly Reaction[]) =>
+    legMoments('work', posture.work, weights.work, reactions);
+  const still = reactionsAt(0);
+  const leastUpN = Math.min(...still.map(({ upN }) => upN));
+  return leastEffortN(leg, momentsUnder(still), momentsUnder(reactionsAt(1)), FRICTION * leastUpN);
 }
 
 function legLoading(

@@ -18,12 +18,15 @@ export interface SharingProblem {
   readonly weights: readonly number[];
 }
 
-export interface Shares {
-  readonly forcesN: readonly number[];
+export interface Effort {
   /** Sum of (force / area)², N²/cm⁴. */
   readonly cost: number;
   /** Half the rise of the cost with each moment, the multipliers a and b. */
   readonly multipliers: readonly [number, number];
+}
+
+export interface Shares extends Effort {
+  readonly forcesN: readonly number[];
 }
 
 /** Moment equations hold to this, N·m. */
@@ -32,10 +35,18 @@ const MOST_STEPS = 100;
 
 /**
  * Forces in newtons that supply both moments at the least cost; they exist whenever the arms pull in every direction,
- * as the seven lumps do at every hip and knee angle. `from` is where to start looking, say the multipliers of a
- * neighbouring case; it changes the time, not the answer. Throws when the moments are out of the muscles' reach.
+ * as the seven lumps do at every hip and knee angle. Throws when the moments are out of the muscles' reach.
  */
-export function shareLoad(problem: SharingProblem, from: readonly [number, number] = [0, 0]): Shares {
+export function shareLoad(problem: SharingProblem): Shares {
+  const { cost, multipliers } = leastEffort(problem);
+  return { forcesN: forcesAt(problem, multipliers), cost, multipliers };
+}
+
+/**
+ * What it costs at least, without the forces. `from` is where to start looking, say the multipliers of a neighbouring
+ * case; it changes the time, not the answer. Throws as `shareLoad` does.
+ */
+export function leastEffort(problem: SharingProblem, from: readonly [number, number] = [0, 0]): Effort {
   let [a, b] = from;
   let here = lagrangianAt(problem, a, b);
   for (let step = 0; step < MOST_STEPS && worst(here) > RESIDUAL_NM; step++) {
@@ -54,7 +65,7 @@ export function shareLoad(problem: SharingProblem, from: readonly [number, numbe
   const reached = worst(here) <= 1e-9 * Math.max(1, Math.abs(problem.hipNm) + Math.abs(problem.kneeNm));
   if (!reached)
     throw new Error(`moments ${problem.hipNm} and ${problem.kneeNm} N·m out of the muscles' reach`);
-  return { forcesN: forcesAt(problem, a, b), cost: here.cost, multipliers: [a, b] };
+  return { cost: here.cost, multipliers: [a, b] };
 }
 
 /** The function to minimise at one (a, b): its value, its slope (the gaps in the moments), its curvature. */
@@ -83,7 +94,9 @@ function lagrangianAt(problem: SharingProblem, a: number, b: number): Lagrangian
     const rk = arms.kneeM[i] as number;
     const pull = a * rh + b * rk;
     const wished = w * pull;
-    const force = held(wished, leastN[i] as number, mostN[i] as number);
+    const least = leastN[i] as number;
+    const most = mostN[i] as number;
+    const force = wished < least ? least : wished > most ? most : wished;
     cost += (force * force) / w;
     value += force * pull - (force * force) / (2 * w);
     hipGap += rh * force;
@@ -97,15 +110,14 @@ function lagrangianAt(problem: SharingProblem, a: number, b: number): Lagrangian
   return { value, cost, hipGap, kneeGap, hipHip, hipKnee, kneeKnee };
 }
 
-function forcesAt({ arms, leastN, mostN, weights }: SharingProblem, a: number, b: number): readonly number[] {
+function forcesAt(
+  { arms, leastN, mostN, weights }: SharingProblem,
+  [a, b]: Effort['multipliers'],
+): readonly number[] {
   return weights.map((w, i) => {
     const wished = w * (a * (arms.hipM[i] as number) + b * (arms.kneeM[i] as number));
-    return held(wished, leastN[i] as number, mostN[i] as number);
+    return Math.min(Math.max(wished, leastN[i] as number), mostN[i] as number);
   });
-}
-
-function held(wished: number, least: number, most: number): number {
-  return wished < least ? least : wished > most ? most : wished;
 }
 
 /** Step to the minimum of the quadratic at hand; a direction in which it is flat is stiffened, which the next step mends. */

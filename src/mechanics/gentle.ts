@@ -1,6 +1,6 @@
 /** The end of a movement from which its range is measured: the one that squeezes the tendon less. */
 import type { Body } from './body.ts';
-import { loadingAt, type Loading } from './loading.ts';
+import { loadingsAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
 export type MovementEnd = 'start' | 'end';
@@ -18,11 +18,18 @@ const EQUAL_BW = 1e-9;
 
 /** The gentler end under this load: less squeeze, with equal squeeze less pull, else the start. A hold is its start. */
 export function gentleEndOf(movement: Movement, body: Body, loadKg: number): MovementEnd {
-  if (!movement.end) return 'start';
-  const start = loadingAt(movement, body, loadKg, 0);
-  const end = loadingAt(movement, body, loadKg, 1);
-  if (!start || !end) return end ? 'end' : 'start';
-  return gentlerOf(start, end) === end ? 'end' : 'start';
+  return gentleEndsOf(movement, body)(loadKg);
+}
+
+/** The same for several loads: what no load changes at the ends is worked out once. */
+export function gentleEndsOf(movement: Movement, body: Body): (loadKg: number) => MovementEnd {
+  if (!movement.end) return () => 'start';
+  const [atStart, atEnd] = [loadingsAt(movement, body, 0), loadingsAt(movement, body, 1)];
+  return (loadKg) => {
+    const [start, end] = [atStart(loadKg), atEnd(loadKg)];
+    if (!start || !end) return end ? 'end' : 'start';
+    return gentlerOf(start, end) === end ? 'end' : 'start';
+  };
 }
 
 /** The fraction of the movement at a distance 0 to 1 from its gentler end. */

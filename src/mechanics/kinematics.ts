@@ -72,9 +72,10 @@ function legPoints(leg: LegAngles, pelvisDeg: number, heightM: number): LegPoint
   const knee = times(limbDirection(thighDeg), LENGTH.thigh * heightM);
   const ankle = from(knee, LENGTH.shank * heightM, limbDirection(shankDeg));
   const along = limbDirection(leg.inTheAir ? shankDeg + 90 + leg.foot : 90 + leg.foot);
-  const dorsal = { x: -along.y, y: along.x };
-  const onFoot = (at: { readonly forward: number; readonly down: number }) =>
-    from(from(ankle, at.forward * heightM, along), -at.down * heightM, dorsal);
+  const onFoot = ({ forward, down }: { readonly forward: number; readonly down: number }) => ({
+    x: ankle.x + forward * heightM * along.x + down * heightM * along.y,
+    y: ankle.y + forward * heightM * along.y - down * heightM * along.x,
+  });
   return {
     knee,
     ankle,

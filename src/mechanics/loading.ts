@@ -2,13 +2,14 @@
 import { GRAVITY } from './anthropometry.ts';
 import { beltForceN, wrapDeg } from './belt.ts';
 import type { Body } from './body.ts';
-import { closePose } from './closure.ts';
+import { closingOf, type ClosedBody } from './closure.ts';
 import { FRICTION, leastEffortN } from './friction.ts';
-import { forcesOf, legOf, type Leg } from './leg.ts';
+import { anglesOf } from './kinematics.ts';
+import { forcesOf, legOf, type Leg, type LegBend } from './leg.ts';
 import { legMoments, type LegMoments } from './moment.ts';
 import type { Movement } from './movement.ts';
-import { LUMPS, STRENGTH_N, type Lump } from './muscle.ts';
-import type { LegPose, Posture } from './pose.ts';
+import { STRENGTH_N } from './muscle.ts';
+import type { BodyPoints, Posture } from './pose.ts';
 import { reactionsOf, type Reaction } from './reaction.ts';
 import { restsOn } from './rest.ts';
 import { poseAt } from './trajectory.ts';
@@ -22,7 +23,8 @@ export interface LegLoading {
   readonly hipMomentNm: number;
   readonly kneeMomentNm: number;
   readonly ankleMomentNm: number;
-  readonly forcesN: Readonly<Record<Lump, number>>;
+  /** In the order of LUMPS. */
+  readonly forcesN: readonly number[];
   /** Pull of the three hamstring heads together, with its passive part. */
   readonly tensionN: number;
   readonly tensionBw: number;
@@ -37,9 +39,8 @@ export interface LegLoading {
   readonly effort: number;
 }
 
-/** Model estimates for a posture under load. */
-export interface Loading {
-  readonly posture: Posture;
+/** Model estimates for a closed body under load. */
+export interface Loading extends ClosedBody {
   /** Hip-to-shoulder line from upright, forward positive. */
   readonly trunkLeanDeg: number;
   readonly reactions: readonly Reaction[];
@@ -74,15 +75,13 @@ export function loadingsAt(
 ): (loadKg: number) => Loading | null {
   const pose = poseAt(movement, t);
   const work = legOf(pose.work, body);
-  const closed = (loadKg: number) => closePose(movement, pose, body, loadKg);
-  // A load moves the body only where it must be balanced.
-  const still = movement.solve?.kind === 'balance' ? undefined : closed(0);
+  const closed = closingOf(movement, pose, body);
   return (loadKg) => {
-    const posture = still === undefined ? closed(loadKg) : still;
-    if (!posture) return null;
-    const weights = weightsOf(posture, body, movement.loadAt, loadKg);
-    if (!restsOn(movement, posture, weights)) return null;
-    return loadingUnder(weights, movement, posture, work, body, friction);
+    const closedBody = closed(loadKg);
+    if (!closedBody) return null;
+    const weights = weightsOf(closedBody.points, body, movement.loadAt, loadKg);
+    if (!restsOn(movement, closedBody.points, weights)) return null;
+    return loadingUnder(weights, movement, closedBody, work, body, friction);
   };
 }
 
@@ -95,51 +94,53 @@ export function loadingOf(
   friction: Movement['horizontal'],
 ): Loading {
   const weights = weightsOf(posture, body, movement.loadAt, loadKg);
-  return loadingUnder(weights, movement, posture, legOf(posture.pose.work, body), body, friction);
+  const closed = { angles: anglesOf(posture.pose), points: posture };
+  return loadingUnder(weights, movement, closed, legOf(posture.pose.work, body), body, friction);
 }
 
 function loadingUnder(
   weights: Weights,
   movement: Movement,
-  posture: Posture,
+  { angles, points }: ClosedBody,
   work: Leg,
   body: Body,
   friction: Movement['horizontal'],
 ): Loading {
-  const { pose } = posture;
-  const frictionN = friction === 'none' ? 0 : frictionOf(movement, posture, weights, work);
-  const reactions = reactionsOf(posture, movement.supports, weights, frictionN);
-  const loadingOn = (which: 'work' | 'other', legPose: LegPose, leg: Leg) =>
-    legLoading(
-      legPose,
-      leg,
-      legMoments(which, posture[which], weights[which], reactions),
-      movement.mode,
-      body,
-    );
+  const frictionN = leavesFriction(movement, friction) ? frictionOf(movement, points, weights, work) : 0;
+  const reactions = reactionsOf(points, movement.supports, weights, frictionN);
+  const loadingOn = (which: 'work' | 'other', bend: LegBend, leg: Leg) =>
+    legLoading(bend, leg, legMoments(which, points[which], weights[which], reactions), movement.mode, body);
   return {
-    posture,
-    trunkLeanDeg: pose.trunk,
+    angles,
+    points,
+    trunkLeanDeg: angles.trunk,
     reactions,
     frictionN,
-    work: loadingOn('work', pose.work, work),
-    other: pose.other ? loadingOn('other', pose.other, legOf(pose.other, body)) : null,
+    work: loadingOn('work', angles.work, work),
+    other: angles.other ? loadingOn('other', angles.other, legOf(angles.other, body)) : null,
   };
 }
 
-/** Least-effort friction between two supports, newtons; 0 where there is none to choose. */
-function frictionOf(movement: Movement, posture: Posture, weights: Weights, leg: Leg): number {
-  if (movement.supports.length < 2 || movement.mode !== 'active') return 0;
-  const reactionsAt = (frictionN: number) => reactionsOf(posture, movement.supports, weights, frictionN);
+/** Whether statics leaves a friction between two supports to the person. */
+export function leavesFriction(
+  { supports, mode, horizontal }: Movement,
+  friction: Movement['horizontal'] = horizontal,
+): boolean {
+  return supports.length > 1 && mode === 'active' && friction === 'minEffort';
+}
+
+/** Least-effort friction between two supports, newtons. */
+function frictionOf(movement: Movement, points: BodyPoints, weights: Weights, leg: Leg): number {
+  const reactionsAt = (frictionN: number) => reactionsOf(points, movement.supports, weights, frictionN);
   const momentsUnder = (reactions: readonly Reaction[]) =>
-    legMoments('work', posture.work, weights.work, reactions);
+    legMoments('work', points.work, weights.work, reactions);
   const still = reactionsAt(0);
   const leastUpN = Math.min(...still.map(({ upN }) => upN));
   return leastEffortN(leg, momentsUnder(still), momentsUnder(reactionsAt(1)), FRICTION * leastUpN);
 }
 
 function legLoading(
-  { hip, knee }: LegPose,
+  { hip, knee }: LegBend,
   leg: Leg,
   moments: LegMoments,
   mode: Movement['mode'],
@@ -156,7 +157,7 @@ function legLoading(
     hipMomentNm: moments.hipNm,
     kneeMomentNm: moments.kneeNm,
     ankleMomentNm: moments.ankleNm,
-    forcesN: byLump(forcesN),
+    forcesN,
     tensionN,
     tensionBw: tensionN / bodyWeightN,
     wrapDeg: bendDeg,
@@ -165,12 +166,6 @@ function legLoading(
     demand: mode === 'passive' ? 0 : largestShare(forcesN),
     effort: cost,
   };
-}
-
-function byLump(forcesN: readonly number[]): Readonly<Record<Lump, number>> {
-  const forces = {} as Record<Lump, number>;
-  for (let i = 0; i < LUMPS.length; i++) forces[LUMPS[i] as Lump] = forcesN[i] as number;
-  return forces;
 }
 
 function largestShare(forcesN: readonly number[]): number {

@@ -1,8 +1,9 @@
 /** What the ground, bench or strap gives back: vertical reactions of one or two supports, and a pair of friction forces. */
 import { supportAt } from './closure.ts';
 import type { SupportPoint } from './movement.ts';
-import type { Point, Posture } from './pose.ts';
-import { sumOf, type Weights } from './weight.ts';
+import type { BodyPoints, Point } from './pose.ts';
+import { PLACE } from './support.ts';
+import type { Total } from './weight.ts';
 
 /** One support with what it gives, newtons: up and forward positive. */
 export interface Reaction {
@@ -13,7 +14,7 @@ export interface Reaction {
 }
 
 /**
- * The reactions of the supports under these weights, in the supports' order.
+ * The reactions of the supports under weights of this total, in the supports' order.
  *
  * One support carries everything. Of two, force and moment balance give the vertical parts; `frictionN` pushes the
  * foot of the working leg forward and the other support back by as much, and shifts the vertical parts where the two
@@ -21,17 +22,16 @@ export interface Reaction {
  * Negative `upN`: the body would lift off there unless something pulls it down.
  */
 export function reactionsOf(
-  posture: Posture,
+  points: BodyPoints,
   supports: readonly SupportPoint[],
-  weights: Weights,
+  { downN, momentNm }: Total,
   frictionN: number,
 ): readonly Reaction[] {
   const [first, second] = supports;
   if (!first) return [];
-  const firstAt = supportAt(posture, first);
-  const { downN, momentNm } = sumOf(weights);
+  const firstAt = supportAt(points, first);
   if (!second) return [{ support: first, at: firstAt, upN: downN, forwardN: 0 }];
-  const secondAt = supportAt(posture, second);
+  const secondAt = supportAt(points, second);
   const firstForwardN = pushesForward(supports) ? frictionN : -frictionN;
   const pairNm = (secondAt.y - firstAt.y) * firstForwardN;
   const secondUpN = (-(momentNm + pairNm) - firstAt.x * downN) / (secondAt.x - firstAt.x);
@@ -47,5 +47,7 @@ function pushesForward([first, second]: readonly SupportPoint[]): boolean {
 }
 
 function onWorkingLeg(support: SupportPoint | undefined): boolean {
-  return support !== undefined && (support.startsWith('work.') || support.startsWith('both.'));
+  if (support === undefined) return false;
+  const { owner } = PLACE[support];
+  return owner === 'work' || owner === 'both';
 }

@@ -3,10 +3,11 @@ import type { Body } from './body.ts';
 import { closePose, supportAt } from './closure.ts';
 import { ankleDegOf } from './kinematics.ts';
 import type { Movement, SupportPoint } from './movement.ts';
-import type { Posture } from './pose.ts';
+import type { BodyPoints, Posture } from './pose.ts';
 import { reactionsOf } from './reaction.ts';
+import { PLACE } from './support.ts';
 import { poseAt } from './trajectory.ts';
-import { sumOf, weightsOf, type Weights } from './weight.ts';
+import { weightsOf, type Total } from './weight.ts';
 
 /**
  * `notClosed`: no angle of the unknown closes the pose · `supportInTheAir`: a support would have to pull the body down ·
@@ -35,33 +36,32 @@ export function obstacleAt(movement: Movement, body: Body, loadKg: number, t: nu
   return movement.solve?.kind === 'balance' && !ankleReaches(movement, posture) ? 'ankleBeyondReach' : null;
 }
 
-/** Whether a closed posture can rest on the movement's supports under these weights. */
-export function restsOn(movement: Movement, posture: Posture, weights: Weights): boolean {
-  return unrestIn(movement, posture, weights) === null;
+/** Whether a closed body can rest on the movement's supports under weights of this total. */
+export function restsOn(movement: Movement, points: BodyPoints, total: Total): boolean {
+  return unrestIn(movement, points, total) === null;
 }
 
 function unrestIn(
   { supports }: Movement,
-  posture: Posture,
-  weights: Weights,
+  points: BodyPoints,
+  total: Total,
 ): 'supportInTheAir' | 'offBalance' | null {
   const [first, second] = supports;
   if (!first) return null;
-  if (second) return liftsOff(posture, supports, weights) ? 'supportInTheAir' : null;
-  return offsetM(posture, first, weights) > SWAY_M ? 'offBalance' : null;
+  if (second) return liftsOff(points, supports, total) ? 'supportInTheAir' : null;
+  return offsetM(points, first, total) > SWAY_M ? 'offBalance' : null;
 }
 
 // Only an ankle is ever strapped or held down; everything else just lies or stands there. Two supports almost above
 // each other carry nothing that tips.
-function liftsOff(posture: Posture, supports: readonly SupportPoint[], weights: Weights): boolean {
-  const [first, second] = reactionsOf(posture, supports, weights, 0);
+function liftsOff(points: BodyPoints, supports: readonly SupportPoint[], total: Total): boolean {
+  const [first, second] = reactionsOf(points, supports, total, 0);
   if (!first || !second || Math.abs(first.at.x - second.at.x) < NARROW_M) return true;
-  return [first, second].some(({ support, upN }) => upN < 0 && !support.endsWith('.ankle'));
+  return [first, second].some(({ support, upN }) => upN < 0 && PLACE[support].part !== 'ankle');
 }
 
-function offsetM(posture: Posture, support: SupportPoint, weights: Weights): number {
-  const { downN, momentNm } = sumOf(weights);
-  return Math.abs(supportAt(posture, support).x + momentNm / downN);
+function offsetM(points: BodyPoints, support: SupportPoint, { downN, momentNm }: Total): number {
+  return Math.abs(supportAt(points, support).x + momentNm / downN);
 }
 
 function ankleReaches({ supports }: Movement, { pose }: Posture): boolean {

@@ -1,7 +1,7 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
-import { fractionFrom, gentleEndOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
-import { loadingAt, type LegLoading, type Loading } from './loading.ts';
+import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
+import { loadingAt, loadingsAt, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
 /** Moments looked at along a movement. */
@@ -48,9 +48,25 @@ export function sweep(
   stretch: Stretch,
   tempo: RepetitionTempo,
 ): Sweep | null {
-  const loadings = allOf(samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t)));
-  if (!loadings) return null;
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  return sweepsOf(movement, body, stretch, tempo)(loadKg);
+}
+
+/** The same for several loads on one part: what no load changes along it is worked out once. */
+export function sweepsOf(
+  movement: Movement,
+  body: Body,
+  stretch: Stretch,
+  tempo: RepetitionTempo,
+): (loadKg: number) => Sweep | null {
+  const gentleEnd = gentleEndsOf(movement, body);
+  const places = samplesOf(movement, stretch).map((t) => loadingsAt(movement, body, t));
+  return (loadKg) => {
+    const loadings = allOf(places.map((under) => under(loadKg)));
+    return loadings && sweepOf(loadings, gentleEnd(loadKg), tempo);
+  };
+}
+
+function sweepOf(loadings: readonly Loading[], gentleEnd: MovementEnd, tempo: RepetitionTempo): Sweep {
   const gentle = loadings[gentleEnd === 'start' ? 0 : loadings.length - 1] as Loading;
   const others = allOf(loadings.map(({ other }) => other));
   const added = (value: (leg: LegLoading) => number) => {

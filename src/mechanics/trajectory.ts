@@ -13,14 +13,17 @@ export function poseAt({ start, end }: Movement, t: number): Pose {
     typeof start.arms === 'number' && typeof end.arms === 'number'
       ? mix(start.arms, end.arms, t)
       : start.arms;
-  return {
+  const pose: Writable<Pose> = {
     trunk: mix(start.trunk, end.trunk, t),
-    ...(lumbar === 0 ? {} : { lumbar }),
-    ...(arms === undefined ? {} : { arms }),
     work: legAt(start.work, end.work, t),
-    ...(start.other && end.other ? { other: legAt(start.other, end.other, t) } : {}),
   };
+  if (lumbar !== 0) pose.lumbar = lumbar;
+  if (arms !== undefined) pose.arms = arms;
+  if (start.other && end.other) pose.other = legAt(start.other, end.other, t);
+  return pose;
 }
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
 /**
  * The fraction at which the working hip is bent by `hipDeg`; null when the movement never gets there or holds still.
@@ -32,21 +35,10 @@ export function fractionAtHip({ start, end }: Movement, hipDeg: number): number 
 }
 
 function legAt(start: LegPose, end: LegPose, t: number): LegPose {
-  return {
-    hip: mix(start.hip, end.hip, t),
-    knee: mix(start.knee, end.knee, t),
-    ...mixed('pitch', start.pitch, end.pitch, t),
-    ...mixed('ankle', start.ankle, end.ankle, t),
-  };
-}
-
-function mixed(
-  key: 'pitch' | 'ankle',
-  start: number | undefined,
-  end: number | undefined,
-  t: number,
-): { readonly pitch?: number; readonly ankle?: number } {
-  return start === undefined || end === undefined ? {} : { [key]: mix(start, end, t) };
+  const leg: Writable<LegPose> = { hip: mix(start.hip, end.hip, t), knee: mix(start.knee, end.knee, t) };
+  if (start.pitch !== undefined && end.pitch !== undefined) leg.pitch = mix(start.pitch, end.pitch, t);
+  if (start.ankle !== undefined && end.ankle !== undefined) leg.ankle = mix(start.ankle, end.ankle, t);
+  return leg;
 }
 
 // Written so that both ends come out exactly.

@@ -16,12 +16,22 @@ export interface LegWeight extends Weight {
   readonly segment: LegSegment;
 }
 
-/** Everything that pulls down, sorted by what it hangs on. */
-export interface Weights {
+/** What pulls down, sorted by what it hangs on. */
+export interface Hanging {
   readonly upper: readonly Weight[];
   readonly work: readonly LegWeight[];
   readonly other: readonly LegWeight[];
 }
+
+/** Weights together. */
+export interface Total {
+  readonly downN: number;
+  /** Moment about the hip, counter-clockwise positive. */
+  readonly momentNm: number;
+}
+
+/** Everything that pulls down. */
+export interface Weights extends Hanging, Total {}
 
 /** The weights of a posture for this body with `loadKg` at `loadAt`; no point means no load, whatever its kilograms. */
 export function weightsOf(
@@ -30,38 +40,54 @@ export function weightsOf(
   loadAt: LoadPoint | undefined,
   loadKg: number,
 ): Weights {
+  const own = bodyWeights(posture, body);
+  const load = loadWeights(posture, loadAt, loadKg * GRAVITY);
+  const upper = [...own.upper, ...load.upper];
+  const work = [...own.work, ...load.work];
+  const other = [...own.other, ...load.other];
+  const { downN, momentNm } = sumOf({ upper, work, other });
+  return { upper, work, other, downN, momentNm };
+}
+
+/** Those of the body alone. */
+export function bodyWeights(posture: BodyPoints, body: Body): Hanging {
   const massN = body.massKg * GRAVITY;
-  const loadN = loadKg * GRAVITY;
-  const upper: Weight[] = [
-    { at: scaled(posture.shoulder, CENTRE.trunkHead), downN: MASS.trunkHead * massN },
-    { at: armCentre(posture), downN: MASS.arms * massN },
-  ];
-  const work = legWeights(posture.work, massN);
-  const other = legWeights(posture.other, massN);
+  return {
+    upper: [
+      { at: scaled(posture.shoulder, CENTRE.trunkHead), downN: MASS.trunkHead * massN },
+      { at: armCentre(posture), downN: MASS.arms * massN },
+    ],
+    work: legWeights(posture.work, massN),
+    other: legWeights(posture.other, massN),
+  };
+}
+
+/** Those of a load alone, `loadN` heavy. */
+export function loadWeights(posture: BodyPoints, loadAt: LoadPoint | undefined, loadN: number): Hanging {
+  const at = (point: Point, downN: number): Weight => ({ at: point, downN });
+  const on = (segment: LegSegment, point: Point, downN: number): LegWeight => ({ at: point, downN, segment });
+  const { work, other } = posture;
   switch (loadAt) {
+    case undefined:
+      return { upper: [], work: [], other: [] };
     case 'hands':
     case 'shoulder':
     case 'pelvisFront':
-      upper.push({ at: posture[loadAt], downN: loadN });
-      break;
+      return { upper: [at(posture[loadAt], loadN)], work: [], other: [] };
     case 'work.knee':
-      work.push({ at: posture.work.knee, downN: loadN, segment: 'thigh' });
-      break;
+      return { upper: [], work: [on('thigh', work.knee, loadN)], other: [] };
     case 'work.ankle':
-      work.push({ at: posture.work.ankle, downN: loadN, segment: 'shank' });
-      break;
+      return { upper: [], work: [on('shank', work.ankle, loadN)], other: [] };
     case 'both.ankle':
-      work.push({ at: posture.work.ankle, downN: loadN / 2, segment: 'shank' });
-      other.push({ at: posture.other.ankle, downN: loadN / 2, segment: 'shank' });
+      return {
+        upper: [],
+        work: [on('shank', work.ankle, loadN / 2)],
+        other: [on('shank', other.ankle, loadN / 2)],
+      };
   }
-  return { upper, work, other };
 }
 
-/** Total of the weights, newtons, and their moment about the hip, N·m, counter-clockwise positive. */
-export function sumOf({ upper, work, other }: Weights): {
-  readonly downN: number;
-  readonly momentNm: number;
-} {
+export function sumOf({ upper, work, other }: Hanging): Total {
   let downN = 0;
   let momentNm = 0;
   for (const weights of [upper, work, other]) {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/mechanics/body.ts';
 import { beltForceN, wrapDeg } from '../../src/mechanics/belt.ts';
-import { legOf } from '../../src/mechanics/leg.ts';
+import { legOf, type LegBend } from '../../src/mechanics/leg.ts';
 import { loadingAt, type LegLoading, type Loading } from '../../src/mechanics/loading.ts';
 import type { Movement, SupportPoint } from '../../src/mechanics/movement.ts';
 import { LUMPS, STRENGTH_N, STRESS_N_PER_CM2 } from '../../src/mechanics/muscle.ts';
@@ -68,8 +68,8 @@ describe('any pose inside the joint limits', () => {
         const loading = loadingAt(active, person, loadKg, 0);
         if (!loading) return;
         seen += 1;
-        equationsHold(loading.work, loading.posture.pose.work, person);
-        if (loading.other) equationsHold(loading.other, loading.posture.pose.other!, person);
+        equationsHold(loading.work, loading.angles.work, person);
+        if (loading.other) equationsHold(loading.other, loading.angles.other!, person);
       }),
       { ...SEED, numRuns: 2000 },
     );
@@ -166,9 +166,9 @@ describe('friction', () => {
   });
 });
 
-function equationsHold(loading: LegLoading, pose: LegPose, person: Body): void {
-  const { arms: lever, leastN, achillesArmM } = legOf(pose, person);
-  const forces = LUMPS.map((lump) => loading.forcesN[lump]);
+function equationsHold(loading: LegLoading, bend: LegBend, person: Body): void {
+  const { arms: lever, leastN, achillesArmM } = legOf(bend, person);
+  const forces = loading.forcesN;
   const sum = (arm: readonly number[]) => forces.reduce((total, force, i) => total + force * arm[i]!, 0);
   const dust = 1e-9 * Math.max(1, (Math.abs(loading.hipMomentNm) + Math.abs(loading.kneeMomentNm)) / 1000);
   expect(Math.abs(sum(lever.hipM) - loading.hipMomentNm)).toBeLessThanOrEqual(dust);
@@ -227,8 +227,8 @@ function bestPair(
   return best;
 }
 
-function isStretched({ work, posture }: Loading): boolean {
-  const [passiveN] = legOf(posture.pose.work, { massKg: 70, heightM: 1.75 }).leastN;
+function isStretched({ work, angles }: Loading): boolean {
+  const [passiveN] = legOf(angles.work, { massKg: 70, heightM: 1.75 }).leastN;
   return work.tensionN <= 2 * passiveN! + 1e-9;
 }
 

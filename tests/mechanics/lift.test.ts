@@ -14,8 +14,8 @@ const NO_CAPS: Caps = {
 
 describe('lifting the weight from where it stands', () => {
   it.each([0.3, 0.45, 0.6, 0.7])('from %d m the hands are at that height', (heightM) => {
-    const { posture } = liftFrom(heightM, REFERENCE_BODY, 10)!;
-    expect(Math.abs(posture.hands.y - posture.work.mid.y - heightM)).toBeLessThanOrEqual(1e-6);
+    const { points } = liftFrom(heightM, REFERENCE_BODY, 10)!;
+    expect(Math.abs(points.hands.y - points.work.mid.y - heightM)).toBeLessThanOrEqual(1e-6);
   });
 
   it('bends the hip more, the lower the weight stands', () => {

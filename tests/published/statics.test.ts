@@ -87,9 +87,9 @@ describe("Newton's third law: the moments of both legs and of the upper body abo
 
   it('vertical reactions add up to the weight: 882.9 N with 20 kg in the hands', () => {
     const { movement, loadKg } = cardNamed('RDL 20 kg to 70 deg hip');
-    const { reactions, posture } = loadingAt(movement, REFERENCE_BODY, loadKg, 1)!;
+    const { reactions, points } = loadingAt(movement, REFERENCE_BODY, loadKg, 1)!;
     expect(Math.abs(reactions[0]!.upN - 882.9)).toBeLessThanOrEqual(1e-9);
-    const { downN, momentNm } = sumOf(weightsOf(posture, REFERENCE_BODY, movement.loadAt, loadKg));
-    expect(Math.abs(momentNm + posture.work.mid.x * downN)).toBeLessThanOrEqual(1e-6);
+    const { downN, momentNm } = sumOf(weightsOf(points, REFERENCE_BODY, movement.loadAt, loadKg));
+    expect(Math.abs(momentNm + points.work.mid.x * downN)).toBeLessThanOrEqual(1e-6);
   });
 });

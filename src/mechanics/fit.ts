@@ -4,7 +4,7 @@ import type { Caps } from './cap.ts';
 import { fractionFrom, type Stretch } from './gentle.ts';
 import { liftBarredBy } from './lift.ts';
 import type { Movement } from './movement.ts';
-import { admits, largestRange, type AdmittedRange } from './range.ts';
+import { admits, holdsInFull, largestRange, type AdmittedRange } from './range.ts';
 import { largestStep, type AdmittedStep, type NoStep } from './step.ts';
 import { stretchFrom } from './sweep.ts';
 import { poseAt } from './trajectory.ts';
@@ -61,6 +61,16 @@ export function fitRangeAndLoad(request: FitRequest): Fit | NoFit {
     refused.push({ loadKg, barredBy: tried.barredBy, where: tried.where });
   }
   return { admitted: false, refused };
+}
+
+/** Whether the exercise can be done over its whole movement at this load, or of steps on one in the house. */
+export function fitsInFull(
+  { movement, body, caps, stepHeightsM }: Pick<FitRequest, 'movement' | 'body' | 'caps' | 'stepHeightsM'>,
+  loadKg: number,
+): boolean {
+  return movement.range === 'steps'
+    ? largestStep(movement, body, loadKg, caps, stepHeightsM).admitted
+    : holdsInFull(movement, body, loadKg, caps);
 }
 
 type Tried =

@@ -52,20 +52,27 @@ export function liftBarredBy(
   loadKg: number,
   caps: Caps,
 ): Barred['barredBy'] | null {
-  if (holdsDownTo(heightM, body, loadKg, caps)) return null;
+  if (canLift(heightM, body, loadKg, caps)) return null;
+  return barredBy(heightM, body, loadKg, caps);
+}
+
+/** The yes or no of `liftBarredBy`: mostly a few looks from standing down to where the weight stands, not the whole way. */
+export function canLift(heightM: number, body: Body, loadKg: number, caps: Caps): boolean {
+  for (const t of samplesOf(LIFT)) {
+    const reaches = handHeightM(body, loadKg, t) <= heightM;
+    if (breaks(LIFT, body, loadKg, caps, t))
+      // Between this look and the one before the caps hold a little further.
+      return reaches && barredBy(heightM, body, loadKg, caps) === null;
+    if (reaches) return true;
+  }
+  return true;
+}
+
+function barredBy(heightM: number, body: Body, loadKg: number, caps: Caps): Barred['barredBy'] | null {
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range.barredBy;
   if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.stretch.to)) return null;
   return range.decidedBy;
-}
-
-/** Whether the caps hold from standing down to where the weight stands: mostly high, so a few looks, not the whole way. */
-function holdsDownTo(heightM: number, body: Body, loadKg: number, caps: Caps): boolean {
-  for (const t of samplesOf(LIFT)) {
-    if (breaks(LIFT, body, loadKg, caps, t)) return false;
-    if (handHeightM(body, loadKg, t) <= heightM) return true;
-  }
-  return true;
 }
 
 /** Hands above the floor at a fraction of the lift; where the body cannot balance it has not reached down. */

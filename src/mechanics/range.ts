@@ -67,6 +67,16 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
   return { admitted: false, barredBy: range.decidedBy };
 }
 
+/** The yes or no of `admits`, from the far end on: a break is mostly there, and the first is enough. */
+export function holdsInFull(movement: Movement, body: Body, loadKg: number, caps: Caps): boolean {
+  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  const steps = movement.end ? SAMPLES - 1 : 0;
+  for (let step = steps; step >= 0; step--)
+    if (breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, step / Math.max(1, steps))))
+      return false;
+  return true;
+}
+
 /**
  * The range with the hip at its far end rounded towards the gentler end to a multiple of `grainDeg`, never past that
  * end; the same range where nothing bends at the hip. To be posed and estimated anew: the printed angle is this one.

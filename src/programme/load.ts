@@ -122,7 +122,7 @@ function byFeel(
   bounds: Bounds,
 ): StartLoad {
   const loadsKg = loads.map(({ loadKg }) => loadKg);
-  const lifted = countUntil(loadsKg, (loadKg) => model.liftBarredBy(card, loadKg, bounds.caps) !== null);
+  const lifted = countUntil(loadsKg, (loadKg) => !model.canLift(card, loadKg, bounds.caps));
   const inFull = model.heaviestInFull(
     card,
     loadsKg.slice(0, lifted),

@@ -31,14 +31,12 @@ function measured(
   bounds: Bounds,
 ): Measured {
   const margin = card.movement.supports.length > 1 ? bounds.caps.supportMargin : 1;
-  const swept = person.model.sweepTo(card, rangeDeg, loadKg, tempo);
-  if (swept === null)
-    return { compressionBw: 0, hipMomentNm: 0, compressionTimeBwS: 0, refusedBy: 'hipFlexion' };
   // Squeeze need not rise with load: whoever takes less must be inside as well, looked at as the caps look at it.
-  const lighter = (loadKg === 0 ? [] : LIGHTER_SHARES).flatMap(
-    (share) => person.model.sweepTo(card, rangeDeg, share * loadKg, tempo) ?? [],
-  );
-  const all = [swept, ...lighter];
+  const loadsKg = [loadKg, ...(loadKg === 0 ? [] : LIGHTER_SHARES.map((share) => share * loadKg))];
+  const [swept, ...lighter] = person.model.sweepsTo(card, rangeDeg, loadsKg, tempo);
+  if (swept === null || swept === undefined)
+    return { compressionBw: 0, hipMomentNm: 0, compressionTimeBwS: 0, refusedBy: 'hipFlexion' };
+  const all = [swept, ...lighter.filter((one) => one !== null)];
   const repetitionSeconds = tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds;
   return {
     compressionBw: margin * Math.max(...all.map(({ peak }) => peak.compressionBw)),

@@ -6,14 +6,15 @@ import type { Caps } from '../mechanics/cap.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import {
   fitRangeAndLoad,
+  fitsInFull,
   type Fit,
   type FitRequest,
   type NoFit,
   type RefusedLoad,
 } from '../mechanics/fit.ts';
-import { liftBarredBy } from '../mechanics/lift.ts';
+import { canLift, liftBarredBy } from '../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
-import { stretchFrom, sweep, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
+import { stretchFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
 import { gentleEndOf, type MovementEnd, type Stretch } from '../mechanics/gentle.ts';
 import { fractionAtHip } from '../mechanics/trajectory.ts';
 
@@ -33,11 +34,20 @@ export interface Model {
     caps: Caps,
     stepHeightsM: readonly number[],
   ): { readonly loadKg: number; readonly barredBy: RefusedLoad['barredBy'] | null };
+  /** Whether the weight can be lifted from where it stands, or is handed over: the yes or no of `liftBarredBy`. */
+  canLift(card: PosedCard, loadKg: number, caps: Caps): boolean;
   /** What bars lifting the weight from where it stands; null when nothing does, or it is handed over. */
   liftBarredBy(card: PosedCard, loadKg: number, caps: Caps): Barred['barredBy'] | null;
   gentleEnd(card: PosedCard): MovementEnd;
   /** Peaks and time integrals from the gentle end to `rangeDeg` of hip flexion (null: the whole movement); null when it cannot rest. */
   sweepTo(card: PosedCard, rangeDeg: number | null, loadKg: number, tempo: Tempo): Sweep | null;
+  /** The same for several loads at once, in their order. */
+  sweepsTo(
+    card: PosedCard,
+    rangeDeg: number | null,
+    loadsKg: readonly number[],
+    tempo: Tempo,
+  ): readonly (Sweep | null)[];
   /** Of the same part the squeeze with the heels dragged in, body weights; null when it cannot rest. */
   verticalOnlyTo(card: PosedCard, rangeDeg: number | null, loadKg: number): number | null;
 }
@@ -62,6 +72,8 @@ export function modelIn(models: Models, library: string, body: Body): Model {
 export function modelOf(body: Body): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
   const fits = new Map<string, Fit | NoFit>();
+  const inFull = new Map<string, boolean>();
+  const canLifts = new Map<string, boolean>();
   const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();
   const verticals = new Map<string, number | null>();
@@ -74,22 +86,37 @@ export function modelOf(body: Body): Model {
     known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
       fitRangeAndLoad({ movement: card.movement, body, ...request }),
     );
+  const sweepsTo: Model['sweepsTo'] = (card, rangeDeg, loadsKg, tempo) => {
+    const at = once(() => sweepsOf(card.movement, body, stretchTo(card, rangeDeg), tempo));
+    return loadsKg.map((loadKg) =>
+      known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () => at()(loadKg)),
+    );
+  };
   return {
     body,
     gentleEnd,
     fit,
     heaviestInFull: (card, loadsKg, caps, stepHeightsM) => {
-      const bar = (loadKg: number) => {
-        const whole = { caps, leastFraction: 1, stepHeightsM, pickUpHeightM: null };
-        const answer = fit(card, { loadsKgDescending: [loadKg], ...whole });
-        return answer.admitted ? null : (answer.refused[0]?.barredBy ?? 'pose');
-      };
-      const count = countUntil(loadsKg, (loadKg) => bar(loadKg) !== null);
-      const next = loadsKg[count];
-      return { loadKg: loadsKg[count - 1] ?? 0, barredBy: next === undefined ? null : bar(next) };
+      const home = { caps, stepHeightsM };
+      const fits = (loadKg: number) =>
+        known(inFull, `${card.id} ${loadKg} ${JSON.stringify(home)}`, () =>
+          fitsInFull({ movement: card.movement, body, ...home }, loadKg),
+        );
+      const count = countUntil(loadsKg, (loadKg) => !fits(loadKg));
+      const [loadKg = 0, next] = [loadsKg[count - 1], loadsKg[count]];
+      if (next === undefined) return { loadKg, barredBy: null };
+      const whole = { ...home, leastFraction: 1, pickUpHeightM: null };
+      const { refused } = fit(card, { loadsKgDescending: [next], ...whole });
+      return { loadKg, barredBy: refused[0]?.barredBy ?? 'pose' };
     },
+    canLift: ({ pickUpHeightM }, loadKg, caps) =>
+      pickUpHeightM === null ||
+      isFree(loadKg, caps) ||
+      known(canLifts, [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '), () =>
+        canLift(pickUpHeightM, body, loadKg, caps),
+      ),
     liftBarredBy: ({ pickUpHeightM }, loadKg, caps) => {
-      if (pickUpHeightM === null || loadKg === 0 || isUncapped(caps)) return null;
+      if (pickUpHeightM === null || isFree(loadKg, caps)) return null;
       const barredBy = known(
         lifts,
         [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '),
@@ -101,10 +128,8 @@ export function modelOf(body: Body): Model {
       known(ranges, [card.id, loadKg, ...Object.values(caps)].join(' '), () =>
         largestRange(card.movement, body, loadKg, caps),
       ),
-    sweepTo: (card, rangeDeg, loadKg, tempo) =>
-      known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () =>
-        sweep(card.movement, body, loadKg, stretchTo(card, rangeDeg), tempo),
-      ),
+    sweepTo: (card, rangeDeg, loadKg, tempo) => sweepsTo(card, rangeDeg, [loadKg], tempo)[0] ?? null,
+    sweepsTo,
     verticalOnlyTo: (card, rangeDeg, loadKg) =>
       known(verticals, [card.id, rangeDeg, loadKg].join(' '), () =>
         verticalOnlySqueezeBw(card.movement, body, loadKg, stretchTo(card, rangeDeg)),
@@ -113,13 +138,15 @@ export function modelOf(body: Body): Model {
 }
 
 // Where nothing is capped, nobody is kept from picking up what can be carried at all.
-function isUncapped({ hipFlexionDeg, compressionBw, tensionBw, demand }: Caps): boolean {
-  return [hipFlexionDeg, compressionBw, tensionBw, demand].every((cap) => cap === null);
+function isFree(loadKg: number, { hipFlexionDeg, compressionBw, tensionBw, demand }: Caps): boolean {
+  return loadKg === 0 || [hipFlexionDeg, compressionBw, tensionBw, demand].every((cap) => cap === null);
 }
 
 /** How many of ascending values come before the first that is barred, when every one after it is barred too. */
 export function countUntil(ascending: readonly number[], isBarred: (value: number) => boolean): number {
   let [free, barred] = [0, ascending.length];
+  // Mostly none is barred, and one question settles it.
+  if (barred > 0 && !isBarred(ascending[barred - 1] as number)) return barred;
   while (free < barred) {
     const middle = (free + barred) >> 1;
     if (isBarred(ascending[middle] as number)) barred = middle;
@@ -139,6 +166,12 @@ export function distanceTo({ movement }: PosedCard, rangeDeg: number | null, gen
   const fraction = fractionAtHip(movement, rangeDeg);
   if (fraction === null) return 1;
   return gentleEnd === 'start' ? fraction : 1 - fraction;
+}
+
+/** An answer that is worked out when it is first wanted. */
+function once<T>(ask: () => T): () => T {
+  let answer: { readonly is: T } | null = null;
+  return () => (answer ??= { is: ask() }).is;
 }
 
 function known<T>(answers: Map<string, T>, question: string, ask: () => T): T {

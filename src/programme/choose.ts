@@ -3,7 +3,9 @@
  * card whose weight would have to be felt for makes way for a later one of its slot that was tested with a weight [choice].
  */
 import type { Slot } from '../content/library.ts';
+import type { Caps } from '../mechanics/cap.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
+import { isPosed } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
 import type { PassedOver } from './programme.ts';
@@ -108,7 +110,8 @@ function tooMuchSqueeze(
   { caps }: Bounds,
 ): Obstacle | null {
   const cap = caps.compressionBw;
-  const above = (one: Fit) => cap !== null && (one.compressionBw ?? 0) > cap / 2;
+  if (cap === null) return null;
+  const above = (one: Fit) => squeezeBw(one, person, caps) > cap / 2;
   const most = person.protocol.limits.cardsAboveHalfCap.value;
   if (!above(fit) || before.filter((choice) => above(choice.fit)).length < most) return null;
   return {
@@ -116,6 +119,14 @@ function tooMuchSqueeze(
     value: cap,
     because: `the session already has ${most} cards above half the squeeze cap`,
   };
+}
+
+/** Squeeze held against the cap, margin included; 0 where the model has none to say. */
+function squeezeBw({ card, first, load, rangeDeg }: Fit, { model }: Person, { supportMargin }: Caps): number {
+  if (!isPosed(card)) return 0;
+  const swept = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo);
+  const margin = card.movement.supports.length > 1 ? supportMargin : 1;
+  return margin * (swept?.peak.compressionBw ?? 0);
 }
 
 function slotFull(most: number, where: string): Obstacle {

@@ -1,6 +1,7 @@
 /** What the body model says of one exercise as it is prescribed, rounded as an estimate is. */
 import type { Protocol } from '../content/library.ts';
 import type { Prescribed } from '../dose/rung.ts';
+import { leavesFriction } from '../mechanics/loading.ts';
 import { roundTo } from '../units/round.ts';
 import type { PosedCard } from './model.ts';
 import type { Bounds, Person } from './person.ts';
@@ -18,9 +19,12 @@ export function estimateOf(
 ): ModelEstimate | null {
   if (person.effects.under18 || person.protocol.angle !== MODEL_ANGLE) return null;
   const swept = person.model.sweepTo(card, rangeDeg, loadKg, dose.tempo);
-  const verticalOnlyBw = person.model.verticalOnlyTo(card, rangeDeg, loadKg);
-  if (swept === null || verticalOnlyBw === null) return null;
+  if (swept === null) return null;
   const { peak } = swept;
+  const verticalOnlyBw = leavesFriction(card.movement)
+    ? person.model.verticalOnlyTo(card, rangeDeg, loadKg)
+    : peak.compressionBw;
+  if (verticalOnlyBw === null) return null;
   const margin = card.movement.supports.length > 1 ? stage.supportMargin : 1;
   return {
     hipFlexionDeg: roundTo(peak.hipFlexionDeg, 1),

@@ -23,8 +23,6 @@ export interface Fit {
   /** Hip bends the ladder may use, ascending; empty where it is not graded. */
   readonly settingsDeg: readonly number[];
   readonly rangeDecidedBy: DecidedBy;
-  /** Squeeze held against the cap, margin included; null without a pose. */
-  readonly compressionBw: number | null;
 }
 
 /** The card at the first step of a stage, or the first thing that stands against it. */
@@ -63,7 +61,6 @@ function fitUnposed(card: ExerciseCard, first: FirstDose): Fit {
     rangeDeg: null,
     settingsDeg: [],
     rangeDecidedBy: 'dose',
-    compressionBw: null,
   };
 }
 
@@ -83,8 +80,6 @@ function fitPosed(
   const found = fitAt(card, upToWanted, settings, wanted.testedToDeg, person, bounds);
   if ('barredBy' in found) return barredText(found, bounds);
   const { load, rangeDeg } = found;
-  const swept = person.model.sweepTo(card, rangeDeg, load.loadKg, first.dose.tempo);
-  const margin = card.movement.supports.length > 1 ? bounds.caps.supportMargin : 1;
   return {
     card,
     first,
@@ -93,7 +88,6 @@ function fitPosed(
     rangeDeg,
     settingsDeg,
     rangeDecidedBy: rangeDeg === settingsDeg.at(-1) ? 'dose' : found.rangeDecidedBy,
-    compressionBw: swept === null ? null : margin * swept.peak.compressionBw,
   };
 }
 

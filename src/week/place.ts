@@ -50,21 +50,39 @@ export function place(puzzle: Puzzle): Placement | null {
   for (let dropped = 0; dropped <= runs; dropped += 1) {
     // With the least lifts placed on days of their own, dropping one run more cannot make the week better.
     if (best !== null && best.short === 0 && best.placement.shared === 0) break;
-    for (const events of arrangements(puzzle.events, dropped))
-      best = bestWith(events, puzzle, liftSets, easySets, best);
+    for (const way of waysWith(puzzle, dropped)) best = bestWith(way, puzzle, liftSets, easySets, best);
   }
   return best?.placement ?? null;
 }
 
+/** A way to put the events on days: the days they take, and those on which a lift agrees with them. */
+interface Way {
+  readonly events: Events;
+  readonly taken: Taken;
+  readonly open: DayMask;
+}
+
+/** Lifts and easy runs feel only which days are taken and open: of the ways that are alike in that, the best. */
+function waysWith(puzzle: Puzzle, dropped: number): Iterable<Way> {
+  const ways = new Map<number, Way>();
+  for (const events of arrangements(puzzle.events, dropped)) {
+    const taken = takenDays(puzzle.events, events);
+    const open = openDays(puzzle, events);
+    const alike = (taken.runs << 14) | (taken.others << 7) | open;
+    const there = ways.get(alike);
+    if (there === undefined || compare(finest(events), finest(there.events)) < 0)
+      ways.set(alike, { events, taken, open });
+  }
+  return ways.values();
+}
+
 function bestWith(
-  events: Events,
+  { events, taken, open }: Way,
   puzzle: Puzzle,
   liftSets: readonly DayMask[],
   easySets: readonly DayMask[],
   bestSoFar: Ranked | null,
 ): Ranked | null {
-  const open = openDays(puzzle, events);
-  const taken = takenDays(puzzle.events, events);
   let best = bestSoFar;
   for (const lifts of liftSets) {
     if ((lifts & ~open) !== 0) continue;
@@ -112,8 +130,6 @@ function costOf(puzzle: Puzzle, events: Events, taken: Taken, lifts: DayMask): n
   const dropped = events.filter((day) => day === null).length;
   const pairs = onClock ? count(taken.runs & lifts) : 0;
   const shared = onClock ? count(taken.others & lifts) : 0;
-  // Dropping an earlier-named run weighs more than dropping all later-named ones.
-  const which = events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
   const counts = [
     Math.min(1, shared),
     shortOf(puzzle, lifts),
@@ -122,7 +138,17 @@ function costOf(puzzle: Puzzle, events: Events, taken: Taken, lifts: DayMask): n
     perWeek - count(lifts),
     pairs,
   ];
-  return counts.reduce((cost, one) => cost * 100 + one, 0) + which;
+  return counts.reduce((cost, one) => cost * 100 + one, 0) + whichDropped(events);
+}
+
+/** Dropping an earlier-named run weighs more than dropping all later-named ones. */
+function whichDropped(events: Events): number {
+  return events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
+}
+
+/** What decides between ways that are alike to lifts and easy runs. */
+function finest(events: Events): number[] {
+  return [whichDropped(events), ...events.map((day) => day ?? 7)];
 }
 
 /** Lifts missing from the least there should be. */

@@ -52,6 +52,13 @@ export const PROMISES: readonly AnglePromise[] = [
   isAbout(RIGHT_ANGLE_DEG, 'knee', `knees? (?:bent )?(?:at|to) (?:a )?right angles?`),
 ];
 
+/** Whether a text holds any of the phrases: most hold none, and one look says so. */
+export function promisesAny(text: string): boolean {
+  return ANY_PHRASE.test(text);
+}
+
+const ANY_PHRASE = new RegExp(PROMISES.map(({ phrase }) => phrase.source).join('|'), 'i');
+
 function staysWithin(deg: number, joint: keyof Angles, words: string): AnglePromise {
   const isKept = ({ mostDeg }: Span) => mostDeg <= deg;
   return { phrase: phraseOf(words), joint, isKept, kept: `${NAMES[joint]} of ${deg}° at most` };

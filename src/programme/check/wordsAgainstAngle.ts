@@ -3,7 +3,7 @@ import type { ExerciseCard, Shelves } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { anglesAlong, anglesAtStart, type Angles, type Span } from './angles.ts';
-import { NAMES, PROMISES } from './promises.ts';
+import { NAMES, PROMISES, promisesAny } from './promises.ts';
 import { sentencesIn } from './sentences.ts';
 import { refuse, warn } from './spot.ts';
 import { exerciseSheet, type Text } from './text.ts';
@@ -46,6 +46,7 @@ interface Broken {
 
 /** The phrases of a sentence that promise another angle, each with where it begins. */
 export function brokenPromises(sentence: string, angles: Angles): Broken[] {
+  if (!promisesAny(sentence)) return [];
   const taken = new Set<number>();
   return PROMISES.flatMap(({ phrase, joint, isKept, kept }) =>
     [...sentence.matchAll(phrase)].flatMap(({ index, 0: words }) => {

@@ -32,7 +32,7 @@ const MEMORY_TEXTS = 20_000;
 export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly string[] {
   const missing = new Set<string>();
   for (const text of texts)
-    for (const letter of text.normalize('NFC'))
+    for (const letter of new Set(text.normalize('NFC')))
       if (!missing.has(letter) && !isPrintable(letter, fonts)) missing.add(letter);
   return [...missing];
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import type { Caps } from '../../src/mechanics/cap.ts';
-import { liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts';
+import { canLift, liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts';
 import { STAGE_CAPS } from '../published/stage-caps.ts';
 
 const NO_CAPS: Caps = {
@@ -36,6 +36,18 @@ describe('lifting the weight from where it stands', () => {
     expect(liftFrom(lowestM, REFERENCE_BODY, 10)!.work.hipFlexionDeg).toBeCloseTo(45, 5);
     expect(liftBarredBy(lowestM + 1e-6, REFERENCE_BODY, 10, STAGE_CAPS['2 slow'])).toBeNull();
     expect(liftBarredBy(lowestM - 1e-6, REFERENCE_BODY, 10, STAGE_CAPS['2 slow'])).toBe('hipFlexion');
+  });
+
+  it.each([5, 20, 60])('can be done with %d kg from the lowest place upwards, and not below', (loadKg) => {
+    for (const caps of [...Object.values(STAGE_CAPS), NO_CAPS, { ...NO_CAPS, demand: 0 }]) {
+      const answer = lowestLiftM(REFERENCE_BODY, loadKg, caps);
+      const lowestM = typeof answer === 'number' ? answer : Infinity;
+      const can = (heightM: number) => canLift(heightM, REFERENCE_BODY, loadKg, caps);
+      for (const heightM of [0.02, 0.1, 0.2, 0.35, 0.5, 0.65, 0.9, 1.2])
+        expect(can(heightM)).toBe(heightM >= lowestM);
+      if (lowestM === 0 || lowestM === Infinity) continue;
+      expect([can(lowestM - 1e-6), can(lowestM + 1e-6)]).toEqual([false, true]);
+    }
   });
 
   it('a weight on the floor is no weight for the early stages, a table is for all', () => {

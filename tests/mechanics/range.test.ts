@@ -2,8 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import type { Caps } from '../../src/mechanics/cap.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
-import { largestRange, roundedRange, type AdmittedRange } from '../../src/mechanics/range.ts';
-import { cardNamed } from '../published/exercise-cards.ts';
+import {
+  admits,
+  holdsInFull,
+  largestRange,
+  roundedRange,
+  type AdmittedRange,
+} from '../../src/mechanics/range.ts';
+import { cardNamed, cards } from '../published/exercise-cards.ts';
+import { STAGE_CAPS } from '../published/stage-caps.ts';
 
 const NO_CAPS: Caps = {
   hipFlexionDeg: null,
@@ -53,5 +60,24 @@ describe('rounding the far end to 5 degrees', () => {
     const { movement } = cardNamed('Long-lever bridge hold (hip 5)');
     const range = rangeOf(movement, 0, {});
     expect(roundedRange(movement, range, 5)).toEqual(range);
+  });
+});
+
+describe('the whole movement or nothing', () => {
+  const stages = Object.entries(STAGE_CAPS);
+  const answers = cards.flatMap(({ name, movement, loadKg }) =>
+    stages.map(([stage, caps]) => ({
+      of: `${name}, stage ${stage}`,
+      holds: holdsInFull(movement, REFERENCE_BODY, loadKg, caps),
+      admitted: admits(movement, REFERENCE_BODY, loadKg, caps).admitted,
+    })),
+  );
+
+  it('the short yes or no from the far end is that of the long answer', () => {
+    expect(answers.filter(({ holds, admitted }) => holds !== admitted)).toEqual([]);
+  });
+
+  it('is asked where it is yes and where it is no', () => {
+    expect(new Set(answers.map(({ holds }) => holds))).toEqual(new Set([true, false]));
   });
 });

@@ -44,6 +44,13 @@ export function fileOf(markup: string, name: string): string {
   return pathToFileURL(path).href;
 }
 
+/** Opens the address and waits until all of the page is laid out: what lies below the first screen is so after it. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  while (await page.evaluate<boolean>("'arriving' in document.documentElement.dataset"))
+    await page.evaluate('new Promise((drawn) => requestAnimationFrame(drawn))');
+}
+
 /** Opens the file in a context of its own, hands the page to `look`, closes the context. */
 export async function opened<T>(
   browser: Browser,
@@ -54,7 +61,7 @@ export async function opened<T>(
   const context = await browser.newContext(options);
   try {
     const page = await context.newPage();
-    await page.goto(address);
+    await visit(page, address);
     return await look(page);
   } finally {
     await context.close();
@@ -83,7 +90,7 @@ export async function heard(
   page.on('request', (request) => asked.push(request.url().slice(0, 200)));
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', (error) => said.push(error.message));
-  await page.goto(address);
+  await visit(page, address);
   await page.evaluate('document.fonts.ready');
   page.removeAllListeners();
   return { asked, said };
@@ -108,7 +115,7 @@ export async function inBothSchemes(page: Page, address: string): Promise<Sight>
 /** Opens the address in light, and all that is folded in it. */
 export async function unfolded(page: Page, address: string): Promise<void> {
   await page.emulateMedia({ colorScheme: 'light' });
-  await page.goto(address);
+  await visit(page, address);
   await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
 }
 

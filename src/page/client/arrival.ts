@@ -6,8 +6,9 @@
   // letters, and once.
   for (const face of document.fonts) void face.load();
 
-  // Opened at its top, a sheet shows its top first and lays out the rest when the file is read. Who comes back to a place
-  // further down, or follows an address to one, needs the heights above it at once.
+  // Opened at its top, a sheet shows its top first and the rest in the frame after it; `leaflet.ts` leads the mark on. Who
+  // comes back to a place further down, or follows an address to one, needs the heights above it at once.
   const [arrival] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
-  if (arrival?.type === 'navigate' && location.hash === '') document.documentElement.dataset['arriving'] = '';
+  if (arrival?.type === 'navigate' && location.hash === '')
+    document.documentElement.dataset['arriving'] = 'reading';
 })();

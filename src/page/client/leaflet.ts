@@ -4,8 +4,12 @@
  */
 (() => {
   const root = document.documentElement;
-  // The file is read: `arrival.ts` held back what is below the first screen.
-  delete root.dataset['arriving'];
+  // The file is read, and `arrival.ts` held back what is below the first screen. Where that was fast and nothing is drawn
+  // yet, only what is near the screen is laid out for the first frame.
+  if ('arriving' in root.dataset) {
+    root.dataset['arriving'] = 'drawing';
+    requestAnimationFrame(() => setTimeout(() => delete root.dataset['arriving']));
+  }
 
   const tools = document.querySelector<HTMLElement>('[data-tools]');
   if (!tools) return;

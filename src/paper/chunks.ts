@@ -1,5 +1,6 @@
 /** The parts of a text between which a line may break, with their widths; measured once and kept with the fonts. */
 import { widthPt, type Fonts } from './fonts.ts';
+import { recall, type Memory } from './memory.ts';
 import type { TextStyle } from './sheet.ts';
 import { SIGNS } from './signs.ts';
 
@@ -22,18 +23,24 @@ const SOFT_BREAK = /(?<=\p{L}[-–—/])(?=\p{L})/u;
 
 const SIGN = new RegExp(`([${[...SIGNS.keys()].join('')}])`, 'u');
 
-/** Texts kept before starting afresh. */
-const MEMORY_TEXTS = 6_000;
+/** What the width of a text hangs on. */
+type Letters = Pick<TextStyle, 'cut' | 'sizePt' | 'tabular'>;
+
+interface Measured {
+  readonly letters: Letters;
+  readonly chunks: readonly Chunk[];
+}
 
 /** The chunks of a text; a space at its head comes as an empty chunk. */
 export function chunksOf(text: string, style: TextStyle, fonts: Fonts): readonly Chunk[] {
-  const key = `${style.cut}${style.sizePt}${style.tabular ? 't' : ''}\u0000${text}`;
-  const known = fonts.chunks.get(key) as readonly Chunk[] | undefined;
-  if (known) return known;
-  const chunks = measured(text, style, fonts);
-  if (fonts.chunks.size >= MEMORY_TEXTS) fonts.chunks.clear();
-  fonts.chunks.set(key, chunks);
-  return chunks;
+  const memory = fonts.chunks as Memory<Measured>;
+  return recall(
+    memory,
+    text,
+    ({ letters }) =>
+      letters.cut === style.cut && letters.sizePt === style.sizePt && letters.tabular === style.tabular,
+    () => ({ letters: style, chunks: measured(text, style, fonts) }),
+  ).chunks;
 }
 
 /** Width in points of letters in one style, or of a drawn sign. */

@@ -1,7 +1,7 @@
 /** A PDF from its first byte to its last: opened with what PDF/UA-1 asks of a file, closed with its bookmarks. */
 import PDFDocument from 'pdfkit';
 import type { Fonts } from './fonts.ts';
-import { collected, mend, mendFonts, packPages } from './mend.ts';
+import { collected, mend, mendFonts } from './mend.ts';
 import type { Pen } from './pen.ts';
 import type { Look } from './sheet.ts';
 import { walkTags, type Tag } from './tag.ts';
@@ -60,7 +60,6 @@ export function bytesOf({ doc, look, bytes }: Pen, root: Tag): Promise<Uint8Arra
     if (level <= 2) above = item;
   }
   mendFonts(doc);
-  packPages(doc);
   doc.end();
   return bytes;
 }

@@ -1,5 +1,6 @@
 /** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
 import { create, type Font, type GlyphRun } from 'fontkit';
+import type { Memory } from './memory.ts';
 
 /** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
 export interface Face {
@@ -12,9 +13,9 @@ export interface Fonts {
   readonly regular: Face;
   readonly bold: Face;
   /** Texts already measured, see `chunks.ts`. */
-  readonly chunks: Map<string, unknown>;
+  readonly chunks: Memory;
   /** Texts already wrapped, see `wrap.ts`. */
-  readonly lines: Map<string, unknown>;
+  readonly lines: Memory;
   /** Texts already found to have no letter that is missing, see `letters.ts`. */
   readonly printable: Set<string>;
 }

@@ -19,38 +19,57 @@ export function mend(doc: PDFDocument): void {
 
 /**
  * The file's bytes, once the document is ended. pdfkit is a stream and turns every line into bytes letter by letter;
- * a leaflet is some five thousand lines, and nobody reads it before it is whole. Call before anything is drawn.
+ * a leaflet is some ten thousand lines, and nobody reads it before it is whole: lines are gathered as text and become
+ * bytes together. Call before anything is drawn.
  */
 export function collected(doc: PDFDocument): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [doc.read()];
-  const end = doc.push.bind(doc, null);
-  doc.addContent = (operators) => {
-    doc.page.write(Buffer.from(`${operators}\n`, 'latin1'));
-    return doc;
+  gatherPages(doc);
+  const parts: Uint8Array[] = [doc.read()];
+  let lines = '';
+  const turnToBytes = () => {
+    parts.push(Buffer.from(lines, 'latin1'));
+    lines = '';
   };
   doc._write = (written) => {
-    const bytes = typeof written === 'string' ? Buffer.from(`${written}\n`, 'latin1') : written;
-    chunks.push(bytes);
-    doc._offset += bytes.length;
+    doc._offset += written.length;
+    if (typeof written === 'string') {
+      lines += `${written}\n`;
+      doc._offset += 1;
+    } else {
+      turnToBytes();
+      parts.push(written);
+    }
   };
+  const end = doc.push.bind(doc, null);
   doc.push = (chunk) => chunk !== null || end();
   return new Promise((resolve) => {
     // The stream's own end, not the last write: until it has come round, the stream's queue holds the whole document.
-    // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
-    doc.resume().once('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.resume().once('end', () => {
+      turnToBytes();
+      // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
+      resolve(new Uint8Array(Buffer.concat(parts)));
+    });
   });
 }
 
 /** zlib's levels from 6 down to 4 are half the time for a file larger by a fiftieth. */
 const LEVEL = 4;
 
-/** Packs what is drawn on every page; pdfkit would take twice as long over it. Call just before the document's end. */
-export function packPages(doc: PDFDocument): void {
-  for (const { content } of doc._pageBuffer) {
-    content.buffer = [deflateSync(Buffer.concat(content.buffer), { level: LEVEL })];
-    content.data.Filter = 'FlateDecode';
-    content.compress = false;
-  }
+function gatherPages(doc: PDFDocument): void {
+  const drawn = new Map<PDFDocument['page'], string>();
+  doc.addContent = (operators) => {
+    drawn.set(doc.page, `${drawn.get(doc.page) ?? ''}${operators}\n`);
+    return doc;
+  };
+  const flushPages = doc.flushPages.bind(doc);
+  doc.flushPages = () => {
+    for (const [{ content }, operators] of drawn) {
+      content.buffer = [deflateSync(Buffer.from(operators, 'latin1'), { level: LEVEL })];
+      content.data.Filter = 'FlateDecode';
+      content.compress = false;
+    }
+    flushPages();
+  };
 }
 
 /** Mends the fonts of a document that is drawn. Call just before its end. */

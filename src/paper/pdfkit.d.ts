@@ -22,7 +22,6 @@ declare module 'pdfkit' {
     readonly dictionary: Reference;
     readonly fonts: Record<string, Reference>;
     readonly content: Stream;
-    write(operators: Uint8Array): void;
   }
 
   export interface Stream extends Reference {
@@ -66,7 +65,6 @@ declare module 'pdfkit' {
     });
 
     page: Page;
-    readonly _pageBuffer: readonly Page[];
     info: Record<string, string | Date>;
     readonly outline: OutlineItem;
     readonly _fontFamilies: Readonly<Record<string, EmbeddedFont>>;
@@ -92,6 +90,7 @@ declare module 'pdfkit' {
     end(): void;
     /** Bytes written so far. */
     _offset: number;
+    flushPages(): void;
     _write(written: string | Uint8Array): void;
     /** What has been written and not been read. */
     read(): Uint8Array;

@@ -1,7 +1,9 @@
 /** Text into lines: where to break, and how wide each piece is. Pure measuring; nothing is drawn here. */
 import type { Chunk } from './chunks.ts';
 import type { Fonts } from './fonts.ts';
+import { recall, type Memory } from './memory.ts';
 import type { Run } from './run.ts';
+import type { TextStyle } from './sheet.ts';
 import { SIGNS } from './signs.ts';
 import { chunksIn, DUST_PT, sumPt, textWithin, wordEnd, type Text } from './words.ts';
 
@@ -17,9 +19,6 @@ export interface Line {
   readonly widthPt: number;
 }
 
-/** Texts kept before starting afresh. */
-const MEMORY_TEXTS = 6_000;
-
 /**
  * The lines of these runs at a width in points (above 0). No line is wider than the width unless one letter is; a word
  * wider than the width is broken between letters. No text gives no line.
@@ -28,18 +27,31 @@ export function wrap(runs: readonly Run[], roomPt: number, fonts: Fonts): readon
   const [only] = runs;
   if (runs.length !== 1 || !only || only.tag || only.href !== undefined) return wrapped(runs, roomPt, fonts);
   // A page is tried in several ways before it is drawn, mostly with the same words at the same width.
-  const key = keyOf(only, roomPt);
-  const known = fonts.lines.get(key) as readonly Line[] | undefined;
-  if (known) return known;
-  const lines = wrapped(runs, roomPt, fonts);
-  if (fonts.lines.size >= MEMORY_TEXTS) fonts.lines.clear();
-  fonts.lines.set(key, lines);
-  return lines;
+  const memory = fonts.lines as Memory<Wrapped>;
+  return recall(
+    memory,
+    only.text,
+    (known) => known.roomPt === roomPt && isSame(known.style, only.style),
+    () => ({ style: only.style, roomPt, lines: wrapped(runs, roomPt, fonts) }),
+  ).lines;
 }
 
-function keyOf({ text, style }: Run, roomPt: number): string {
-  const { cut, sizePt, leadingPt, colour, tabular, slanted } = style;
-  return `${cut} ${sizePt} ${leadingPt} ${colour} ${tabular} ${slanted} ${roomPt}\u0000${text}`;
+interface Wrapped {
+  readonly style: TextStyle;
+  readonly roomPt: number;
+  readonly lines: readonly Line[];
+}
+
+function isSame(one: TextStyle, other: TextStyle): boolean {
+  return (
+    one === other ||
+    (one.cut === other.cut &&
+      one.sizePt === other.sizePt &&
+      one.leadingPt === other.leadingPt &&
+      one.colour === other.colour &&
+      one.tabular === other.tabular &&
+      one.slanted === other.slanted)
+  );
 }
 
 function wrapped(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly Line[] {

@@ -4,7 +4,7 @@
 export type Memory<Case = unknown> = Map<string, Case[]>;
 
 /** Texts kept before starting afresh; a leaflet has about a thousand. */
-const MEMORY_TEXTS = 6_000;
+const MEMORY_TEXTS = 3_000;
 
 /** The case of this text that fits; the first time it is made. */
 export function recall<Case>(

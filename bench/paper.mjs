@@ -1,5 +1,5 @@
-// The fullest leaflet as PDF, one process: milliseconds a programme with other words in each, memory over 200, and warm
-// Chromium printing the same leaflet. Run after `npm run prepare`.
+// The fullest leaflet as PDF, one process: milliseconds a programme with other words in each, by the clock and of the
+// processor, memory over 200, and warm Chromium printing the same leaflet. Run after `npm run prepare`.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -3,9 +3,9 @@ import type { Exercise } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import type { Detail } from './facts.ts';
 import type { Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 
 /** Size of the numbers by exercises in a row, points. */
 const DOSE_PT = { 2: 26, 3: 20 };

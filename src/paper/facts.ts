@@ -2,10 +2,10 @@
 import type { CellName, Exercise } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag, open } from './tag.ts';
 import { runsBlock } from './text.ts';
-import type { Run } from './run.ts';
 
 /** How much of an exercise stands on page one, and how large. */
 export interface Detail {

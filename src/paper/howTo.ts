@@ -7,10 +7,10 @@ import { factBlocks, type Detail } from './facts.ts';
 import { figureBlocks } from './figures.ts';
 import type { Pen } from './pen.ts';
 import { proseBlocks } from './prose.ts';
+import type { Run } from './run.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { openList, type Tag, open } from './tag.ts';
-import type { Run } from './run.ts';
 import { headingBlock, textBlock } from './text.ts';
 
 /** What the pages after the first need of the exercises. */

@@ -4,10 +4,10 @@ import type { Block } from './block.ts';
 import { columnWidthsPt } from './columns.ts';
 import { columnWidthPt } from './pages.ts';
 import type { Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import { gridBlock, wishesOf } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 import { naturalWidthPt } from './wrap.ts';
 
 /** White above and below a row's text, points: a row then takes a hand with a pen. */

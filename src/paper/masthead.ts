@@ -3,10 +3,10 @@ import type { Programme } from '../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, mark, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** Height of a logo on paper and the share of the width it may take [choice]. */

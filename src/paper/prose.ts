@@ -4,11 +4,11 @@ import { isOutward } from '../content/prose/link.ts';
 import type { Part } from '../programme/programme.ts';
 import { kept, type Block } from './block.ts';
 import type { Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { tableBlock } from './table.ts';
 import type { Tag } from './tag.ts';
 import { listBlocks, plain, textBlock, type Entry } from './text.ts';
-import type { Run } from './run.ts';
 
 /** A table no higher than this stays whole, points. */
 const WHOLE_PT = 200;

@@ -1,7 +1,7 @@
 /** One row of a table: its cells wrapped, drawn into their elements, parted only when it must be. */
 import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
-import { mark, type Tag } from './tag.ts';
 import type { Run } from './run.ts';
+import { mark, type Tag } from './tag.ts';
 import { wrap, type Line } from './wrap.ts';
 
 /** What the rows of a table have in common. */

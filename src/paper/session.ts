@@ -2,10 +2,10 @@
 import type { NextSession } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { styleDropPt, type Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import type { Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 import { naturalWidthPt } from './wrap.ts';
 
 /** Heading and day on one line where they fit, the heading by far the larger. */

@@ -8,12 +8,12 @@ import { CELLS, type CellName, type Prescription, type StepTable } from '../prog
 import { kept, type Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';
+import type { Run } from './run.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { gridBlock, GUTTER_PT, wishesOf, type Grid } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 
 /** Exercises beside one another before a second table is begun: a column must hold a few words. */
 const ABREAST = 6;

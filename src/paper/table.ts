@@ -7,10 +7,10 @@ import type { Block } from './block.ts';
 import { columnWidthsPt, type Wish } from './columns.ts';
 import { drawArtifact, drawRules, type Pen } from './pen.ts';
 import { cutRow, drawRow, drawRowAgain, rowOf, type Columns, type Row } from './row.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
-import type { Run } from './run.ts';
 import { naturalWidthPt, widestWordPt } from './wrap.ts';
 
 /** A table ready to be set: every row as long as the head; the first cell of a row heads it. */

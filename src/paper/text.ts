@@ -1,9 +1,9 @@
 /** Headings, paragraphs and lists as blocks. */
 import type { Block } from './block.ts';
 import { drawLines, type Pen } from './pen.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, openList, type Bookmark, type Tag, type TagName } from './tag.ts';
-import type { Run } from './run.ts';
 import { naturalWidthPt, wrap, type Line } from './wrap.ts';
 
 /** A paragraph may be parted only where two lines stay on each side. */

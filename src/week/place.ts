@@ -146,7 +146,7 @@ function whichDropped(events: Events): number {
   return events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
 }
 
-/** What decides between ways that are alike to lifts and easy runs. */
+/** What decides between ways that are alike to lifts and easy runs: which are dropped, then earlier days first. */
 function finest(events: Events): number[] {
   return [whichDropped(events), ...events.map((day) => day ?? 7)];
 }

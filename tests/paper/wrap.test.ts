@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { TextStyle } from '../../src/paper/sheet.ts';
 import type { Run } from '../../src/paper/run.ts';
+import type { TextStyle } from '../../src/paper/sheet.ts';
 import { naturalWidthPt, widestWordPt, wrap } from '../../src/paper/wrap.ts';
 import { fonts } from './make.ts';
 

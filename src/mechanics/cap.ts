@@ -29,9 +29,17 @@ export interface Strain {
 /** Values this little above a cap, as a share of it, count as on it: the dust of interpolating to an end pose. */
 const DUST = 1e-12;
 
+/** The factor on squeeze and pull with which an exercise is held against its caps. */
+export function marginOf(
+  { supports }: Pick<Movement, 'supports'>,
+  { supportMargin }: Pick<Caps, 'supportMargin'>,
+): number {
+  return supports.length > 1 ? supportMargin : 1;
+}
+
 /** The cap that a strain breaks by the largest share; null when all hold. */
 export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit | null {
-  const margin = movement.supports.length > 1 ? caps.supportMargin : 1;
+  const margin = marginOf(movement, caps);
   const excess = [
     excessOf(strain.hipFlexionDeg, caps.hipFlexionDeg),
     excessOf(margin * strain.compressionBw, caps.compressionBw),

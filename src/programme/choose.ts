@@ -3,7 +3,7 @@
  * card whose weight would have to be felt for makes way for a later one of its slot that was tested with a weight [choice].
  */
 import type { Slot } from '../content/library.ts';
-import type { Caps } from '../mechanics/cap.ts';
+import { marginOf, type Caps } from '../mechanics/cap.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import { isPosed } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
@@ -122,11 +122,10 @@ function tooMuchSqueeze(
 }
 
 /** Squeeze held against the cap, margin included; 0 where the model has none to say. */
-function squeezeBw({ card, first, load, rangeDeg }: Fit, { model }: Person, { supportMargin }: Caps): number {
+function squeezeBw({ card, first, load, rangeDeg }: Fit, { model }: Person, caps: Caps): number {
   if (!isPosed(card)) return 0;
   const swept = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo);
-  const margin = card.movement.supports.length > 1 ? supportMargin : 1;
-  return margin * (swept?.peak.compressionBw ?? 0);
+  return marginOf(card.movement, caps) * (swept?.peak.compressionBw ?? 0);
 }
 
 function slotFull(most: number, where: string): Obstacle {

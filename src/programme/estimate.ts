@@ -1,6 +1,7 @@
 /** What the body model says of one exercise as it is prescribed, rounded as an estimate is. */
 import type { Protocol } from '../content/library.ts';
 import type { Prescribed } from '../dose/rung.ts';
+import { marginOf } from '../mechanics/cap.ts';
 import { leavesFriction } from '../mechanics/loading.ts';
 import { roundTo } from '../units/round.ts';
 import type { PosedCard } from './model.ts';
@@ -25,7 +26,7 @@ export function estimateOf(
     ? person.model.verticalOnlyTo(card, rangeDeg, loadKg)
     : peak.compressionBw;
   if (verticalOnlyBw === null) return null;
-  const margin = card.movement.supports.length > 1 ? stage.supportMargin : 1;
+  const margin = marginOf(card.movement, stage);
   return {
     hipFlexionDeg: roundTo(peak.hipFlexionDeg, 1),
     trunkLeanDeg: roundTo(peak.trunkLeanDeg, 1),

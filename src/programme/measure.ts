@@ -1,7 +1,7 @@
 /** The model's answer to the ladder: what a card asks for at a range, load and tempo, and which cap forbids it. */
 import type { Measure, Measured } from '../dose/growth.ts';
 import type { Cap } from '../dose/rung.ts';
-import type { Limit } from '../mechanics/cap.ts';
+import { marginOf, type Limit } from '../mechanics/cap.ts';
 import type { Sweep } from '../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
@@ -30,7 +30,7 @@ function measured(
   person: Person,
   bounds: Bounds,
 ): Measured {
-  const margin = card.movement.supports.length > 1 ? bounds.caps.supportMargin : 1;
+  const margin = marginOf(card.movement, bounds.caps);
   // Squeeze need not rise with load: whoever takes less must be inside as well, looked at as the caps look at it.
   const loadsKg = [loadKg, ...(loadKg === 0 ? [] : LIGHTER_SHARES.map((share) => share * loadKg))];
   const [swept, ...lighter] = person.model.sweepsTo(card, rangeDeg, loadsKg, tempo);

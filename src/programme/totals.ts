@@ -1,4 +1,5 @@
 /** Squeeze and pull over time, summed over a session day and over the week (house rules 4), with runs and sitting beside them. */
+import { marginOf } from '../mechanics/cap.ts';
 import { roundTo } from '../units/round.ts';
 import { easyRunPullBw } from '../week/runPull.ts';
 import type { PlannedRun } from '../week/plannedRun.ts';
@@ -28,7 +29,7 @@ export function dayTotal(
   const { sets, repetitions, holdSeconds, timesPerDay, tempo } = at.dose;
   // Of a hold the way in and out is measured: a second of it is as much as a second of that way.
   const cycles = repetitions ?? (holdSeconds ?? 0) / Math.max(1, repetitionSeconds(tempo));
-  const margin = card.movement.supports.length > 1 ? stage.supportMargin : 1;
+  const margin = marginOf(card.movement, stage);
   const times = margin * sets * cycles * timesPerDay;
   return {
     compressionTimeBwS: times * swept.compressionTimeBwS,

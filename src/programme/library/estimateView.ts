@@ -1,4 +1,5 @@
 /** Estimates of one card as the public pages show them: angles, peaks, weights, and squeeze along the movement. */
+import { marginOf } from '../../mechanics/cap.ts';
 import { closePose } from '../../mechanics/closure.ts';
 import { loadingAt } from '../../mechanics/loading.ts';
 import type { LoadPoint } from '../../mechanics/movement.ts';
@@ -26,7 +27,7 @@ import {
 } from '../phrases/estimates.ts';
 import { bwText, degText } from '../phrases/library.ts';
 import { kgText } from '../phrases/plain.ts';
-import { isFast, marginOf, peakWith, type Measured } from './measured.ts';
+import { isFast, peakWith, type Measured } from './measured.ts';
 import { KNEE_LED, type Scale } from './scale.ts';
 import type { Use } from './uses.ts';
 import type { CurveView, EstimateView } from './view.ts';
@@ -65,7 +66,7 @@ function sentencesOf(
   model: Model,
   scale: Scale,
 ): string[] {
-  const margin = marginOf(card, scale);
+  const margin = card.movement === null ? 1 : marginOf(card.movement, scale);
   const moves = card.movement?.end !== undefined;
   const verticalOnlyBw = isPosed(card) ? (model.verticalOnlyTo(card, null, 0) ?? 0) : 0;
   return [
@@ -174,7 +175,7 @@ function loadsTable(card: PosedCard, model: Model): readonly Table[] {
 function curveOf(card: PosedCard, uses: readonly Use[], { body }: Model, scale: Scale): CurveView | null {
   const { movement } = card;
   if (movement.end === undefined) return null;
-  const margin = marginOf(card, scale);
+  const margin = marginOf(movement, scale);
   const samples = samplesOf(movement).flatMap((t) => {
     const loading = loadingAt(movement, body, 0, t);
     if (loading === null) return [];

@@ -1,5 +1,6 @@
 /** What the model says of a card when no person is known: the reference body, no weight, the whole movement. */
 import type { ExerciseCard } from '../../content/library.ts';
+import { marginOf } from '../../mechanics/cap.ts';
 import type { Peaks, Sweep } from '../../mechanics/sweep.ts';
 import { isPosed, type Model, type PosedCard } from '../model.ts';
 import { wordOf, type Scale, type Word } from './scale.ts';
@@ -24,7 +25,9 @@ export function isFast({ kind }: ExerciseCard): boolean {
 export function measure(card: ExerciseCard, model: Model, scale: Scale): Measured {
   const swept = isPosed(card) && !isFast(card) ? model.sweepTo(card, null, 0, card.tempo) : null;
   const most = (of: 'compressionBw' | 'tensionBw') =>
-    swept === null ? null : marginOf(card, scale) * Math.max(swept.peak[of], swept.otherPeak?.[of] ?? 0);
+    swept === null || card.movement === null
+      ? null
+      : marginOf(card.movement, scale) * Math.max(swept.peak[of], swept.otherPeak?.[of] ?? 0);
   const squeezeBw = most('compressionBw');
   return {
     card,
@@ -34,11 +37,6 @@ export function measure(card: ExerciseCard, model: Model, scale: Scale): Measure
     squeeze: wordOf(squeezeBw, scale.squeezeBw),
     pull: wordOf(most('tensionBw'), scale.pullBw),
   };
-}
-
-/** The factor on squeeze and pull that a card's caps are held against. */
-export function marginOf({ movement }: ExerciseCard, { supportMargin }: Scale): number {
-  return movement !== null && movement.supports.length > 1 ? supportMargin : 1;
 }
 
 /** With a weight in place; null when the body cannot rest so. */

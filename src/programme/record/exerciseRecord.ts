@@ -1,4 +1,6 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
+import { marginOf } from '../../mechanics/cap.ts';
+import type { Movement } from '../../mechanics/movement.ts';
 import { MODEL_ANGLE } from '../estimate.ts';
 import type { Bounds, Person } from '../person.ts';
 import { numberText } from '../phrases/plain.ts';
@@ -57,7 +59,8 @@ function cueRemarks(estimate: ModelEstimate | null): string[] {
 
 function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bounds: Bounds): string[] {
   if (!consult.overrides.some(({ path }) => path.startsWith(`${card.id}.`))) return [];
-  const beyond = estimate === null ? [] : beyondCaps(estimate, card.movement?.supports.length ?? 0, bounds);
+  const { movement } = card;
+  const beyond = estimate === null || movement === null ? [] : beyondCaps(estimate, movement, bounds);
   return [
     "Holds the clinician's own entry, beside the rule.",
     ...(beyond.length === 0
@@ -66,8 +69,8 @@ function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bound
   ];
 }
 
-function beyondCaps(estimate: ModelEstimate, supports: number, { caps }: Bounds): string[] {
-  const margin = supports > 1 ? caps.supportMargin : 1;
+function beyondCaps(estimate: ModelEstimate, movement: Movement, { caps }: Bounds): string[] {
+  const margin = marginOf(movement, caps);
   const held: [string, number, number | null][] = [
     ['hip bend', estimate.hipFlexionDeg, caps.hipFlexionDeg],
     ['squeeze', margin * estimate.compressionBw, caps.compressionBw],

@@ -102,6 +102,7 @@ const BASE: Consult = {
   goals: [],
   outcomes: [],
   notExamined: [],
+  confirmed: [],
   overrides: [],
 };
 

@@ -56,6 +56,7 @@ const test = z.strictObject({
   ).optional(),
   seconds: about('How long the hold could be kept.', from(1, 300, 'seconds')).optional(),
   repetitions: about('How many repetitions were done.', wholeFrom(1, 50)).optional(),
+  side: about('The leg it was done on.', z.enum(['left', 'right', 'both'])).optional(),
 });
 
 const testedSet = z.strictObject({
@@ -80,6 +81,14 @@ const clearance = z.strictObject({
   by: about('Who decided.', line),
   on: about('When.', date),
   decision: about('What was decided and on what ground.', line),
+  imaging: about(
+    'The picture that was taken: needed to lift a sudden pop, and a sudden start under 18.',
+    z.strictObject({
+      kind: about('What was taken, for example MRI or ultrasound.', line),
+      on: about('When.', date),
+      result: about('What it showed.', line),
+    }),
+  ).optional(),
 });
 
 const kit = z.strictObject({
@@ -119,6 +128,10 @@ const running = across(
         z.strictObject({
           on: about('Day of the race.', date),
           km: about('Its length.', from(0.1, 200, 'km')),
+          decision: about(
+            'Who decided that this race is run although it comes early, and on what ground.',
+            line,
+          ).optional(),
         }),
       ),
     ).optional(),
@@ -190,6 +203,15 @@ export const consultSchema = across(
         'auto, 1, 2, 3, 4 or keep',
       ),
     ),
+    stageBecause: about('Why the stage is later than the proposal.', line).optional(),
+    discharge: about(
+      'The decision to end the treatment; needed by keepGoing.',
+      z.strictObject({
+        decidedBy: about('Who decided.', line),
+        on: about('When.', date),
+      }),
+    ).optional(),
+    draft: about('yes: checked, never built, and displaces nothing.', yesNo).optional(),
     step: about('The step within the stage, 1 when left out.', wholeFrom(1, 60)).optional(),
     irritability: about('How easily it flares and how long it lasts.', z.enum(['low', 'moderate', 'high'])),
     response24h: about('What the tests had done by the next day.', z.enum(['settled', 'up', 'unknown'])),
@@ -235,6 +257,7 @@ export const consultSchema = across(
         z.strictObject({
           what: about('The activity.', line),
           times: about('Times a week.', from(0, 21, 'times a week')),
+          days: about('The days it falls on, where they are fixed.', z.array(weekday).min(1)).optional(),
         }),
       ),
     ).default([]),
@@ -284,6 +307,16 @@ export const consultSchema = across(
           ),
           value: about('The value.', z.union([z.number(), z.string()], 'a number or text')),
           reason: about('Why.', line),
+        }),
+      ),
+    ).default([]),
+    confirmed: about(
+      'A value that is right although it looks like a slip.',
+      z.array(
+        z.strictObject({
+          path: about('Where it stands, for example testedSets.0.loadKg.', line),
+          value: about('The value as written there.', z.union([z.number(), z.string()], 'a number or text')),
+          reason: about('How it was checked.', line),
         }),
       ),
     ).default([]),

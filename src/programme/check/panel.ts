@@ -68,6 +68,7 @@ export function panelConsult({ cannotDo }: Panellist, protocol: string): Consult
     goals: [],
     outcomes: [],
     notExamined: [],
+    confirmed: [],
     overrides: [],
     notes: [],
   };

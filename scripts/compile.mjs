@@ -2,7 +2,7 @@
 // files that are gone. Types are not looked at here: `npm run types` and `npm test` do that.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -10,8 +10,8 @@ const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const DIST = join(TOP, 'dist');
 // The mark of what dist/ was compiled from, written last.
 const MARK = '.compiled-from';
-const CLIENT = join('page', 'client');
-const CONFIGS = ['tsconfig.json', 'tsconfig.build.json', 'package.json'];
+const SOURCES = ['src', join('templates', 'styles')];
+const CONFIGS = ['tsconfig.json', 'tsconfig.build.json', 'package.json', join('scripts', 'bundle.mjs')];
 
 /** Whether dist/ is what the sources as they stand would give. Times of files say nothing after a checkout or a copy. */
 export function isCompiled() {
@@ -20,14 +20,14 @@ export function isCompiled() {
 }
 
 /** Compiles, and throws with a sentence when it cannot; dist/ is then as it was. */
-export function compile() {
+export async function compile() {
   const tsc = join(TOP, 'node_modules', 'typescript', 'bin', 'tsc');
   if (!existsSync(tsc)) throw new Error('TypeScript is not installed: npm ci --include=dev');
   const hash = hashOfSources();
   const fresh = join(TOP, 'node_modules', `.dist-${process.pid}`);
   try {
     emit(tsc, 'tsconfig.build.json', fresh);
-    emit(tsc, join('src', CLIENT, 'tsconfig.json'), join(fresh, CLIENT));
+    await bundle(fresh);
     writeFileSync(join(fresh, MARK), hash);
     swap(fresh);
   } finally {
@@ -41,6 +41,15 @@ function emit(tsc, project, outDir) {
   if (status !== 0) throw new Error(`compiling ${project} failed`);
 }
 
+// The bundler is a package for developers: it is asked for only when there is something to compile.
+async function bundle(outDir) {
+  const { SCRIPTS, SHEETS, bundledScript, bundledSheet } = await import('./bundle.mjs');
+  for (const folder of ['scripts', 'styles']) mkdirSync(join(outDir, folder));
+  for (const name of Object.keys(SCRIPTS))
+    writeFileSync(join(outDir, 'scripts', `${name}.js`), bundledScript(name));
+  for (const name of SHEETS) writeFileSync(join(outDir, 'styles', `${name}.css`), bundledSheet(name));
+}
+
 function swap(fresh) {
   const old = `${fresh}.old`;
   if (existsSync(DIST)) renameSync(DIST, old);
@@ -49,9 +58,11 @@ function swap(fresh) {
 }
 
 function hashOfSources() {
-  const sources = readdirSync(join(TOP, 'src'), { recursive: true })
-    .filter((file) => file.endsWith('.ts') || file.endsWith('.json'))
-    .map((file) => join('src', file));
+  const sources = SOURCES.flatMap((folder) =>
+    readdirSync(join(TOP, folder), { recursive: true })
+      .filter((file) => /\.(ts|json|css)$/.test(file))
+      .map((file) => join(folder, file)),
+  );
   const hash = createHash('sha256');
   for (const file of [...CONFIGS, ...sources.sort()])
     hash
@@ -63,7 +74,7 @@ function hashOfSources() {
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   try {
-    compile();
+    await compile();
   } catch (error) {
     // Where only what runs is installed, a dist/ that was compiled before is all that is needed.
     const isThere = existsSync(join(DIST, MARK));

@@ -11,13 +11,13 @@ const LEAST_NODE = [20, 19];
 const BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 /** Installs and compiles what is missing or out of date; throws with a sentence that says what to do when it cannot. */
-export function makeReady({ browser }) {
+export async function makeReady({ browser }) {
   checkNode();
   // `npm ci` compiles by its `prepare`.
   if (!packagesReady()) run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'], 'installing packages');
   if (!isCompiled()) {
     say('compiling ...');
-    compile();
+    await compile();
   }
   if (browser) browserReady();
 }
@@ -76,7 +76,7 @@ function say(text) {
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   try {
-    makeReady({ browser: process.argv.includes('--browser') });
+    await makeReady({ browser: process.argv.includes('--browser') });
   } catch (error) {
     say(error.message);
     process.exitCode = 1;

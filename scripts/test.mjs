@@ -11,7 +11,7 @@ import { countTests } from './countTests.mjs';
 const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const count = { passed: 0, failed: 0 };
 
-if (readied()) {
+if (await readied()) {
   await steps([
     ['types', 'typescript/bin/tsc', ['--noEmit']],
     ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/page/client/tsconfig.json', '--noEmit']],
@@ -23,9 +23,9 @@ if (readied()) {
 process.stdout.write(`\n${count.passed} passed, ${count.failed} failed\n`);
 process.exitCode = count.failed === 0 && count.passed > 0 ? 0 : 1;
 
-function readied() {
+async function readied() {
   try {
-    makeReady({ browser: true });
+    await makeReady({ browser: true });
     return true;
   } catch (error) {
     process.stdout.write(`${error.message}\n`);

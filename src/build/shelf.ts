@@ -26,10 +26,10 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
   const files = {
     tokens: tokens(),
     styles: {
-      sheet: read('templates/styles/sheet.css'),
-      leaflet: read('templates/styles/leaflet.css'),
-      record: read('templates/styles/record.css'),
-      public: read('templates/styles/public.css'),
+      sheet: read('dist/styles/sheet.css'),
+      leaflet: read('dist/styles/leaflet.css'),
+      record: read('dist/styles/record.css'),
+      public: read('dist/styles/public.css'),
     },
     fonts: ([400, 700] as const).map((weight) => ({
       weight,
@@ -37,18 +37,16 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
         'base64',
       ),
     })),
-    arrival: read('dist/page/client/arrival.js'),
-    script: read('dist/page/client/leaflet.js'),
-    catalogue: ['words', 'match', 'address', 'catalogue'].map((name) =>
-      read(`dist/page/client/catalogue/${name}.js`),
-    ),
+    arrival: read('dist/scripts/arrival.js'),
+    script: read('dist/scripts/leaflet.js'),
+    catalogue: read('dist/scripts/catalogue.js'),
   };
   return pageAssets(files, logo);
 }
 
 /** What `serve` puts into the pages it shows. */
 export function liveScript(): string {
-  return read('dist/page/client/live.js');
+  return read('dist/scripts/live.js');
 }
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {

@@ -21,15 +21,15 @@ export interface PageTokens {
 /** Files the page is dressed with, read by the shell. */
 export interface PageFiles {
   readonly tokens: PageTokens;
-  /** Style sheets by name: `sheet` for all pages, one more for each kind of page. */
+  /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
   readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
   /** WOFF2 faces, base64. */
   readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
   /** For the head of a sheet, and for its end. */
   readonly arrival: string;
   readonly script: string;
-  /** The modules of the index's script, each after those it uses. */
-  readonly catalogue: readonly string[];
+  /** The script of the index. */
+  readonly catalogue: string;
 }
 
 /** Text to stand in the page, with the hash its policy names (`sha256-...`, CSP level 3 section 2.3.1). */
@@ -66,15 +66,15 @@ export function pageAssets(
 ): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
   const dressed = (...sheets: readonly string[]) =>
-    hashed(faces + lightly([tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join('\n')));
+    hashed([faces, tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join(''));
   return {
     logo: logo === null ? null : logoImage(logo),
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
-    arrival: hashed(arrival.trim()),
-    script: hashed(script.trim()),
-    catalogue: hashed(classic(catalogue)),
+    arrival: hashed(arrival),
+    script: hashed(script),
+    catalogue: hashed(catalogue),
     picture: pictureSheet(tokens),
   };
 }
@@ -102,7 +102,7 @@ export function tokenSheet(tokens: PageTokens): string {
     `@media screen and (prefers-color-scheme:dark){:root:not([data-theme="light"]){${colours(dark).join(';')}}}`,
     `@media screen{:root[data-theme="dark"]{color-scheme:dark;${colours(dark).join(';')}}:root[data-theme="light"]{color-scheme:light}}`,
     `@media print{:root{color-scheme:light;${colours(print).join(';')}}}`,
-  ].join('\n');
+  ].join('');
 }
 
 /** A rule for each paint of a drawing: `.fill-workLeg{fill:var(--accent)}` and its like. */
@@ -112,7 +112,7 @@ function paintSheet({ paint }: PageTokens): string {
       const value = `var(--${kebab(colour)})`;
       return `.fill-${name}{fill:${value}}.line-${name}{stroke:${value}}`;
     })
-    .join('\n');
+    .join('');
 }
 
 /** The same with the colours themselves: a picture in a file of its own knows no custom properties of the page. */
@@ -122,17 +122,6 @@ function pictureSheet({ paint, colour: { light, dark } }: PageTokens): string {
       .map(([name, colour]) => `.fill-${name}{fill:${set[colour]}}.line-${name}{stroke:${set[colour]}}`)
       .join('');
   return `${rules(light)}@media screen and (prefers-color-scheme:dark){${rules(dark)}}`;
-}
-
-/**
- * Modules as one plain script: pages opened from a disk may not load modules. Their names are all different, so imports
- * and exports need only be taken out.
- */
-function classic(modules: readonly string[]): string {
-  const text = modules
-    .map((module) => module.replace(/^import [^;]*;\n/gm, '').replace(/^export (?:\{\};\n?)?/gm, ''))
-    .join('');
-  return `(() => {\n${text.trim()}\n})();`;
 }
 
 function colours(set: Readonly<Record<string, string>>): string[] {
@@ -153,16 +142,6 @@ function kebab(name: string): string {
 
 function face(family: string, font: { readonly weight: number; readonly base64: string }): string {
   return `@font-face{font-family:"${family}";font-weight:${font.weight};font-style:normal;src:url(data:font/woff2;base64,${font.base64}) format("woff2")}`;
-}
-
-// Comments and spare white space only: our own sheets hold no strings with either.
-function lightly(css: string): string {
-  return css
-    .replace(/\/\*[^]*?\*\//g, '')
-    .replace(/\s+/g, ' ')
-    .replace(/ ?([{};,]) ?/g, '$1')
-    .replace(/;}/g, '}')
-    .trim();
 }
 
 function hashed(text: string): Hashed {

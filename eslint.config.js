@@ -17,7 +17,7 @@ const PURE_FILES = PURE.map((room) => `src/${room}/**/*.ts`);
 const cure = 'Take it as an argument; only src/build has a clock or a disk.';
 
 export default tseslint.config(
-  { ignores: ['dist/', '_site/', 'node_modules/', 'tests/cases/'] },
+  { ignores: ['dist/', '.mutants/', '_site/', 'node_modules/', 'tests/cases/'] },
   ...tseslint.configs.strict,
   {
     rules: {

@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+// What the mutation tester runs: rules, tables and laws that need neither browser nor command line. One project, for
+// mutants are told apart by test.
+export default defineConfig({
+  test: {
+    include: [
+      'tests/{mechanics,dose,week,published}/**/*.test.ts',
+      'tests/laws/{dose,week,inverse,loading}.slow.test.ts',
+    ],
+    testTimeout: 60_000,
+  },
+});

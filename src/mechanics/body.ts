@@ -4,6 +4,19 @@
 export interface Body {
   readonly massKg: number;
   readonly heightM: number;
+  /** What the house sets about its muscles; left out, they are those of the published model: one strength for everybody, no floor. */
+  readonly muscles?: MuscleSettings;
+}
+
+/** How greatest muscle force follows body mass, and what the hamstrings do at the least. */
+export interface MuscleSettings {
+  /** Body mass whose muscles have the published greatest forces, kg. */
+  readonly baseMassKg: number;
+  /** Lighter and heavier bodies count as of these masses, kg. */
+  readonly massFromKg: number;
+  readonly massToKg: number;
+  /** Share of the hip's extension moment that the hamstrings take at least in active work, 0 to 1; 0: least effort alone. */
+  readonly leastHamstringShare: number;
 }
 
 /** Used when a consult leaves out height or mass; the record then says so. Model figures in the rules are for this body [choice]. */
@@ -14,7 +27,7 @@ export const BODY_LIMITS = { heightM: [1.2, 2.2], massKg: [30, 250] } as const;
 
 /** Which figure lies outside which limits, in its own unit. */
 export interface BodyProblem {
-  readonly figure: keyof Body;
+  readonly figure: 'heightM' | 'massKg';
   readonly found: number;
   readonly from: number;
   readonly to: number;

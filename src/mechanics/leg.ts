@@ -19,6 +19,8 @@ export interface Leg {
   /** Least force of each lump, in their order: the passive tension of the hamstrings, nothing of the others. */
   readonly leastN: readonly number[];
   readonly achillesArmM: number;
+  /** Share of the hip's extension moment that the hamstrings take at least. */
+  readonly leastHamstringShare: number;
 }
 
 /** What of a leg's pose its muscles feel, degrees. */
@@ -29,6 +31,7 @@ export function legOf({ hip, knee }: LegBend, body: Body): Leg {
     arms: armsAt(hip, knee, body.heightM),
     leastN: [passiveTensionN(hip, knee), 0, 0, 0, 0, 0, 0],
     achillesArmM: (ACHILLES_ARM_M * body.heightM) / MODEL_HEIGHT_M,
+    leastHamstringShare: body.muscles?.leastHamstringShare ?? 0,
   };
 }
 
@@ -36,19 +39,40 @@ export function legOf({ hip, knee }: LegBend, body: Body): Leg {
  * Muscle forces of a leg under its moments, newtons in the order of LUMPS.
  *
  * `active`: all seven share both moments, the hamstrings never below their passive tension, the gastrocnemii never
- * above what the ankle's moment allows. `thighSupported`: the bench takes the hip moment unless the muscles of the
- * knee alone would lift the thigh off it. `passive`: nothing works, the hamstrings are only stretched.
+ * above what the ankle's moment allows, and the hamstrings never below the house's share of the hip's extension moment:
+ * least effort lets them off where the knee must straighten, and people's do not (co-contraction). `thighSupported`:
+ * the bench takes the hip moment unless the muscles of the knee alone would lift the thigh off it. `passive`: nothing
+ * works, the hamstrings are only stretched.
  */
 export function forcesOf(leg: Leg, moments: LegMoments, mode: Movement['mode']): Shares {
   if (mode === 'passive') return { forcesN: leg.leastN, cost: 0, multipliers: [0, 0] };
+  if (mode === 'active') return sharedTogether(leg, moments);
   const problem = sharingOf(leg, moments);
-  if (mode === 'active') return shareLoad(problem);
   const atKnee = shareLoad({ ...problem, arms: { hipM: NO_ARMS, kneeM: leg.arms.kneeM }, hipNm: 0 });
   const liftsThigh = dot(leg.arms.hipM, atKnee.forcesN) > moments.hipNm;
-  return liftsThigh ? shareLoad(problem) : atKnee;
+  return liftsThigh ? sharedTogether(leg, moments) : atKnee;
 }
 
-/** What it costs an active leg, with the effort of a neighbouring case to start from. */
+/**
+ * Least effort, the hamstrings at their least share where it would give them less. The sharing is convex, so they then
+ * come out exactly at that share: pull and squeeze only ever rise by it.
+ */
+function sharedTogether(leg: Leg, moments: LegMoments): Shares {
+  const problem = sharingOf(leg, moments);
+  const shares = shareLoad(problem);
+  const leastN = leastHamstringN(leg, moments);
+  if ((shares.forcesN[0] as number) >= leastN) return shares;
+  return shareLoad({ ...problem, leastN: [leastN, ...leg.leastN.slice(1)] });
+}
+
+function leastHamstringN({ leastHamstringShare, arms }: Leg, { hipNm }: LegMoments): number {
+  return (leastHamstringShare * Math.max(0, hipNm)) / (arms.hipM[0] as number);
+}
+
+/**
+ * What it costs an active leg, with the effort of a neighbouring case to start from. Without the least share of the
+ * hamstrings: people push and drag by what their own effort tells them, and the share then only adds to that.
+ */
 export function effortOf(leg: Leg, moments: LegMoments, from: Effort | null): Effort {
   return leastEffort(sharingOf(leg, moments), from?.multipliers);
 }

@@ -8,10 +8,10 @@ import { anglesOf } from './kinematics.ts';
 import { forcesOf, legOf, type Leg, type LegBend } from './leg.ts';
 import { legMoments, type LegMoments } from './moment.ts';
 import type { Movement } from './movement.ts';
-import { STRENGTH_N } from './muscle.ts';
 import type { BodyPoints, Posture } from './pose.ts';
 import { reactionsOf, type Reaction } from './reaction.ts';
 import { restsOn } from './rest.ts';
+import { demandOf, strengthFactor } from './strength.ts';
 import { poseAt } from './trajectory.ts';
 import { weightsOf, type Weights } from './weight.ts';
 
@@ -39,6 +39,12 @@ export interface LegLoading {
   readonly effort: number;
 }
 
+/**
+ * What two supports do against each other: the least effort within the house's coefficient of friction or within
+ * another one, or nothing but pushes straight up.
+ */
+export type Friction = Movement['horizontal'] | number;
+
 /** Model estimates for a closed body under load. */
 export interface Loading extends ClosedBody {
   /** Hip-to-shoulder line from upright, forward positive. */
@@ -61,7 +67,7 @@ export function loadingAt(
   body: Body,
   loadKg: number,
   t: number,
-  friction: Movement['horizontal'] = movement.horizontal,
+  friction: Friction = movement.horizontal,
 ): Loading | null {
   return loadingsAt(movement, body, t, friction)(loadKg);
 }
@@ -71,7 +77,7 @@ export function loadingsAt(
   movement: Movement,
   body: Body,
   t: number,
-  friction: Movement['horizontal'] = movement.horizontal,
+  friction: Friction = movement.horizontal,
 ): (loadKg: number) => Loading | null {
   const pose = poseAt(movement, t);
   const work = legOf(pose.work, body);
@@ -91,7 +97,7 @@ export function loadingOf(
   posture: Posture,
   body: Body,
   loadKg: number,
-  friction: Movement['horizontal'],
+  friction: Friction,
 ): Loading {
   const weights = weightsOf(posture, body, movement.loadAt, loadKg);
   const closed = { angles: anglesOf(posture.pose), points: posture };
@@ -104,9 +110,12 @@ function loadingUnder(
   { angles, points }: ClosedBody,
   work: Leg,
   body: Body,
-  friction: Movement['horizontal'],
+  friction: Friction,
 ): Loading {
-  const frictionN = leavesFriction(movement, friction) ? frictionOf(movement, points, weights, work) : 0;
+  const coefficient = typeof friction === 'number' ? friction : FRICTION;
+  const frictionN = leavesFriction(movement, friction)
+    ? frictionOf(movement, points, weights, work, coefficient)
+    : 0;
   const reactions = reactionsOf(points, movement.supports, weights, frictionN);
   const loadingOn = (which: 'work' | 'other', bend: LegBend, leg: Leg) =>
     legLoading(bend, leg, legMoments(which, points[which], weights[which], reactions), movement.mode, body);
@@ -124,19 +133,25 @@ function loadingUnder(
 /** Whether statics leaves a friction between two supports to the person. */
 export function leavesFriction(
   { supports, mode, horizontal }: Movement,
-  friction: Movement['horizontal'] = horizontal,
+  friction: Friction = horizontal,
 ): boolean {
-  return supports.length > 1 && mode === 'active' && friction === 'minEffort';
+  return supports.length > 1 && mode === 'active' && friction !== 'none';
 }
 
 /** Least-effort friction between two supports, newtons. */
-function frictionOf(movement: Movement, points: BodyPoints, weights: Weights, leg: Leg): number {
+function frictionOf(
+  movement: Movement,
+  points: BodyPoints,
+  weights: Weights,
+  leg: Leg,
+  coefficient: number,
+): number {
   const reactionsAt = (frictionN: number) => reactionsOf(points, movement.supports, weights, frictionN);
   const momentsUnder = (reactions: readonly Reaction[]) =>
     legMoments('work', points.work, weights.work, reactions);
   const still = reactionsAt(0);
   const leastUpN = Math.min(...still.map(({ upN }) => upN));
-  return leastEffortN(leg, momentsUnder(still), momentsUnder(reactionsAt(1)), FRICTION * leastUpN);
+  return leastEffortN(leg, momentsUnder(still), momentsUnder(reactionsAt(1)), coefficient * leastUpN);
 }
 
 function legLoading(
@@ -163,14 +178,7 @@ function legLoading(
     wrapDeg: bendDeg,
     compressionN,
     compressionBw: compressionN / bodyWeightN,
-    demand: mode === 'passive' ? 0 : largestShare(forcesN),
+    demand: mode === 'passive' ? 0 : demandOf(forcesN, strengthFactor(body)),
     effort: cost,
   };
-}
-
-function largestShare(forcesN: readonly number[]): number {
-  let most = -Infinity;
-  for (let i = 0; i < forcesN.length; i++)
-    most = Math.max(most, (forcesN[i] as number) / (STRENGTH_N[i] as number));
-  return most;
 }

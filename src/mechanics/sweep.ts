@@ -1,7 +1,7 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
 import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
-import { loadingAt, loadingsAt, type LegLoading, type Loading } from './loading.ts';
+import { loadingAt, loadingsAt, type Friction, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
 /** Moments looked at along a movement. */
@@ -95,8 +95,19 @@ export function verticalOnlySqueezeBw(
   loadKg: number,
   stretch: Stretch,
 ): number | null {
+  return squeezeUnder('none', movement, body, loadKg, stretch);
+}
+
+/** The largest squeeze of the working leg when two supports may push against each other so much; as `verticalOnlySqueezeBw`. */
+export function squeezeUnder(
+  friction: Friction,
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  stretch: Stretch,
+): number | null {
   const loadings = allOf(
-    samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t, 'none')),
+    samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t, friction)),
   );
   return loadings && largest(loadings, ({ work }) => work.compressionBw);
 }

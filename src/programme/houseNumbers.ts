@@ -28,7 +28,12 @@ export interface HouseNumber {
 
 /** The numbers of a group that carry a mark of their own, in the order of the schema. */
 export function houseNumbers(protocol: Protocol, group: NumberGroup): readonly HouseNumber[] {
-  return Object.entries(protocol[group] as Readonly<Record<string, unknown>>).flatMap(([name, one]) =>
+  return markedNumbers(protocol[group]);
+}
+
+/** Those of any group of settings. */
+export function markedNumbers(group: object): readonly HouseNumber[] {
+  return Object.entries(group as Readonly<Record<string, unknown>>).flatMap(([name, one]) =>
     isMarked(one) ? [{ name, value: one.value, mark: one.mark, cite: one.cite }] : [],
   );
 }

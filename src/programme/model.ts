@@ -60,7 +60,7 @@ const MOST_BODIES = 64;
 
 /** The model of a body under a library, made once. */
 export function modelIn(models: Models, library: string, body: Body): Model {
-  const key = `${library} ${body.heightM} ${body.massKg}`;
+  const key = `${library} ${JSON.stringify(body)}`;
   const there = models.get(key) ?? modelOf(body);
   models.delete(key);
   models.set(key, there);

@@ -1,9 +1,9 @@
 /** One person at one point of the protocol: everything the choices of a session are made from. */
 import type { Clinic, Consult, ExerciseCard, Library, Protocol, Stage } from '../content/library.ts';
 import type { Body } from '../mechanics/body.ts';
-import { REFERENCE_BODY } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
+import { bodyOf } from './body.ts';
 import type { Model } from './model.ts';
 import type { DecidedBy } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
@@ -29,7 +29,7 @@ export function personOf(
   effects: ScreenEffects,
   modelFor: (body: Body) => Model,
 ): Person {
-  const body = bodyOf(consult);
+  const body = bodyOf(consult, library.clinic);
   return {
     consult,
     library,
@@ -89,10 +89,6 @@ export function decidedByOf(
   if (limit === 'full' || limit === 'pose') return 'dose';
   if (limit === 'step') return 'kit';
   return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
-}
-
-function bodyOf({ heightM, massKg }: Consult): Body {
-  return { heightM: heightM ?? REFERENCE_BODY.heightM, massKg: massKg ?? REFERENCE_BODY.massKg };
 }
 
 function provokedDeg(consult: Consult, { limits }: Protocol): number | null {

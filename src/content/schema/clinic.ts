@@ -1,6 +1,29 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
 import { z } from 'zod';
-import { about, from, id, line, wholeFrom, yesNo } from './words.ts';
+import { about, from, id, line, setting, wholeFrom, yesNo } from './words.ts';
+
+// Greatest forces of a body and the least of the hamstrings: what mechanics takes as MuscleSettings.
+const muscles = z.strictObject({
+  baseMassKg: about(
+    'Body mass whose muscles have the published greatest forces; those of others go by their mass over this.',
+    setting(from(50, 100, 'kg')),
+  ).default({
+    value: 75,
+    mark: 'secondary',
+    cite: 'Handsfield 2014, J Biomech 47:631-638: muscle volume follows mass times height, so force follows mass',
+  }),
+  massFromKg: about('Whoever weighs less counts as of this mass there.', setting(from(30, 75, 'kg'))).default(
+    { value: 45, mark: 'choice' },
+  ),
+  massToKg: about('Whoever weighs more counts as of this mass there.', setting(from(75, 250, 'kg'))).default({
+    value: 100,
+    mark: 'choice',
+  }),
+  leastHamstringShare: about(
+    "Share of the hip's turning effect that the hamstrings take at the least, however the model would spare them; 0 for none.",
+    setting(from(0, 0.9, '')),
+  ).default({ value: 0.2, mark: 'choice' }),
+});
 
 export const clinicSchema = z.strictObject({
   name: about('The name of the clinic.', line),
@@ -47,6 +70,7 @@ export const clinicSchema = z.strictObject({
       sideChangeSeconds: about('Seconds to change sides.', from(0, 120, 'seconds')),
     }),
   ),
+  muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
 });
 
 export type ClinicFrontMatter = z.output<typeof clinicSchema>;

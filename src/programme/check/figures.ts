@@ -1,6 +1,6 @@
-/** What the model says of a card as a whole: without a weight, on the reference body. */
+/** What the model says of a card as a whole: without a weight, on one body. */
 import type { ExerciseCard } from '../../content/library.ts';
-import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import type { Body } from '../../mechanics/body.ts';
 import { WHOLE } from '../../mechanics/gentle.ts';
 import { loadingAt } from '../../mechanics/loading.ts';
 import { sweep } from '../../mechanics/sweep.ts';
@@ -18,11 +18,9 @@ export interface Figures {
 const PLACES = [0, 0.5, 1];
 
 /** From three moments of the movement: never above `figuresOf`, and a tenth of its work. Null without a pose that rests. */
-export function quickFigures({ movement }: ExerciseCard): Figures | null {
+export function quickFigures({ movement }: ExerciseCard, body: Body): Figures | null {
   if (movement === null) return null;
-  const legs = (movement.end ? PLACES : [0]).flatMap(
-    (t) => loadingAt(movement, REFERENCE_BODY, 0, t)?.work ?? [],
-  );
+  const legs = (movement.end ? PLACES : [0]).flatMap((t) => loadingAt(movement, body, 0, t)?.work ?? []);
   if (legs.length === 0) return null;
   return {
     compressionBw: Math.max(...legs.map((leg) => leg.compressionBw)),
@@ -33,8 +31,8 @@ export function quickFigures({ movement }: ExerciseCard): Figures | null {
 }
 
 /** From the whole movement, as every page gives it. Null without a pose that rests. */
-export function figuresOf({ movement, tempo }: ExerciseCard): Figures | null {
-  const peak = movement === null ? null : (sweep(movement, REFERENCE_BODY, 0, WHOLE, tempo)?.peak ?? null);
+export function figuresOf({ movement, tempo }: ExerciseCard, body: Body): Figures | null {
+  const peak = movement === null ? null : (sweep(movement, body, 0, WHOLE, tempo)?.peak ?? null);
   if (peak === null) return null;
   return { ...peak, hipMomentNm: movement?.mode === 'active' ? Math.abs(peak.hipMomentNm) : 0 };
 }

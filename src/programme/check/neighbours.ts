@@ -4,6 +4,7 @@ import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
 import { NOT_SEPARABLE } from '../../mechanics/bracket.ts';
 import { roundTo } from '../../units/round.ts';
+import { referenceBody } from '../body.ts';
 import { figuresOf, quickFigures, type Figures } from './figures.ts';
 import { warn } from './spot.ts';
 
@@ -39,14 +40,16 @@ const STRENGTH: Measure = {
  * Easier cards that squeeze or load the hip more, and harder ones that ask for less of everything, by more than the
  * model can tell apart. Cards without a pose are left out.
  */
-export function misplacedNeighbours({ exercises }: Library, placeOf: PlaceOf): Problem[] {
-  const quick = remembering(quickFigures);
+export function misplacedNeighbours({ exercises, clinic }: Library, placeOf: PlaceOf): Problem[] {
+  const body = referenceBody(clinic);
+  const quick = remembering((card) => quickFigures(card, body));
+  const full = (card: ExerciseCard) => figuresOf(card, body);
   return [...exercises.values()].flatMap((card) =>
     RULES.flatMap(({ key, code, rule, side }) => {
       const other = exercises.get(card[key] ?? '');
       // What the quick figures say is looked at in full before anybody is told.
       if (other === undefined || faultBy(quick, card, other, rule) === null) return [];
-      const fault = faultBy(figuresOf, card, other, rule);
+      const fault = faultBy(full, card, other, rule);
       if (fault === null) return [];
       const { words, own, its } = fault;
       return [

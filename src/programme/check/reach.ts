@@ -3,7 +3,7 @@ import { keepStageOf } from '../../content/keepStage.ts';
 import type { Library, Protocol, Slot, Stage } from '../../content/library.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { Problem } from '../../content/problem.ts';
-import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import { referenceBody } from '../body.ts';
 import { chooseCards } from '../choose.ts';
 import { modelOf } from '../model.ts';
 import { boundsOf, personOf, type Person } from '../person.ts';
@@ -14,7 +14,7 @@ import { warn } from './spot.ts';
 
 /** A warning at the cards of each needed slot for which the programme's own choice finds none for a panellist. */
 export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
-  const model = modelOf(REFERENCE_BODY);
+  const model = modelOf(referenceBody(library.clinic));
   return [...library.protocols.values()].flatMap((protocol) => {
     const people = PANEL.map((panellist) => ({
       panellist,

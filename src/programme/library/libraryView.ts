@@ -1,7 +1,7 @@
 /** Puts the public value together: every card measured once for the reference body, then looked at from all sides. */
 import { FOLDERS } from '../../content/kind.ts';
 import type { AdviceCard, Library } from '../../content/library.ts';
-import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import { referenceBody } from '../body.ts';
 import { modelIn, type Models } from '../model.ts';
 import {
   countsText,
@@ -65,7 +65,7 @@ export function libraryView(library: Library, photos: Photos, models: Models): L
 }
 
 function measuredCards(library: Library, models: Models): readonly Measured[] {
-  const model = modelIn(models, library.version, REFERENCE_BODY);
+  const model = modelIn(models, library.version, referenceBody(library.clinic));
   const scale = scaleOf(library);
   return [...library.exercises.values()].map((card) => measure(card, model, scale)).sort(bySqueeze);
 }
@@ -87,7 +87,7 @@ function cardViews(
   photos: Photos,
   models: Models,
 ): readonly CardView[] {
-  const model = modelIn(models, library.version, REFERENCE_BODY);
+  const model = modelIn(models, library.version, referenceBody(library.clinic));
   const scale = scaleOf(library);
   const uses = usesOf(library);
   return measured.map((one) => {

@@ -44,7 +44,7 @@ export function recordOf(
     stepsAhead: stepsAhead(decided),
     changes: changesFrom(previous, decided),
     cert: certTable(decided),
-    settings: settingsTable(protocol),
+    settings: settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
     note: noteLines(decided, week.gaveUp),
   };

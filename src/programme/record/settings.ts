@@ -1,27 +1,30 @@
 /** Every house number of the protocol with its mark, for the record. */
 import { numberedStages } from '../../content/keepStage.ts';
-import type { Protocol, Stage } from '../../content/library.ts';
-import { houseNumbers, NUMBER_GROUPS } from '../houseNumbers.ts';
+import type { Clinic, Protocol, Stage } from '../../content/library.ts';
+import { markedNumbers, NUMBER_GROUPS } from '../houseNumbers.ts';
 import type { Table } from '../programme.ts';
 
-/** Caps of every stage, then the settings by group, each with its mark and source. */
-export function settingsTable(protocol: Protocol): Table {
+/** Caps of every stage, then the settings by group, those of the muscles last, each with its mark and source. */
+export function settingsTable(protocol: Protocol, { muscles }: Clinic): Table {
   return {
-    caption: 'House numbers of the protocol',
+    caption: 'House numbers of the protocol and of the clinic',
     columns: ['Setting', 'Value', 'Mark', 'Source'],
     rows: [
       ...protocol.stages.flatMap((stage, index) => capRows(stage, stageKey(protocol, index))),
-      ...NUMBER_GROUPS.flatMap((group) =>
-        houseNumbers(protocol, group).map(({ name, value, mark, cite }) => [
-          `${group}.${name}`,
-          String(value),
-          mark,
-          cite ?? '-',
-        ]),
-      ),
+      ...NUMBER_GROUPS.flatMap((group) => numberRows(group, protocol[group])),
       ...listedRows(protocol),
+      ...numberRows('muscles', muscles),
     ],
   };
+}
+
+function numberRows(group: string, numbers: object): string[][] {
+  return markedNumbers(numbers).map(({ name, value, mark, cite }) => [
+    `${group}.${name}`,
+    String(value),
+    mark,
+    cite ?? '-',
+  ]);
 }
 
 // The caps of a stage carry no mark of their own: all are the house's choice (house rules 3).

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { ExerciseCard } from '../../../src/content/library.ts';
 import { readLibrary } from '../../../src/content/readLibrary.ts';
+import { referenceBody } from '../../../src/programme/body.ts';
 import { figuresOf, quickFigures } from '../../../src/programme/check/figures.ts';
 import { misplacedNeighbours } from '../../../src/programme/check/neighbours.ts';
 import { fileOf } from '../../content/sample.ts';
@@ -13,6 +14,7 @@ const reading = readLibrary(
     .map((file) => fileOf(file.replaceAll('\\', '/'), readFileSync(`content/${file}`, 'utf8'))),
 );
 const library = reading.library!;
+const body = referenceBody(library.clinic);
 
 function codesWith(id: string, change: Pick<Partial<ExerciseCard>, 'easier' | 'harder'>): string[] {
   const card = { ...library.exercises.get(id)!, easier: null, harder: null, ...change };
@@ -62,7 +64,7 @@ describe('quick figures', () => {
   it.each(posed.map((card) => [card.id, card] as const))(
     'of %s are those of the whole movement',
     (_, card) => {
-      const [quick, full] = [quickFigures(card)!, figuresOf(card)!];
+      const [quick, full] = [quickFigures(card, body)!, figuresOf(card, body)!];
       for (const [figure, within] of [
         ['compressionBw', 0.02],
         ['tensionBw', 0.02],
@@ -77,6 +79,6 @@ describe('quick figures', () => {
 
   it('are none without a pose', () => {
     const card = library.exercises.get('strides')!;
-    expect([quickFigures(card), figuresOf(card)]).toEqual([null, null]);
+    expect([quickFigures(card, body), figuresOf(card, body)]).toEqual([null, null]);
   });
 });

@@ -2,11 +2,11 @@
 import type { ExerciseCard } from '../content/library.ts';
 import { bodyProblem, type Body } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
-import { gentleEndOf } from '../mechanics/gentle.ts';
-import { HEAVIEST_KG } from '../mechanics/load.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
-import { stretchFrom, sweep, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
+import { sweep, verticalOnlySqueezeBw } from '../mechanics/sweep.ts';
+import { muscleSettings } from '../programme/body.ts';
+import { HEAVIEST_WRITTEN_KG } from '../units/load.ts';
 import { roundTo } from '../units/round.ts';
 import { readCard } from './card.ts';
 import { EXIT } from './exit.ts';
@@ -19,38 +19,36 @@ import { Stop } from './stop.ts';
 
 /** Works on any content folder; of all files in it only the card itself must be right. */
 export async function estimate(flags: Flags, id: string, report: Report): Promise<number> {
-  const body = bodyFrom(flags);
+  const size = bodyFrom(flags);
   const caps = capsFrom(flags);
-  const found = readCard(contentFolder(flags.content), id);
-  if (found.card === null && found.problems.length > 0)
-    return report.refuse(`The card ${id} has errors.`, found.problems, found.files);
-  if (found.card === null)
-    throw new Stop(EXIT.noSuchFile, `there is no exercise card ${id}`, nearestOf(id, found.known));
-  const movement = movementOf(found.card, flags.loadKg);
+  const { card, muscles, problems, files, known } = readCard(contentFolder(flags.content), id);
+  if (!known.includes(id))
+    throw new Stop(EXIT.noSuchFile, `there is no exercise card ${id}`, nearestOf(id, known));
+  if (card === null || muscles === null)
+    return report.refuse(`The card ${id} or the clinic file has errors.`, problems, files);
+  const body = { ...size, muscles: muscleSettings(muscles) };
+  const movement = movementOf(card, flags.loadKg);
   const range = largestRange(movement, body, flags.loadKg, caps);
-  const stretch = range.admitted ? range.stretch : stretchFrom(gentleEndOf(movement, body, flags.loadKg), 0);
-  const swept = sweep(movement, body, flags.loadKg, stretch, found.card.tempo);
-  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, flags.loadKg, stretch);
-  if (swept === null || verticalOnlyBw === null)
-    throw new Stop(
-      EXIT.content,
-      `a body of ${body.heightM} m and ${body.massKg} kg cannot rest in the pose of ${id} with ${flags.loadKg} kg`,
-    );
-  const answer = answerOf(swept, verticalOnlyBw, range, flags.loadKg);
+  const answer = range.admitted
+    ? admittedAnswer(figuresFor(card, movement, body, flags.loadKg, range), range, flags.loadKg)
+    : barredAnswer(card, body, range, flags.loadKg);
   report.answer(answer);
-  if (!flags.json) report.say(textOf(found.card, body, range, answer));
+  if (!flags.json) report.say(textOf(card, body, range, answer));
   return EXIT.good;
 }
 
-type Range = AdmittedRange | Barred;
-
-/** Fine enough to be compared with a calculation by hand; a leaflet prints none of these. */
-function answerOf(
-  { peak, tensionTimeBwS, compressionTimeBwS }: Sweep,
-  verticalOnlyBw: number,
-  range: Range,
+/** Of the admitted part; fine enough to be compared with a calculation by hand, a leaflet prints none of these. */
+function figuresFor(
+  card: ExerciseCard,
+  movement: Movement,
+  body: Body,
   loadKg: number,
+  range: AdmittedRange,
 ) {
+  const swept = sweep(movement, body, loadKg, range.stretch, card.tempo);
+  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, loadKg, range.stretch);
+  if (swept === null || verticalOnlyBw === null) throw cannotRest(card, body, loadKg);
+  const { peak, tensionTimeBwS, compressionTimeBwS } = swept;
   return {
     hipFlexionMaxDeg: roundTo(peak.hipFlexionDeg, 0.001),
     trunkLeanMaxDeg: roundTo(peak.trunkLeanDeg, 0.001),
@@ -62,11 +60,47 @@ function answerOf(
     demand: roundTo(peak.demand, 1e-6),
     tensionTimeBwS: roundTo(tensionTimeBwS, 1e-6),
     compressionTimeBwS: roundTo(compressionTimeBwS, 1e-6),
-    rangeFraction: range.admitted ? roundTo(range.fraction, 1e-6) : 0,
+  };
+}
+type Figures = ReturnType<typeof figuresFor>;
+
+function admittedAnswer(figures: Figures, range: AdmittedRange, loadKg: number) {
+  return {
+    admitted: true,
+    ...figures,
+    rangeFraction: roundTo(range.fraction, 1e-6),
     loadKg,
     decidedBy: decidedBy(range),
   };
 }
+
+const NO_FIGURES = {
+  hipFlexionMaxDeg: null,
+  trunkLeanMaxDeg: null,
+  tensionBw: null,
+  compressionBw: null,
+  compressionVerticalOnlyBw: null,
+  hipMomentNm: null,
+  kneeMomentNm: null,
+  demand: null,
+  tensionTimeBwS: null,
+  compressionTimeBwS: null,
+} as const satisfies Record<keyof Figures, null>;
+
+/** No part of it may be done, so there is nothing to estimate: a figure here would be one above a cap. */
+function barredAnswer(card: ExerciseCard, body: Body, range: Barred, loadKg: number) {
+  if (range.barredBy === 'pose') throw cannotRest(card, body, loadKg);
+  return { admitted: false, ...NO_FIGURES, rangeFraction: 0, loadKg, decidedBy: decidedBy(range) };
+}
+
+function cannotRest({ id }: ExerciseCard, { heightM, massKg }: Body, loadKg: number): Stop {
+  return new Stop(
+    EXIT.content,
+    `a body of ${heightM} m and ${massKg} kg cannot rest in the pose of ${id} with ${loadKg} kg`,
+  );
+}
+
+type Range = AdmittedRange | Barred;
 
 // Where no cap decides, the card as it is written does.
 function decidedBy(range: Range) {
@@ -78,24 +112,25 @@ function textOf(
   { title }: ExerciseCard,
   { heightM, massKg }: Body,
   range: Range,
-  answer: ReturnType<typeof answerOf>,
+  answer: ReturnType<typeof admittedAnswer> | ReturnType<typeof barredAnswer>,
 ): string {
   return [
     `${title}, ${massKg} kg, ${heightM} m, with ${answer.loadKg} kg. Model estimates, for ordering only.`,
     ...(range.admitted
-      ? []
-      : [`Not admitted even at its gentle end (${range.barredBy}); the figures are those of that end.`]),
-    ...Object.entries(answer).map(
-      ([name, value]) => `  ${name.padEnd(26)} ${typeof value === 'number' ? roundTo(value, 0.01) : value}`,
-    ),
+      ? Object.entries(answer).flatMap(([name, value]) =>
+          name === 'admitted'
+            ? []
+            : [`  ${name.padEnd(26)} ${typeof value === 'number' ? roundTo(value, 0.01) : value}`],
+        )
+      : [`Not admitted even at its gentle end (${range.barredBy}): no figures.`]),
   ].join('\n');
 }
 
 function movementOf({ id, movement }: ExerciseCard, loadKg: number): Movement {
   if (movement === null)
     throw new Stop(EXIT.usage, `the card ${id} has no pose: the model says nothing of it`);
-  if (loadKg < 0 || loadKg > HEAVIEST_KG)
-    throw new Stop(EXIT.usage, `--load ${loadKg}: from 0 to ${HEAVIEST_KG} kg`);
+  if (loadKg < 0 || loadKg > HEAVIEST_WRITTEN_KG)
+    throw new Stop(EXIT.usage, `--load ${loadKg}: from 0 to ${HEAVIEST_WRITTEN_KG} kg`);
   if (loadKg > 0 && movement.loadAt === undefined)
     throw new Stop(EXIT.usage, `the card ${id} carries no weight; leave out --load`);
   return movement;

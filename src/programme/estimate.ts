@@ -18,7 +18,7 @@ export function estimateOf(
   person: Person,
   { stage }: Bounds,
 ): ModelEstimate | null {
-  if (person.effects.under18 || person.protocol.angle !== MODEL_ANGLE) return null;
+  if (!isModelled(person)) return null;
   const swept = person.model.sweepTo(card, rangeDeg, loadKg, dose.tempo);
   if (swept === null) return null;
   const { peak } = swept;
@@ -40,6 +40,11 @@ export function estimateOf(
     compressionTimeBwS: roundTo(swept.compressionTimeBwS, 0.1),
     squeeze: squeezeWord(margin * peak.compressionBw, person),
   };
+}
+
+/** Whether the model speaks of this person's tendon, and no growing body stands against it. */
+export function isModelled({ effects, protocol }: Person): boolean {
+  return !effects.under18 && protocol.angle === MODEL_ANGLE;
 }
 
 /** The joint angle that squeezes the tendon of the model. */

@@ -56,7 +56,7 @@ export function pictureFor(
   return {
     way: wayOf(start, end),
     scene: {
-      body: model.body,
+      body: { massKg: model.body.massKg, heightM: model.body.heightM },
       side: card.legs === 'together' ? 'both' : side,
       supports: movement.supports,
       supportRiseM: movement.range === 'steps' ? stepHeightM(far) : (movement.solve?.dh ?? 0),

@@ -1,5 +1,5 @@
 /** What check, explain and estimate answer, key by key as the contract fixes it. */
-import { mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runHere, shippedClinic, smallClinic, writeStarter, type Clinic } from './workbench.ts';
@@ -81,7 +81,7 @@ describe('explain', () => {
 
 describe('estimate', () => {
   const KEYS =
-    'hipFlexionMaxDeg trunkLeanMaxDeg tensionBw compressionBw compressionVerticalOnlyBw hipMomentNm kneeMomentNm demand tensionTimeBwS compressionTimeBwS rangeFraction loadKg decidedBy';
+    'admitted hipFlexionMaxDeg trunkLeanMaxDeg tensionBw compressionBw compressionVerticalOnlyBw hipMomentNm kneeMomentNm demand tensionTimeBwS compressionTimeBwS rangeFraction loadKg decidedBy';
   const BODY = ['--height', '1.75', '--mass', '70'];
 
   it('answers with the keys of its contract', async () => {
@@ -105,9 +105,53 @@ describe('estimate', () => {
     });
   });
 
-  it('gives the figures of the gentle end when not even that is admitted', async () => {
+  it('is not admitted, and has no figures, when not even the gentle end is', async () => {
     const answer = await own.answer('estimate', 'half-squat', ...BODY, '--demand-cap', '0');
-    expect(answer).toMatchObject({ rangeFraction: 0, decidedBy: 'demand' });
+    expect(Object.keys(answer)).toEqual(KEYS.split(' '));
+    expect(answer).toMatchObject({ admitted: false, rangeFraction: 0, loadKg: 0, decidedBy: 'demand' });
+    const figures = KEYS.split(' ')
+      .slice(1, -3)
+      .map((key) => answer[key]);
+    expect(figures).toEqual(figures.map(() => null));
+    const run = await own.run('estimate', 'half-squat', ...BODY, '--demand-cap', '0');
+    expect(run.out).toContain('Not admitted even at its gentle end (demand): no figures.');
+    expect(run.out).not.toContain('compressionBw');
+  });
+
+  it('takes every weight that a consult may hold, and no heavier one', async () => {
+    const answer = await own.answer('estimate', 'romanian-deadlift', ...BODY, '--load', '300');
+    expect(answer).toMatchObject({ admitted: true, loadKg: 300 });
+    const run = await own.run('estimate', 'romanian-deadlift', ...BODY, '--load', '300.5');
+    expect(run).toMatchObject({ exit: 64 });
+    expect(run.err).toContain('from 0 to 300 kg');
+  });
+
+  it.each([
+    // kg | times the published force: mass over 75 kg, held between 45 and 100 (Handsfield 2014 [secondary])
+    ['40', 0.6],
+    ['75', 1],
+    ['120', 4 / 3],
+  ])('counts a body of %s kg with %d times the muscle force of the published one', async (massKg, factor) => {
+    // A lean on the knees pulls with the same share of body weight whoever leans.
+    const answerOf = (mass: string) =>
+      own.answer('estimate', 'nordic-lowering', '--height', '1.75', '--mass', mass);
+    const [one, base] = [await answerOf(massKg), await answerOf('75')];
+    expect(one['tensionBw']).toBeCloseTo(base['tensionBw'] as number, 6);
+    expect(one['demand']).toBeCloseTo(((base['demand'] as number) * (Number(massKg) / 75)) / factor, 5);
+  });
+
+  it('asks the clinic file for the muscles, and says nothing by a broken one', async () => {
+    const demand = async () => (await own.answer('estimate', 'nordic-lowering', ...BODY))['demand'] as number;
+    const before = await demand();
+    const file = join(own.content, 'clinic.md');
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, text.replace(/(baseMassKg:\n {4}value: )75/, '$190'));
+    expect(await demand()).toBeCloseTo((before * 90) / 75, 5);
+    writeFileSync(file, text.replace(/(baseMassKg:\n {4}value: )75/, '$1heavy'));
+    const broken = await own.run('estimate', 'nordic-lowering', ...BODY);
+    expect(broken).toMatchObject({ exit: 65, out: '' });
+    expect(broken.err).toMatch(/clinic\.md:\d+:\d+: error/);
+    writeFileSync(file, text);
   });
 
   it('needs nothing but the card: no clinic file, no protocol, no other card that is right', async () => {

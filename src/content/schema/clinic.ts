@@ -73,4 +73,7 @@ export const clinicSchema = z.strictObject({
   muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
 });
 
+/** The muscles of a folder without a clinic file. */
+export const HOUSE_MUSCLES = muscles.parse({});
+
 export type ClinicFrontMatter = z.output<typeof clinicSchema>;

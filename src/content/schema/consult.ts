@@ -1,5 +1,6 @@
 /** A consult file: what the physiotherapist writes after seeing one person. Long, for it lists all keys. */
 import { z } from 'zod';
+import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import {
   about,
   across,
@@ -62,7 +63,7 @@ const test = z.strictObject({
 const testedSet = z.strictObject({
   card: about('The id of the exercise card that was tested.', id),
   side: about('The side that was tested; of a lift on both legs, the sorer one.', z.enum(['left', 'right'])),
-  loadKg: about('The weight used, 0 for none.', from(0, 300, 'kg')),
+  loadKg: about('The weight used, 0 for none.', from(0, HEAVIEST_WRITTEN_KG, 'kg')),
   repetitions: about(
     'Repetitions done, 1 to 50; over 15 is kept as capacity, without a maximum.',
     wholeFrom(1, 50),

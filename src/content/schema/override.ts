@@ -1,5 +1,6 @@
 /** The cells of the dosage table a clinician may set, and what each may hold; the same bounds as in doses and tests. */
 import { z } from 'zod';
+import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import { from, line, wholeFrom } from './words.ts';
 
 export const OVERRIDES = {
@@ -8,7 +9,7 @@ export const OVERRIDES = {
   holdSeconds: from(1, 120, 'seconds'),
   tempo: line,
   restSeconds: from(0, 600, 'seconds'),
-  loadKg: from(0, 300, 'kg'),
+  loadKg: from(0, HEAVIEST_WRITTEN_KG, 'kg'),
   reserve: wholeFrom(0, 10),
   hipFlexionDeg: from(0, 140, '°'),
   howFar: line,

@@ -152,7 +152,7 @@ function wholeText(value: number): string {
 }
 
 /** Weights that a card is shown with, kilograms, by where they sit: such as a home has [choice]. */
-const WEIGHTS_KG: Readonly<Record<LoadPoint, readonly number[]>> = {
+export const WEIGHTS_KG: Readonly<Record<LoadPoint, readonly number[]>> = {
   hands: [0, 10, 20],
   shoulder: [0, 10, 20],
   pelvisFront: [0, 10, 20],

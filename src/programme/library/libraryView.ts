@@ -58,7 +58,7 @@ export function libraryView(library: Library, photos: Photos, models: Models): L
     filters,
     protocols,
     advice,
-    numbers: numbersPage(),
+    numbers: numbersPage(library, modelIn(models, library.version, referenceBody(library.clinic))),
     glossary: GLOSSARY,
     authors: authorsPage(),
   };

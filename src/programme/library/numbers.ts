@@ -1,4 +1,5 @@
 /** The page 'How the numbers are made': the model's own constants beside the words about them. */
+import type { Library } from '../../content/library.ts';
 import { BACK, CENTRE, GRAVITY, LENGTH, MASS, MODEL_HEIGHT_M, SEAT } from '../../mechanics/anthropometry.ts';
 import { BONE_RADIUS_M, ONSET_DEG } from '../../mechanics/belt.ts';
 import { BODY_LIMITS, REFERENCE_BODY } from '../../mechanics/body.ts';
@@ -29,10 +30,12 @@ import {
   VALUE_TEXTS,
 } from '../phrases/numbers.ts';
 import { list, paragraph, section } from '../phrases/plain.ts';
+import type { Model } from '../model.ts';
 import type { Part } from '../programme.ts';
+import { muscleSections } from './muscleNumbers.ts';
 import type { PlainPage } from './view.ts';
 
-export function numbersPage(): PlainPage {
+export function numbersPage(library: Library, model: Model): PlainPage {
   return {
     title: NUMBERS_TITLE,
     lead: NUMBERS_LEAD,
@@ -45,6 +48,7 @@ export function numbersPage(): PlainPage {
         { kind: 'table', table: ORDER.table },
         ...ORDER.after.map((one) => paragraph(one)),
       ]),
+      ...muscleSections(library, model),
       section('assumptions', HEADINGS.assumptions, [{ kind: 'table', table: ASSUMPTIONS }]),
       section('constants', HEADINGS.constants, constants()),
       section('checked', HEADINGS.checked, [list(CHECKED)]),

@@ -23,7 +23,7 @@ export const STEPS: readonly string[] = [
   'The pose is closed: the trunk tips until the weight stands over the foot, or turns until feet and shoulders both reach their support.',
   'Weight and supports in balance give the push of the floor. Where two supports could also push against each other, the push that costs the leg least effort is taken, as far as friction holds.',
   'Adding up force times distance about hip and knee gives the turning effect that the muscles must supply.',
-  'Seven groups of muscles share it so that the sum of squared stress is least. What the hamstrings pull, at rest and at work, is the pull on the tendon.',
+  'Seven groups of muscles share it so that the sum of squared stress is least, the hamstrings never below a house share of it at the hip. What the hamstrings pull, at rest and at work, is the pull on the tendon.',
   'The tendon is a belt over the sit bone. It bends over the bone by about the angle of the hip. Squeeze is pull times twice the sine of half that angle, so a straight hip gives none and a right angle 1.4 times the pull.',
   'All of it is asked at 41 moments along the movement. The largest values are what caps are held against.',
 ];
@@ -61,7 +61,7 @@ export const SHARES = {
 export const MUSCLES = {
   caption: 'Muscle groups of one leg',
   columns: ['Group', 'Strength, N', 'Hip arm at 0°, cm', 'at 45°', 'at 90°', 'Knee arm at 0°, cm', 'at 90°'],
-  note: 'Strength: Rajagopal et al. 2016, read in the published model. Arms for a height of 1.80 m, fitted to the path points of gait2392; extension of the hip and flexion of the knee are positive. Between people arms differ by 10 to 15 %.',
+  note: 'Strength: Rajagopal et al. 2016, read in the published model; a person’s goes by body mass, see there. Arms for a height of 1.80 m, fitted to the path points of gait2392; extension of the hip and flexion of the knee are positive. Between people arms differ by 10 to 15 %.',
 } as const;
 
 export const LUMP_WORDS: Readonly<Record<Lump, string>> = {
@@ -93,7 +93,7 @@ export const ASSUMPTIONS = {
     ['A stiff trunk; a round back only where the card says so', 'Simple', 'With 20° of the bend in the back, not in the hip, squeeze in a hinge falls by 30 % and pull by 7 %.'],
     ['Between two supports, the push that costs least', 'People settle it by effort', 'Times 1.5 to 4 in bridges and thrusts when the heels are dragged in. Nothing in standing on one support.'],
     ['Weight over the middle of the foot', 'Standing people do so', '3 cm forwards or back changes pull by 3 % in a one-leg deadlift, −4 to 12 % in a two-leg one, 30 % in a step-up.'],
-    ['Least sum of squared muscle stress', 'Classic, exact, smooth', 'No co-contraction, no holding back for pain, no habit of one’s own: 30 to 50 % in pull.'],
+    ['Least sum of squared muscle stress', 'Classic, exact, smooth', 'No co-contraction beyond the least share of the hamstrings, no holding back for pain, no habit of one’s own: 30 to 50 % in pull.'],
     ['One hamstring group, equal stress in its heads', 'They cannot be told apart from the side', 'Which head carries more is not known.'],
     ['Muscles equally strong at every length', 'For ordering holds', 'Share of strength sounds too easy at short and long lengths.'],
     ['Arms of one model scaled by height', 'Open and documented', '10 to 15 % between people.'],
@@ -106,7 +106,7 @@ export const ASSUMPTIONS = {
 } as const; // prettier-ignore
 
 export const UNDER: readonly string[] = [
-  'Tasks led by the knee: squats, high steps, lunges. A least-effort model uses little hamstring where the knee must straighten; real hamstrings work along. A separate cap on hip bend guards these.',
+  'Tasks led by the knee: squats, high steps, lunges. A least-effort model uses little hamstring where the knee must straighten; real hamstrings work along. The least share below mends a part of it, and a separate cap on hip bend guards these.',
   'Sitting. Upright sitting comes out at about 0.1 body weights. What hurts in a seat is the seat; it is dosed in minutes.',
   'Long deep stretches. Pull at rest is uncertain by a factor of two either way.',
   'Everything on one leg, since nothing sideways is counted.',

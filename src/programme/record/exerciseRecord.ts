@@ -2,10 +2,13 @@
 import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
 import { MODEL_ANGLE } from '../estimate.ts';
+import { isPosed } from '../model.ts';
 import type { Bounds, Person } from '../person.ts';
 import { numberText } from '../phrases/plain.ts';
+import { togetherText } from '../phrases/muscles.ts';
 import type { Prescription } from '../prescribe.ts';
 import type { ModelEstimate, ProgrammeRecord } from '../programme.ts';
+import { workedTogether } from '../together.ts';
 import { rulerOf } from './squeeze.ts';
 
 /** The exercise of one prescription; the estimate is null where the model says nothing. */
@@ -27,6 +30,7 @@ export function exerciseRecord(
     remarks: [
       ...kindRemarks(one, person),
       ...cueRemarks(estimate),
+      ...togetherRemarks(one, person),
       ...ownRemarks(one, person, bounds),
       ...(one.byFeel
         ? ['The estimate is for the heaviest weight that is admitted, not for the one that is felt for.']
@@ -55,6 +59,11 @@ function cueRemarks(estimate: ModelEstimate | null): string[] {
   return [
     `If the heels are dragged in, the squeeze may be ${numberText(estimate.compressionVerticalOnlyBw)} body weights: push away, do not drag the heels in.`,
   ];
+}
+
+function togetherRemarks({ card, at }: Prescription, person: Person): string[] {
+  const found = isPosed(card) ? workedTogether(card, at, person) : null;
+  return found === null ? [] : [togetherText(found, person.clinic.muscles.leastHamstringShare.value)];
 }
 
 function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bounds: Bounds): string[] {

@@ -2,9 +2,11 @@
 import { REFERENCE_BODY } from '../../mechanics/body.ts';
 import type { Decided } from '../decide.ts';
 import { dischargeCriteria } from '../discharge.ts';
+import { isModelled } from '../estimate.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
+import { strengthText } from '../phrases/muscles.ts';
 import { listText } from '../phrases/plain.ts';
 import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
@@ -38,6 +40,7 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
           `Height or mass not recorded: the reference body (${REFERENCE_BODY.massKg} kg, ${REFERENCE_BODY.heightM} m) stands in.`,
         ]
       : []),
+    ...(isModelled(person) ? strengthText(person.body) : []),
     ...(provokedDeg === null
       ? []
       : [`What hurt holds the hip bend to ${provokedDeg}° whatever the stage allows.`]),

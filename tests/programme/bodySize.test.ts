@@ -1,6 +1,8 @@
 /** Rules 11.13 from the clinic file to the record: force by body mass, and the least of the hamstrings. */
 import { describe, expect, it } from 'vitest';
 import type { Clinic, Consult, Library } from '../../src/content/library.ts';
+import type { Body } from '../../src/mechanics/body.ts';
+import { largestRange } from '../../src/mechanics/range.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { bodyOf } from '../../src/programme/body.ts';
 import type { Programme } from '../../src/programme/programme.ts';
@@ -57,6 +59,25 @@ describe('the muscles of a person', () => {
       expect({ ...otherEstimate, demand: 0 }).toEqual({ ...estimate, demand: 0 });
       expect(Math.abs(otherEstimate.demand - (estimate.demand * 90) / 75)).toBeLessThanOrEqual(0.015);
     });
+  });
+
+  // Stage 2 asks for at most 0.6 of any muscle: a short lean on the knees, share of the whole movement that it leaves.
+  it.each([
+    // kg | one force for everybody | by body mass
+    [47, 1, 1],
+    [75, 1, 1],
+    [90, 0.83, 1],
+    [120, 0.59, 0.83],
+  ])('bar a body of %d kg no more from its own weight than others: %d, now %d', (massKg, before, now) => {
+    const lean = shipped.exercises.get('assisted-nordic')!;
+    const { caps, supportMargin } = shipped.protocols.get('proximal-hamstring')!.stages[1]!;
+    const plain = { massKg, heightM: 1.75 };
+    const left = (body: Body) => {
+      const range = largestRange(lean.movement!, body, 0, { ...caps, supportMargin });
+      return range.admitted ? range.fraction : 0;
+    };
+    expect(left(plain)).toBeCloseTo(before, 2);
+    expect(left(bodyOf(plain, shipped.clinic))).toBeCloseTo(now, 2);
   });
 
   it('stand in the record with their marks, and in a sentence for this body', () => {

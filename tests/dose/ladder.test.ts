@@ -276,6 +276,24 @@ describe('a set without a weight', () => {
     expect(ends[0]).toMatchObject({ at: 'a', stoppedBy: 'hipMomentGrowth' });
   });
 
+  // 30 s of a card that squeezes 1.5 times as much over time would be 1.5 times the session; 25 s are 1.25 times.
+  it('holds a harder card for less long where its squeeze over time would grow too fast', () => {
+    const harder: LadderCard = { card: 'b', rangesDeg: [], loadsKg: [0], legs: 'each' };
+    const longer: Measure = (card, at) => ({
+      ...still(card, at)!,
+      compressionTimeBwS: card === 'a' ? 0.2 : 0.3,
+    });
+    const { rungs } = climb(
+      exercise({ harder: [harder], start: { dose: HOLD }, progression: [change('lever')] }),
+      longer,
+    );
+    expect(states(rungs, ({ card, dose }) => [card, dose.holdSeconds])).toEqual([
+      ['a', 30],
+      ['b', 25],
+    ]);
+    expect(rungs[1]?.changed[0]?.eased).toEqual([{ change: 'hold', from: 30, to: 25 }]);
+  });
+
   it('does not compare a card without a pose with one that has it', () => {
     const harder: LadderCard = { card: 'b', rangesDeg: [], loadsKg: [0], legs: 'each' };
     const half: Measure = (card, at) => (card === 'a' ? still(card, at) : null);

@@ -25,6 +25,15 @@ describe('lifting the weight from where it stands', () => {
     bends.slice(1).forEach((deg, i) => expect(deg).toBeGreaterThan(bends[i]!));
   });
 
+  // Between a stiff stoop and an upright squat [choice]: two thirds as much of the knees as of the hips, all the way.
+  it.each([0.7, 0.6, 0.5, 0.4, 0.3, 0.02])(
+    'from %d m the knees bend two thirds as much as the hips',
+    (heightM) => {
+      const { work } = liftFrom(heightM, REFERENCE_BODY, 10)!;
+      expect((work.kneeFlexionDeg - 10) / (work.hipFlexionDeg - 5)).toBeCloseTo(2 / 3, 1);
+    },
+  );
+
   it('needs no bend from where the hands hang, and the deepest from below where they reach', () => {
     expect(liftFrom(0.9, REFERENCE_BODY, 10)!.work.hipFlexionDeg).toBe(5);
     expect(liftFrom(0.02, REFERENCE_BODY, 10)!.work.hipFlexionDeg).toBe(130);

@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
+import { postureOf } from '../../src/mechanics/kinematics.ts';
 import { obstacleAt } from '../../src/mechanics/rest.ts';
 import { sweep } from '../../src/mechanics/sweep.ts';
+import { weightsOf } from '../../src/mechanics/weight.ts';
 import { cardNamed, cards } from '../published/exercise-cards.ts';
 
 const fixed = { mode: 'active', horizontal: 'none', range: 'fixed' } as const;
@@ -68,6 +70,25 @@ describe('a pose that cannot rest gives no loading and says why', () => {
     };
     expect(obstacleAt(deep, REFERENCE_BODY, 0, 1)).toBe('ankleBeyondReach');
     expect(loadingAt(deep, REFERENCE_BODY, 0, 1)).not.toBeNull();
+  });
+
+  // The centre of pressure of quiet standing sways by some 3 cm at most; weights and points give the offset independently.
+  it('without a balance closure the weight may stand 3 cm from the foot, and no further', () => {
+    const bows = Array.from({ length: 41 }, (_, i) => i / 2).map((deg) => {
+      const bow: Movement = {
+        ...fixed,
+        supports: ['both.mid'],
+        start: { trunk: deg, work: { hip: deg, knee: 0, pitch: 0 } },
+      };
+      const posture = postureOf(bow.start, REFERENCE_BODY);
+      const { downN, momentNm } = weightsOf(posture, REFERENCE_BODY, undefined, 0);
+      const offsetCm = 100 * Math.abs(posture.work.mid.x + momentNm / downN);
+      return { offsetCm, obstacle: obstacleAt(bow, REFERENCE_BODY, 0, 0) };
+    });
+    for (const { offsetCm, obstacle } of bows) expect(obstacle).toBe(offsetCm > 3 ? 'offBalance' : null);
+    const within = (from: number, to: number) =>
+      bows.filter(({ offsetCm }) => offsetCm > from && offsetCm < to).length;
+    expect([within(2, 3), within(3, 4), within(4, 5)].every((count) => count > 0)).toBe(true);
   });
 
   it('only an ankle may be held down', () => {

@@ -1,7 +1,7 @@
 /** Range and load solved under caps: the worked examples of the specification, sections 10 and 14, at 70 kg, 1.75 m. */
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
-import type { Caps } from '../../src/mechanics/cap.ts';
+import { strainUpTo, type Caps } from '../../src/mechanics/cap.ts';
 import { largestLoad } from '../../src/mechanics/load.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
@@ -138,6 +138,45 @@ describe('largest load', () => {
       loadKg: 100,
       decidedBy: 'full',
     });
+  });
+});
+
+// A small split squat, a fifth of its way down: pull rises to a top near 75 kg and falls again; the ends do not show it.
+describe('the most a load up to this one can pull', () => {
+  const lunge: Movement = {
+    supports: ['work.mid', 'other.fore'],
+    solve: { unknown: 'other.knee', kind: 'height', range: [0, 130] },
+    mode: 'active',
+    horizontal: 'minEffort',
+    loadAt: 'hands',
+    start: {
+      trunk: 2,
+      arms: 'hang',
+      work: { hip: 18, knee: 12, pitch: 0 },
+      other: { hip: -8, knee: 20, pitch: -30 },
+    },
+    end: {
+      trunk: 5,
+      arms: 'hang',
+      work: { hip: 55, knee: 68, pitch: 0 },
+      other: { hip: -5, knee: 60, pitch: -50 },
+    },
+    range: 'continuous',
+  };
+  const pullBw = (kg: number) => {
+    const { work, other } = loadingAt(lunge, REFERENCE_BODY, kg, 0.2)!;
+    return Math.max(work.tensionBw, other!.tensionBw);
+  };
+
+  it.each([20, 60, 100, 140])('with %d kg is that of the worst kilogram on the way up', (mostKg) => {
+    const worst = Math.max(...Array.from({ length: 101 }, (_, i) => pullBw((mostKg * i) / 100)));
+    const { tensionBw } = strainUpTo(lunge, REFERENCE_BODY, mostKg, 0.2)!;
+    expect(tensionBw).toBeGreaterThanOrEqual(worst - 1e-6);
+    expect(tensionBw).toBeLessThanOrEqual(worst * 1.001);
+  });
+
+  it('lies above both ends at 100 kg', () => {
+    expect(pullBw(75)).toBeGreaterThan(1.1 * Math.max(pullBw(0), pullBw(100)));
   });
 });
 

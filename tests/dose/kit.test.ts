@@ -42,6 +42,17 @@ describe('loadsFromKit', () => {
     expect(madeOf(kit, 15)).toEqual({ thing: 'bar', barKg: 10, pairsKg: [2.5] });
   });
 
+  // A pack of seven bottles is no leaflet's; six are [choice].
+  it.each([5, 6, 7, 8])('packs at most six bottles of the %d there are', (count) => {
+    const kit = { rucksack: true, bottlesL: Array<number>(count).fill(1) };
+    expect(Math.max(...kilograms(kit, 'pelvisFront'))).toBe(Math.min(count, 6));
+  });
+
+  it('puts up to six pairs of plates on the bar', () => {
+    const kit = { barKg: 10, platesKg: Array<number>(14).fill(1) };
+    expect(kilograms(kit)).toEqual([0, 10, 12, 14, 16, 18, 20, 22]);
+  });
+
   it('makes nothing of plates without a bar', () => {
     expect(kilograms({ platesKg: [5, 5] })).toEqual([0]);
   });

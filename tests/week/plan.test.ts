@@ -214,6 +214,24 @@ describe('what the week holds anyway', () => {
     expect(plan.openDays).toEqual(sessionDays(plan));
   });
 
+  // Energy storage recovers in 72 h (house rules 6): three days apart are enough, and the week is a circle of seven.
+  it.each([
+    ['mon', 'wed', 2],
+    ['mon', 'thu', null],
+    ['mon', 'fri', null],
+    ['mon', 'sat', 2],
+  ] as const)(
+    'fixed points on %s and %s: days between where that is too near: %s',
+    (first, second, daysBetween) => {
+      const plan = planned(
+        wish({ lifts: { perWeek: 1 }, fixed: [football(first, 'match'), football(second, 'training')] }),
+      );
+      expect(plan.tightFixed.map(({ inputs }) => inputs.daysBetween)).toEqual(
+        daysBetween === null ? [] : [daysBetween],
+      );
+    },
+  );
+
   it('does not move fixed points that stand too near each other, and says so', () => {
     const plan = planned(
       wish({ lifts: { perWeek: 1 }, fixed: [football('tue', 'match'), football('wed', 'training')] }),

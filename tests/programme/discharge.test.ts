@@ -26,6 +26,14 @@ const criteria = (different: Partial<Consult>) => {
   };
 };
 
+// Without a weight the repetitions of both sides are compared; strength within 10 % of the other side (house rules 10).
+function repetitionsOf(right: number, left: number) {
+  return [
+    testedSet('single-leg-hinge', 0, right, 0),
+    testedSet('single-leg-hinge', 0, left, 0, { side: 'left' }),
+  ];
+}
+
 describe('the criteria', () => {
   it('are all met', () => {
     expect(criteria({})).toEqual({
@@ -50,6 +58,8 @@ describe('the criteria', () => {
       'no',
     ],
     ['one side tested', { testedSets: [testedSet('romanian-deadlift', 20, 10, 2)] }, 2, 'not recorded'],
+    ['a side a tenth behind', { testedSets: repetitionsOf(9, 10) }, 2, 'yes'],
+    ['a side a ninth behind', { testedSets: repetitionsOf(8, 9) }, 2, 'no'],
     [
       'without a weight repetitions count',
       {

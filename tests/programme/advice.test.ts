@@ -1,0 +1,26 @@
+/** When advice on sitting stands on a leaflet: sitting is limited at all, that is, under two hours. */
+import { describe, expect, it } from 'vitest';
+import type { Library } from '../../src/content/library.ts';
+import { adviceFor } from '../../src/programme/advice.ts';
+import { person } from './person.ts';
+import { shipped } from './shipped.ts';
+
+// Room for every card that holds.
+const roomy: Library = {
+  ...shipped,
+  clinic: { ...shipped.clinic, defaults: { ...shipped.clinic.defaults, adviceAtMost: 12 } },
+};
+const protocol = shipped.protocols.get('proximal-hamstring')!;
+
+describe('advice on sitting', () => {
+  it.each([
+    [10, true],
+    [60, true],
+    [119, true],
+    [120, false],
+    [180, false],
+  ])('for someone who can sit %d minutes: %s', (toleranceMinutes, isThere) => {
+    const shown = adviceFor(person({ sitting: { toleranceMinutes } }), protocol, 2, 'treatment', roomy);
+    expect(shown.map(({ id }) => id).includes('sitting-well')).toBe(isThere);
+  });
+});

@@ -81,6 +81,7 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
     }
     expect(policy).toContain(`default-src 'none'`);
     expect(policy).not.toContain('unsafe');
+    expect(policy.split('; ')).toEqual(expect.arrayContaining([`form-action 'none'`, `base-uri 'none'`]));
   });
 
   it('asks for nothing, sends nothing, styles nothing by attribute', () => {

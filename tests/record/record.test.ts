@@ -35,6 +35,19 @@ describe('record.json', () => {
     expect(text.endsWith('}\n')).toBe(true);
   });
 
+  it.each([
+    // A posture's metres: a tenth of a millimetre is kept, what is smaller is not.
+    [0.12344, '0.1234'],
+    [0.12346, '0.1235'],
+    [1.00004, '1'],
+    [-0.00004, '0'],
+    [2.5, '2.5'],
+  ])('writes %d as %s', (number, text) => {
+    expect(recordJson({ ...otter, step: number })).toMatch(
+      new RegExp(`"step": ${text.replace('.', '\\.')},?\n`),
+    );
+  });
+
   it('refuses a number that is none', () => {
     expect(() => recordJson({ ...otter, step: Number.NaN })).toThrow(/NaN in a programme/);
   });

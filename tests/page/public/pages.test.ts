@@ -102,6 +102,14 @@ describe('what a page may do', () => {
     },
   );
 
+  it.each(pages.map(([path, markup]) => ({ path, markup })))(
+    '$path: sends no form anywhere, and no base moves its addresses',
+    ({ markup }) => {
+      const policy = unescaped(/Content-Security-Policy" content="([^"]*)"/.exec(markup)?.[1] ?? '');
+      expect(policy.split('; ')).toEqual(expect.arrayContaining([`form-action 'none'`, `base-uri 'none'`]));
+    },
+  );
+
   it('its scripts neither store nor send', () => {
     const scripts = [...files].filter(([path]) => path.endsWith('.js') && !path.endsWith('words.js'));
     expect(scripts).toHaveLength(2);

@@ -23,6 +23,8 @@ export type PosedCard = ExerciseCard & { readonly movement: Movement };
 
 export interface Model {
   readonly body: Body;
+  /** The same body by least effort alone, without a least share of the hamstrings; itself where there is none. */
+  leastEffort(): Model;
   /** The largest part of the movement admitted at any load up to this one. */
   rangeAt(card: PosedCard, loadKg: number, caps: Caps): AdmittedRange | Barred;
   /** Load and range together: the heaviest of the loads that leaves a useful range. */
@@ -92,8 +94,10 @@ export function modelOf(body: Body): Model {
       known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () => at()(loadKg)),
     );
   };
-  return {
+  const alone = once(() => modelOf(withoutShare(body)));
+  const model: Model = {
     body,
+    leastEffort: () => (body.muscles?.leastHamstringShare ? alone() : model),
     gentleEnd,
     fit,
     heaviestInFull: (card, loadsKg, caps, stepHeightsM) => {
@@ -135,6 +139,11 @@ export function modelOf(body: Body): Model {
         verticalOnlySqueezeBw(card.movement, body, loadKg, stretchTo(card, rangeDeg)),
       ),
   };
+  return model;
+}
+
+function withoutShare({ muscles, ...size }: Body): Body {
+  return muscles === undefined ? size : { ...size, muscles: { ...muscles, leastHamstringShare: 0 } };
 }
 
 // Where nothing is capped, nobody is kept from picking up what can be carried at all.

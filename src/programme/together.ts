@@ -2,7 +2,7 @@
 import type { Prescribed } from '../dose/rung.ts';
 import { roundTo } from '../units/round.ts';
 import { isModelled } from './estimate.ts';
-import { modelOf, type PosedCard } from './model.ts';
+import type { PosedCard } from './model.ts';
 import type { Person } from './person.ts';
 
 /** Largest values along the movement, body weights to 0.01. */
@@ -20,9 +20,8 @@ export function workedTogether(
   person: Person,
 ): WorkedTogether | null {
   const { model } = person;
-  const { muscles } = model.body;
-  if (!isModelled(person) || muscles === undefined) return null;
-  const alone = modelOf({ ...model.body, muscles: { ...muscles, leastHamstringShare: 0 } });
+  const alone = model.leastEffort();
+  if (!isModelled(person) || alone === model) return null;
   const [together, least] = [model, alone].map((one) => one.sweepTo(card, rangeDeg, loadKg, dose.tempo));
   if (!together || !least) return null;
   const shown = { ...peakOf(together.peak), leastEffort: peakOf(least.peak) };

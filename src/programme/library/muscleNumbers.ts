@@ -81,13 +81,9 @@ function settings({ clinic }: Library): Part {
 
 /** Cards the knee leads, before and with the least share; only those that it changes. */
 function workedTogether(cards: readonly PosedCard[], model: Model): Part {
-  const { muscles } = model.body;
-  const alone = modelOf(
-    muscles === undefined ? model.body : { ...model.body, muscles: { ...muscles, leastHamstringShare: 0 } },
-  );
   const rows = cards.filter(isKneeLed).flatMap((card) =>
     weightsOf(card).flatMap((loadKg) => {
-      const [before, after] = [alone, model].map((one) => wholeTexts(card, loadKg, one));
+      const [before, after] = [model.leastEffort(), model].map((one) => wholeTexts(card, loadKg, one));
       if (!before || !after || before.join() === after.join()) return [];
       return [[`${card.title}, ${kgText(loadKg)}`, ...before.map((text, i) => changeText(text, after[i]))]];
     }),

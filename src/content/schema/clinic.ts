@@ -10,7 +10,7 @@ const muscles = z.strictObject({
   ).default({
     value: 75,
     mark: 'secondary',
-    cite: 'Handsfield 2014, J Biomech 47:631-638: muscle volume follows mass times height, so force follows mass',
+    cite: 'Handsfield 2014, J Biomech 47:631-638: muscle volume follows mass times height; that force then follows mass is our own step',
   }),
   massFromKg: about('Whoever weighs less counts as of this mass there.', setting(from(30, 75, 'kg'))).default(
     { value: 45, mark: 'choice' },

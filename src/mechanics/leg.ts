@@ -65,8 +65,9 @@ function sharedTogether(leg: Leg, moments: LegMoments): Shares {
   return shareLoad({ ...problem, leastN: [leastN, ...leg.leastN.slice(1)] });
 }
 
+// Below nothing where the hip flexes, and then asked of nobody.
 function leastHamstringN({ leastHamstringShare, arms }: Leg, { hipNm }: LegMoments): number {
-  return (leastHamstringShare * Math.max(0, hipNm)) / (arms.hipM[0] as number);
+  return (leastHamstringShare * hipNm) / (arms.hipM[0] as number);
 }
 
 /**

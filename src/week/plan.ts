@@ -5,6 +5,7 @@ import { place, type Placement, type Puzzle } from './place.ts';
 import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from './reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
+import { leftOutInputs, leftOutOf, type LeftOut } from './leftOut.ts';
 import type { WeekWish } from './wish.ts';
 
 export interface WeekPlan {
@@ -15,6 +16,8 @@ export interface WeekPlan {
   readonly easyRunRecovery: Recovery;
   /** Calendar days from a session to the next at the earliest. */
   readonly liftGapDays: number;
+  /** Calendar days from a session to the next run or sport at the earliest. */
+  readonly liftToOthersDays: number;
   /** Days with time that suit a session beside the hard runs and fixed points; a late session moves to one of these. */
   readonly openDays: readonly Weekday[];
   /** Hours between the two nearest hard days, a week when there are fewer than two. */
@@ -22,6 +25,8 @@ export interface WeekPlan {
   readonly gaveUp: readonly Reason<GaveUpCode>[];
   /** Fixed points nearer to each other than the clock allows; the plan cannot move them. */
   readonly tightFixed: readonly Reason<'fixed-points-too-near'>[];
+  /** What may wait and found no room, in the order in which it was wished. */
+  readonly leftOut: readonly LeftOut[];
 }
 
 export interface DayPlan {
@@ -36,10 +41,20 @@ export interface DayPlan {
   /** Ids of runs and of other hard things, as they were wished. */
   readonly runs: readonly string[];
   readonly other: readonly string[];
+  /** Those of `other` that are not hard. */
+  readonly easyOther: readonly string[];
 }
 
 export type GaveUpCode =
-  'one-session-a-day' | 'lift-after-run' | 'lift-after-other' | 'fewer-lifts' | 'hard-run' | 'easy-runs';
+  | 'one-session-a-day'
+  | 'lift-after-run'
+  | 'lift-after-other'
+  | 'fewer-lifts'
+  | 'hard-run'
+  | 'left-out'
+  | 'easy-runs'
+  | 'plain-session'
+  | 'everyday-load';
 
 /** Not even one session fits. */
 export interface NoWeek {
@@ -51,8 +66,9 @@ export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-poi
 
 /**
  * The best week for the wish, or why there is none. What does not fit is given up in the order of house rules 6: a
- * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left. Lifts
- * share the days of other hard things only where none finds a day of its own [choice].
+ * lift is paired with a hard run, then lifts go down to two, then a hard run goes, then lifts go down to one, and last
+ * of all sport that may wait; easy runs take the days left. Lifts share the days of hard things that cannot wait only
+ * where none finds a day of its own [choice].
  */
 export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): WeekPlan | NoWeek {
   const sorted = sortWish(wish);
@@ -66,10 +82,12 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
     liftRecovery: clock.lift,
     easyRunRecovery: clock.easyRun,
     liftGapDays: clock.liftGapDays,
+    liftToOthersDays: clock.liftToOthersDays,
     openDays: weekdaysIn(placement.openLiftDays),
     nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
     gaveUp: gaveUp(wish, sorted, puzzle, placement),
-    tightFixed: tightFixed(sorted, puzzle),
+    tightFixed: tightFixed(sorted, puzzle, placement),
+    leftOut: leftOutOf(wish.fixed, sorted, placement),
   };
 }
 
@@ -79,6 +97,7 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
   const session = has(placement.lifts, day);
   const onDay = (index: number) => placement.events[index] === day;
   const easyRun = easyRuns[daysIn(placement.easyRuns).indexOf(day)];
+  const easyOther = (wish.easyFixed ?? []).filter((point) => point.day === weekday).map(({ id }) => id);
   return {
     weekday,
     session,
@@ -90,7 +109,8 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
       ...hardRuns.filter((_, index) => onDay(fixed.length + index)).map(({ id }) => id),
       ...(easyRun === undefined ? [] : [easyRun.id]),
     ],
-    other: fixed.filter((_, index) => onDay(index)).map(({ id }) => id),
+    other: [...fixed.filter((_, index) => onDay(index)).map(({ id }) => id), ...easyOther],
+    easyOther,
   };
 }
 
@@ -124,6 +144,7 @@ function gaveUp(
     ...sharedDays(fixed, placement),
     ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
     ...dropped.map((run) => reason('hard-run', run)),
+    ...leftOutOf(wish.fixed, { fixed }, placement).map((one) => reason('left-out', leftOutInputs(one))),
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
@@ -151,9 +172,15 @@ function whyDropped(event: number, { events }: Puzzle, placement: Placement): 'h
   return family !== null && family.daysApart > 7 && meetsOther ? 'hills-and-fast' : 'clock';
 }
 
-function tightFixed({ fixed }: SortedWish, { events }: Puzzle): Reason<'fixed-points-too-near'>[] {
+function tightFixed(
+  { fixed }: SortedWish,
+  { events }: Puzzle,
+  placement: Placement,
+): Reason<'fixed-points-too-near'>[] {
   const pinned = fixed.flatMap(({ id, day }, index) =>
-    day === null ? [] : [{ id, day: WEEKDAYS.indexOf(day), days: events[index]?.recoveryDays ?? 0 }],
+    day === null || placement.events[index] === null
+      ? []
+      : [{ id, day: WEEKDAYS.indexOf(day), days: events[index]?.recoveryDays ?? 0 }],
   );
   return pinned.flatMap((one) =>
     pinned

@@ -88,7 +88,7 @@ function roomiest(
 
 // No week at all leaves out more than any.
 function timesLeftOut(plan: WeekPlan | NoWeek): number {
-  return plan.fits ? plan.leftOut.reduce((sum, { leftTimes }) => sum + leftTimes, 0) : Infinity;
+  return plan.fits ? plan.sport.reduce((sum, { leftTimes }) => sum + leftTimes, 0) : Infinity;
 }
 
 function springs({ slot }: Choice): boolean {

@@ -5,7 +5,7 @@ import { place, type Placement, type Puzzle } from './place.ts';
 import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from './reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
-import { leftOutInputs, leftOutOf, type LeftOut } from './leftOut.ts';
+import { leftOutInputs, type SportDays, sportDays } from './sport.ts';
 import type { WeekWish } from './wish.ts';
 
 export interface WeekPlan {
@@ -25,8 +25,10 @@ export interface WeekPlan {
   readonly gaveUp: readonly Reason<GaveUpCode>[];
   /** Fixed points nearer to each other than the clock allows; the plan cannot move them. */
   readonly tightFixed: readonly Reason<'fixed-points-too-near'>[];
-  /** What may wait and found no room, in the order in which it was wished. */
-  readonly leftOut: readonly LeftOut[];
+  /** What is hard besides sessions and runs, thing by thing. */
+  readonly sport: readonly SportDays[];
+  /** Clear days between a session and sport that may wait; null where there is none in the week or nothing disturbs the sessions. */
+  readonly clearOfSport: { readonly before: number; readonly after: number } | null;
 }
 
 export interface DayPlan {
@@ -53,8 +55,7 @@ export type GaveUpCode =
   | 'hard-run'
   | 'left-out'
   | 'easy-runs'
-  | 'plain-session'
-  | 'everyday-load';
+  | 'plain-session';
 
 /** Not even one session fits. */
 export interface NoWeek {
@@ -76,6 +77,7 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
   const puzzle = puzzleOf(wish, sorted, clock, person, rules);
   const placement = place(puzzle);
   if (placement === null) return { fits: false, because: whyNothingFits(wish, puzzle) };
+  const sport = sportDays(sorted, placement);
   return {
     fits: true,
     days: WEEKDAYS.map((_, day) => dayPlan(day, wish, sorted, placement)),
@@ -85,9 +87,10 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
     liftToOthersDays: clock.liftToOthersDays,
     openDays: weekdaysIn(placement.openLiftDays),
     nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
-    gaveUp: gaveUp(wish, sorted, puzzle, placement),
+    gaveUp: gaveUp(wish, sorted, puzzle, placement, sport),
     tightFixed: tightFixed(sorted, puzzle, placement),
-    leftOut: leftOutOf(wish.fixed, sorted, placement),
+    sport,
+    clearOfSport: clearOfSport(puzzle, placement),
   };
 }
 
@@ -124,6 +127,7 @@ function gaveUp(
   { fixed, hardRuns, easyRuns }: SortedWish,
   puzzle: Puzzle,
   placement: Placement,
+  sport: readonly SportDays[],
 ): Reason<GaveUpCode>[] {
   const wished = Math.min(7, wish.lifts.perWeek);
   const planned = count(placement.lifts);
@@ -144,11 +148,19 @@ function gaveUp(
     ...sharedDays(fixed, placement),
     ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
     ...dropped.map((run) => reason('hard-run', run)),
-    ...leftOutOf(wish.fixed, { fixed }, placement).map((one) => reason('left-out', leftOutInputs(one))),
+    ...sport.filter(({ leftTimes }) => leftTimes > 0).map((one) => reason('left-out', leftOutInputs(one))),
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
   ];
+}
+
+function clearOfSport({ lifts, events }: Puzzle, placement: Placement): WeekPlan['clearOfSport'] {
+  const recoveryDays = events.flatMap((event, index) =>
+    event.hold === 'waits' && placement.events[index] !== null ? [event.recoveryDays] : [],
+  );
+  if (!lifts.onClock || recoveryDays.length === 0) return null;
+  return { before: lifts.toOthersDays - 1, after: Math.max(...recoveryDays) - 1 };
 }
 
 function sharedDays(fixed: SortedWish['fixed'], { shared, events }: Placement): Reason<'lift-after-other'>[] {

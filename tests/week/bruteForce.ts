@@ -112,7 +112,8 @@ export function judge(plan: WeekPlan, wish: WeekWish, person: Recoverer, rules: 
       .map(({ id }) => id)
       .sort()
       .join() !==
-    plan.leftOut
+    plan.sport
+      .filter(({ leftTimes }) => leftTimes > 0)
       .map(({ id }) => id)
       .sort()
       .join()

@@ -108,8 +108,6 @@ function mirrors(
 function alike(one: HardEvent, other: HardEvent): boolean {
   return (
     one.hold === other.hold &&
-    !one.pinned &&
-    !other.pinned &&
     one.recoveryDays === other.recoveryDays &&
     one.allowed === other.allowed &&
     one.family?.name === other.family?.name

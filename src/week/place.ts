@@ -98,16 +98,15 @@ function bestWith(
   bestSoFar: Ranked | null,
 ): Ranked | null {
   let best = bestSoFar;
-  const which = whichGivenUp(events);
   for (const lifts of liftSets) {
     if ((lifts & ~open) !== 0) continue;
     const [short, late] = [shortOf(puzzle, lifts), lateDays(puzzle, lifts)];
     const cost = costOf(puzzle, givenUp, { short, late }, taken, lifts);
-    if (best !== null && (cost > best.cost || (cost === best.cost && which > best.which))) continue;
+    if (best !== null && cost > best.cost) continue;
     const placement = complete(puzzle, events, taken, lifts, open, easySets);
     const rank = finer(puzzle, placement, taken);
-    if (best === null || cost < best.cost || which < best.which || compare(rank, best.rank) < 0)
-      best = { placement, givenUp, short, late, cost, which, rank };
+    if (best === null || cost < best.cost || compare(rank, best.rank) < 0)
+      best = { placement, givenUp, short, late, cost, rank };
   }
   return best;
 }
@@ -118,7 +117,6 @@ interface Ranked {
   readonly short: number;
   readonly late: number;
   readonly cost: number;
-  readonly which: number;
   readonly rank: readonly number[];
 }
 
@@ -208,6 +206,7 @@ function finer(
 ): number[] {
   const hardDays = runs | others | (onClock ? placement.lifts : 0);
   return [
+    whichGivenUp(placement.events),
     easyRuns.perWeek - count(placement.easyRuns),
     crowding(hardDays),
     crowding(placement.lifts),

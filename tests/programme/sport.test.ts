@@ -2,6 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Weekday } from '../../src/units/weekday.ts';
+import { sportTexts } from '../../src/programme/phrases/sport.ts';
+import { dayEntries, SESSION_WORDS } from '../../src/programme/phrases/week.ts';
+import { planWeek, type WeekPlan } from '../../src/week/plan.ts';
+import { reason } from '../../src/week/reason.ts';
+import type { WeekWish } from '../../src/week/wish.ts';
+import { clock, rested } from '../week/houseRules.ts';
 import { sectionLines } from './leafletText.ts';
 import { day, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf } from './shipped.ts';
@@ -123,6 +129,55 @@ describe('what is not hard', () => {
     const dates = made.calendar.filter(({ text }) => text === 'yoga').map(({ on }) => on);
     expect(dates[0]).toBe(day('2026-11-25'));
     expect(made.log.days.find(({ on }) => on === dates[0])?.planned).toMatch(/^Yoga/);
+  });
+});
+
+describe('the words of a week', () => {
+  const planned = (fixed: WeekWish['fixed'], easyFixed: WeekWish['easyFixed'] = []): WeekPlan => {
+    const plan = planWeek(
+      {
+        lifts: { perWeek: 2, kind: 'heavy', hoursBetween: 48, days: ['mon', 'tue', 'thu'] },
+        runs: [],
+        runDays: [],
+        hillsAndFast: 'never-one-week',
+        fixed,
+        easyFixed,
+        betweenDays: [],
+        daily: false,
+      },
+      rested,
+      clock,
+    );
+    if (!plan.fits) throw new Error('expected a week');
+    return plan;
+  };
+  const lifting = (on: Weekday) => ({ id: 'lifting at work', day: on, recovery: 'heavy' }) as const;
+
+  it('keep sessions clear of sport, not of what cannot wait', () => {
+    const texts = sportTexts(
+      planned([lifting('wed'), { id: 'football', day: 'sat', recovery: 'heavy', mayWait: true }]),
+    );
+    expect(texts.join(' ')).toContain('A day with football holds no run and no session.');
+    expect(texts.join(' ')).not.toContain('lifting at work');
+  });
+
+  it('speak of springy exercises only where there were some to leave out', () => {
+    const plan = planned([{ id: 'football', day: 'sat', recovery: 'heavy', mayWait: true }]);
+    const springy = (slots: string) =>
+      sportTexts({
+        ...plan,
+        gaveUp: [reason('plain-session', { slots, daysToSport: 3, daysBetween: 5 })],
+      }).some((text) => text.includes('springy'));
+    expect([springy('Strides'), springy('')]).toEqual([true, false]);
+  });
+
+  it('say that a session follows what is hard on its day, and not what is easy', () => {
+    const plan = planned((['mon', 'wed', 'fri'] as const).map(lifting), [{ id: 'yoga', day: 'mon' }]);
+    expect(dayEntries(plan.days[0]!, [], SESSION_WORDS)).toEqual([
+      'lifting at work',
+      'yoga',
+      'Exercises, after lifting at work',
+    ]);
   });
 });
 

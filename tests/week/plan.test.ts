@@ -228,6 +228,12 @@ describe('what the week holds anyway', () => {
     expect(sessionDays(plan)).toEqual(['sat']);
   });
 
+  it('calls fixed points that keep the clock exactly not too near', () => {
+    const rowing = (day: Weekday) => ({ id: `rowing ${day}`, day, recovery: 'heavy' }) as const;
+    expect(planned(wish({ fixed: [rowing('mon'), rowing('wed')] })).tightFixed).toEqual([]);
+    expect(planned(wish({ fixed: [rowing('sun'), rowing('mon')] })).tightFixed).toHaveLength(1);
+  });
+
   it('is in the week on its days without taking anything where it is easy', () => {
     const easyFixed = [
       { id: 'yoga', day: 'mon' },
@@ -381,6 +387,19 @@ describe('sport that may wait', () => {
     expect(byClock?.sport[0]?.leftTimes).toBe(0);
     expect([byClock?.liftGapDays, byClock?.liftToOthersDays]).toEqual([5, 3]);
     expect(sessionDays(byClock!)).toEqual(['wed']);
+  });
+
+  it('is left out, and a hard run dropped, where a clinic lets it rest for more than a week', () => {
+    const slow = { ...clock, energyStorageHours: { value: 168, mark: 'choice' } as const };
+    const asked = wish({
+      lifts: { perWeek: 1 },
+      fixed: [{ ...match('sun'), recovery: 'energy-storage' }],
+      runs: runs('fast'),
+    });
+    expect(planWeek(asked, tired, slow)).toMatchObject({
+      sport: [{ leftDays: ['sun'] }],
+      gaveUp: [{ code: 'hard-run' }, { code: 'left-out' }],
+    });
   });
 
   it('may share its day with light holds, but not with a run', () => {

@@ -52,7 +52,7 @@ export function judgeActivities(
     const mayWait = rule?.mayWait ?? true;
     const days = hard ? Math.min(7, Math.max(Math.ceil(activity.timesPerWeek), activity.days.length)) : 0;
     const judged = { ...activity, verdict, fromStage: rule?.fromStage ?? null, mayWait } as const;
-    if (days > 0 && mayWait) return { ...judged, hardDaysPerWeek: days, everydayLoad: null };
+    if (mayWait) return { ...judged, hardDaysPerWeek: days, everydayLoad: null };
     if (taken + days > most || (hard && !lieApart(activity.days, hoursApart))) {
       const inputs = { days, besideDays: taken, mostDays: most, hoursApart };
       return { ...judged, hardDaysPerWeek: 0, everydayLoad: reason('everyday-load', inputs) };

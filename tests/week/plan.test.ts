@@ -129,6 +129,33 @@ describe('sessions and runs on one clock', () => {
     ]);
   });
 
+  it.each([
+    // features of an easy run beside a fast one and beside a hilly one: kept apart from it?
+    ['hilly-route', true, false],
+    ['stairs', true, false],
+    ['race', false, true],
+    ['high-knee-drills', false, false],
+  ] as const)('counts a run with %s as hills: %s, as fast: %s', (feature, hills, fast) => {
+    const beside = (kind: RunKind) => {
+      const run = { id: 'other', kind: 'easy', features: [feature] } as const;
+      const plan = planned(wish({ lifts: { perWeek: 1 }, runs: [...runs(kind), run] }));
+      return plan.gaveUp.some(({ inputs }) => inputs.because === 'hills-and-fast');
+    };
+    expect([beside('fast'), beside('hills-or-strides')]).toEqual([hills, fast]);
+  });
+
+  it('blames the clock, not hills and fast running, for a run that neither keeps out', () => {
+    const because = (...kinds: RunKind[]) =>
+      planned(wish({ lifts: { perWeek: 2 }, runs: runs(...kinds) }))
+        .gaveUp.filter(({ code }) => code === 'hard-run')
+        .map(({ inputs }) => inputs.because);
+    expect(because('fast', 'fast', 'fast')).toEqual(['clock']);
+    expect(because('hills-or-strides', 'steady', 'steady', 'steady')).toContain('clock');
+    expect(because('hills-or-strides', 'steady', 'steady', 'steady')).not.toContain('hills-and-fast');
+    expect(because('fast', 'hills-or-strides', 'steady', 'steady', 'steady')[0]).toBe('hills-and-fast');
+    expect(because('fast', 'hills-or-strides', 'steady', 'steady', 'steady').at(-1)).toBe('clock');
+  });
+
   it('keeps hills and fast running off neighbouring days even where the clinic sets a short clock', () => {
     const short = { ...clock, energyStorageHours: { value: 24, mark: 'choice' } as const };
     const input = wish({
@@ -272,6 +299,13 @@ describe('what the week holds anyway', () => {
     expect(sessionDays(light)).toEqual([...WEEKDAYS]);
   });
 
+  it('blames what fills the week where a session a week would still fit', () => {
+    const fixed = WEEKDAYS.map((day) => ({ id: 'lifting', day, recovery: 'heavy' }) as const);
+    expect(planWeek(wish({ fixed, lifts: { hoursBetween: 168 } }), rested, clock)).toMatchObject({
+      because: [{ code: 'fixed-points-fill-the-week' }],
+    });
+  });
+
   it('refuses without a day that has time, and with a spacing longer than a week', () => {
     expect(planWeek(wish({ lifts: { days: [] } }), rested, clock)).toMatchObject({
       because: [{ code: 'no-day-with-time' }],
@@ -387,6 +421,16 @@ describe('sport that may wait', () => {
     expect(byClock?.sport[0]?.leftTimes).toBe(0);
     expect([byClock?.liftGapDays, byClock?.liftToOthersDays]).toEqual([5, 3]);
     expect(sessionDays(byClock!)).toEqual(['wed']);
+  });
+
+  it('asks for the clear days of the hardest of it, whatever runs there are', () => {
+    const energy = { ...match('thu', 'hurdles'), recovery: 'energy-storage' } as const;
+    const clear = (fixed: WeekWish['fixed'], ...kinds: RunKind[]) =>
+      planned(wish({ lifts: { perWeek: 1 }, fixed, runs: runs(...kinds) })).clearOfSport;
+    expect(clear([match('sun')], 'fast')).toEqual({ before: 1, after: 1 });
+    expect(clear([match('sun'), energy])).toEqual({ before: 1, after: 2 });
+    expect(clear([energy, match('sun')])).toEqual({ before: 1, after: 2 });
+    expect(clear([], 'fast')).toBeNull();
   });
 
   it('is left out, and a hard run dropped, where a clinic lets it rest for more than a week', () => {

@@ -1,7 +1,10 @@
 /** Keep, change how, leave: each activity the person does now, in words. */
 import type { Protocol } from '../content/library.ts';
 import { activityRule, type JudgedActivity } from '../week/activities.ts';
+import type { SportDays } from '../week/sport.ts';
 import { ASK_FIRST, activitiesText, LIGHTER, type ActivityWords } from './phrases/activities.ts';
+import { capital } from './phrases/plain.ts';
+import { isLeftOut, keptText, NO_ROOM } from './phrases/sport.ts';
 import type { Section } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -10,6 +13,7 @@ export function activitiesSection(
   judged: readonly JudgedActivity[],
   protocol: Protocol,
   stage: StageName,
+  sport: readonly SportDays[],
 ): Section {
   return activitiesText(
     judged.map(({ what, verdict, fromStage, everydayLoad }): ActivityWords => {
@@ -19,6 +23,11 @@ export function activitiesSection(
       if (verdict === 'leave') return { what, verdict: 'leave', how: known.until, until };
       if (everydayLoad !== null)
         return { what, verdict: 'change', how: `${known.how} ${LIGHTER}`, until: null };
+      const inWeek = sport.find(({ id, leftTimes }) => id === what && leftTimes > 0);
+      if (inWeek !== undefined)
+        return isLeftOut(inWeek)
+          ? { what, verdict: 'leave', how: NO_ROOM, until: null }
+          : { what, verdict: 'change', how: `${known.how} ${capital(keptText(inWeek))}.`, until: null };
       // Welcome from the beginning or for good: nothing about it has to change.
       return {
         what,

@@ -119,7 +119,10 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
   const { wished, week } = runsInWeek(person, bounds, fitted.kept);
   if ('fits' in week) return refused([noWeek(consult, week)]);
-  const kept = fitted.kept.filter(({ slot }) => workDays(slot.when, week.plan).length > 0);
+  const kept = fitted.kept.filter(
+    ({ slot }) =>
+      workDays(slot.when, week.plan).length > 0 && !week.setAside.some((choice) => choice.slot === slot),
+  );
   const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
   const step = consult.step ?? 1;
@@ -132,7 +135,7 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
     prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
   });
   return {
-    passedOver: [...passedOver, ...leftOut(fitted, kept, person, bounds)],
+    passedOver: [...passedOver, ...leftOut(fitted, kept, week.setAside, person, bounds)],
     gaveUp: fitted.gaveUp,
     running: placedRuns(wished, week.plan),
     week,
@@ -146,13 +149,23 @@ function refused(refusals: readonly Refusal[]): Refused {
   return { refusals };
 }
 
-/** Chosen cards for which there are no minutes, or no day. */
-function leftOut(fitted: FittedDays, kept: readonly Choice[], person: Person, bounds: Bounds): PassedOver[] {
+/** Chosen cards for which there are no minutes, or no day, or which make way for what else the week holds. */
+function leftOut(
+  fitted: FittedDays,
+  kept: readonly Choice[],
+  setAside: readonly Choice[],
+  person: Person,
+  bounds: Bounds,
+): PassedOver[] {
   const { minutesPerDay } = person.consult;
   const noMinutes = `left out, to fit ${minutesPerDay} minutes`;
   const noDay = 'left out: no day between the sessions has time for it';
   const out = (choices: readonly Choice[], limit: string, value: number | null, because: string) =>
     choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, because }));
-  const dayless = fitted.kept.filter(({ slot }) => !kept.some((one) => one.slot === slot));
-  return [...out(fitted.leftOut, 'minutes', minutesPerDay, noMinutes), ...out(dayless, 'days', null, noDay)];
+  const dayless = fitted.kept.filter(({ slot }) => [...kept, ...setAside].every((one) => one.slot !== slot));
+  return [
+    ...out(fitted.leftOut, 'minutes', minutesPerDay, noMinutes),
+    ...out(dayless, 'days', null, noDay),
+    ...out(setAside, 'days', null, 'left out: it makes way for what else the week holds'),
+  ];
 }

@@ -86,7 +86,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: course === 'treatment',
       stretchesNow: stretchesNow(consult),
     }),
-    activities: activitiesSection(week.activities, protocol, stage.chosen),
+    activities: activitiesSection(week.activities, protocol, stage.chosen, week.plan.sport),
     whatComesNext: nextSection(decided),
     advice: adviceFor(consult, protocol, stage.chosen, course, library),
     log: logSheet(logDays(consult, week.entries, runs)),

@@ -63,7 +63,7 @@ export function noWeek(consult: Consult, { because }: NoWeek): Refusal {
   return refusal(consult, 'no-free-day', ['days'], {
     found: consult.days.join(', '),
     expected: `days on which at least one session fits: ${because.map(gaveUpText).map(asClause).join('; ')}`,
-    fix: 'Add a day, or write the hard activity under doesNow for fewer times a week.',
+    fix: 'Write a day with time under days; where the protocol spaces its sessions over a week, mend the protocol.',
   });
 }
 

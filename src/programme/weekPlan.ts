@@ -1,10 +1,12 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../content/library.ts';
-import { judgeActivities, type JudgedActivity } from '../week/activities.ts';
+import { activityPoints, asEverydayLoad, judgeActivities, type JudgedActivity } from '../week/activities.ts';
 import { datedSessions, type DatedEntry } from '../week/dates.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
+import { reason } from '../week/reason.ts';
 import { hardDays } from '../week/recovery.ts';
 import type { WeekWish } from '../week/wish.ts';
+import { weekdayOf } from '../units/date.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
 import type { RunningFacts } from './running.ts';
 import type { Choice } from './choose.ts';
@@ -15,31 +17,82 @@ export interface WeekFacts {
   readonly plan: WeekPlan;
   readonly entries: readonly DatedEntry[];
   readonly activities: readonly JudgedActivity[];
+  /** Springing work that makes way for sport. */
+  readonly setAside: readonly Choice[];
 }
 
-/** The week, or why not even one session finds a day. */
+/**
+ * The week, or why not even one session finds a day. Where sport would have to be left out, the springing work of the
+ * session makes way for it first, as sport springs enough, and a session keeps from it what the clock asks instead of
+ * the stage's longer spacing [choice]. Where what cannot wait leaves no session a day, it counts as everyday load.
+ */
 export function weekFacts(
-  { consult, protocol }: Person,
+  person: Person,
   name: StageName,
   stage: Stage,
   kept: readonly Choice[],
   running: RunningFacts,
 ): WeekFacts | NoWeek {
-  const activities = judgeActivities(
-    consult.doesNow.map(({ what, times }) => ({ what, timesPerWeek: times })),
+  const { consult, protocol } = person;
+  const hard = hardDays(recoverer(consult), protocol.week);
+  const judged = judgeActivities(
+    consult.doesNow.map(({ what, times, days }) => ({ what, timesPerWeek: times, days: days ?? [] })),
     protocol.activities,
     stageNumber(protocol, name),
-    hardDays(recoverer(consult), protocol.week),
+    hard,
   );
-  const kind = sessionKind(kept, stage.hoursBetween < protocol.week.heavyHours.value);
-  const plan = planWeek(
-    wish(consult, stage, kept, kind, running, activities),
-    recoverer(consult),
-    protocol.week,
+  const plan = (activities: readonly JudgedActivity[]) =>
+    roomiest((session, clearOfOthers) => {
+      const kind = sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);
+      const asked = wish(consult, stage, kept, { kind, clearOfOthers }, running, activities);
+      return planWeek(asked, recoverer(consult), protocol.week);
+    }, kept);
+  const beside = plan(judged);
+  const activities = beside.plan.fits ? judged : asEverydayLoad(judged, hard);
+  const best = beside.plan.fits ? beside : plan(activities);
+  return best.plan.fits
+    ? {
+        plan: best.plan,
+        entries: datedSessions(best.plan, consult.startOn, consult.reviewOn),
+        activities,
+        setAside: best.setAside,
+      }
+    : best.plan;
+}
+
+interface Roomiest {
+  readonly plan: WeekPlan | NoWeek;
+  readonly setAside: readonly Choice[];
+}
+
+/** The week with the whole session, or the one with the plain session where that leaves more sport in. */
+function roomiest(
+  planWith: (session: readonly Choice[], clearOfOthers: 'stage' | 'clock') => WeekPlan | NoWeek,
+  kept: readonly Choice[],
+): Roomiest {
+  const whole = planWith(kept, 'stage');
+  if (timesLeftOut(whole) === 0) return { plan: whole, setAside: [] };
+  const setAside = kept.filter(springs);
+  const plain = planWith(
+    kept.filter((choice) => !springs(choice)),
+    'clock',
   );
-  return plan.fits
-    ? { plan, entries: datedSessions(plan, consult.startOn, consult.reviewOn), activities }
-    : plan;
+  if (!plain.fits || timesLeftOut(plain) >= timesLeftOut(whole)) return { plan: whole, setAside: [] };
+  const because = reason('plain-session', {
+    slots: setAside.map(({ slot }) => slot.name).join(', '),
+    daysToSport: plain.liftToOthersDays,
+    daysBetween: plain.liftGapDays,
+  });
+  return { plan: { ...plain, gaveUp: [...plain.gaveUp, because] }, setAside };
+}
+
+// No week at all leaves out more than any.
+function timesLeftOut(plan: WeekPlan | NoWeek): number {
+  return plan.fits ? plan.sport.reduce((sum, { leftTimes }) => sum + leftTimes, 0) : Infinity;
+}
+
+function springs({ slot }: Choice): boolean {
+  return slot.when === 'session' && slot.dose.kind === 'contacts';
 }
 
 /**
@@ -48,7 +101,7 @@ export function weekFacts(
  */
 export function sessionKind(chosen: readonly Choice[], closer: boolean): WeekWish['lifts']['kind'] {
   const onSession = chosen.filter(({ slot }) => slot.when === 'session');
-  if (onSession.some(({ slot }) => slot.dose.kind === 'contacts')) return 'energy-storage';
+  if (chosen.some(springs)) return 'energy-storage';
   const needed = onSession.filter(({ slot }) => slot.needed);
   const still = needed.every(({ slot: { dose } }) => dose.kind === 'hold' || dose.kind === 'mobility');
   const unloaded = onSession.every(({ fit: { load } }) => load.load.loadKg === 0);
@@ -59,15 +112,15 @@ function wish(
   consult: Consult,
   stage: Stage,
   kept: readonly Choice[],
-  kind: WeekWish['lifts']['kind'],
+  lifts: Pick<WeekWish['lifts'], 'kind' | 'clearOfOthers'>,
   running: RunningFacts,
   activities: readonly JudgedActivity[],
 ): WeekWish {
   const when = kept.map(({ slot }) => slot.when);
   return {
     lifts: {
+      ...lifts,
       perWeek: stage.sessionsPerWeek,
-      kind,
       hoursBetween: stage.hoursBetween,
       days: consult.days,
     },
@@ -75,9 +128,8 @@ function wish(
     runs: (running.plan.weeks[0]?.runs ?? []).map(({ id, kind }) => ({ id, kind, features: [] })),
     runDays: WEEKDAYS,
     hillsAndFast: running.plan.hillsAndFast.rule,
-    fixed: activities.flatMap(({ what, hardDaysPerWeek }) =>
-      Array.from({ length: hardDaysPerWeek }, () => ({ id: what, day: null, recovery: 'heavy' as const })),
-    ),
+    ...activityPoints(activities),
+    startDay: weekdayOf(consult.startOn),
     betweenDays: when.includes('between') ? consult.days : [],
     daily: when.includes('daily'),
   };

@@ -5,34 +5,46 @@ export interface HardEvent {
   /** Days to the next hard thing. */
   readonly recoveryDays: number;
   readonly allowed: DayMask;
-  /** `pinned`: stands where it stands · `must`: on some day · `run`: may be dropped, and a lift follows it more readily. */
-  readonly hold: 'pinned' | 'must' | 'run';
+  /** `stands`: is never given up · `waits`: may be left out for now, and no lift shares its day · `run`: may be dropped, and a lift follows it readily. */
+  readonly hold: 'stands' | 'waits' | 'run';
+  /** Its day is named. */
+  readonly pinned: boolean;
   /** Runs of different families keep at least this far apart (2: no neighbours, 8: never in one week); null: no family. */
   readonly family: { readonly name: string; readonly daysApart: number } | null;
 }
 
+/** How many events of each hold are given up. */
+export interface GivenUpCount {
+  readonly waits: number;
+  readonly run: number;
+}
+
 /**
- * Every way to put the events on days so that no two disturb each other, with exactly `dropped` runs left out (null).
- * Events that stand where they stand are not judged among themselves: the planner cannot move them.
+ * Every way to put the events on days so that no two disturb each other, with exactly so many given up (null). Events
+ * that stand on named days are not judged among themselves: the planner can neither move them nor ask for less.
  */
-export function arrangements(events: readonly HardEvent[], dropped: number): (number | null)[][] {
+export function arrangements(events: readonly HardEvent[], givenUp: GivenUpCount): (number | null)[][] {
   const found: (number | null)[][] = [];
   const days: (number | null)[] = [];
-  const settle = (index: number, left: number): void => {
+  const settle = (index: number, left: GivenUpCount): void => {
     const event = events[index];
     if (event === undefined) {
-      if (left === 0) found.push([...days]);
+      if (left.waits === 0 && left.run === 0) found.push([...days]);
       return;
     }
-    for (const day of [...daysIn(event.allowed), ...(event.hold === 'run' && left > 0 ? [null] : [])]) {
-      if (day !== null && !agrees(event, day, events, days)) continue;
-      if (mirrors(event, day, events[index - 1], days[index - 1])) continue;
-      days.push(day);
-      settle(index + 1, day === null ? left - 1 : left);
-      days.pop();
+    for (const day of daysIn(event.allowed)) {
+      if (agrees(event, day, events, days) && !mirrors(event, day, events[index - 1], days[index - 1]))
+        take(index, day, left);
     }
+    if (event.hold !== 'stands' && left[event.hold] > 0)
+      take(index, null, { ...left, [event.hold]: left[event.hold] - 1 });
   };
-  settle(0, dropped);
+  const take = (index: number, day: number | null, left: GivenUpCount): void => {
+    days.push(day);
+    settle(index + 1, left);
+    days.pop();
+  };
+  settle(0, givenUp);
   return found;
 }
 
@@ -59,11 +71,11 @@ function agrees(
   events: readonly HardEvent[],
   days: readonly (number | null)[],
 ): boolean {
-  if (event.recoveryDays > 7 && event.hold !== 'pinned') return false;
+  if (event.recoveryDays > 7 && !immovable(event)) return false;
   return days.every((otherDay, index) => {
     const other = events[index];
     if (other === undefined || otherDay === null) return true;
-    if (other.hold === 'pinned' && event.hold === 'pinned') return true;
+    if (immovable(other) && immovable(event)) return true;
     if (otherDay === day) return false;
     const from = ahead(otherDay, day);
     const to = ahead(day, otherDay);
@@ -73,26 +85,29 @@ function agrees(
   });
 }
 
+function immovable({ hold, pinned }: HardEvent): boolean {
+  return hold === 'stands' && pinned;
+}
+
 function apart(one: HardEvent, other: HardEvent): number {
   if (one.family === null || other.family === null || one.family.name === other.family.name) return 0;
   return Math.max(one.family.daysApart, other.family.daysApart);
 }
 
-// Two things of a kind swapped are the same week: only the one in the order of the days is looked at.
+// Two things of a kind swapped are the same week: only the one in the order of the days, what is given up last, is looked at.
 function mirrors(
   event: HardEvent,
-  day: number | null,
+  day: number,
   before: HardEvent | undefined,
   dayBefore: number | null | undefined,
 ): boolean {
   if (before === undefined || dayBefore === undefined || !alike(event, before)) return false;
-  return dayBefore === null ? day !== null : day !== null && day < dayBefore;
+  return dayBefore === null || day < dayBefore;
 }
 
 function alike(one: HardEvent, other: HardEvent): boolean {
   return (
     one.hold === other.hold &&
-    one.hold !== 'pinned' &&
     one.recoveryDays === other.recoveryDays &&
     one.allowed === other.allowed &&
     one.family?.name === other.family?.name

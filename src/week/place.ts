@@ -2,7 +2,7 @@
  * The exact search behind the week: every way to put lifts, hard runs and other hard things on seven days that the
  * recovery clock allows, and the best of them. No rule of thumb, no chance: the same wish gives the same week.
  */
-import { arrangements, type HardEvent, type Taken, takenDays } from './arrange.ts';
+import { arrangements, type GivenUpCount, type HardEvent, type Taken, takenDays } from './arrange.ts';
 import { ahead, count, crowding, daysIn, type DayMask, EVERY_DAY, keepsApart, lateness } from './circle.ts';
 
 export interface Puzzle {
@@ -12,21 +12,25 @@ export interface Puzzle {
     readonly least: number;
     readonly days: DayMask;
     readonly gapDays: number;
+    /** Days from a lift to the next run or sport at the earliest. */
+    readonly toOthersDays: number;
     /** False for light holds, which no run disturbs. */
     readonly onClock: boolean;
   };
   readonly events: readonly HardEvent[];
   readonly easyRuns: { readonly perWeek: number; readonly days: DayMask; readonly gapDays: number };
+  /** The day on which it all starts, and on how many days from it, itself counted, the first lift should come. */
+  readonly start: { readonly day: number; readonly withinDays: number } | null;
 }
 
-/** A day for each event, null for a run that was dropped. */
+/** A day for each event, null for one that was given up. */
 export type Events = readonly (number | null)[];
 
 export interface Placement {
   readonly lifts: DayMask;
   /** Lifts that follow a hard run on the same day. */
   readonly pairs: DayMask;
-  /** Lifts that follow another hard thing on the same day. */
+  /** Lifts that follow another hard thing on the same day, one that cannot wait. */
   readonly shared: DayMask;
   readonly events: Events;
   readonly easyRuns: DayMask;
@@ -36,23 +40,32 @@ export interface Placement {
 
 /**
  * The best placement, or null when not even one lift fits (or an event that must stand finds no day). Better means,
- * in this order: no lift on the day of another hard thing, lifts not below their least, fewer lifts on such days, fewer
- * hard runs dropped, fewer lifts dropped, fewer pairs with a hard run, the later-named run dropped, fewer easy runs
- * dropped, hard days better spread, lifts better spread, earlier days.
+ * in this order: fewer things that may wait left out, no lift on the day of another hard thing, lifts not below their
+ * least, the first lift soon, fewer lifts on such days, fewer hard runs dropped, fewer lifts dropped, fewer pairs with a
+ * hard run, the later-named thing or run given up, fewer easy runs dropped, hard days better spread, lifts better
+ * spread, earlier days.
  */
 export function place(puzzle: Puzzle): Placement | null {
   const liftSets = subsets(puzzle.lifts.days, puzzle.lifts.perWeek, puzzle.lifts.gapDays).filter(
     (set) => set !== 0 || puzzle.lifts.perWeek === 0,
   );
   const easySets = subsets(puzzle.easyRuns.days, puzzle.easyRuns.perWeek, puzzle.easyRuns.gapDays);
-  const runs = puzzle.events.filter(({ hold }) => hold === 'run').length;
   let best: Ranked | null = null;
-  for (let dropped = 0; dropped <= runs; dropped += 1) {
-    // With the least lifts placed on days of their own, dropping one run more cannot make the week better.
-    if (best !== null && best.short === 0 && best.placement.shared === 0) break;
-    for (const way of waysWith(puzzle, dropped)) best = bestWith(way, puzzle, liftSets, easySets, best);
+  for (const givenUp of givenUpCounts(puzzle)) {
+    if (best !== null && givenUp.waits > best.givenUp.waits) break;
+    // With the least lifts placed soon and on days of their own, dropping one run more cannot make the week better.
+    if (best !== null && best.short === 0 && best.late === 0 && best.placement.shared === 0) break;
+    for (const way of waysWith(puzzle, givenUp))
+      best = bestWith(way, puzzle, givenUp, liftSets, easySets, best);
   }
   return best?.placement ?? null;
+}
+
+/** From nothing given up to all of it, what may wait last. */
+function givenUpCounts({ events }: Puzzle): GivenUpCount[] {
+  const none = (hold: HardEvent['hold']) =>
+    Array.from({ length: events.filter((event) => event.hold === hold).length + 1 }, (_, count) => count);
+  return none('waits').flatMap((waits) => none('run').map((run) => ({ waits, run })));
 }
 
 /** A way to put the events on days: the days they take, and those on which a lift agrees with them. */
@@ -63,9 +76,9 @@ interface Way {
 }
 
 /** Lifts and easy runs feel only which days are taken and open: of the ways that are alike in that, the best. */
-function waysWith(puzzle: Puzzle, dropped: number): Iterable<Way> {
+function waysWith(puzzle: Puzzle, givenUp: GivenUpCount): Iterable<Way> {
   const ways = new Map<number, Way>();
-  for (const events of arrangements(puzzle.events, dropped)) {
+  for (const events of arrangements(puzzle.events, givenUp)) {
     const taken = takenDays(puzzle.events, events);
     const open = openDays(puzzle, events);
     const alike = (taken.runs << 14) | (taken.others << 7) | open;
@@ -79,6 +92,7 @@ function waysWith(puzzle: Puzzle, dropped: number): Iterable<Way> {
 function bestWith(
   { events, taken, open }: Way,
   puzzle: Puzzle,
+  givenUp: GivenUpCount,
   liftSets: readonly DayMask[],
   easySets: readonly DayMask[],
   bestSoFar: Ranked | null,
@@ -86,19 +100,22 @@ function bestWith(
   let best = bestSoFar;
   for (const lifts of liftSets) {
     if ((lifts & ~open) !== 0) continue;
-    const cost = costOf(puzzle, events, taken, lifts);
+    const [short, late] = [shortOf(puzzle, lifts), lateDays(puzzle, lifts)];
+    const cost = costOf(puzzle, givenUp, { short, late }, taken, lifts);
     if (best !== null && cost > best.cost) continue;
     const placement = complete(puzzle, events, taken, lifts, open, easySets);
     const rank = finer(puzzle, placement, taken);
     if (best === null || cost < best.cost || compare(rank, best.rank) < 0)
-      best = { placement, short: shortOf(puzzle, lifts), cost, rank };
+      best = { placement, givenUp, short, late, cost, rank };
   }
   return best;
 }
 
 interface Ranked {
   readonly placement: Placement;
+  readonly givenUp: GivenUpCount;
   readonly short: number;
+  readonly late: number;
   readonly cost: number;
   readonly rank: readonly number[];
 }
@@ -117,43 +134,49 @@ function openDays({ lifts, events: hardEvents }: Puzzle, events: Events): DayMas
   return daysIn(lifts.days).reduce((mask, day) => {
     const clear = events.every((eventDay, index) => {
       const event = hardEvents[index];
-      if (event === undefined || eventDay === null || eventDay === day) return true;
-      return ahead(eventDay, day) >= event.recoveryDays && ahead(day, eventDay) >= lifts.gapDays;
+      if (event === undefined || eventDay === null) return true;
+      if (eventDay === day) return event.hold !== 'waits';
+      return ahead(eventDay, day) >= event.recoveryDays && ahead(day, eventDay) >= lifts.toOthersDays;
     });
     return clear ? mask | (1 << day) : mask;
   }, 0);
 }
 
-/** What was given up as one number, the dearest first: each count below a hundred is two digits of it. */
-function costOf(puzzle: Puzzle, events: Events, taken: Taken, lifts: DayMask): number {
+/** What was given up as one number, the dearest first: each count below 64 is six bits of it. */
+function costOf(
+  puzzle: Puzzle,
+  { waits, run }: GivenUpCount,
+  { short, late }: Pick<Ranked, 'short' | 'late'>,
+  taken: Taken,
+  lifts: DayMask,
+): number {
   const { perWeek, onClock } = puzzle.lifts;
-  const dropped = events.filter((day) => day === null).length;
   const pairs = onClock ? count(taken.runs & lifts) : 0;
   const shared = onClock ? count(taken.others & lifts) : 0;
-  const counts = [
-    Math.min(1, shared),
-    shortOf(puzzle, lifts),
-    shared,
-    dropped,
-    perWeek - count(lifts),
-    pairs,
-  ];
-  return counts.reduce((cost, one) => cost * 100 + one, 0) + whichDropped(events);
+  const counts = [waits, Math.min(1, shared), short, late, shared, run, perWeek - count(lifts), pairs];
+  return counts.reduce((cost, one) => cost * 64 + one, 0);
 }
 
-/** Dropping an earlier-named run weighs more than dropping all later-named ones. */
-function whichDropped(events: Events): number {
+/** Giving up something earlier-named weighs more than giving up all later-named things. */
+function whichGivenUp(events: Events): number {
   return events.reduce<number>((sum, day, index) => (day === null ? sum + 2 ** -(index + 1) : sum), 0);
 }
 
-/** What decides between ways that are alike to lifts and easy runs: which are dropped, then earlier days first. */
+/** What decides between ways that are alike to lifts and easy runs: what is given up, then earlier days first. */
 function finest(events: Events): number[] {
-  return [whichDropped(events), ...events.map((day) => day ?? 7)];
+  return [whichGivenUp(events), ...events.map((day) => day ?? 7)];
 }
 
 /** Lifts missing from the least there should be. */
 function shortOf({ lifts: { perWeek, least } }: Puzzle, lifts: DayMask): number {
   return Math.max(0, Math.min(least, perWeek) - count(lifts));
+}
+
+/** Days by which the first lift comes too late after the start. */
+function lateDays({ start }: Puzzle, lifts: DayMask): number {
+  if (start === null || lifts === 0) return 0;
+  const first = Math.min(...daysIn(lifts).map((day) => ahead(start.day, day) % 7));
+  return Math.max(0, first - (start.withinDays - 1));
 }
 
 function complete(
@@ -183,6 +206,7 @@ function finer(
 ): number[] {
   const hardDays = runs | others | (onClock ? placement.lifts : 0);
   return [
+    whichGivenUp(placement.events),
     easyRuns.perWeek - count(placement.easyRuns),
     crowding(hardDays),
     crowding(placement.lifts),

@@ -5,6 +5,7 @@ import { place, type Placement, type Puzzle } from './place.ts';
 import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from './reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
+import { leftOutInputs, type SportDays, sportDays } from './sport.ts';
 import type { WeekWish } from './wish.ts';
 
 export interface WeekPlan {
@@ -15,6 +16,8 @@ export interface WeekPlan {
   readonly easyRunRecovery: Recovery;
   /** Calendar days from a session to the next at the earliest. */
   readonly liftGapDays: number;
+  /** Calendar days from a session to the next run or sport at the earliest. */
+  readonly liftToOthersDays: number;
   /** Days with time that suit a session beside the hard runs and fixed points; a late session moves to one of these. */
   readonly openDays: readonly Weekday[];
   /** Hours between the two nearest hard days, a week when there are fewer than two. */
@@ -22,6 +25,10 @@ export interface WeekPlan {
   readonly gaveUp: readonly Reason<GaveUpCode>[];
   /** Fixed points nearer to each other than the clock allows; the plan cannot move them. */
   readonly tightFixed: readonly Reason<'fixed-points-too-near'>[];
+  /** What is hard besides sessions and runs, thing by thing. */
+  readonly sport: readonly SportDays[];
+  /** Clear days between a session and sport that may wait; null where there is none in the week or nothing disturbs the sessions. */
+  readonly clearOfSport: { readonly before: number; readonly after: number } | null;
 }
 
 export interface DayPlan {
@@ -36,10 +43,19 @@ export interface DayPlan {
   /** Ids of runs and of other hard things, as they were wished. */
   readonly runs: readonly string[];
   readonly other: readonly string[];
+  /** Those of `other` that are not hard. */
+  readonly easyOther: readonly string[];
 }
 
 export type GaveUpCode =
-  'one-session-a-day' | 'lift-after-run' | 'lift-after-other' | 'fewer-lifts' | 'hard-run' | 'easy-runs';
+  | 'one-session-a-day'
+  | 'lift-after-run'
+  | 'lift-after-other'
+  | 'fewer-lifts'
+  | 'hard-run'
+  | 'left-out'
+  | 'easy-runs'
+  | 'plain-session';
 
 /** Not even one session fits. */
 export interface NoWeek {
@@ -51,8 +67,9 @@ export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-poi
 
 /**
  * The best week for the wish, or why there is none. What does not fit is given up in the order of house rules 6: a
- * lift is paired with a hard run, then lifts go down to two, then a hard run goes; easy runs take the days left. Lifts
- * share the days of other hard things only where none finds a day of its own [choice].
+ * lift is paired with a hard run, then lifts go down to two, then a hard run goes, then lifts go down to one, and last
+ * of all sport that may wait; easy runs take the days left. Lifts share the days of hard things that cannot wait only
+ * where none finds a day of its own [choice].
  */
 export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): WeekPlan | NoWeek {
   const sorted = sortWish(wish);
@@ -60,16 +77,20 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
   const puzzle = puzzleOf(wish, sorted, clock, person, rules);
   const placement = place(puzzle);
   if (placement === null) return { fits: false, because: whyNothingFits(wish, puzzle) };
+  const sport = sportDays(sorted, placement);
   return {
     fits: true,
     days: WEEKDAYS.map((_, day) => dayPlan(day, wish, sorted, placement)),
     liftRecovery: clock.lift,
     easyRunRecovery: clock.easyRun,
     liftGapDays: clock.liftGapDays,
+    liftToOthersDays: clock.liftToOthersDays,
     openDays: weekdaysIn(placement.openLiftDays),
     nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
-    gaveUp: gaveUp(wish, sorted, puzzle, placement),
-    tightFixed: tightFixed(sorted, puzzle),
+    gaveUp: gaveUp(wish, sorted, puzzle, placement, sport),
+    tightFixed: tightFixed(sorted, puzzle, placement),
+    sport,
+    clearOfSport: clearOfSport(puzzle, placement),
   };
 }
 
@@ -79,6 +100,7 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
   const session = has(placement.lifts, day);
   const onDay = (index: number) => placement.events[index] === day;
   const easyRun = easyRuns[daysIn(placement.easyRuns).indexOf(day)];
+  const easyOther = (wish.easyFixed ?? []).filter((point) => point.day === weekday).map(({ id }) => id);
   return {
     weekday,
     session,
@@ -90,7 +112,8 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
       ...hardRuns.filter((_, index) => onDay(fixed.length + index)).map(({ id }) => id),
       ...(easyRun === undefined ? [] : [easyRun.id]),
     ],
-    other: fixed.filter((_, index) => onDay(index)).map(({ id }) => id),
+    other: [...fixed.filter((_, index) => onDay(index)).map(({ id }) => id), ...easyOther],
+    easyOther,
   };
 }
 
@@ -104,6 +127,7 @@ function gaveUp(
   { fixed, hardRuns, easyRuns }: SortedWish,
   puzzle: Puzzle,
   placement: Placement,
+  sport: readonly SportDays[],
 ): Reason<GaveUpCode>[] {
   const wished = Math.min(7, wish.lifts.perWeek);
   const planned = count(placement.lifts);
@@ -124,10 +148,19 @@ function gaveUp(
     ...sharedDays(fixed, placement),
     ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
     ...dropped.map((run) => reason('hard-run', run)),
+    ...sport.filter(({ leftTimes }) => leftTimes > 0).map((one) => reason('left-out', leftOutInputs(one))),
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
   ];
+}
+
+function clearOfSport({ lifts, events }: Puzzle, placement: Placement): WeekPlan['clearOfSport'] {
+  const recoveryDays = events.flatMap((event, index) =>
+    event.hold === 'waits' && placement.events[index] !== null ? [event.recoveryDays] : [],
+  );
+  if (!lifts.onClock || recoveryDays.length === 0) return null;
+  return { before: lifts.toOthersDays - 1, after: Math.max(...recoveryDays) - 1 };
 }
 
 function sharedDays(fixed: SortedWish['fixed'], { shared, events }: Placement): Reason<'lift-after-other'>[] {
@@ -151,9 +184,15 @@ function whyDropped(event: number, { events }: Puzzle, placement: Placement): 'h
   return family !== null && family.daysApart > 7 && meetsOther ? 'hills-and-fast' : 'clock';
 }
 
-function tightFixed({ fixed }: SortedWish, { events }: Puzzle): Reason<'fixed-points-too-near'>[] {
+function tightFixed(
+  { fixed }: SortedWish,
+  { events }: Puzzle,
+  placement: Placement,
+): Reason<'fixed-points-too-near'>[] {
   const pinned = fixed.flatMap(({ id, day }, index) =>
-    day === null ? [] : [{ id, day: WEEKDAYS.indexOf(day), days: events[index]?.recoveryDays ?? 0 }],
+    day === null || placement.events[index] === null
+      ? []
+      : [{ id, day: WEEKDAYS.indexOf(day), days: events[index]?.recoveryDays ?? 0 }],
   );
   return pinned.flatMap((one) =>
     pinned

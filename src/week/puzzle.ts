@@ -1,4 +1,5 @@
 /** A wish in trade words turned into days and gaps for the search. */
+import { WEEKDAYS } from '../units/weekday.ts';
 import type { HardEvent } from './arrange.ts';
 import { EVERY_DAY, maskOf } from './circle.ts';
 import { runLoad } from './hardRun.ts';
@@ -14,9 +15,10 @@ import {
 } from './recovery.ts';
 import type { FixedPoint, HillsAndFast, WeekWish, WishedRun } from './wish.ts';
 
-/** The clock, and how many sessions a week are kept before a hard run is dropped. */
+/** The clock, how many sessions a week are kept before a hard run is dropped, and how soon the first one comes. */
 export interface WeekRules extends RecoveryRules {
   readonly leastLifts: Setting;
+  readonly firstSessionDays: Setting;
 }
 
 const DAYS_APART: Readonly<Record<HillsAndFast, number>> = { 'never-one-week': 8, 'never-neighbours': 2 };
@@ -32,6 +34,8 @@ export interface Clock {
   readonly lift: Recovery;
   readonly easyRun: Recovery;
   readonly liftGapDays: number;
+  /** Calendar days from a session to the next run or sport at the earliest. */
+  readonly liftToOthersDays: number;
 }
 
 /** Fixed points with a day first, so that the search meets what cannot move before what can. */
@@ -50,10 +54,15 @@ export function clockOf({ lifts }: WeekWish, person: Recoverer, rules: RecoveryR
     lifts.kind === 'light'
       ? lightRecovery(lifts.hoursBetween)
       : liftRecovery(lifts.kind, lifts.hoursBetween, person, rules);
+  const toOthers =
+    lifts.kind !== 'light' && lifts.clearOfOthers === 'clock'
+      ? recoveryHours(lifts.kind, person, rules)
+      : lift;
   return {
     lift,
     easyRun: recoveryHours('easy-run', person, rules),
     liftGapDays: Math.max(1, calendarDays(lift.hours)),
+    liftToOthersDays: Math.max(1, calendarDays(toOthers.hours)),
   };
 }
 
@@ -68,16 +77,18 @@ export function puzzleOf(
   const days = (kind: FixedPoint['recovery'] | 'easy-run') =>
     calendarDays(recoveryHours(kind, person, rules).hours);
   const runDays = maskOf(wish.runDays);
-  const fixedEvent = ({ day, recovery }: FixedPoint): HardEvent => ({
+  const fixedEvent = ({ day, recovery, mayWait }: FixedPoint): HardEvent => ({
     recoveryDays: days(recovery),
     allowed: day === null ? EVERY_DAY : maskOf([day]),
-    hold: day === null ? 'must' : 'pinned',
+    hold: mayWait === true ? 'waits' : 'stands',
+    pinned: day !== null,
     family: null,
   });
   const runEvent = (run: WishedRun): HardEvent => ({
     recoveryDays: days(runLoad(run.kind, run.features).recovery),
     allowed: runDays,
     hold: 'run',
+    pinned: false,
     family: familyOf(run, wish.hillsAndFast),
   });
   return {
@@ -86,6 +97,7 @@ export function puzzleOf(
       least: rules.leastLifts.value,
       days: maskOf(wish.lifts.days),
       gapDays: clock.liftGapDays,
+      toOthersDays: clock.liftToOthersDays,
       onClock: wish.lifts.kind !== 'light',
     },
     events: [...fixed.map(fixedEvent), ...hardRuns.map(runEvent)],
@@ -94,6 +106,10 @@ export function puzzleOf(
       days: runDays,
       gapDays: Math.max(1, calendarDays(clock.easyRun.hours)),
     },
+    start:
+      wish.startDay === undefined
+        ? null
+        : { day: WEEKDAYS.indexOf(wish.startDay), withinDays: rules.firstSessionDays.value },
   };
 }
 

@@ -11,8 +11,12 @@ export interface WeekWish {
   /** Days on which a run is possible. */
   readonly runDays: readonly Weekday[];
   readonly hillsAndFast: HillsAndFast;
-  /** Hard things the week holds anyway; they are never dropped. */
+  /** Hard things the week holds besides. */
   readonly fixed: readonly FixedPoint[];
+  /** Things that are not hard, on their days: they stand in the week and take nothing from it. */
+  readonly easyFixed?: readonly EasyPoint[];
+  /** The weekday on which the programme starts; left out where that is not known. */
+  readonly startDay?: Weekday;
   /** Days on which the work between sessions may stand; empty when there is none. */
   readonly betweenDays: readonly Weekday[];
   /** Is there work for every day? */
@@ -24,6 +28,8 @@ export interface WishedLifts {
   /** `light`: holds of the first stage, which keep their own spacing and stay off the recovery clock. */
   readonly kind: 'light' | Exclude<RecoveryKind, 'easy-run'>;
   readonly hoursBetween: number;
+  /** What keeps a session clear of the next run or sport: the stage's own spacing, as between two sessions, or the clock alone. */
+  readonly clearOfOthers?: 'stage' | 'clock';
   /** Days with time for a session. */
   readonly days: readonly Weekday[];
 }
@@ -39,6 +45,13 @@ export interface FixedPoint {
   readonly id: string;
   readonly day: Weekday | null;
   readonly recovery: Exclude<RecoveryKind, 'easy-run'>;
+  /** May it be left out for now where nothing else makes room? Otherwise it stands, and a session may follow it on its day. */
+  readonly mayWait?: boolean;
+}
+
+export interface EasyPoint {
+  readonly id: string;
+  readonly day: Weekday;
 }
 
 /** May hills and fast running share a week? Where they may, still not on neighbouring days. */

@@ -5,7 +5,7 @@ import { problemOf } from '../../src/content/place.ts';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import type { SourceFile } from '../../src/content/source.ts';
-import { noSession } from '../../src/programme/refusals.ts';
+import { noSession, noWeek } from '../../src/programme/refusals.ts';
 import { make, shipped } from '../programme/shipped.ts';
 
 const OTTER = readFileSync('content/consults/otter-r1.md', 'utf8');
@@ -129,18 +129,18 @@ describe('no-card-for-slot', () => {
 });
 
 describe('no-free-day', () => {
-  it('no day on which a session fits', () => {
-    expect(
-      printedWith({
-        'stage: auto': 'stage: 4',
-        'tired: no': 'tired: yes',
-        '  - what: walking\n    times: 5': '  - what: football\n    times: 2',
-      }),
-    ).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: beside football no day of mon, tue, wed, thu, fri, sat, sun is left with 5 days of recovery.
+  it('a protocol that spaces its sessions over a week', () => {
+    const files = [{ ...fileWith({}), file: 'consults/otter-r1.md' }];
+    const { current, placeOf } = readConsults(files, shipped);
+    const [otter] = current;
+    if (otter === undefined) throw new Error('otter must be read');
+    const because = [{ code: 'spacing-over-a-week', inputs: { hoursBetween: 168 }, mark: 'choice' }] as const;
+    const problem = problemOf(noWeek(otter, { fits: false, because }), placeOf);
+    expect(problemText(problem, lineFinder(files)(problem.file, problem.line))).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: 168 hours between sessions are more than a week.
             - mon
             ^
-      Fix: Add a day, or write the hard activity under doesNow for fewer times a week."
+      Fix: Write a day with time under days; where the protocol spaces its sessions over a week, mend the protocol."
     `);
   });
 });

@@ -439,6 +439,31 @@ describe('does-not-fit', () => {
     `);
   });
 
+  it('a day of an activity twice', () => {
+    const does = 'doesNow: [{ what: football, times: 2, days: [tue, tue] }]\n';
+    expect(printedWith(OTTER, 'cannotDo: []\n', `${does}cannotDo: []\n`)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:22:51: error does-not-fit doesNow[0].days[1] is tue; must be named once.
+          doesNow: [{ what: football, times: 2, days: [tue, tue] }]
+                                                            ^
+      Fix: take the second out."
+    `);
+  });
+
+  it('more days of an activity than times', () => {
+    const does = 'doesNow: [{ what: football, times: 1, days: [tue, sat] }]\n';
+    expect(printedWith(OTTER, 'cannotDo: []\n', `${does}cannotDo: []\n`)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:22:36: error does-not-fit doesNow[0].times is 1; must be 2, as many as its days, or more.
+          doesNow: [{ what: football, times: 1, days: [tue, sat] }]
+                                             ^
+      Fix: write 2 or more, or take a day out."
+    `);
+  });
+
+  it('not every week on its one day', () => {
+    const does = 'doesNow: [{ what: football, times: 0.5, days: [tue] }]\n';
+    expect(printedWith(OTTER, 'cannotDo: []\n', `${does}cannotDo: []\n`)).toBe('');
+  });
+
   it('a worse side that is not the painful one', () => {
     expect(printedWith(OTTER, 'side: left\n', 'side: left\nworseSide: right\n')).toMatchInlineSnapshot(`
       "consults/otter-r1.md:11:12: error does-not-fit worseSide is right; must be left out when side is left.

@@ -12,6 +12,7 @@ export const clock = {
   weeksAwayCount: choice(4),
   noviceYears: choice(1),
   leastLifts: choice(2),
+  firstSessionDays: choice(3),
 };
 
 export const running = {

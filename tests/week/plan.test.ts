@@ -129,6 +129,33 @@ describe('sessions and runs on one clock', () => {
     ]);
   });
 
+  it.each([
+    // features of an easy run beside a fast one and beside a hilly one: kept apart from it?
+    ['hilly-route', true, false],
+    ['stairs', true, false],
+    ['race', false, true],
+    ['high-knee-drills', false, false],
+  ] as const)('counts a run with %s as hills: %s, as fast: %s', (feature, hills, fast) => {
+    const beside = (kind: RunKind) => {
+      const run = { id: 'other', kind: 'easy', features: [feature] } as const;
+      const plan = planned(wish({ lifts: { perWeek: 1 }, runs: [...runs(kind), run] }));
+      return plan.gaveUp.some(({ inputs }) => inputs.because === 'hills-and-fast');
+    };
+    expect([beside('fast'), beside('hills-or-strides')]).toEqual([hills, fast]);
+  });
+
+  it('blames the clock, not hills and fast running, for a run that neither keeps out', () => {
+    const because = (...kinds: RunKind[]) =>
+      planned(wish({ lifts: { perWeek: 2 }, runs: runs(...kinds) }))
+        .gaveUp.filter(({ code }) => code === 'hard-run')
+        .map(({ inputs }) => inputs.because);
+    expect(because('fast', 'fast', 'fast')).toEqual(['clock']);
+    expect(because('hills-or-strides', 'steady', 'steady', 'steady')).toContain('clock');
+    expect(because('hills-or-strides', 'steady', 'steady', 'steady')).not.toContain('hills-and-fast');
+    expect(because('fast', 'hills-or-strides', 'steady', 'steady', 'steady')[0]).toBe('hills-and-fast');
+    expect(because('fast', 'hills-or-strides', 'steady', 'steady', 'steady').at(-1)).toBe('clock');
+  });
+
   it('keeps hills and fast running off neighbouring days even where the clinic sets a short clock', () => {
     const short = { ...clock, energyStorageHours: { value: 24, mark: 'choice' } as const };
     const input = wish({
@@ -246,6 +273,24 @@ describe('what the week holds anyway', () => {
     expect(sessionDays(plan)).toEqual(['sat']);
   });
 
+  it('calls fixed points that keep the clock exactly not too near', () => {
+    const rowing = (day: Weekday) => ({ id: `rowing ${day}`, day, recovery: 'heavy' }) as const;
+    expect(planned(wish({ fixed: [rowing('mon'), rowing('wed')] })).tightFixed).toEqual([]);
+    expect(planned(wish({ fixed: [rowing('sun'), rowing('mon')] })).tightFixed).toHaveLength(1);
+  });
+
+  it('is in the week on its days without taking anything where it is easy', () => {
+    const easyFixed = [
+      { id: 'yoga', day: 'mon' },
+      { id: 'yoga', day: 'wed' },
+    ] as const;
+    const [bare, plan] = [planned(wish()), planned(wish({ easyFixed }))];
+    expect(sessionDays(plan)).toEqual(sessionDays(bare));
+    expect(plan.gaveUp).toEqual([]);
+    expect(plan.days.map(({ other }) => other.join())).toEqual(['yoga', '', 'yoga', '', '', '', '']);
+    expect(plan.days[0]).toMatchObject({ session: true, afterOther: false, easyOther: ['yoga'] });
+  });
+
   it('refuses only when not one session fits, and says what fills the week', () => {
     const matches = (['mon', 'wed', 'fri', 'sun'] as const).map((day) => football(day));
     const plan = planWeek(wish({ fixed: matches }), rested, clock);
@@ -272,6 +317,13 @@ describe('what the week holds anyway', () => {
     expect(sessionDays(light)).toEqual([...WEEKDAYS]);
   });
 
+  it('blames what fills the week where a session a week would still fit', () => {
+    const fixed = WEEKDAYS.map((day) => ({ id: 'lifting', day, recovery: 'heavy' }) as const);
+    expect(planWeek(wish({ fixed, lifts: { hoursBetween: 168 } }), rested, clock)).toMatchObject({
+      because: [{ code: 'fixed-points-fill-the-week' }],
+    });
+  });
+
   it('refuses without a day that has time, and with a spacing longer than a week', () => {
     expect(planWeek(wish({ lifts: { days: [] } }), rested, clock)).toMatchObject({
       because: [{ code: 'no-day-with-time' }],
@@ -279,5 +331,182 @@ describe('what the week holds anyway', () => {
     expect(planWeek(wish({ lifts: { hoursBetween: 168 } }), { ...rested, tired: true }, clock)).toMatchObject(
       { because: [{ code: 'spacing-over-a-week' }] },
     );
+  });
+});
+
+describe('sport that may wait', () => {
+  const match = (day: Weekday | null, id = 'football') =>
+    ({ id, day, recovery: 'heavy', mayWait: true }) as const;
+  const tired = { ...rested, tired: true };
+  const twoLifts = { perWeek: 2, hoursBetween: 72 } as const;
+  const codes = (plan: WeekPlan) => plan.gaveUp.map(({ code }) => code);
+
+  it('carries no session and no run on its day', () => {
+    const plan = planned(
+      wish({ fixed: [match('tue'), match('sat')], runs: runs('steady', 'easy', 'easy', 'easy', 'easy') }),
+    );
+    for (const weekday of [1, 5])
+      expect(plan.days[weekday]).toMatchObject({ other: ['football'], session: false, runs: [] });
+    expect(plan.openDays).not.toContain('tue');
+    expect(plan.clearOfSport).toEqual({ before: 1, after: 1 });
+  });
+
+  it.each([
+    // what there is no room for goes in this order: lifts down to two, the hard run, lifts down to one, sport
+    ['two lifts, one match', { lifts: { perWeek: 2 }, fixed: [match('sun')] }, []],
+    [
+      'and a hard run',
+      { lifts: { perWeek: 2 }, fixed: [match('sun')], runs: runs('steady') },
+      ['lift-after-run'],
+    ],
+    ['three lifts, one match', { fixed: [match('sun')] }, ['fewer-lifts']],
+    ['and a hard run', { fixed: [match('sun')], runs: runs('steady') }, ['lift-after-run', 'fewer-lifts']],
+    ['two matches', { fixed: [match('wed'), match('sun')] }, ['fewer-lifts']],
+    [
+      'and a fast run',
+      { fixed: [match('wed'), match('sun')], runs: runs('fast') },
+      ['fewer-lifts', 'hard-run'],
+    ],
+    ['three', { fixed: [match('mon'), match('wed'), match('fri')] }, ['fewer-lifts', 'left-out']],
+  ] as const)('is given up last: %s', (_, change, given) => {
+    expect(codes(planned(wish(change as Parameters<typeof wish>[0])))).toEqual(given);
+  });
+
+  it('twice a week leaves a tired person one session and one match', () => {
+    const plan = planned(
+      wish({ lifts: { ...twoLifts, clearOfOthers: 'clock' }, fixed: [match('tue'), match('sat')] }),
+      tired,
+    );
+    expect(sessionDays(plan)).toHaveLength(1);
+    expect(plan.gaveUp).toEqual([
+      { code: 'fewer-lifts', inputs: { wished: 2, planned: 1 }, mark: 'choice' },
+      {
+        code: 'left-out',
+        inputs: { id: 'football', keptTimes: 1, keptDays: 'tue', leftTimes: 1, leftDays: 'sat' },
+        mark: 'choice',
+      },
+    ]);
+  });
+
+  it('keeps what is named first, and a named day before any other', () => {
+    const kept = (...fixed: WeekWish['fixed'][number][]) =>
+      planned(wish({ lifts: { perWeek: 1 }, fixed }), tired)
+        .sport.filter(({ leftTimes }) => leftTimes === 0)
+        .map(({ id }) => id);
+    expect(kept(match(null, 'rowing'), match(null, 'football'), match(null, 'tennis'))).toEqual(['rowing']);
+    expect(kept(match(null, 'rowing'), match('sat', 'football'))).toEqual(['football']);
+    expect(kept(match('sat', 'football'), match('sun', 'rowing'))).toEqual(['football']);
+  });
+
+  it('is all left out where the only day with time is its own', () => {
+    const plan = planned(wish({ lifts: { perWeek: 2, days: ['sun'] }, fixed: [match('sun')] }));
+    expect(sessionDays(plan)).toEqual(['sun']);
+    expect(plan.sport).toEqual([
+      { id: 'football', mayWait: true, namedDays: [], chosenDays: [], leftDays: ['sun'], leftTimes: 1 },
+    ]);
+    expect(plan.clearOfSport).toBeNull();
+  });
+
+  it('is left out on the later of two named days nearer than the clock allows, which is nothing the plan may print', () => {
+    const plan = planned(wish({ lifts: { perWeek: 1 }, fixed: [match('sat'), match('sun')] }));
+    expect(plan.sport[0]).toMatchObject({ namedDays: ['sat'], leftDays: ['sun'] });
+    expect(plan.tightFixed).toEqual([]);
+  });
+
+  it('makes room for what cannot wait, and a session shares no day with either while there is another', () => {
+    const work = { id: 'lifting at work', day: 'mon', recovery: 'heavy' } as const;
+    const plan = planned(wish({ fixed: [match('tue'), work] }));
+    expect(plan.sport).toEqual([
+      { id: 'football', mayWait: true, namedDays: [], chosenDays: [], leftDays: ['tue'], leftTimes: 1 },
+      {
+        id: 'lifting at work',
+        mayWait: false,
+        namedDays: ['mon'],
+        chosenDays: [],
+        leftDays: [],
+        leftTimes: 0,
+      },
+    ]);
+    expect(sessionDays(plan)).toEqual(['wed', 'sat']);
+  });
+
+  it('is nearer to a session by the clock than by the spacing of the stage where the wish says so', () => {
+    const fixed = [match('sun')];
+    const [byStage, byClock] = (['stage', 'clock'] as const).map((clearOfOthers) =>
+      planned(wish({ lifts: { ...twoLifts, clearOfOthers }, fixed }), tired),
+    );
+    expect(byStage?.sport[0]?.leftTimes).toBe(1);
+    expect(byClock?.sport[0]?.leftTimes).toBe(0);
+    expect([byClock?.liftGapDays, byClock?.liftToOthersDays]).toEqual([5, 3]);
+    expect(sessionDays(byClock!)).toEqual(['wed']);
+  });
+
+  it('asks for the clear days of the hardest of it, whatever runs there are', () => {
+    const energy = { ...match('thu', 'hurdles'), recovery: 'energy-storage' } as const;
+    const clear = (fixed: WeekWish['fixed'], ...kinds: RunKind[]) =>
+      planned(wish({ lifts: { perWeek: 1 }, fixed, runs: runs(...kinds) })).clearOfSport;
+    expect(clear([match('sun')], 'fast')).toEqual({ before: 1, after: 1 });
+    expect(clear([match('sun'), energy])).toEqual({ before: 1, after: 2 });
+    expect(clear([energy, match('sun')])).toEqual({ before: 1, after: 2 });
+    expect(clear([], 'fast')).toBeNull();
+  });
+
+  it('is left out, and a hard run dropped, where a clinic lets it rest for more than a week', () => {
+    const slow = { ...clock, energyStorageHours: { value: 168, mark: 'choice' } as const };
+    const asked = wish({
+      lifts: { perWeek: 1 },
+      fixed: [{ ...match('sun'), recovery: 'energy-storage' }],
+      runs: runs('fast'),
+    });
+    expect(planWeek(asked, tired, slow)).toMatchObject({
+      sport: [{ leftDays: ['sun'] }],
+      gaveUp: [{ code: 'hard-run' }, { code: 'left-out' }],
+    });
+  });
+
+  it('may share its day with light holds, but not with a run', () => {
+    const plan = planned(
+      wish({
+        lifts: { perWeek: 7, kind: 'light', hoursBetween: 24 },
+        fixed: [match('sat')],
+        runs: runs('easy', 'easy', 'easy', 'easy', 'easy', 'easy', 'easy'),
+      }),
+    );
+    expect(plan.days[5]).toMatchObject({ session: true, afterOther: false, runs: [], other: ['football'] });
+    expect(plan.clearOfSport).toBeNull();
+  });
+});
+
+describe('the first session', () => {
+  const first = (plan: WeekPlan, startDay: Weekday) =>
+    Math.min(...sessionDays(plan).map((day) => (WEEKDAYS.indexOf(day) - WEEKDAYS.indexOf(startDay) + 7) % 7));
+
+  it.each([
+    // days with time, start: days waited, and the week that would be the evenest
+    [['mon', 'thu'], 'mon', 0],
+    [['mon', 'fri'], 'tue', 3],
+    [['mon', 'tue', 'wed'], 'tue', 1],
+    [['mon', 'wed', 'fri'], 'sat', 2],
+    [[...WEEKDAYS], 'fri', 0],
+    [['tue'], 'wed', 6],
+  ] as const)('with time on %j, started on %s, comes after %i days', (days, startDay, waited) => {
+    const plan = planned(wish({ lifts: { perWeek: 2, days }, startDay }));
+    expect(first(plan, startDay)).toBe(waited);
+  });
+
+  it('comes on one of the first three days before a hard run is kept or a third session', () => {
+    for (const startDay of WEEKDAYS) {
+      const plan = planned(
+        wish({ lifts: { perWeek: 2, hoursBetween: 72 }, runs: runs('fast', 'fast'), startDay }),
+      );
+      expect(first(plan, startDay)).toBeLessThanOrEqual(2);
+    }
+  });
+
+  it('waits for the clock after sport on the day of the start', () => {
+    const football = { id: 'football', day: 'mon', recovery: 'energy-storage', mayWait: true } as const;
+    const plan = planned(wish({ lifts: { perWeek: 1 }, fixed: [football], startDay: 'mon' }));
+    expect(sessionDays(plan)).toEqual(['thu']);
+    expect(plan.sport[0]?.leftTimes).toBe(0);
   });
 });

@@ -347,6 +347,16 @@ export const consultSchema = across(
     }
     for (const day of repeated(value.days))
       wrong(['days', day], 'named once', { fix: 'take the second out' });
+    for (const [index, activity] of (Array.isArray(value.doesNow) ? value.doesNow : []).entries()) {
+      const { times, days } = (activity ?? {}) as { readonly times?: unknown; readonly days?: unknown };
+      for (const day of repeated(days))
+        wrong(['doesNow', index, 'days', day], 'named once', { fix: 'take the second out' });
+      if (typeof times !== 'number' || !Array.isArray(days) || days.length <= Math.ceil(times)) continue;
+      wrong(['doesNow', index, 'times'], `${days.length}, as many as its days, or more`, {
+        fix: `write ${days.length} or more, or take a day out`,
+        because: 'days',
+      });
+    }
     if (value.side !== 'both' && value.worseSide !== undefined && value.worseSide !== value.side) {
       wrong(['worseSide'], `left out when side is ${String(value.side)}`, {
         fix: 'take worseSide out, or mend side',

@@ -277,6 +277,10 @@ export const protocolSchema = across(
           'Sessions a week that are kept before a hard run is dropped.',
           setting(wholeFrom(1, 7)),
         ).default({ value: 2, mark: 'choice' }),
+        firstSessionDays: about(
+          'The first session comes on one of so many days from the start, wherever one of them has time for it.',
+          setting(wholeFrom(1, 7)),
+        ).default({ value: 3, mark: 'choice' }),
       }),
     ),
     runningRules: about(
@@ -357,6 +361,10 @@ export const protocolSchema = across(
           how: about('How to do it, a sentence for the leaflet.', line),
           until: about('What to do until then, a sentence for the leaflet.', line),
           hard: about('Does it count on the recovery clock like a hard session?', yesNo).default(false),
+          mayWait: about(
+            'May it be left out for a while where the week has no room for it? Lifting at work may not.',
+            yesNo,
+          ).default(true),
         }),
       ),
     ),

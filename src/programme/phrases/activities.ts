@@ -45,9 +45,11 @@ export const LIGHTER = 'Make it lighter where you can, most of all on the days o
 /** Why something hard holds no day on the recovery clock, for the record. */
 export function everydayLoadText(
   what: string,
-  { inputs }: NonNullable<JudgedActivity['everydayLoad']>,
+  { code, inputs }: NonNullable<JudgedActivity['everydayLoad']>,
 ): string {
   const { days, besideDays, mostDays, hoursApart } = inputs;
+  if (code === 'everyday-load-for-sessions')
+    return `${capital(what)}: beside its ${countText(Number(days), 'hard day')} a week no session would find a day ${hoursApart} h apart from them. It counts as everyday load (house choice): it holds no day on the recovery clock, and the leaflet asks for less of it.`;
   const beside = besideDays === 0 ? '' : ` beside the ${besideDays} of what is named before`;
   return `${capital(what)}: ${countText(Number(days), 'hard day')} a week${beside} cannot lie ${hoursApart} h apart (${mostDays} can). It counts as everyday load (house choice): it holds no day on the recovery clock, and the leaflet asks for less of it.`;
 }

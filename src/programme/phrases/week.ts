@@ -16,6 +16,7 @@ import {
   weekdayText,
 } from './plain.ts';
 import { runText, shortRunText } from './running.ts';
+import { sportTexts } from './sport.ts';
 import type { IsoDate } from '../../units/date.ts';
 
 /** What a day holds, in the order in which it is done. */
@@ -34,9 +35,9 @@ export function dayEntries(
   ];
 }
 
-function afterText({ afterRun, afterOther, other }: WeekPlan['days'][number]): string {
+function afterText({ afterRun, afterOther, other, easyOther }: WeekPlan['days'][number]): string {
   if (afterRun) return ', after the run';
-  return afterOther ? `, after ${listText(other)}` : '';
+  return afterOther ? `, after ${listText(other.filter((id) => !easyOther.includes(id)))}` : '';
 }
 
 /** What the three kinds of work are called; a kind without exercises is never asked for. */
@@ -66,6 +67,7 @@ export function weekText(plan: WeekPlan, runs: readonly PlannedRun[]): Section {
         ? 'The days may be moved. If a session is late, carry on from there the next day.'
         : `The days may be moved, as long as you leave ${countText(gap - 1, 'clear day')} between two sessions.`,
     ),
+    ...sportTexts(plan).map((text) => paragraph(text)),
     paragraph(
       'You need more rest when you sleep badly, wake tired, or stay sore for more than a day. Then leave one day more between.',
     ),
@@ -115,6 +117,10 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
   'hard-run': ({ kind, because }) =>
     `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
+  'left-out': ({ id, keptTimes, keptDays, leftTimes, leftDays }) =>
+    `${id} ${countText(Number(keptTimes), 'time')} a week instead of ${Number(keptTimes) + Number(leftTimes)}, for now${daysIn('kept', keptDays)}${daysIn('left out', leftDays)}`,
+  'plain-session': ({ slots, daysToSport, daysBetween }) =>
+    `to leave room for sport, ${slots === '' ? '' : `the session goes without ${listText(String(slots).split(', '))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
     `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
@@ -123,6 +129,10 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
     `beside ${listText([...new Set(String(fixed).split(', '))])} no day of ${String(daysWithTime).replaceAll(' ', ', ')} is left with ${countText(Number(daysBetween), 'day')} of recovery`,
 };
+
+function daysIn(word: string, days: Reason['inputs'][string] | undefined): string {
+  return days === '' ? '' : `; ${word}: ${String(days).replaceAll(' ', ', ')}`;
+}
 
 /** A sentence of the record for what the week gave up. */
 export function gaveUpText({ code, inputs }: Reason): string {

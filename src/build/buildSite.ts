@@ -33,9 +33,6 @@ const NOTICE_FILE: OutFile = {
   ].join('\n'),
 };
 
-// Leaflets in the making at one time: enough for Eleventy to pay, few enough for memory to stay as it is.
-const AT_ONCE = 32;
-
 /** Bodies already asked about, for a server that builds again and again. */
 const models: Models = new Map();
 
@@ -120,10 +117,9 @@ async function writeAll(
     if (pages.filter(site.write).length > 0) haste.libraryWritten();
     view = null;
   }
-  for (const consults of batches(
+  for (const consults of oneByOne(
     workspace.current.filter(({ alias }) => isAsked(alias)),
-    haste === null ? AT_ONCE : 1,
-    isWhole && haste === null,
+    view !== null,
   )) {
     await makeWay(haste);
     const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
@@ -132,11 +128,11 @@ async function writeAll(
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
     for (const alias of without) site.drop(folderOf(alias));
     const pages =
-      isWhole && haste === null
-        ? await sitePages(made.programmes, view, shop.pages)
-        : await ownPages(made.programmes, shop.pages);
+      view === null
+        ? await ownPages(made.programmes, shop.pages)
+        : await sitePages(made.programmes, view, shop.pages);
     pages.forEach(site.write);
-    // The library's pages go with the first leaflets: one start of Eleventy makes both.
+    // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
     for (const programme of made.programmes) (await papersOf(programme, shop.paper)).forEach(site.write);
     programmes.push(
@@ -186,11 +182,12 @@ async function makeWay(haste: Haste | null): Promise<void> {
   if (haste.isStale()) throw new Stop(EXIT.busy, 'files were saved while the build was at work');
 }
 
-/** The site has pages even without a consult: then there is one empty batch where its pages go with the leaflets. */
-function batches(consults: readonly Consult[], size: number, isNeeded: boolean): (readonly Consult[])[] {
-  if (consults.length === 0) return isNeeded ? [[]] : [];
-  const starts = Array.from({ length: Math.ceil(consults.length / size) }, (_, index) => index * size);
-  return starts.map((start) => consults.slice(start, start + size));
+/**
+ * One person after the other, so that memory is the same for three and for three hundred. The library's pages are made
+ * even without a consult: `isNeeded` gives one empty turn for them.
+ */
+function oneByOne(consults: readonly Consult[], isNeeded: boolean): (readonly Consult[])[] {
+  return consults.length === 0 && isNeeded ? [[]] : consults.map((consult) => [consult]);
 }
 
 function folderOf(alias: string): string {

@@ -22,6 +22,8 @@ import { nearestOf } from './nearest.ts';
 import { photosOf, type PhotoWork } from './photos.ts';
 import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
 import { pageShelf, paperShelf, version } from './shelf.ts';
+import { closePrivate, openPrivate } from './privacy.ts';
+import { checkPrivatePlace } from './privatePlace.ts';
 import { readWorkspace, type Workspace } from './workspace.ts';
 
 const NOTICE_FILE: OutFile = {
@@ -45,6 +47,8 @@ export interface Built {
   readonly problems: readonly Problem[];
   /** Null when the library has an error: then nothing was touched. */
   readonly outcome: Outcome | null;
+  /** Whether the disk keeps private files to this user. */
+  readonly isClosed: boolean;
 }
 
 /** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
@@ -75,17 +79,20 @@ export async function buildSite(
   ];
   if (faults.length > 0) return nothingBuilt(workspace, [...faults, ...problemsOfAsked(aliases, workspace)]);
   checkAliases(aliases, workspace);
+  if (workspace.counts.consults > 0) checkPrivatePlace(folders);
   const shop = {
     workshop: { library, models, loadleaf: version() },
     pages: await pageShelf(png),
     paper,
     photos,
   };
-  return locked(folders.out, () => {
+  return locked(folders.out, async () => {
     if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
     const site = openSite(folders.out, haste === null ? putFile : putSoon);
-    return writeAll(site, workspace, shop, aliases, haste);
+    openPrivate(folders.out);
+    const built = await writeAll(site, workspace, shop, aliases, haste);
+    return { ...built, isClosed: closePrivate(folders.out) };
   });
 }
 
@@ -102,7 +109,7 @@ async function writeAll(
   shop: Shop,
   aliases: readonly string[],
   haste: Haste | null,
-): Promise<Built> {
+): Promise<Omit<Built, 'isClosed'>> {
   const isAsked = askedIn(aliases);
   const stopped = workspace.stopped.filter(isAsked);
   for (const alias of stopped) site.drop(folderOf(alias));
@@ -165,7 +172,14 @@ function problemsOfAsked(aliases: readonly string[], workspace: Workspace): Prob
 }
 
 function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {
-  return { workspace, programmes: [], failed: [], problems: sortProblems(problems), outcome: null };
+  return {
+    workspace,
+    programmes: [],
+    failed: [],
+    problems: sortProblems(problems),
+    outcome: null,
+    isClosed: true,
+  };
 }
 
 function checkAliases(aliases: readonly string[], { current, stopped }: Workspace): void {

@@ -10,7 +10,6 @@ beforeAll(() => {
 });
 afterAll(() => own.remove());
 
-// eslint-disable-next-line no-control-regex
 const OBEYED = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
 const HARM = 'a\u001b[2J\u202e\u009b31m';
 

@@ -69,6 +69,13 @@ async function inUse(
     ),
     ...prints,
     ...refusals.map(workspace.asProblem),
-    ...problems,
+    ...withoutLettersOf(prints, problems),
   ];
+}
+
+// A letter of a card is told of at the card, not again in every programme it is printed in.
+function withoutLettersOf(prints: readonly Problem[], problems: readonly Problem[]): readonly Problem[] {
+  const isLetter = ({ code }: Problem) => code === 'letter-not-in-font';
+  if (!prints.some(isLetter)) return problems;
+  return problems.filter((one) => !isLetter(one) || (one.file.startsWith('consults/') && one.path !== ''));
 }

@@ -1,4 +1,4 @@
-export const SCRIPTS: Readonly<Record<'arrival' | 'leaflet' | 'live' | 'catalogue', string>>;
+export const SCRIPTS: Readonly<Record<'arrival' | 'leaflet' | 'live' | 'liveWorker' | 'catalogue', string>>;
 export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public')[];
 export function bundledScript(name: keyof typeof SCRIPTS): string;
 export function bundledSheet(name: (typeof SHEETS)[number]): string;

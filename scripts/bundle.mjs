@@ -13,6 +13,7 @@ export const SCRIPTS = {
   arrival: 'arrival.ts',
   leaflet: 'leaflet.ts',
   live: 'live.ts',
+  liveWorker: 'liveWorker.ts',
   catalogue: 'catalogue/catalogue.ts',
 };
 export const SHEETS = ['sheet', 'leaflet', 'record', 'public'];

@@ -37,6 +37,10 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   const shown = shownPath(out);
   if (outcome === null) report.warn(NOT_BUILT);
   else tellWritten(built, outcome, shown, report);
+  if (!built.isClosed)
+    report.warn(
+      `This disk keeps no file modes: who may read ${shown}/private is for the rights of that folder to say. Set them so that only you may.`,
+    );
   return outcome !== null && problems.every(({ severity }) => severity !== 'error');
 }
 

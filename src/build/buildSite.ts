@@ -22,6 +22,8 @@ import { nearestOf } from './nearest.ts';
 import { photosOf, type PhotoWork } from './photos.ts';
 import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
 import { pageShelf, paperShelf, version } from './shelf.ts';
+import { closePrivate, openPrivate } from './privacy.ts';
+import { checkPrivatePlace } from './privatePlace.ts';
 import { readWorkspace, type Workspace } from './workspace.ts';
 
 const NOTICE_FILE: OutFile = {
@@ -32,9 +34,6 @@ const NOTICE_FILE: OutFile = {
     '',
   ].join('\n'),
 };
-
-// Leaflets in the making at one time: enough for Eleventy to pay, few enough for memory to stay as it is.
-const AT_ONCE = 32;
 
 /** Bodies already asked about, for a server that builds again and again. */
 const models: Models = new Map();
@@ -48,6 +47,8 @@ export interface Built {
   readonly problems: readonly Problem[];
   /** Null when the library has an error: then nothing was touched. */
   readonly outcome: Outcome | null;
+  /** Whether the disk keeps private files to this user. */
+  readonly isClosed: boolean;
 }
 
 /** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
@@ -78,17 +79,20 @@ export async function buildSite(
   ];
   if (faults.length > 0) return nothingBuilt(workspace, [...faults, ...problemsOfAsked(aliases, workspace)]);
   checkAliases(aliases, workspace);
+  if (workspace.counts.consults > 0) checkPrivatePlace(folders);
   const shop = {
     workshop: { library, models, loadleaf: version() },
     pages: await pageShelf(png),
     paper,
     photos,
   };
-  return locked(folders.out, () => {
+  return locked(folders.out, async () => {
     if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
     const site = openSite(folders.out, haste === null ? putFile : putSoon);
-    return writeAll(site, workspace, shop, aliases, haste);
+    openPrivate(folders.out);
+    const built = await writeAll(site, workspace, shop, aliases, haste);
+    return { ...built, isClosed: closePrivate(folders.out) };
   });
 }
 
@@ -105,7 +109,7 @@ async function writeAll(
   shop: Shop,
   aliases: readonly string[],
   haste: Haste | null,
-): Promise<Built> {
+): Promise<Omit<Built, 'isClosed'>> {
   const isAsked = askedIn(aliases);
   const stopped = workspace.stopped.filter(isAsked);
   for (const alias of stopped) site.drop(folderOf(alias));
@@ -120,10 +124,9 @@ async function writeAll(
     if (pages.filter(site.write).length > 0) haste.libraryWritten();
     view = null;
   }
-  for (const consults of batches(
+  for (const consults of oneByOne(
     workspace.current.filter(({ alias }) => isAsked(alias)),
-    haste === null ? AT_ONCE : 1,
-    isWhole && haste === null,
+    view !== null,
   )) {
     await makeWay(haste);
     const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
@@ -132,11 +135,11 @@ async function writeAll(
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
     for (const alias of without) site.drop(folderOf(alias));
     const pages =
-      isWhole && haste === null
-        ? await sitePages(made.programmes, view, shop.pages)
-        : await ownPages(made.programmes, shop.pages);
+      view === null
+        ? await ownPages(made.programmes, shop.pages)
+        : await sitePages(made.programmes, view, shop.pages);
     pages.forEach(site.write);
-    // The library's pages go with the first leaflets: one start of Eleventy makes both.
+    // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
     for (const programme of made.programmes) (await papersOf(programme, shop.paper)).forEach(site.write);
     programmes.push(
@@ -169,7 +172,14 @@ function problemsOfAsked(aliases: readonly string[], workspace: Workspace): Prob
 }
 
 function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {
-  return { workspace, programmes: [], failed: [], problems: sortProblems(problems), outcome: null };
+  return {
+    workspace,
+    programmes: [],
+    failed: [],
+    problems: sortProblems(problems),
+    outcome: null,
+    isClosed: true,
+  };
 }
 
 function checkAliases(aliases: readonly string[], { current, stopped }: Workspace): void {
@@ -186,11 +196,12 @@ async function makeWay(haste: Haste | null): Promise<void> {
   if (haste.isStale()) throw new Stop(EXIT.busy, 'files were saved while the build was at work');
 }
 
-/** The site has pages even without a consult: then there is one empty batch where its pages go with the leaflets. */
-function batches(consults: readonly Consult[], size: number, isNeeded: boolean): (readonly Consult[])[] {
-  if (consults.length === 0) return isNeeded ? [[]] : [];
-  const starts = Array.from({ length: Math.ceil(consults.length / size) }, (_, index) => index * size);
-  return starts.map((start) => consults.slice(start, start + size));
+/**
+ * One person after the other, so that memory is the same for three and for three hundred. The library's pages are made
+ * even without a consult: `isNeeded` gives one empty turn for them.
+ */
+function oneByOne(consults: readonly Consult[], isNeeded: boolean): (readonly Consult[])[] {
+  return consults.length === 0 && isNeeded ? [[]] : consults.map((consult) => [consult]);
 }
 
 function folderOf(alias: string): string {

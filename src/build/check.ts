@@ -56,11 +56,12 @@ async function inUse(
   const { refusals } = await photosOf(library, workspace);
   const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
   const workshop = { library, models: new Map(), loadleaf: version() };
-  const { problems } = await printable(
-    makeProgrammes(workspace.current, workspace, workshop),
-    workspace,
-    paper,
-  );
+  const problems: Problem[] = [];
+  // One at a time, and only what is wrong with it is kept.
+  for (const consult of workspace.current)
+    problems.push(
+      ...(await printable(makeProgrammes([consult], workspace, workshop), workspace, paper)).problems,
+    );
   return [
     // A clinic need not use all that is shipped.
     ...checkLibrary(library, onDay(flags), workspace.placeOf).filter(
@@ -68,6 +69,13 @@ async function inUse(
     ),
     ...prints,
     ...refusals.map(workspace.asProblem),
-    ...problems,
+    ...withoutLettersOf(prints, problems),
   ];
+}
+
+// A letter of a card is told of at the card, not again in every programme it is printed in.
+function withoutLettersOf(prints: readonly Problem[], problems: readonly Problem[]): readonly Problem[] {
+  const isLetter = ({ code }: Problem) => code === 'letter-not-in-font';
+  if (!prints.some(isLetter)) return problems;
+  return problems.filter((one) => !isLetter(one) || (one.file.startsWith('consults/') && one.path !== ''));
 }

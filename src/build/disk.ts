@@ -1,5 +1,15 @@
 /** Writing to a disk, whose faults end the command with a sentence instead of a trace. */
-import { existsSync, mkdirSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
@@ -28,33 +38,57 @@ export function isFolder(path: string): boolean {
   return existsSync(path) && statSync(path).isDirectory();
 }
 
-/** Makes a folder and those above it. Node's own way with parents never ends where a system makes none, as in /proc. */
-export function makeFolder(folder: string): void {
+/**
+ * Makes a folder and those above it. `mode`: of those it makes, whatever the umask.
+ * Node's own way with parents never ends where a system makes none, as in /proc.
+ */
+export function makeFolder(folder: string, mode?: number): void {
   if (isFolder(folder)) return;
-  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  if (dirname(folder) !== folder) makeFolder(dirname(folder), mode);
   try {
-    mkdirSync(folder);
+    mkdirSync(folder, mode);
+    if (mode !== undefined) keepsMode(folder, mode);
   } catch (error) {
     // Another build may have been quicker.
     if (!isFolder(folder)) throw error;
   }
 }
 
-/** Writes a file. */
-export type Put = (place: string, bytes: Uint8Array | string) => void;
+/** Sets the mode where it is another; false where the disk keeps none, as those of Windows and of memory sticks. */
+export function keepsMode(place: string, mode: number): boolean {
+  if (modeOf(place) === mode) return true;
+  try {
+    chmodSync(place, mode);
+  } catch {
+    return false;
+  }
+  return modeOf(place) === mode;
+}
+
+function modeOf(place: string): number {
+  return lstatSync(place).mode & 0o777;
+}
+
+/** Writes a file; a private one is for this user alone, and so are the folders that are made for it. */
+export type Put = (place: string, bytes: Uint8Array | string, isPrivate?: boolean) => void;
+
+/** For this user alone. */
+export const PRIVATE_FOLDER_MODE = 0o700;
+export const PRIVATE_FILE_MODE = 0o600;
 
 /** Writes beside the place and renames, so that the file is wholly old or wholly new at every moment, a power cut too. */
-export const putFile: Put = (place, bytes) => put(place, bytes, true);
+export const putFile: Put = (place, bytes, isPrivate) => put(place, bytes, true, isPrivate);
 
 /** The same for somebody who waits: only a power cut can leave it empty, and the next build then writes it anew. */
-export const putSoon: Put = (place, bytes) => put(place, bytes, false);
+export const putSoon: Put = (place, bytes, isPrivate) => put(place, bytes, false, isPrivate);
 
-function put(place: string, bytes: Uint8Array | string, flush: boolean): void {
+function put(place: string, bytes: Uint8Array | string, flush: boolean, isPrivate = false): void {
   const part = join(dirname(place), `.${basename(place)}${PART}`);
   onDisk(place, () => {
-    makeFolder(dirname(place));
+    makeFolder(dirname(place), isPrivate ? PRIVATE_FOLDER_MODE : undefined);
     try {
-      writeFileSync(part, bytes, { flush });
+      writeFileSync(part, bytes, isPrivate ? { flush, mode: PRIVATE_FILE_MODE } : { flush });
+      if (isPrivate) keepsMode(part, PRIVATE_FILE_MODE);
       renameSync(part, place);
     } catch (error) {
       rmSync(part, { force: true });

@@ -1,6 +1,7 @@
 /** Reads a folder of an author's files into memory; the only way content comes in. */
 import { existsSync, readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { mostBytes } from '../content/fileSize.ts';
 import type { SourceFile } from '../content/source.ts';
 import { contains, realPath } from './disk.ts';
 import { EXIT } from './exit.ts';
@@ -38,17 +39,22 @@ function namesIn(folder: string, inside: string): Name[] {
 // Null when an editor took the file away between the look and the reading.
 function read(file: string, isLink: boolean, path: string, root: string): SourceFile | null {
   if (isLink) return readLink(file, path, root);
+  return contentOf(file, path, 'no');
+}
+
+// Looked at before it is read: a film that was put here by mistake must not fill the memory.
+function contentOf(file: string, path: string, link: 'no' | 'inside'): SourceFile | null {
+  const length = toBeRead(path, (at) => statSync(at).size);
+  if (length === null) return null;
+  if (length > mostBytes(file)) return { file, bytes: new Uint8Array(), link, unreadBytes: length };
   const bytes = toBeRead(path, (at) => readFileSync(at));
-  return bytes === null ? null : { file, bytes, link: 'no' };
+  return bytes === null ? null : { file, bytes, link };
 }
 
 function readLink(file: string, path: string, root: string): SourceFile | null {
   // False for a link to nothing, or to itself.
   const target = existsSync(path) ? statSync(path) : null;
-  if (target?.isFile() === true && contains(root, realpathSync(path))) {
-    const bytes = toBeRead(path, (at) => readFileSync(at));
-    return bytes === null ? null : { file, bytes, link: 'inside' };
-  }
+  if (target?.isFile() === true && contains(root, realpathSync(path))) return contentOf(file, path, 'inside');
   return {
     file: target?.isDirectory() === true ? `${file}/` : file,
     bytes: new Uint8Array(),

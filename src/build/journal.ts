@@ -4,7 +4,7 @@
  */
 import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { onDisk } from './disk.ts';
+import { onDisk, PRIVATE_FILE_MODE } from './disk.ts';
 import { isOurPath, type Written } from './manifest.ts';
 
 const NAME = '.loadleaf-journal';
@@ -25,7 +25,7 @@ export function readJournal(out: string): readonly Written[] {
 /** In the form of sha256sum, so that a person can check a folder by it. */
 export function addToJournal(out: string, { path, sha256 }: Written): void {
   const place = join(out, NAME);
-  onDisk(place, () => appendFileSync(place, `${sha256}  ${path}\n`));
+  onDisk(place, () => appendFileSync(place, `${sha256}  ${path}\n`, { mode: PRIVATE_FILE_MODE }));
 }
 
 /** The manifest says it all. */

@@ -46,7 +46,10 @@ export async function printFaults(
   const letters = printed.flatMap(({ spot, text }) => {
     const missing = lettersMissing([text], paper.fonts);
     if (missing.length === 0) return [];
-    return [refuse(placeOf, spot, 'letter-not-in-font', wordsOf(missing, text))];
+    const offset = text.indexOf(missing[0] ?? '');
+    // Of a letter that is put together from two the whole text is the place.
+    const at = offset < 0 ? spot : { ...spot, offset };
+    return [refuse(placeOf, at, 'letter-not-in-font', wordsOf(missing, text))];
   });
   return 'refusal' in logo ? [asProblem(logo.refusal), ...letters] : letters;
 }

@@ -22,8 +22,9 @@ export interface Live {
   follow(response: ServerResponse): void;
 }
 
-/** Hidden names, which no file of a site has. */
+/** Hidden names, which no file of a site has; below the path of the run. */
 export const LIVE_SCRIPT = '/.live/page.js';
+export const LIVE_WORKER = '/.live/worker.js';
 export const LIVE_CHANGES = '/.live/changes';
 
 export function liveChannel(): Live {
@@ -51,9 +52,9 @@ function event(notice: Notice): string {
   return `data: ${JSON.stringify(notice)}\n\n`;
 }
 
-/** A page with the script that follows the changes, and with leave for it in its policy. */
-export function livePage(markup: string, part: Part, { builds }: Notice): string {
-  const script = `<script src="${LIVE_SCRIPT}" data-part="${part}" data-build="${builds[part]}" data-changes="${LIVE_CHANGES}" defer></script>`;
+/** A page with the script that follows the changes, and with leave for it in its policy. `way`: the path of the run. */
+export function livePage(markup: string, part: Part, { builds }: Notice, way: string): string {
+  const script = `<script src="${way}${LIVE_SCRIPT}" data-part="${part}" data-build="${builds[part]}" data-worker="${way}${LIVE_WORKER}" defer></script>`;
   return markup
     .replace(POLICY, (_, start: string, policy: string) => start + withLeave(policy))
     .replace('</head>', () => `${script}</head>`);
@@ -61,8 +62,8 @@ export function livePage(markup: string, part: Part, { builds }: Notice): string
 
 const POLICY = /(http-equiv="Content-Security-Policy" content=")([^"]*)/;
 
-// The policies are our own: each names its scripts, and none lets a page ask for anything.
+// The policies are our own: each names its scripts, and none lets a page ask for anything. The worker asks, not the page.
 function withLeave(policy: string): string {
   const self = '&#39;self&#39;';
-  return `${policy.replace(/script-src (?:&#39;(?:none|self)&#39;)?/, `script-src ${self} `)}; connect-src ${self}`;
+  return `${policy.replace(/script-src (?:&#39;(?:none|self)&#39;)?/, `script-src ${self} `)}; worker-src ${self}`;
 }

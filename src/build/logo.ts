@@ -1,10 +1,11 @@
 /** The clinic's logo made small and bare: turned, flattened on white, without any data about camera or place. */
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { MOST_PICTURE_BYTES } from '../content/fileSize.ts';
 import type { Clinic } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { contains, realPath } from './disk.ts';
-import { BROKEN, pictureIn } from './picture.ts';
+import { BROKEN, pictureIn, tooLong } from './picture.ts';
 
 // As printed 20 mm high at 300 dots an inch, and no picture of a wall.
 const HEIGHT_PX = 240;
@@ -17,9 +18,13 @@ export type Logo = { readonly png: Uint8Array | null } | { readonly refusal: Ref
 export async function logoOf({ logo }: Clinic, content: string): Promise<Logo> {
   if (logo === undefined) return { png: null };
   const file = join(content, logo);
-  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true || !isBeside(content, file))
+  const there = statSync(file, { throwIfNoEntry: false });
+  if (there?.isFile() !== true || !isBeside(content, file))
     return refused(logo, 'not there', `put ${logo} beside clinic.md, or take the logo line out`);
-  const picture = await pictureIn(readFileSync(file), ['png', 'jpeg']);
+  const picture =
+    there.size > MOST_PICTURE_BYTES
+      ? tooLong(there.size)
+      : await pictureIn(readFileSync(file), ['png', 'jpeg']);
   if ('fix' in picture) return refused(logo, picture.found, picture.fix);
   try {
     const png = await picture

@@ -6,6 +6,7 @@ import type { PaperAssets } from '../paper/leaflet.ts';
 import { assembleProgramme, type Workshop } from '../programme/assemble.ts';
 import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
+import { letterProblems } from './letterProblems.ts';
 import { TEMPLATES } from './shelf.ts';
 import type { OutFile } from './site.ts';
 import type { Workspace } from './workspace.ts';
@@ -30,7 +31,7 @@ export function makeProgrammes(consults: readonly Consult[], workspace: Workspac
 /** Without the programmes that have a letter the typeface lacks, but with their Problems. */
 export async function printable(
   { programmes, problems }: Made,
-  { asProblem }: Workspace,
+  workspace: Workspace,
   paper: PaperAssets,
 ): Promise<Made> {
   const { letterRefusals } = await import('../paper/letters.ts');
@@ -40,7 +41,7 @@ export async function printable(
   }));
   return {
     programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
-    problems: [...problems, ...looked.flatMap(({ refusals }) => refusals.map(asProblem))],
+    problems: [...problems, ...looked.flatMap(({ refusals }) => letterProblems(refusals, workspace))],
   };
 }
 

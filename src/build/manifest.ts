@@ -33,8 +33,9 @@ export function readManifest(out: string): Manifest {
   return { files, left };
 }
 
+// It names persons by their aliases.
 export function writeManifest(out: string, { files, left }: Manifest): void {
-  putFile(join(out, NAME), `${JSON.stringify({ files, left }, null, 2)}\n`);
+  putFile(join(out, NAME), `${JSON.stringify({ files, left }, null, 2)}\n`, true);
 }
 
 /** Whether a path lies where we write: in one of our two folders, and nowhere by way of `..`. */

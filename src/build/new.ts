@@ -5,7 +5,16 @@ import { FOLDERS, SCHEMAS, type Kind } from '../content/kind.ts';
 import { keyOf } from '../content/layers.ts';
 import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
 import { ID_PATTERN } from '../content/schema/words.ts';
-import { contains, isFolder, makeFolder, onDisk, putFile } from './disk.ts';
+import {
+  contains,
+  isFolder,
+  keepsMode,
+  makeFolder,
+  onDisk,
+  PRIVATE_FILE_MODE,
+  PRIVATE_FOLDER_MODE,
+  putFile,
+} from './disk.ts';
 import { EXIT } from './exit.ts';
 import { CONTENT, type Flags } from './flags.ts';
 import { contentFolder, sourceFolders, type Folders } from './folders.ts';
@@ -37,8 +46,11 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
     values: shipped === null ? fillingFor(kind, upperFiles(layers), name, onDay(flags)) : [],
   });
   onDisk(place, () => {
-    makeFolder(dirname(place));
-    writeFileSync(place, text, { flag: 'wx' });
+    // A consult is a person's; a card is everybody's.
+    const isPrivate = kind === 'consult';
+    makeFolder(dirname(place), isPrivate ? PRIVATE_FOLDER_MODE : undefined);
+    writeFileSync(place, text, { flag: 'wx', mode: isPrivate ? PRIVATE_FILE_MODE : 0o666 });
+    if (isPrivate) keepsMode(place, PRIVATE_FILE_MODE);
   });
   writeSchemas(dirname(schema), kind);
   const what =

@@ -4,8 +4,9 @@ import { photoFile } from '../content/pictures.ts';
 import type { ExerciseCard, Library } from '../content/library.ts';
 import type { Photos } from '../programme/library/libraryView.ts';
 import type { PhotoSize, PhotoView } from '../programme/library/view.ts';
+import type { SourceFile } from '../content/source.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { BROKEN, MOST_MEGAPIXELS, pictureIn, type NoPicture, type Picture } from './picture.ts';
+import { BROKEN, MOST_MEGAPIXELS, pictureIn, tooLong, type NoPicture, type Picture } from './picture.ts';
 import type { OutFile } from './site.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -26,7 +27,8 @@ export async function photosOf(library: Library, workspace: Workspace): Promise<
   for (const card of library.exercises.values()) {
     const views: PhotoView[] = [];
     for (const [index, { file, alt }] of card.photos.entries()) {
-      const made = await madeOf(bytesOf(card, file, workspace));
+      const { bytes, unreadBytes } = pictureOf(card, file, workspace);
+      const made = unreadBytes === undefined ? await madeOf(bytes) : tooLong(unreadBytes);
       if ('fix' in made) {
         refusals.push(refused(card.id, index, file, made));
         continue;
@@ -40,11 +42,11 @@ export async function photosOf(library: Library, workspace: Workspace): Promise<
   return { photos, files, refusals };
 }
 
-function bytesOf({ id }: ExerciseCard, photo: string, { files, placeOf }: Workspace): Uint8Array {
+function pictureOf({ id }: ExerciseCard, photo: string, { files, placeOf }: Workspace): SourceFile {
   const card = placeOf('exercise', id, [])?.file ?? '';
   const there = files.find(({ file }) => file === photoFile(card, photo));
   if (there === undefined) throw new Error(`content has seen to it that ${photo} is beside ${card}`);
-  return there.bytes;
+  return there;
 }
 
 interface Sized {

@@ -3,6 +3,7 @@
  * kind of file is ever reached. A drawing could fetch others; a picture of ten thousand by ten thousand could stop the machine.
  */
 import type { Sharp } from 'sharp';
+import { MOST_PICTURE_BYTES } from '../content/fileSize.ts';
 
 /** Why a picture cannot be taken, in words, with what helps. */
 export interface NoPicture {
@@ -49,6 +50,14 @@ export const BROKEN: NoPicture = {
   found: 'a picture that is cut off or broken',
   fix: 'copy it from the camera again',
 };
+
+/** Of a file that is too long to be read. */
+export function tooLong(lengthBytes: number): NoPicture {
+  return {
+    found: `a file of ${Math.ceil(lengthBytes / 2 ** 20)} MB, where ${MOST_PICTURE_BYTES / 2 ** 20} are taken`,
+    fix: 'save it smaller (1440 pixels of width are all that is shown)',
+  };
+}
 
 interface Kind extends NoPicture {
   readonly name: PictureKind | 'other';

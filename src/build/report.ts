@@ -1,6 +1,7 @@
 /** What a command prints: Problems and faults on standard error, the answer on standard output. */
 import type { Problem } from '../content/problem.ts';
 import type { SourceFile } from '../content/source.ts';
+import { visible, visibleInLine, visibleJson } from '../content/visible.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 import type { Flags } from './flags.ts';
@@ -42,10 +43,10 @@ export function reportFor(
 ): Report {
   const own: Report = {
     say: (text) => {
-      if (!manner.quiet) (manner.json ? stderr : stdout).write(`${text}\n`);
+      if (!manner.quiet) (manner.json ? stderr : stdout).write(`${visible(text)}\n`);
     },
     warn: (text) => {
-      stderr.write(`${text}\n`);
+      stderr.write(`${visible(text)}\n`);
     },
     problems: async (problems, files) => {
       if (problems.length === 0) return;
@@ -59,7 +60,7 @@ export function reportFor(
         stderr.write(`${problemText(problem, lineOf(problem.file, problem.line), paint)}\n\n`);
     },
     answer: (value) => {
-      if (manner.json) stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+      if (manner.json) stdout.write(`${visibleJson(JSON.stringify(value, null, 2))}\n`);
     },
     text: (name, text) => {
       stdout.write(manner.json ? `${JSON.stringify({ ok: true, [name]: text }, null, 2)}\n` : `${text}\n`);
@@ -92,8 +93,8 @@ function faultText({ exit, message, nearest }: Failure, error: unknown): string 
     return `loadleaf: this is our fault, not yours. No file was left half written.\n${trace}`;
   }
   return [
-    `loadleaf: ${message}`,
-    ...(nearest === null ? [] : [`Did you mean ${nearest}?`]),
+    `loadleaf: ${visibleInLine(message)}`,
+    ...(nearest === null ? [] : [`Did you mean ${visibleInLine(nearest)}?`]),
     ...(exit === EXIT.usage ? ['See: loadleaf --help'] : []),
   ].join('\n');
 }

@@ -1,4 +1,5 @@
 /** The command that shows the built site at 127.0.0.1 and builds again when a file changes. For the author's own eyes. */
+import { randomBytes } from 'node:crypto';
 import { NOT_BUILT, tellOf } from './build.ts';
 import { buildSite, type Built } from './buildSite.ts';
 import { counted } from './counted.ts';
@@ -11,9 +12,12 @@ import { liveChannel, type Live } from './live.ts';
 import { rebuilder } from './rebuilder.ts';
 import type { Report } from './report.ts';
 import { siteServer } from './server.ts';
-import { liveScript } from './shelf.ts';
+import { liveScripts } from './shelf.ts';
 import { Stop } from './stop.ts';
 import { watchTree, type Watching } from './watch.ts';
+
+// 128 bits, as is common for the name of a session: nobody tries them out (from memory).
+const PATH_BYTES = 16;
 
 /** Ends with Ctrl-C. Problems are printed and shown on open pages; where the library has an error the last good site stays up. */
 export async function serve(flags: Flags, report: Report): Promise<number> {
@@ -22,9 +26,11 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   const built = await buildSite(folders, [], { libraryWritten: () => undefined, isStale: () => false });
   await tellOf(built, folders.out, report);
   await tellPages(built, live);
-  const server = siteServer(folders.out, live, liveScript());
+  // Whoever else uses this machine finds the port, but not the path: it is another in every run.
+  const way = `/${randomBytes(PATH_BYTES).toString('hex')}`;
+  const server = siteServer(folders.out, live, liveScripts(), way);
   const port = await listening(server, flags.port ?? 0);
-  sayAddresses(`http://127.0.0.1:${port}`, built, folders.out, report);
+  sayAddresses(`http://127.0.0.1:${port}${way}`, built, folders.out, report);
   const again = rebuilder((isStale) => buildAgain(folders, isStale, live, report), report);
   const watchers = watched(folders).map((folder) => watching(folder, again.wake, report));
   await stopAsked();

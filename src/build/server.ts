@@ -3,7 +3,7 @@ import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, relative, sep } from 'node:path';
 import { contains } from './disk.ts';
-import { LIVE_CHANGES, LIVE_SCRIPT, livePage, type Live, type Part } from './live.ts';
+import { LIVE_CHANGES, LIVE_SCRIPT, LIVE_WORKER, livePage, type Live, type Part } from './live.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -34,16 +34,27 @@ const IS_PAGE = /(?:\/|\.html)$/;
 // A page elsewhere must not reach this server through a name of its own that leads here.
 const OWN_NAME = /^(127\.0\.0\.1|localhost)(:\d{1,5})?$/i;
 
+/** What `serve` adds to the site it shows. */
+export interface LiveScripts {
+  /** Of each page. */
+  readonly page: string;
+  /** Of all of them together. */
+  readonly worker: string;
+}
+
 /**
- * Not listening yet. Only GET and HEAD; no listing, no hidden file, nothing outside the folder. Pages are handed out with
- * the script of `live`, so that they follow what is built.
+ * Not listening yet. Only GET and HEAD; no listing, no hidden file, nothing outside the folder, and nothing at all for
+ * those who do not know `way`, the path of this run (`/` and what nobody guesses). Pages are handed out with the script
+ * of `live`, so that they follow what is built.
  */
-export function siteServer(root: string, live: Live, script: string): Server {
+export function siteServer(root: string, live: Live, scripts: LiveScripts, way: string): Server {
   return createServer((request, response) => {
-    const answer = answerTo(request, root);
+    const answer = answerTo(request, root, way);
     if (answer === 'changes') return follow(live, request, response);
     const { status, headers, body } =
-      answer === 'script' ? scriptAnswer(script) : withLive(answer, partOf(request), live);
+      typeof answer === 'string'
+        ? scriptAnswer(scripts[answer])
+        : withLive(answer, partOf(below(way, request.url) ?? ''), live, way);
     response.writeHead(status, { ...HEADERS, ...headers, 'content-length': body.length });
     response.end(request.method === 'HEAD' ? undefined : body);
   });
@@ -59,19 +70,28 @@ interface Answer {
 export function answerTo(
   { method, url, headers }: Pick<IncomingMessage, 'method' | 'url' | 'headers'>,
   root: string,
-): Answer | 'script' | 'changes' {
+  way: string,
+): Answer | keyof LiveScripts | 'changes' {
   if (!OWN_NAME.test(headers.host ?? '')) return plain(403, 'only for this machine');
   if (method !== 'GET' && method !== 'HEAD') return plain(405, 'only for reading', { allow: 'GET, HEAD' });
-  if (url === LIVE_SCRIPT) return 'script';
-  if (url === LIVE_CHANGES) return 'changes';
+  const inside = below(way, url);
+  if (inside === null) return plain(404, 'not there');
+  if (inside === LIVE_SCRIPT) return 'page';
+  if (inside === LIVE_WORKER) return 'worker';
+  if (inside === LIVE_CHANGES) return 'changes';
   try {
-    const path = pathOf(url ?? '/');
+    const path = pathOf(inside);
     if (path === null) return plain(400, 'not an address');
-    const answer = fileAnswer(path, root);
+    const answer = fileAnswer(path, root, way);
     return answer.status === 404 && IS_PAGE.test(path) ? goneAnswer() : answer;
   } catch {
     return plain(404, 'not there');
   }
+}
+
+/** What of an address comes after the path of the run; null where that is another. */
+function below(way: string, url: string | undefined): string | null {
+  return url?.startsWith(`${way}/`) === true ? url.slice(way.length) : null;
 }
 
 function follow(live: Live, { method }: IncomingMessage, response: ServerResponse): void {
@@ -84,13 +104,13 @@ function scriptAnswer(script: string): Answer {
   return { status: 200, headers: { 'content-type': TYPES['.js'] ?? '' }, body: Buffer.from(script) };
 }
 
-function withLive({ status, headers, body }: Answer, part: Part, live: Live): Answer {
+function withLive({ status, headers, body }: Answer, part: Part, live: Live, way: string): Answer {
   if (headers['content-type'] !== TYPES['.html']) return { status, headers, body };
-  return { status, headers, body: Buffer.from(livePage(body.toString(), part, live.notice())) };
+  return { status, headers, body: Buffer.from(livePage(body.toString(), part, live.notice(), way)) };
 }
 
-function partOf({ url }: IncomingMessage): Part {
-  return pathOf(url ?? '/')?.startsWith('/private/') === true ? 'private' : 'public';
+function partOf(url: string): Part {
+  return pathOf(url)?.startsWith('/private/') === true ? 'private' : 'public';
 }
 
 // A leaflet that was taken away comes back when its consult is mended; the page waits for it.
@@ -110,14 +130,14 @@ function pathOf(url: string): string | null {
   }
 }
 
-function fileAnswer(path: string, root: string): Answer {
-  if (path === '/') return movedTo('public', root, root);
+function fileAnswer(path: string, root: string, way: string): Answer {
+  if (path === '/') return movedTo('public', root, root, way);
   const place = join(root, path);
   if (!isShown(place, root)) return plain(404, 'not there');
   if (!statSync(place).isDirectory()) return fileAt(place);
   const index = join(place, 'index.html');
   if (!isShown(index, root)) return plain(404, 'not there');
-  return path.endsWith('/') ? fileAt(index) : movedTo(relative(root, place), root, place);
+  return path.endsWith('/') ? fileAt(index) : movedTo(relative(root, place), root, place, way);
 }
 
 // By real paths with a separator between: `site-leak` does not lie in `site`, and a link leads where it leads.
@@ -135,10 +155,10 @@ function fileAt(place: string): Answer {
 }
 
 // Without the stroke at its end the links of a page would lead one folder too high.
-function movedTo(folder: string, root: string, place: string): Answer {
+function movedTo(folder: string, root: string, place: string, way: string): Answer {
   if (!isShown(join(place === root ? join(root, folder) : place, 'index.html'), root))
     return plain(404, 'not there');
-  const location = `/${folder.split(sep).map(encodeURIComponent).join('/')}/`;
+  const location = `${way}/${folder.split(sep).map(encodeURIComponent).join('/')}/`;
   return plain(302, 'moved', { location });
 }
 

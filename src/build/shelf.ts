@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets } from '../page/assets.ts';
 import type { PaperAssets } from '../paper/leaflet.ts';
+import type { LiveScripts } from './server.ts';
 
 // dist/build/ and src/build/ lie equally deep, so the same way leads to the top from both.
 const TOP = new URL('../../', import.meta.url);
@@ -44,9 +45,9 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
   return pageAssets(files, logo);
 }
 
-/** What `serve` puts into the pages it shows. */
-export function liveScript(): string {
-  return read('dist/scripts/live.js');
+/** What `serve` puts into the pages it shows, and what they share. */
+export function liveScripts(): LiveScripts {
+  return { page: read('dist/scripts/live.js'), worker: read('dist/scripts/liveWorker.js') };
 }
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {

@@ -56,7 +56,7 @@ export function openSite(out: string, put: Put = putFile): Site {
     if (there !== null && !ours.has(path)) throw inTheWay(out, path);
     if (there !== null && ours.get(path)?.has(there) !== true) restored.push(path);
     addToJournal(out, { path, sha256 });
-    put(join(out, path), bytes);
+    put(join(out, path), bytes, path.startsWith('private/'));
     written.push(path);
     return true;
   };

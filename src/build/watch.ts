@@ -1,6 +1,7 @@
 /** Watches a folder of an author's files and every folder below it. */
 import { readdirSync, watch, type FSWatcher } from 'node:fs';
 import { join } from 'node:path';
+import { isFolder } from './disk.ts';
 
 export interface Watching {
   close(): void;
@@ -10,7 +11,12 @@ export interface Watching {
  * Wakes at every change below the folder. Each folder is watched by itself: Node's own watching of a whole tree keeps to
  * the old file where an editor saves by renaming a new one over it, and sees no later save.
  */
-export function watchTree(top: string, wake: () => void, cannot: (error: Error) => void): Watching {
+export function watchTree(
+  top: string,
+  wake: () => void,
+  cannot: (error: Error) => void,
+  watchFolder: (folder: string, changed: () => void) => FSWatcher = watch,
+): Watching {
   const watchers = new Map<string, FSWatcher>();
   const look = (): void => {
     const folders = new Set(foldersBelow(top));
@@ -23,7 +29,7 @@ export function watchTree(top: string, wake: () => void, cannot: (error: Error) 
   };
   const add = (folder: string): void => {
     try {
-      const watcher = watch(folder, () => {
+      const watcher = watchFolder(folder, () => {
         look();
         wake();
       });
@@ -34,7 +40,8 @@ export function watchTree(top: string, wake: () => void, cannot: (error: Error) 
       });
       watchers.set(folder, watcher);
     } catch (error) {
-      cannot(error as Error);
+      // One that went between the look and the watching is missed by nobody.
+      if (folder === top || isFolder(folder)) cannot(error as Error);
     }
   };
   look();

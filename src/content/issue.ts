@@ -12,6 +12,10 @@ import type { WrongParams } from './schema/words.ts';
 
 type Issue = z.core.$ZodIssue;
 
+// Of a file only the first hundred Problems are told, and each issue is held against each.
+const MOST_ISSUES = 300;
+const MOST_UNKNOWN_KEYS = 100;
+
 /**
  * A Problem for every issue of `schema` with the front matter. `base` is where the checked value stands in it.
  * A key that is missing because its name was misspelt gives one Problem, the one about the misspelling.
@@ -19,9 +23,10 @@ type Issue = z.core.$ZodIssue;
 export function problemsOf(
   front: FrontMatter,
   schema: z.ZodType,
-  issues: readonly Issue[],
+  all: readonly Issue[],
   base: Path = [],
 ): Problem[] {
+  const issues = all.slice(0, MOST_ISSUES);
   const slips = issues.flatMap((issue) => slipsOf(schema, issue));
   const meant = new Set(
     slips.flatMap(({ path, meant }) => (meant === null ? [] : [pathText([...path, meant])])),
@@ -77,7 +82,9 @@ interface Slip {
 function slipsOf(schema: z.ZodType, issue: Issue): Slip[] {
   if (issue.code !== 'unrecognized_keys') return [];
   const known = keysOf(schemaAt(schema, issue.path));
-  return issue.keys.map((key) => ({ path: issue.path, key, known, meant: nearest(key, known) }));
+  return issue.keys
+    .slice(0, MOST_UNKNOWN_KEYS)
+    .map((key) => ({ path: issue.path, key, known, meant: nearest(key, known) }));
 }
 
 // Missing because it was misspelt, or wrong only because the key it hangs on was misspelt or wrong itself.

@@ -9,13 +9,6 @@ import type { ExerciseFrontMatter } from './schema/exercise.ts';
 import type { SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
 
-// What cameras, drawing programs and web pages write; whatever else lies among the cards is a misnamed card.
-const PICTURE = /\.(png|jpe?g|webp|gif|svg|avif|heic|heif|tiff?|bmp)$/i;
-
-export function isPicture(file: string): boolean {
-  return PICTURE.test(file);
-}
-
 /** A photo's name as a file of the library: it stands beside the card. */
 export function photoFile(cardFile: string, photo: string): string {
   return `${cardFile.slice(0, cardFile.lastIndexOf('/') + 1)}${photo}`;

@@ -1,8 +1,9 @@
 /** A Problem as the author reads it on a terminal: place, message, the line itself, a caret under the place, the cure. */
-import { isPicture } from './pictures.ts';
+import { isPicture } from './fileSize.ts';
 import type { Problem } from './problem.ts';
 import { printed, type PrintedCharacter } from './screenWidth.ts';
 import type { SourceFile } from './source.ts';
+import { visibleInLine } from './visible.ts';
 
 /** Paints a part of the text, for a terminal with colours. */
 export interface ProblemPaint {
@@ -15,12 +16,13 @@ const PLAIN: ProblemPaint = { severity: (text) => text, caret: (text) => text, q
 
 /** Three to four lines without a line feed at the end. `line`: the text of the Problem's line, null when there is none. */
 export function problemText(problem: Problem, line: string | null, paint: ProblemPaint = PLAIN): string {
-  const { file, severity, code } = problem;
-  const place = `${file}:${problem.line}:${problem.column}:`;
+  const { severity, code } = problem;
+  const place = `${visibleInLine(problem.file)}:${problem.line}:${problem.column}:`;
+  const fix = visibleInLine(problem.fix);
   return [
-    `${place} ${paint.severity(severity, severity)} ${code} ${messageOf(problem)}`,
+    `${place} ${paint.severity(severity, severity)} ${code} ${visibleInLine(messageOf(problem))}`,
     ...(line === null || line === '' ? [] : excerpt(line, problem.column, paint)),
-    `Fix: ${problem.fix}${/[.:)…?]$/.test(problem.fix) ? '' : '.'}`,
+    `Fix: ${fix}${/[.:)…?]$/.test(fix) ? '' : '.'}`,
   ].join('\n');
 }
 
@@ -50,16 +52,29 @@ const WIDEST = 100;
 const CUT = '…';
 
 function excerpt(line: string, column: number, paint: ProblemPaint): string[] {
-  const characters = printed(line);
-  const at = indexOfColumn(characters, column);
+  const start = startOfReach(line, column);
+  const reach = line.slice(start, start + 2 * REACH);
+  const characters = printed(reach);
+  const at = indexOfColumn(characters, column - start);
   const { from, to } = windowAround(characters, at);
-  const before = `${from > 0 ? CUT : ''}${textOf(characters.slice(from, at))}`;
-  const after = `${textOf(characters.slice(at, to))}${to < characters.length ? CUT : ''}`;
-  const indent = (from > 0 ? 1 : 0) + widthOf(characters.slice(from, at));
+  const isCutBefore = start > 0 || from > 0;
+  const isCutAfter = start + reach.length < line.length || to < characters.length;
+  const before = `${isCutBefore ? CUT : ''}${textOf(characters.slice(from, at))}`;
+  const after = `${textOf(characters.slice(at, to))}${isCutAfter ? CUT : ''}`;
+  const indent = (isCutBefore ? 1 : 0) + widthOf(characters.slice(from, at));
   return [
     paint.quiet(`${INDENT}${before}${after}`.trimEnd()),
     `${INDENT}${' '.repeat(indent)}${paint.caret('^')}`,
   ];
+}
+
+// So much to both sides of the place is looked at, whatever the line's length: more than is shown, in marks of no width too.
+const REACH = 1000;
+
+/** Where the reach begins, never within a character. */
+function startOfReach(line: string, column: number): number {
+  const start = Math.max(0, column - 1 - REACH);
+  return /[\uDC00-\uDFFF]/.test(line.charAt(start)) ? start + 1 : start;
 }
 
 // Columns count UTF-16 units; a character above U+FFFF takes two of them.

@@ -8,7 +8,7 @@ import type { Consult, Known } from './library.ts';
 import { placeOfValue } from './locate.ts';
 import { valueAt } from './path.ts';
 import { placesIn, type PlaceOf } from './place.ts';
-import { errorAt, sortProblems, type Problem } from './problem.ts';
+import { errorAt, sortProblems, type Place, type Problem } from './problem.ts';
 import { readFile } from './readFile.ts';
 import { consultSchema } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
@@ -62,7 +62,8 @@ interface Sheet {
   readonly alias: string;
   readonly revision: number | null;
   readonly consult: Consult | null;
-  readonly front: FrontMatter | null;
+  /** Of its revision, or of its top. The head itself is not kept: of hundreds of consults it would fill the memory. */
+  readonly place: Place;
   readonly problems: readonly Problem[];
 }
 
@@ -71,7 +72,8 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const references = value && front ? consultReferences(front, value, known) : [];
   const problems = [...own, ...references];
   const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
-  return { file, ...whose(file.file, front), consult, front, problems };
+  const place = front === null ? topOf(file.file) : placeOfValue(front, ['revision']);
+  return { file, ...whose(file.file, front), consult, place, problems };
 }
 
 // Of a broken file the keys still say whose it is, where they can be read; else the name must do.
@@ -107,8 +109,8 @@ function isTwin(a: Sheet, b: Sheet): boolean {
   return a.alias === b.alias && a.revision !== null && a.revision === b.revision;
 }
 
-function twinProblem({ file, front, alias, revision }: Sheet, first: Sheet): Problem {
-  return errorAt(front === null ? topOf(file.file) : placeOfValue(front, ['revision']), 'duplicate-id', {
+function twinProblem({ place, alias, revision }: Sheet, first: Sheet): Problem {
+  return errorAt(place, 'duplicate-id', {
     path: 'revision',
     found: `${revision} of ${alias} again, after ${first.file.file}`,
     expected: 'the only one of its alias',

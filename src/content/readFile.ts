@@ -3,12 +3,13 @@ import type { z } from 'zod';
 import { splitFile, type FrontMatter } from './frontMatter.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { SCHEMAS, type Kind } from './kind.ts';
-import { sortProblems, type Problem } from './problem.ts';
+import { errorAt, sortProblems, type Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { FileLink } from './prose/body.ts';
 import { HEADINGS } from './prose/headings.ts';
-import { readProse } from './prose/readProse.ts';
+import { readProse, type ProseReading } from './prose/readProse.ts';
 import { decode, type SourceFile } from './source.ts';
+import { placeAt, type SourceText } from './sourceText.ts';
 
 export type FrontValue<K extends Kind> = z.output<(typeof SCHEMAS)[K]>;
 
@@ -35,7 +36,7 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
   const split = splitFile(source);
   if (split.front === null) return { ...nothing, problems: split.problems };
   const head = valueOf(split.front, kind);
-  const body = readProse(source, split.front.bodyOffset, HEADINGS[kind]);
+  const body = bodyOf(source, split.front.bodyOffset, kind);
   const all = sortProblems([...split.problems, ...head.problems, ...body.problems]);
   return {
     file: file.file,
@@ -45,6 +46,20 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
     problems: all.slice(0, MOST_PROBLEMS),
     links: body.links,
   };
+}
+
+// The longest body shipped has 1,000 characters; the parser of Markdown takes its time for each mark with each other.
+const MOST_BODY_CHARACTERS = 32_768;
+
+function bodyOf(source: SourceText, offset: number, kind: Kind): ProseReading {
+  const length = source.text.length - offset;
+  if (length <= MOST_BODY_CHARACTERS) return readProse(source, offset, HEADINGS[kind]);
+  const problem = errorAt(placeAt(source, offset), 'too-large', {
+    found: `a text of ${length} characters under the front matter`,
+    expected: `at most ${MOST_BODY_CHARACTERS}`,
+    fix: 'shorten the text; it is read by one person',
+  });
+  return { sections: [], problems: [problem], links: [] };
 }
 
 function valueOf<K extends Kind>(

@@ -1,5 +1,6 @@
 /** One file as it comes from the disk, and its text if it is text. */
 import { BAD_CHARACTER_WORDS, badCharacters } from './badCharacter.ts';
+import { MOST_TEXT_BYTES } from './fileSize.ts';
 import { errorAt, type Place, type Problem } from './problem.ts';
 import { placeAt, sourceText, topOf, type SourceText } from './sourceText.ts';
 
@@ -9,6 +10,8 @@ export interface SourceFile {
   readonly bytes: Uint8Array;
   /** Whether it is a symbolic link, and whether that leads out of the folder; then the bytes were not read. */
   readonly link: 'no' | 'inside' | 'outside';
+  /** Of a file that is longer than `mostBytes` of its kind; then the bytes were not read. */
+  readonly unreadBytes?: number;
 }
 
 export interface Decoded {
@@ -17,15 +20,14 @@ export interface Decoded {
   readonly problems: readonly Problem[];
 }
 
-const MAX_BYTES = 256 * 1024;
-
 // A file of nothing but slips would print for ever; the first tell enough.
 const MOST_BAD_CHARACTERS = 20;
 
 /** The file's text: UTF-8 with or without byte order mark, LF or CRLF, at most 256 kB, no characters that mislead. */
-export function decode({ file, bytes, link }: SourceFile): Decoded {
+export function decode({ file, bytes, link, unreadBytes = 0 }: SourceFile): Decoded {
   if (link === 'outside') return refused(linkOut(file));
-  if (bytes.length > MAX_BYTES) return refused(tooLarge(file, bytes.length));
+  const length = Math.max(bytes.length, unreadBytes);
+  if (length > MOST_TEXT_BYTES) return refused(tooLarge(file, length));
   if (looksLikeUtf16(bytes)) return refused(notUtf8(topOf(file), 'UTF-16'));
   const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
   const wrongByte = firstDifference(bytes, new TextEncoder().encode(text));
@@ -59,7 +61,7 @@ function linkOut(file: string): Problem {
 function tooLarge(file: string, length: number): Problem {
   return errorAt(topOf(file), 'too-large', {
     found: `${Math.ceil(length / 1024)} kB`,
-    expected: `at most ${MAX_BYTES / 1024} kB`,
+    expected: `at most ${MOST_TEXT_BYTES / 1024} kB`,
     fix: 'shorten the file; a card or a consult needs a few kB',
   });
 }

@@ -6,6 +6,7 @@ import { parseDocument, type Document, type Node, type YAMLError } from 'yaml';
 import { errorAt, type Problem, type ProblemWords } from './problem.ts';
 import { placeAt, type SourceText } from './sourceText.ts';
 import { tooDeepAt } from './yamlDepth.ts';
+import { TOO_MUCH, tooMuchAt } from './yamlSize.ts';
 import { plainValue, type Report } from './yamlValue.ts';
 import { yamlWords } from './yamlWords.ts';
 
@@ -25,6 +26,11 @@ export function readYaml(source: SourceText, head: string, offset: number): Yaml
   const deepAt = tooDeepAt(head);
   if (deepAt !== null) {
     report(deepAt, 'yaml', TOO_DEEP);
+    return { contents: null, value: undefined, problems };
+  }
+  const muchAt = tooMuchAt(head);
+  if (muchAt !== null) {
+    report(muchAt, 'too-large', TOO_MUCH);
     return { contents: null, value: undefined, problems };
   }
   const document = parse(head);

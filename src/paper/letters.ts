@@ -37,12 +37,19 @@ export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly 
   return [...missing];
 }
 
+export interface LetterRefusal extends Refusal {
+  /** That the typeface lacks, in order of first use. */
+  readonly letters: readonly string[];
+  /** As it would be printed. */
+  readonly text: string;
+}
+
 /**
  * A refusal (`letter-not-in-font`) for every printed text with a letter the typeface lacks; none when all can be set.
  * It names the file the text came from: the exercise or advice card, the clinic file, or else the consult.
  */
-export function letterRefusals(programme: Programme, fonts: Fonts): readonly Refusal[] {
-  const refusals = new Map<string, Refusal>();
+export function letterRefusals(programme: Programme, fonts: Fonts): readonly LetterRefusal[] {
+  const refusals = new Map<string, LetterRefusal>();
   forEachPrinted(programme, [], (text, path) => {
     if (fonts.printable.has(text)) return;
     const missing = lettersMissing([text], fonts);
@@ -59,6 +66,8 @@ export function letterRefusals(programme: Programme, fonts: Fonts): readonly Ref
       found,
       expected: 'letters of the Latin alphabets, which the printed typeface has',
       fix: 'write the text with Latin letters and plain signs',
+      letters: missing,
+      text,
     });
   });
   return [...refusals.values()];

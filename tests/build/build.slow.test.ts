@@ -28,8 +28,13 @@ describe('a build', () => {
       problems: [],
     });
     const files = answer['files'] as { path: string; sha256: string }[];
-    const { 'manifest.json': manifest, ...written } = own.hashes();
-    expect(manifest).toBeDefined();
+    const {
+      'manifest.json': manifest,
+      '.gitignore': around,
+      'private/.gitignore': within,
+      ...written
+    } = own.hashes();
+    for (const beside of [manifest, around, within]) expect(beside).toBeDefined();
     expect(Object.fromEntries(files.map(({ path, sha256 }) => [path, sha256]))).toEqual(written);
     for (const file of FILES) expect(written).toHaveProperty([`private/finch/${file}`]);
     expect(JSON.parse(readFileSync(join(own.site, 'manifest.json'), 'utf8'))).toEqual({ files, left: [] });
@@ -60,7 +65,7 @@ describe('a build', () => {
     await own.run('build', '--quiet');
     for (const path of Object.keys(own.hashes())) {
       expect(path).toMatch(
-        /^(manifest\.json|public\/[a-z./-]+|private\/(PRIVATE\.txt|(finch|wren)\/[a-z.]+))$/,
+        /^(\.gitignore|manifest\.json|public\/[a-z./-]+|private\/(\.gitignore|PRIVATE\.txt|(finch|wren)\/[a-z.]+))$/,
       );
       if (path.startsWith('public/'))
         expect(readFileSync(join(own.site, path), 'utf8')).not.toMatch(/finch|wren/);

@@ -53,7 +53,7 @@ describe('a disk that takes no more bytes', () => {
     expect(left.filter((file) => file.endsWith('part'))).toEqual([]);
     expect(left).not.toContain('manifest.json');
     expect((await build(out)).exit).toBe(0);
-    expect(readdirSync(out).sort()).toEqual(['manifest.json', 'private', 'public']);
+    expect(readdirSync(out).sort()).toEqual(['.gitignore', 'manifest.json', 'private', 'public']);
   });
 });
 

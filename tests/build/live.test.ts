@@ -18,17 +18,17 @@ describe('a page that is shown', () => {
 
   it.each([
     // policy of the file                        policy of the page that is shown
-    ["script-src 'none'; a 'b'", "script-src 'self' ; a 'b'; connect-src 'self'"],
-    ["script-src 'self'; a 'b'", "script-src 'self' ; a 'b'; connect-src 'self'"],
-    ["script-src 'sha256-x='; a", "script-src 'self' 'sha256-x='; a; connect-src 'self'"],
+    ["script-src 'none'; a 'b'", "script-src 'self' ; a 'b'; worker-src 'self'"],
+    ["script-src 'self'; a 'b'", "script-src 'self' ; a 'b'; worker-src 'self'"],
+    ["script-src 'sha256-x='; a", "script-src 'self' 'sha256-x='; a; worker-src 'self'"],
     [
       "script-src 'sha256-x=' 'sha256-y='; a",
-      "script-src 'self' 'sha256-x=' 'sha256-y='; a; connect-src 'self'",
+      "script-src 'self' 'sha256-x=' 'sha256-y='; a; worker-src 'self'",
     ],
-  ])('with the policy %j may run the one script more, and ask its own server', (policy, wider) => {
-    const shown = livePage(page(policy), 'public', notice());
+  ])('with the policy %j may run the one script more, and share its worker', (policy, wider) => {
+    const shown = livePage(page(policy), 'public', notice(), '/way');
     expect(policyOf(shown)).toBe(wider);
-    expect(shown.split(`<script src="${LIVE_SCRIPT}"`)).toHaveLength(2);
+    expect(shown.split(`<script src="/way${LIVE_SCRIPT}"`)).toHaveLength(2);
     expect(shown).toMatch(/data-part="public" data-build="1" [^>]*><\/script><\/head>/);
   });
 });

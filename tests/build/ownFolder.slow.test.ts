@@ -73,7 +73,7 @@ describe('a folder that says over: shipped', () => {
     expect(page('advice.html').match(/class="origin"/g)).toHaveLength(1);
     expect(existsSync(join(top, 'site/public/exercises/bounding.html'))).toBe(false);
     expect(page('exercises.html')).not.toContain('bounding');
-    expect(readdirSync(join(top, 'site/private'))).toEqual(['PRIVATE.txt']);
+    expect(readdirSync(join(top, 'site/private')).sort()).toEqual(['.gitignore', 'PRIVATE.txt']);
   });
 
   it('has its own file named by a Problem, at its line', async () => {

@@ -21,6 +21,9 @@ let child: ChildProcess;
 let said = '';
 let served: Served;
 let port: number;
+/** The path of the run, and the address that ends with it. */
+let way: string;
+let at: string;
 
 beforeAll(async () => {
   own = smallClinic();
@@ -30,7 +33,10 @@ beforeAll(async () => {
   child.stderr?.on('data', (bytes: Buffer) => (said += bytes.toString()));
   await until(() => out.endsWith('}\n'));
   served = JSON.parse(out) as Served;
-  port = Number(new URL(served.pages[0]!.address).port);
+  const first = new URL(served.pages[0]!.address);
+  port = Number(first.port);
+  way = first.pathname.replace(/\/public\/$/, '');
+  at = `http://127.0.0.1:${port}${way}`;
   mkdirSync(`${own.site}-leak`);
   writeFileSync(join(`${own.site}-leak`, 'page.html'), 'leaked');
   writeFileSync(join(own.top, 'page.html'), 'leaked');
@@ -44,7 +50,7 @@ afterAll(() => {
 
 describe('what it says', () => {
   it('is the address of every page, on this machine', () => {
-    const at = `http://127.0.0.1:${port}`;
+    expect(way).toMatch(/^\/[0-9a-f]{32}$/);
     expect(served).toEqual({
       ok: true,
       out: own.site,
@@ -63,8 +69,8 @@ describe('what it says', () => {
       expect(response.headers.get('content-type')).toBe('text/html; charset=utf-8');
       expect(response.headers.get('cache-control')).toBe('no-store');
     }
-    expect((await fetch(`http://127.0.0.1:${port}/`)).url).toBe(served.pages[0]!.address);
-    const pdf = await fetch(`http://127.0.0.1:${port}/private/finch/leaflet.pdf`);
+    expect((await fetch(`${at}/`)).url).toBe(served.pages[0]!.address);
+    const pdf = await fetch(`${at}/private/finch/leaflet.pdf`);
     expect(Buffer.from(await pdf.arrayBuffer())).toEqual(
       readFileSync(join(own.site, 'private/finch/leaflet.pdf')),
     );
@@ -72,11 +78,12 @@ describe('what it says', () => {
 
   it('shows pages with a script that no file holds', async () => {
     for (const path of ['public/index.html', 'private/finch/leaflet.html']) {
-      const shown = await (await fetch(`http://127.0.0.1:${port}/${path}`)).text();
-      expect(shown).toContain('<script src="/.live/page.js"');
-      expect(readFileSync(join(own.site, path), 'utf8')).not.toMatch(/\.live|connect-src|EventSource/);
+      const shown = await (await fetch(`${at}/${path}`)).text();
+      expect(shown).toContain(`<script src="${way}/.live/page.js"`);
+      expect(readFileSync(join(own.site, path), 'utf8')).not.toMatch(/\.live|worker-src|SharedWorker/);
     }
-    expect((await asked('GET', '/.live/page.js', '127.0.0.1')).body).toContain('EventSource');
+    expect((await asked('GET', `${way}/.live/page.js`, '127.0.0.1')).body).toContain('SharedWorker');
+    expect((await asked('GET', `${way}/.live/worker.js`, '127.0.0.1')).body).toContain('EventSource');
   });
 });
 
@@ -109,15 +116,29 @@ describe('what it refuses', () => {
     ['GET', '/%', '127.0.0.1', 400],
     ['GET', '/%ff', '127.0.0.1', 400],
     ['GET', '/a%00b', '127.0.0.1', 400],
-    ['GET', 'http://[', '127.0.0.1', 400],
     ['GET', `/${'a'.repeat(5000)}`, '127.0.0.1', 404],
   ])('%s %s for %j is answered with %d', async (method, path, host, status) => {
-    const answer = await asked(method, path, host);
+    const answer = await asked(method, way + path, host);
     expect(answer.status).toBe(status);
     expect(answer.body).not.toContain('leaked');
     if (method === 'HEAD') expect(answer.body).toBe('');
     // Wherever it sends a reader, that is here.
-    if (status === 302) expect(answer.location).toBe('/public/');
+    if (status === 302) expect(answer.location).toBe(`${way}/public/`);
+  });
+
+  it.each([
+    ['/'],
+    ['/public/'],
+    ['/private/finch/leaflet.html'],
+    ['/.live/changes'],
+    [`/${'0'.repeat(32)}/public/`],
+    ['http://['],
+    [''],
+  ])('%s, whoever does not know the path of this run', async (path) => {
+    const answer = await asked('GET', path, '127.0.0.1');
+    expect(answer).toEqual({ status: 404, body: 'not there\n', location: undefined });
+    expect((await asked('GET', way, '127.0.0.1')).status).toBe(404);
+    expect((await asked('GET', way.slice(0, -1) + path, '127.0.0.1')).status).toBe(404);
   });
 
   it('leaves it standing, even what is no request', async () => {
@@ -126,7 +147,7 @@ describe('what it refuses', () => {
     socket.resume();
     socket.write('\0\0\0 not http\r\n\r\n');
     await new Promise((resolve) => socket.once('close', resolve));
-    expect((await asked('GET', '/public/', '127.0.0.1')).status).toBe(200);
+    expect((await asked('GET', `${way}/public/`, '127.0.0.1')).status).toBe(200);
     expect(child.exitCode).toBeNull();
   });
 });
@@ -148,15 +169,13 @@ describe('an open page', () => {
     page.on('request', (request) => elsewhere.push(request.url()));
     page.on('pageerror', ({ message }) => wrong.push(message));
     page.on('console', (message) => wrong.push(message.text()));
-    await page.goto(`http://127.0.0.1:${port}/public/exercises/wall-bridge.html`);
+    await page.goto(`${at}/public/exercises/wall-bridge.html`);
     expect(await angles()).not.toContain('25°');
     const restore = own.edit('exercises/wall-bridge.md', 'hip: 0', 'hip: 25');
     await page.locator('figure.frames', { hasText: '25°' }).waitFor();
     restore();
     await page.locator('figure.frames', { hasText: '25°' }).waitFor({ state: 'detached' });
-    expect(
-      elsewhere.filter((url) => !url.startsWith(`http://127.0.0.1:${port}/`) && !url.startsWith('data:')),
-    ).toEqual([]);
+    expect(elsewhere.filter((url) => !url.startsWith(`${at}/`) && !url.startsWith('data:'))).toEqual([]);
     expect(wrong).toEqual([]);
   });
 
@@ -173,7 +192,7 @@ describe('an open page', () => {
   });
 
   it('of a leaflet that is taken away says so, and comes back with it', async () => {
-    await page.goto(`http://127.0.0.1:${port}/private/finch/leaflet.html`);
+    await page.goto(`${at}/private/finch/leaflet.html`);
     const restore = own.edit('consults/finch-r1.md', /ageYears: .*/, 'ageYears: 380');
     await alert().waitFor();
     await page.getByText('There is no such page now').waitFor();
@@ -216,7 +235,7 @@ describe('what it builds again', () => {
     const restore = own.edit('exercises/wall-bridge.md', 'kind: isometric', 'kind: isometrc');
     await until(() => said.includes('nothing was built'));
     expect(leaflet()).toBe(page);
-    expect((await asked('GET', '/private/finch/leaflet.html', '127.0.0.1')).status).toBe(200);
+    expect((await asked('GET', `${way}/private/finch/leaflet.html`, '127.0.0.1')).status).toBe(200);
     restore();
   });
 

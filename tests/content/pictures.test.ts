@@ -1,6 +1,7 @@
 /** Photos beside cards: named and there, or a Problem. */
 import { describe, expect, it } from 'vitest';
-import { isPicture, photoFile } from '../../src/content/pictures.ts';
+import { isPicture } from '../../src/content/fileSize.ts';
+import { photoFile } from '../../src/content/pictures.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import { fileOf, filesWith, spoilt } from './sample.ts';
 import type { SourceFile } from '../../src/content/source.ts';

@@ -89,3 +89,29 @@ describe('sortProblems', () => {
     ]);
   });
 });
+
+describe('a long line', () => {
+  it('is looked at around the place only, and keeps its caret there', () => {
+    const line = `${'🦦'.repeat(50_000)}X${'b'.repeat(50_000)}`;
+    const [text = '', caret = ''] = excerpt(line, 100_001).split('\n');
+    expect(text.startsWith('    …🦦')).toBe(true);
+    expect(text.endsWith('b…')).toBe(true);
+    // An otter takes two columns of the screen and two units of the text.
+    expect(text[caret.indexOf('^')]).toBe('X');
+    const before = performance.now();
+    for (let time = 0; time < 50; time += 1) excerpt('x'.repeat(250_000), 125_000);
+    expect(performance.now() - before).toBeLessThan(1000);
+  });
+
+  it('shows what a name or a value would do to a terminal', () => {
+    const problem = {
+      ...at(1, 1, 'a\u001b[2J\nb.md'),
+      path: 'k\u202e',
+      found: 'x\u0007',
+      fix: 'write \u009b1m',
+    };
+    expect(problemText(problem, null)).toBe(
+      'a<U+001B>[2J<U+000A>b.md:1:1: error wrong-word k<U+202E> is x<U+0007>; must be y.\nFix: write <U+009B>1m.',
+    );
+  });
+});

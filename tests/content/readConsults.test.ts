@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
@@ -113,5 +115,23 @@ describe('readConsults', () => {
   it('passes over other files of the folder', () => {
     const files = [...filesWith(), fileOf('consults/.otter-r2.md', ''), fileOf('consults/letter.pdf', '')];
     expect(readConsults(files, known).problems).toEqual([]);
+  });
+});
+
+describe('the memory of many consults', () => {
+  it('holds their facts, not the heads they were read from: under 20 kB each, where a head takes 30', () => {
+    setFlagsFromString('--expose-gc');
+    const sweep = runInNewContext('gc') as () => void;
+    const files = Array.from({ length: 300 }, (_, index) =>
+      fileOf(`consults/p${index}-r1.md`, SAMPLE[OTTER].replace('alias: otter', `alias: p${index}`)),
+    );
+    readConsults(files.slice(0, 20), known);
+    sweep();
+    const before = process.memoryUsage().heapUsed;
+    const reading = readConsults(files, known);
+    sweep();
+    const each = (process.memoryUsage().heapUsed - before) / files.length;
+    expect(reading.current).toHaveLength(files.length);
+    expect(each).toBeLessThan(20_000);
   });
 });

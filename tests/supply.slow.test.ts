@@ -43,7 +43,7 @@ const installed = packages.flatMap((one) =>
 );
 
 /** Packages for developers that may run something at their installation; the project must do without its doing. */
-const MAY_RUN_SCRIPTS: readonly string[] = [];
+const MAY_RUN_SCRIPTS: readonly string[] = ['esbuild'];
 
 function runsAtInstallation(place: string): boolean {
   const scripts = Object.keys(manifestOf(place).scripts ?? {});

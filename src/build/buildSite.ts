@@ -10,6 +10,7 @@ import type { Models } from '../programme/model.ts';
 import { libraryView } from '../programme/library/libraryView.ts';
 import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
+import { marked } from '../record/mark.ts';
 import { putFile, putSoon } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
@@ -131,14 +132,15 @@ async function writeAll(
       .map(({ alias }) => alias)
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
     for (const alias of without) site.drop(folderOf(alias));
+    const finished = made.programmes.map(marked);
     const pages =
       isWhole && haste === null
-        ? await sitePages(made.programmes, view, shop.pages)
-        : await ownPages(made.programmes, shop.pages);
+        ? await sitePages(finished, view, shop.pages)
+        : await ownPages(finished, shop.pages);
     pages.forEach(site.write);
     // The library's pages go with the first leaflets: one start of Eleventy makes both.
     view = null;
-    for (const programme of made.programmes) (await papersOf(programme, shop.paper)).forEach(site.write);
+    for (const programme of finished) (await papersOf(programme, shop.paper)).forEach(site.write);
     programmes.push(
       ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
     );

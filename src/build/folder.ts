@@ -38,16 +38,14 @@ function namesIn(folder: string, inside: string): Name[] {
 // Null when an editor took the file away between the look and the reading.
 function read(file: string, isLink: boolean, path: string, root: string): SourceFile | null {
   if (isLink) return readLink(file, path, root);
-  const bytes = toBeRead(path, (at) => readFileSync(at));
-  return bytes === null ? null : { file, bytes, link: 'no' };
+  return bytesAt(file, path, 'no');
 }
 
 function readLink(file: string, path: string, root: string): SourceFile | null {
   // False for a link to nothing, or to itself.
   const target = existsSync(path) ? statSync(path) : null;
   if (target?.isFile() === true && contains(root, realpathSync(path))) {
-    const bytes = toBeRead(path, (at) => readFileSync(at));
-    return bytes === null ? null : { file, bytes, link: 'inside' };
+    return bytesAt(file, path, 'inside');
   }
   return {
     file: target?.isDirectory() === true ? `${file}/` : file,
@@ -56,7 +54,19 @@ function readLink(file: string, path: string, root: string): SourceFile | null {
   };
 }
 
-/** What was read; null when it is not there. Stops with 66 when it is closed to this user. */
+// A file that cannot be read is its author's matter alone: it is handed on with the reason, and the others are read.
+function bytesAt(file: string, path: string, link: 'no' | 'inside'): SourceFile | null {
+  try {
+    return { file, bytes: readFileSync(path), link };
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    return code === 'ENOENT'
+      ? null
+      : { file, bytes: new Uint8Array(), link, closed: `closed to the reader (${code})` };
+  }
+}
+
+/** What was read of a folder; null when it is not there. Stops with 66 when it is closed to this user. */
 function toBeRead<T>(path: string, look: (path: string) => T): T | null {
   try {
     return look(path);

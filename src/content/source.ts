@@ -9,6 +9,8 @@ export interface SourceFile {
   readonly bytes: Uint8Array;
   /** Whether it is a symbolic link, and whether that leads out of the folder; then the bytes were not read. */
   readonly link: 'no' | 'inside' | 'outside';
+  /** What the system says where it let nobody read the file; there are no bytes then. */
+  readonly closed?: string;
 }
 
 export interface Decoded {
@@ -23,7 +25,8 @@ const MAX_BYTES = 256 * 1024;
 const MOST_BAD_CHARACTERS = 20;
 
 /** The file's text: UTF-8 with or without byte order mark, LF or CRLF, at most 256 kB, no characters that mislead. */
-export function decode({ file, bytes, link }: SourceFile): Decoded {
+export function decode({ file, bytes, link, closed }: SourceFile): Decoded {
+  if (closed !== undefined) return refused(cannotRead(file, closed));
   if (link === 'outside') return refused(linkOut(file));
   if (bytes.length > MAX_BYTES) return refused(tooLarge(file, bytes.length));
   if (looksLikeUtf16(bytes)) return refused(notUtf8(topOf(file), 'UTF-16'));
@@ -53,6 +56,14 @@ function linkOut(file: string): Problem {
     found: 'a link that leads out of the folder or to nothing',
     expected: 'a file of its own, or a link that stays inside',
     fix: 'copy the file here in place of the link',
+  });
+}
+
+function cannotRead(file: string, found: string): Problem {
+  return errorAt(topOf(file), 'cannot-read', {
+    found,
+    expected: 'a file that may be read',
+    fix: 'give yourself leave to read it, or copy it here again',
   });
 }
 

@@ -11,8 +11,8 @@ const DIGITS = 8;
  * So nothing goes round in a circle: whoever takes the key `mark` out of `record.json` can work the mark out again.
  */
 export function marked(programme: Programme): Programme & { readonly mark: string } {
-  const { mark: _, ...unmarked } = programme;
-  return { ...unmarked, mark: markOf(recordJson(unmarked)) };
+  // A key without a value does not stand in JSON.
+  return { ...programme, mark: markOf(recordJson({ ...programme, mark: undefined })) };
 }
 
 /** Of a `record.json` without a mark. */

@@ -218,8 +218,15 @@ async function nothingBuilt(
   faults: readonly Problem[],
   manner: Manner,
 ): Promise<Built> {
-  const problems = sortProblems([...faults, ...problemsOfAsked(aliases, workspace)]);
-  const setAside = await withdrawBlocked(out, workspace, askedIn(aliases), manner);
+  const isAsked = askedIn(aliases);
+  // Programmes, which are not made, would say so of their screens.
+  const screens = workspace.library === null ? [] : workspace.screenProblems;
+  const problems = sortProblems([
+    ...faults,
+    ...problemsOfAsked(aliases, workspace),
+    ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
+  ]);
+  const setAside = await withdrawBlocked(out, workspace, isAsked, manner);
   return { workspace, programmes: [], failed: [], problems, outcome: null, setAside };
 }
 

@@ -109,7 +109,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     hold();
     addToJournal(out, [{ path, sha256 }], !isHasty);
     put(join(out, path), bytes);
-    touched.add(dirname(join(out, path)));
+    for (let folder = dirname(path); folder !== '.'; folder = dirname(folder)) touched.add(join(out, folder));
     written.push(path);
     return true;
   };

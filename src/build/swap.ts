@@ -41,9 +41,15 @@ export function swapIn(out: string, alias: string, fill: (folder: string) => voi
     }
     switchIn(next, person, old);
     if (flush) syncFolder(around);
-    rmSync(old, { recursive: true, force: true });
-    rmSync(join(person, SWAPPED), { force: true });
+    clearOld(person, old, around, flush);
   });
+}
+
+// The sign goes last: without it the two folders would be taken for two people's work.
+function clearOld(person: string, old: string, around: string, flush: boolean): void {
+  rmSync(old, { recursive: true, force: true });
+  if (flush) syncFolder(around);
+  rmSync(join(person, SWAPPED), { force: true });
 }
 
 function switchIn(next: string, person: string, old: string): void {
@@ -84,7 +90,7 @@ function settle(out: string, alias: string): void {
   onDisk(person, () => {
     refuseLink(old);
     if (lstatSync(person, { throwIfNoEntry: false }) === undefined) renameSync(old, person);
-    else if (existsSync(join(person, SWAPPED))) rmSync(old, { recursive: true, force: true });
+    else if (existsSync(join(person, SWAPPED))) clearOld(person, old, around, true);
     else
       throw new Stop(
         EXIT.cannotCreate,

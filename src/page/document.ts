@@ -25,7 +25,6 @@ export function documentText(sheet: PageDocument): string {
         <meta http-equiv="Content-Security-Policy" content="${policy(style, [arrival, script])}" />
         <title>${title}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta name="generator" content="Loadleaf" />
         <meta name="robots" content="noindex, nofollow, noarchive" />
         <meta name="referrer" content="no-referrer" />
         <meta name="color-scheme" content="light dark" />

@@ -48,12 +48,12 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   return outcome !== null && problems.every(({ severity }) => severity !== 'error');
 }
 
-function tellWritten(
-  { programmes, failed, workspace: { counts } }: Built,
-  outcome: Outcome,
-  shown: string,
-  report: Report,
-): void {
+function tellWritten(built: Built, outcome: Outcome, shown: string, report: Report): void {
+  const {
+    programmes,
+    failed,
+    workspace: { counts },
+  } = built;
   for (const { alias, revision, stage, step } of programmes) {
     const where = stage.chosen === 'keep' ? 'keep-going stage' : `stage ${stage.chosen}`;
     report.say(
@@ -62,7 +62,7 @@ function tellWritten(
   }
   for (const alias of failed)
     report.warn(`${alias}: no programme was written${goneText(alias, outcome, shown)}.`);
-  tellRest(outcome, failed, shown, report);
+  tellRest(built, outcome, shown, report);
   if (outcome.files.some(({ path }) => path === 'public/index.html'))
     report.say(`Library: ${libraryText(counts)}  ${shown}/public/index.html`);
   report.say(
@@ -70,18 +70,19 @@ function tellWritten(
   );
 }
 
-/** Leaflets without a consult, and what hands have changed. */
+/** Leaflets that are out of force though nobody asked for their build, and what hands have changed. */
 function tellRest(
+  { failed, workspace }: Built,
   { setAside, left, restored }: Outcome,
-  failed: readonly string[],
   shown: string,
   report: Report,
 ): void {
-  for (const alias of setAside)
-    if (!failed.includes(alias))
-      report.warn(
-        `${alias}: there is no consult any more; its leaflet is set aside in ${shown}/private/${alias}/set-aside.`,
-      );
+  for (const alias of setAside.filter((one) => !failed.includes(one))) {
+    const why = workspace.blocked.includes(alias)
+      ? 'its screen stops every programme'
+      : 'there is no consult any more';
+    report.warn(`${alias}: ${why}; its leaflet is set aside in ${shown}/private/${alias}/set-aside.`);
+  }
   for (const path of left)
     report.warn(`${shown}/${path} is no longer part of the site but was changed by hand; it is left.`);
   for (const path of restored) report.warn(`${shown}/${path} was changed by hand; it is written anew.`);

@@ -121,8 +121,13 @@ async function writeAll(
   // Before anything can go wrong: what must not be followed goes first.
   const problems = problemsOfAsked(aliases, workspace);
   const stopped = workspace.stopped.filter(isAsked);
-  const blocked = workspace.blocked.filter(isAsked);
-  withdrawAll(site, [...stopped, ...blocked], [...problems, ...workspace.screenProblems], workspace);
+  // A red flag waits for nobody to ask for it.
+  withdrawAll(
+    site,
+    [...new Set([...stopped, ...workspace.blocked])],
+    [...workspace.consultProblems, ...workspace.screenProblems],
+    workspace,
+  );
 
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
@@ -226,7 +231,7 @@ async function nothingBuilt(
     ...problemsOfAsked(aliases, workspace),
     ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
   ]);
-  const setAside = await withdrawBlocked(out, workspace, isAsked, manner);
+  const setAside = await withdrawBlocked(out, workspace, manner);
   return { workspace, programmes: [], failed: [], problems, outcome: null, setAside };
 }
 

@@ -2,7 +2,7 @@
  * What one person was given is one set: leaflet, paper, record and note of one make. It is put in force, set aside and
  * replaced as a whole, and what was given for an earlier revision stays for good.
  */
-import { existsSync, lstatSync, readFileSync } from 'node:fs';
+import { lstatSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { IsoDate } from '../units/date.ts';
 import { carry, makeFolder, syncFolder, type Put } from './disk.ts';
@@ -67,56 +67,74 @@ const NOTHING: Change = { written: [], removed: [], restored: [], left: [] };
 export function issueSet(shelf: Shelf, set: PersonSet): Change {
   const { out, flush } = shelf;
   const { alias } = set;
-  const standing = standingOf(out, alias, shelf.knownOf(alias));
-  const files = set.files.map((file) => ({ ...file, sha256: hashOf(file.bytes) }));
-  const taken = files.find(({ name }) => standing.kept.includes(name));
-  if (taken !== undefined) throw inTheWay(join(personFolder(out, alias), taken.name));
-  const there = new Map(standing.present.map((one) => [one.name, one]));
-  const fresh = files.filter(({ name, sha256 }) => there.get(name)?.sha256 !== sha256);
-  const gone = standing.present.filter(({ name }) => files.every((file) => file.name !== name));
-  const isEarlier = isOfAnother(set.revision, personFolder(out, alias), standing);
-  const left = isEarlier('') ? [] : gone.filter(({ isChanged }) => isChanged).map(({ name }) => name);
-  const issued = issuedText(standing.issued, happeningOf(shelf, set, files));
-  const change = {
-    written: fresh.map(({ name }) => name),
-    removed: gone.map(({ name }) => name).filter((name) => !left.includes(name)),
-    restored: fresh
-      .map(({ name }) => name)
-      .filter((name) => there.get(name)?.isChanged === true && !isEarlier('')),
-    left,
-  };
-  if (
-    fresh.length === 0 &&
-    gone.length === left.length &&
-    standing.aside.length === 0 &&
-    issued === standing.issued
-  )
-    return { ...NOTHING, left };
+  const plan = planOf(shelf, set);
+  if (!plan.isNeeded) return { ...NOTHING, left: plan.change.left };
   addToJournal(
     out,
-    files.map(({ name, sha256 }) => ({ path: `private/${alias}/${name}`, sha256 })),
+    plan.files.map(({ name, sha256 }) => ({ path: `private/${alias}/${name}`, sha256 })),
     flush,
   );
-  swapIn(
-    out,
-    alias,
-    (next) => {
-      const folder = personFolder(out, alias);
-      for (const { name, bytes } of fresh) shelf.put(join(next, name), bytes);
-      for (const { name } of files)
-        if (!existsSync(join(next, name))) carry(join(folder, name), join(next, name));
-      for (const name of [...standing.kept, ...left]) carry(join(folder, name), join(next, name));
-      if (isEarlier('')) archive(folder, '', standing.present, standing, next);
-      if (isEarlier(ASIDE)) archive(folder, ASIDE, standing.aside, standing, next);
-      const waiting = isEarlier(ASIDE)
-        ? []
-        : standing.aside.filter(({ isChanged }) => isChanged).map(({ name }) => name);
-      keepAside(folder, [...standing.keptAside, ...waiting], next);
-      shelf.put(join(next, ISSUED), issued);
-    },
-    flush,
-  );
-  return change;
+  swapIn(out, alias, (next) => fill(shelf, personFolder(out, alias), plan, next), flush);
+  return plan.change;
+}
+
+/** What is to become of a person's folder. */
+interface Plan {
+  readonly standing: Standing;
+  readonly files: readonly (PersonSet['files'][number] & Named)[];
+  /** Sets of other revisions that are kept for good from now on: the one in force, the one that was set aside. */
+  readonly kept: readonly Place[];
+  /** Files in `set-aside/` that hands have changed; they stay there. */
+  readonly waiting: readonly string[];
+  readonly issued: string;
+  readonly change: Change;
+  /** False where everything stands as it must. */
+  readonly isNeeded: boolean;
+}
+
+/** At the top of a person's folder, or in `set-aside/`. */
+type Place = '' | typeof ASIDE;
+
+function planOf(shelf: Shelf, set: PersonSet): Plan {
+  const folder = personFolder(shelf.out, set.alias);
+  const standing = standingOf(shelf.out, set.alias, shelf.knownOf(set.alias));
+  const files = set.files.map((file) => ({ ...file, sha256: hashOf(file.bytes) }));
+  const taken = files.find(({ name }) => standing.kept.includes(name));
+  if (taken !== undefined) throw inTheWay(join(folder, taken.name));
+  const kept = placesOfOthers(set.revision, folder, standing);
+  const change = changeOf(standing.present, files, kept.includes(''));
+  const issued = issuedText(standing.issued, happeningOf(shelf, set, files));
+  const waiting = kept.includes(ASIDE) ? [] : namesOf(standing.aside.filter(({ isChanged }) => isChanged));
+  const isNeeded =
+    change.written.length + change.removed.length + kept.length > 0 ||
+    waiting.length < standing.aside.length ||
+    issued !== standing.issued;
+  return { standing, files, kept, waiting, issued, change, isNeeded };
+}
+
+function changeOf(present: readonly Found[], files: readonly Named[], isOther: boolean): Change {
+  const there = new Map(present.map((one) => [one.name, one]));
+  const fresh = files.filter(({ name, sha256 }) => there.get(name)?.sha256 !== sha256);
+  const gone = present.filter(({ name }) => files.every((file) => file.name !== name));
+  // With their revision they go where that is kept, as hands have left them.
+  const isLeft = ({ isChanged }: Found) => isChanged && !isOther;
+  return {
+    written: namesOf(fresh),
+    removed: namesOf(gone.filter((one) => !isLeft(one))),
+    restored: namesOf(fresh).filter((name) => there.get(name)?.isChanged === true && !isOther),
+    left: namesOf(gone.filter(isLeft)),
+  };
+}
+
+function fill(shelf: Shelf, folder: string, plan: Plan, next: string): void {
+  const { standing, files, kept, waiting, issued, change } = plan;
+  for (const { name, bytes } of files)
+    if (change.written.includes(name)) shelf.put(join(next, name), bytes);
+    else carry(join(folder, name), join(next, name));
+  for (const name of [...standing.kept, ...change.left]) carry(join(folder, name), join(next, name));
+  for (const place of kept) archive(folder, place, standing, next);
+  keepAside(folder, [...standing.keptAside, ...waiting], next);
+  shelf.put(join(next, ISSUED), issued);
 }
 
 /** Takes a set out of force into `set-aside/`, with a line saying why; what already lies there is told the newest reason. */
@@ -135,7 +153,7 @@ export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): Change
   } catch (error) {
     throw takenAway(out, alias, error);
   }
-  return { ...NOTHING, removed: present.map(({ name }) => name) };
+  return { ...NOTHING, removed: namesOf(present) };
 }
 
 function setAside(
@@ -153,7 +171,7 @@ function setAside(
   makeFolder(to);
   for (const { name } of present) carry(join(folder, name), join(to, name));
   // Should anything lie there already, nothing of it is lost.
-  for (const name of [...aside.map((one) => one.name), ...keptAside])
+  for (const name of [...namesOf(aside), ...keptAside])
     carry(join(folder, ASIDE, name), join(to, freeName(namesIn(to), name)));
   shelf.put(join(to, WHY), why);
   const last = linesOf(issued).at(-1);
@@ -193,6 +211,10 @@ function happeningOf(shelf: Shelf, set: PersonSet, files: readonly Named[]): Hap
 
 type Named = Pick<Found, 'name' | 'sha256'>;
 
+function namesOf(files: readonly Named[]): string[] {
+  return files.map(({ name }) => name);
+}
+
 function listed(files: readonly Named[]): Listed[] {
   return files.map(({ name, sha256 }) => ({ path: name, sha256 })).sort((a, b) => (a.path < b.path ? -1 : 1));
 }
@@ -207,15 +229,16 @@ function issuedText(text: string, happening: Happening): string {
   return withLine(text, { ...happening, event });
 }
 
-/** Whether the set in a place of the person's folder is of another revision. */
-function isOfAnother(
-  revision: number,
-  folder: string,
-  standing: Standing,
-): (from: '' | typeof ASIDE) => boolean {
-  const { present, aside } = standing;
-  return (from) =>
-    (from === '' ? present : aside).length > 0 && revisionOf(join(folder, from), standing) !== revision;
+/** Where sets of other revisions stand. */
+function placesOfOthers(revision: number, folder: string, standing: Standing): Place[] {
+  const places: readonly Place[] = ['', ASIDE];
+  return places.filter(
+    (place) => filesIn(place, standing).length > 0 && revisionOf(join(folder, place), standing) !== revision,
+  );
+}
+
+function filesIn(place: Place, { present, aside }: Standing): readonly Found[] {
+  return place === '' ? present : aside;
 }
 
 // Where the record does not tell it the chain does; 0 is of a revision that nobody can tell any more.
@@ -224,13 +247,8 @@ function revisionOf(folder: string, { issued }: Standing): number {
 }
 
 /** Keeps a set of another revision for good. One that lies there already is never written over. */
-function archive(
-  folder: string,
-  from: string,
-  files: readonly Found[],
-  standing: Standing,
-  next: string,
-): void {
+function archive(folder: string, from: Place, standing: Standing, next: string): void {
+  const files = filesIn(from, standing);
   const name = `r${revisionOf(join(folder, from), standing)}`;
   if (holds(join(next, name), files)) return;
   const to = join(next, freeName(namesIn(next), name));

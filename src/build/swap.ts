@@ -5,7 +5,7 @@
  */
 import { existsSync, lstatSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { isFolder, makeFolder, onDisk, refuseLink, syncFolder } from './disk.ts';
+import { makeFolder, onDisk, refuseLink, syncFolder } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 
@@ -75,7 +75,7 @@ export function takeAway(out: string, alias: string): string {
 /** Ends the swaps of commands that were stopped. */
 export function putBack(out: string): void {
   const around = join(out, PRIVATE);
-  if (!isFolder(around)) return;
+  if (lstatSync(around, { throwIfNoEntry: false })?.isDirectory() !== true) return;
   for (const name of readdirSync(around)) {
     if (name.startsWith('.') && name.endsWith(NEW))
       onDisk(around, () => rmSync(join(around, name), { recursive: true, force: true }));

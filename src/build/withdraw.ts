@@ -42,12 +42,11 @@ export function withdrawGone(site: Site, { current, stopped }: Workspace): void 
 export async function withdrawBlocked(
   out: string,
   workspace: Workspace,
-  isAsked: (alias: string) => boolean,
   manner: Manner,
 ): Promise<readonly string[]> {
   const people = isFolder(out) ? peopleIn(out) : [];
-  const blocked = [...workspace.blocked, ...workspace.unreadable].filter(
-    (alias) => isAsked(alias) && people.includes(alias),
+  const blocked = [...new Set([...workspace.blocked, ...workspace.unreadable])].filter((alias) =>
+    people.includes(alias),
   );
   if (blocked.length === 0) return [];
   return locked(out, async (hold) => {

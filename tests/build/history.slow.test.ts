@@ -66,6 +66,21 @@ describe('a later revision', () => {
   });
 });
 
+describe('a revision that goes and comes back as it was', () => {
+  it('is kept once', async () => {
+    secondRevision();
+    await build('2026-12-20');
+    const second = readFileSync(join(own.content, 'consults/finch-r2.md'));
+    rmSync(join(own.content, 'consults/finch-r2.md'));
+    await build('2026-12-21');
+    writeFileSync(join(own.content, 'consults/finch-r2.md'), second);
+    await build('2026-12-22');
+    const folders = readdirSync(finch(), { withFileTypes: true }).filter((entry) => entry.isDirectory());
+    expect(folders.map(({ name }) => name).sort()).toEqual(['r1', 'r2']);
+    expect(told().slice(2)).toEqual(['2026-12-21 returned r1', '2026-12-22 returned r2']);
+  });
+});
+
 describe('a Problem in a consult', () => {
   it('sets the files aside with a line saying why, and they come back as they were', async () => {
     const before = hashesOf(finch());
@@ -166,6 +181,18 @@ describe('a red flag', () => {
     expect(readdirSync(finch())).toEqual(['issued.jsonl', 'set-aside']);
     // What cannot be read may say anything.
     expect(readdirSync(join(own.site, 'private/wren'))).toEqual(['issued.jsonl', 'set-aside']);
+  });
+
+  it('waits for nobody to ask for its build', async () => {
+    writeStarter(own.content, 'consult', 'consults/wren-r1.md');
+    await build('2026-11-25');
+    flag();
+    const run = await build('2026-11-26', 'wren');
+    expect(run).toMatchObject({
+      exit: 0,
+      err: expect.stringContaining('finch: its screen stops every programme; its leaflet is set aside in'),
+    });
+    expect(readdirSync(finch())).toEqual(['issued.jsonl', 'set-aside']);
   });
 
   it('comes before a file of somebody else that is in the way', async () => {

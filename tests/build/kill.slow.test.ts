@@ -22,7 +22,7 @@ describe('killed at a random moment', () => {
     const page = /data-mark="(.{8})"/.exec(readFileSync(join(folder, 'leaflet.html'), 'utf8'))?.[1];
     const record = (JSON.parse(readFileSync(join(folder, 'record.json'), 'utf8')) as { mark: string }).mark;
     const note = /Mark (.{8})\.\n$/.exec(readFileSync(join(folder, 'note.txt'), 'utf8'))?.[1];
-    const paper = /Keywords \(mark (.{8})\)/.exec(readFileSync(join(folder, 'leaflet.pdf'), 'latin1'))?.[1];
+    const paper = /Keywords>mark (.{8})</.exec(readFileSync(join(folder, 'leaflet.pdf'), 'latin1'))?.[1];
     return [page, record, note, paper];
   };
 

@@ -33,8 +33,8 @@ const NAME = '.loadleaf-lock';
 /** How often a holder shows that it lives [choice]. */
 const SIGN_MS = 5_000;
 
-/** After how long without a sign a holder elsewhere is given up: far longer than any step of a build takes [choice]. */
-const GIVEN_UP_MS = 120_000;
+/** After how long without a sign a holder elsewhere is given up: longer than any step of a build takes [choice]. */
+const GIVEN_UP_MS = 60_000;
 
 /**
  * Runs the work while holding the lock of the folder, which is created if need be; while another build holds it, stops

@@ -69,7 +69,7 @@ export interface Site {
 
 /** How a site is written. */
 export interface Manner extends Pick<Shelf, 'on' | 'loadleaf'> {
-  /** For somebody who waits: only a power cut can leave a file empty, and the next build then writes it anew. */
+  /** For somebody who waits: a power cut can leave a page of the library empty, and the next build then writes it anew. */
   readonly isHasty: boolean;
   /** Called before everything that changes the folder; stops when the folder is no longer held. */
   readonly hold?: () => void;
@@ -88,7 +88,8 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   clearParts(out, [...ours.keys()]);
   const put = isHasty ? putSoon : putWithin;
   const knownOf: Shelf['knownOf'] = (alias) => (name) => ours.get(`private/${alias}/${name}`);
-  const shelf: Shelf = { out, on, loadleaf, put, flush: !isHasty, knownOf };
+  // What a patient follows outlasts a power cut, whoever waits.
+  const shelf: Shelf = { out, on, loadleaf, put: putWithin, flush: true, knownOf };
   const now = new Map<string, string>();
   const touched = new Set<string>();
   const written: string[] = [];

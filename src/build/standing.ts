@@ -3,7 +3,7 @@ import { lstatSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { onDisk, refuseLink } from './disk.ts';
 import { hashOf, ISSUED, linesOf } from './issued.ts';
-import { personFolder, SWAPPED } from './swap.ts';
+import { personFolder } from './swap.ts';
 
 export const ASIDE = 'set-aside';
 export const WHY = 'why.txt';
@@ -50,7 +50,7 @@ export function standingOf(out: string, alias: string, known: Known): Standing {
   const folder = personFolder(out, alias);
   for (const name of [ISSUED, ASIDE]) refuseLink(join(folder, name));
   const issued = textAt(join(folder, ISSUED));
-  const names = namesIn(folder).filter((name) => name !== ISSUED && name !== SWAPPED);
+  const names = namesIn(folder).filter((name) => name !== ISSUED);
   const judge = judgeOf(folder, issued, known);
   const present = names.flatMap((name) => judge(folder, name) ?? []);
   const asideFolder = join(folder, ASIDE);

@@ -3,10 +3,11 @@
  * at any moment leaves the old folder, the new folder, or the old one under its journal name, from where the next
  * command that writes puts it back.
  */
-import { existsSync, lstatSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeFolder, onDisk, refuseLink, syncFolder } from './disk.ts';
 import { EXIT } from './exit.ts';
+import { ISSUED } from './issued.ts';
 import { Stop } from './stop.ts';
 
 const PRIVATE = 'private';
@@ -14,9 +15,6 @@ const PRIVATE = 'private';
 /** Hidden, so that nobody takes them for a person's folder and `serve` hands nothing out of them. */
 const NEW = '.loadleaf-new';
 const OLD = '.loadleaf-old';
-
-/** In a folder that was switched in, until the old one is gone: so the two are told from a folder made by hand. */
-export const SWAPPED = '.loadleaf-swapped';
 
 /** Where a person's files lie. */
 export function personFolder(out: string, alias: string): string {
@@ -31,7 +29,6 @@ export function swapIn(out: string, alias: string, fill: (folder: string) => voi
       rmSync(next, { recursive: true, force: true });
       makeFolder(next);
       fill(next);
-      if (existsSync(person)) writeFileSync(join(next, SWAPPED), '', { flush });
       if (flush) syncFolder(next);
       if (flush) syncFolder(around);
       if (existsSync(person)) renameSync(person, old);
@@ -41,15 +38,8 @@ export function swapIn(out: string, alias: string, fill: (folder: string) => voi
     }
     switchIn(next, person, old);
     if (flush) syncFolder(around);
-    clearOld(person, old, around, flush);
+    rmSync(old, { recursive: true, force: true });
   });
-}
-
-// The sign goes last: without it the two folders would be taken for two people's work.
-function clearOld(person: string, old: string, around: string, flush: boolean): void {
-  rmSync(old, { recursive: true, force: true });
-  if (flush) syncFolder(around);
-  rmSync(join(person, SWAPPED), { force: true });
 }
 
 function switchIn(next: string, person: string, old: string): void {
@@ -81,8 +71,6 @@ export function putBack(out: string): void {
       onDisk(around, () => rmSync(join(around, name), { recursive: true, force: true }));
     if (name.startsWith('.') && name.endsWith(OLD)) settle(out, name.slice(1, -OLD.length));
   }
-  for (const entry of readdirSync(around, { withFileTypes: true }))
-    if (entry.isDirectory()) rmSync(join(around, entry.name, SWAPPED), { force: true });
 }
 
 function settle(out: string, alias: string): void {
@@ -90,7 +78,7 @@ function settle(out: string, alias: string): void {
   onDisk(person, () => {
     refuseLink(old);
     if (lstatSync(person, { throwIfNoEntry: false }) === undefined) renameSync(old, person);
-    else if (existsSync(join(person, SWAPPED))) clearOld(person, old, around, true);
+    else if (goesOnFrom(person, old)) rmSync(old, { recursive: true, force: true });
     else
       throw new Stop(
         EXIT.cannotCreate,
@@ -98,6 +86,15 @@ function settle(out: string, alias: string): void {
       );
     syncFolder(around);
   });
+}
+
+// A folder that was switched in goes on with the list of the one before; one made by hand does not.
+function goesOnFrom(person: string, old: string): boolean {
+  const listIn = (folder: string) => {
+    const place = join(folder, ISSUED);
+    return existsSync(place) ? readFileSync(place, 'utf8') : null;
+  };
+  return listIn(person)?.startsWith(listIn(old) ?? '') === true;
 }
 
 /** Whether a command was stopped between the two renames of this person's folder. */

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hashesOf, loadleaf, MAIN, runHere, smallClinic, withoutHistory, type Clinic } from './workbench.ts';
 
 /** Ours while a build is at work; of no use to anybody when it has died. */
-const WORKING = /(^|\/)\.loadleaf-(lock|journal|swapped)|\.loadleaf-(part|new|old)(\/|$)/;
+const WORKING = /(^|\/)\.loadleaf-(lock|journal)|\.loadleaf-(part|new|old)(\/|$)/;
 
 describe('killed at a random moment', () => {
   const KILLS = 8;

@@ -54,7 +54,7 @@ describe('a lock', () => {
       isTold,
     ],
     ['one whose number we have ourselves now', `${process.pid}-a`, { ...here, began: '1' }, 0, isTold],
-    ['a host or container elsewhere, with our number', `${process.pid}-a`, elsewhere, 60, false],
+    ['a host or container elsewhere, with our number', `${process.pid}-a`, elsewhere, 30, false],
     ['one elsewhere that is long silent', `${process.pid}-a`, elsewhere, 300, true],
     ['an earlier version, its process alive', `${process.ppid}`, null, 0, false],
     ['an earlier version, a number long used again', `${process.ppid}`, null, 300, true],

@@ -54,11 +54,7 @@ function give(site: Site, alias: string, revision: number, word: string): void {
   site.issue({ alias, revision, mark, files, loadleaf: '0', library: '0' });
 }
 
-/** Without the sign that a swap has not been tidied up after. */
-const treeOf = (out: string, alias: string) =>
-  Object.fromEntries(
-    Object.entries(hashesOf(join(out, 'private', alias))).filter(([path]) => path !== '.loadleaf-swapped'),
-  );
+const treeOf = (out: string, alias: string) => hashesOf(join(out, 'private', alias));
 const waitingOf = (out: string, alias: string) => join(out, `private/.${alias}.loadleaf-old`);
 
 /** Each person has the old folder or the new one, to the last file; in between the old one lies under its journal name. */

@@ -57,14 +57,13 @@ export async function withdrawBlocked(
 }
 
 function reasonOf(problems: readonly Problem[]): Reason {
+  const sentences = problems.map(
+    (one) => `${one.file}:${one.line}:${one.column}: ${one.code} ${messageOf(one)} Fix: ${one.fix}`,
+  );
   return {
     because: [...new Set(problems.map(({ code }) => code))].sort(),
-    lines: [
-      HEADING,
-      ...problems.map(
-        (one) => `${one.file}:${one.line}:${one.column}: ${one.code} ${messageOf(one)} Fix: ${one.fix}`,
-      ),
-    ],
+    // Where the library has an error a screen speaks twice.
+    lines: [HEADING, ...new Set(sentences)],
   };
 }
 

@@ -7,13 +7,21 @@ import { foldersOf } from './folders.ts';
 import type { Outcome } from './site.ts';
 import type { Report } from './report.ts';
 import { shownPath } from './shownPath.ts';
+import { onDay } from './today.ts';
 
-export const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed.';
+const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed';
+
+/** What became of a build that the library stood against. */
+export function notBuiltText({ setAside }: Pick<Built, 'setAside'>): string {
+  return setAside.length === 0
+    ? `${NOT_BUILT}.`
+    : `${NOT_BUILT} but for what must not be followed: the leaflet of ${setAside.join(', ')} is set aside.`;
+}
 
 /** Exit 65 when a consult has a Problem (the others are written), or a library file (nothing is). */
 export async function build(flags: Flags, aliases: readonly string[], report: Report): Promise<number> {
   const folders = foldersOf(flags);
-  const built = await buildSite(folders, aliases);
+  const built = await buildSite(folders, aliases, onDay(flags));
   const isGood = await tellOf(built, folders.out, report);
   report.answer({
     ok: isGood,
@@ -35,7 +43,7 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   const { workspace, problems, outcome } = built;
   await report.problems(problems, workspace.files);
   const shown = shownPath(out);
-  if (outcome === null) report.warn(NOT_BUILT);
+  if (outcome === null) report.warn(notBuiltText(built));
   else tellWritten(built, outcome, shown, report);
   if (!built.isClosed)
     report.warn(
@@ -44,20 +52,21 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   return outcome !== null && problems.every(({ severity }) => severity !== 'error');
 }
 
-function tellWritten(
-  { programmes, failed, workspace: { counts } }: Built,
-  outcome: Outcome,
-  shown: string,
-  report: Report,
-): void {
+function tellWritten(built: Built, outcome: Outcome, shown: string, report: Report): void {
+  const {
+    programmes,
+    failed,
+    workspace: { counts },
+  } = built;
   for (const { alias, revision, stage, step } of programmes) {
     const where = stage.chosen === 'keep' ? 'keep-going stage' : `stage ${stage.chosen}`;
     report.say(
       `${alias}, revision ${revision}: ${where}, step ${step}  ${shown}/private/${alias}/leaflet.html, leaflet.pdf, record.html`,
     );
   }
-  for (const alias of failed) report.warn(`${alias}: no programme was written${goneText(alias, outcome)}.`);
-  tellRest(outcome, failed, shown, report);
+  for (const alias of failed)
+    report.warn(`${alias}: no programme was written${goneText(alias, outcome, shown)}.`);
+  tellRest(built, outcome, shown, report);
   if (outcome.files.some(({ path }) => path === 'public/index.html'))
     report.say(`Library: ${libraryText(counts)}  ${shown}/public/index.html`);
   report.say(
@@ -65,25 +74,25 @@ function tellWritten(
   );
 }
 
-/** Leaflets without a consult, and what hands have changed. */
+/** Leaflets that are out of force though nobody asked for their build, and what hands have changed. */
 function tellRest(
-  { removed, left, restored }: Outcome,
-  failed: readonly string[],
+  { failed, workspace }: Built,
+  { setAside, left, restored }: Outcome,
   shown: string,
   report: Report,
 ): void {
-  const gone = new Set(removed.flatMap((path) => /^private\/([^/]+)\//.exec(path)?.[1] ?? []));
-  for (const alias of gone)
-    if (!failed.includes(alias))
-      report.warn(`${alias}: there is no consult any more; its old leaflet was removed.`);
+  for (const alias of setAside.filter((one) => !failed.includes(one))) {
+    const why = workspace.blocked.includes(alias)
+      ? 'its screen stops every programme'
+      : 'there is no consult any more';
+    report.warn(`${alias}: ${why}; its leaflet is set aside in ${shown}/private/${alias}/set-aside.`);
+  }
   for (const path of left)
     report.warn(`${shown}/${path} is no longer part of the site but was changed by hand; it is left.`);
   for (const path of restored) report.warn(`${shown}/${path} was changed by hand; it is written anew.`);
 }
 
 /** What became of the leaflet of somebody who may follow it no longer. */
-function goneText(alias: string, { removed, left }: Outcome): string {
-  const isTheirs = (path: string) => path.startsWith(`private/${alias}/`);
-  if (!removed.some(isTheirs)) return '';
-  return `; its old leaflet was removed${left.some(isTheirs) ? ', but for what was changed by hand' : ''}`;
+function goneText(alias: string, { setAside }: Outcome, shown: string): string {
+  return setAside.includes(alias) ? `; its leaflet is set aside in ${shown}/private/${alias}/set-aside` : '';
 }

@@ -10,7 +10,8 @@ import type { Models } from '../programme/model.ts';
 import { libraryView } from '../programme/library/libraryView.ts';
 import type { LibraryView } from '../programme/library/view.ts';
 import type { Programme } from '../programme/programme.ts';
-import { putFile, putSoon } from './disk.ts';
+import { marked } from '../record/mark.ts';
+import type { IsoDate } from '../units/date.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 import type { Folders } from './folders.ts';
@@ -20,10 +21,12 @@ import { logoOf } from './logo.ts';
 import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
 import { nearestOf } from './nearest.ts';
 import { photosOf, type PhotoWork } from './photos.ts';
-import { openSite, type Outcome, type OutFile, type Site } from './site.ts';
+import type { PersonSet } from './personSet.ts';
+import { openSite, type Manner, type Outcome, type OutFile, type Site } from './site.ts';
 import { pageShelf, paperShelf, version } from './shelf.ts';
 import { closePrivate, openPrivate } from './privacy.ts';
 import { checkPrivatePlace } from './privatePlace.ts';
+import { withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { readWorkspace, type Workspace } from './workspace.ts';
 
 const NOTICE_FILE: OutFile = {
@@ -45,10 +48,12 @@ export interface Built {
   readonly failed: readonly string[];
   /** Of the aliases that were asked for, and of the library; sorted by place. */
   readonly problems: readonly Problem[];
-  /** Null when the library has an error: then nothing was touched. */
+  /** Null when the library has an error: then nothing was touched but what a red flag takes away. */
   readonly outcome: Outcome | null;
   /** Whether the disk keeps private files to this user. */
   readonly isClosed: boolean;
+  /** Aliases whose files were put aside. */
+  readonly setAside: readonly string[];
 }
 
 /** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
@@ -59,16 +64,22 @@ export interface Haste {
   readonly isStale: () => boolean;
 }
 
-/** Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. */
+/**
+ * Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. `on`: the day that
+ * `issued.jsonl` is told.
+ */
 export async function buildSite(
   folders: Folders,
   aliases: readonly string[],
+  on: IsoDate,
   haste: Haste | null = null,
 ): Promise<Built> {
   const workspace = readWorkspace(folders);
   const { library, libraryProblems } = workspace;
-  if (library === null)
-    return nothingBuilt(workspace, [...libraryProblems, ...problemsOfAsked(aliases, workspace)]);
+  const manner = { on, loadleaf: version(), isHasty: haste !== null };
+  const nothing = (problems: readonly Problem[]) =>
+    nothingBuilt(folders.out, workspace, aliases, problems, manner);
+  if (library === null) return nothing(libraryProblems);
   const logo = await logoOf(library.clinic, folders.content);
   const png = 'png' in logo ? logo.png : null;
   const paper = await paperShelf(png);
@@ -77,19 +88,19 @@ export async function buildSite(
     ...(await libraryFaults(library, logo, paper, workspace)),
     ...photos.refusals.map(workspace.asProblem),
   ];
-  if (faults.length > 0) return nothingBuilt(workspace, [...faults, ...problemsOfAsked(aliases, workspace)]);
+  if (faults.length > 0) return nothing(faults);
   checkAliases(aliases, workspace);
   if (workspace.counts.consults > 0) checkPrivatePlace(folders);
   const shop = {
-    workshop: { library, models, loadleaf: version() },
+    workshop: { library, models, loadleaf: manner.loadleaf },
     pages: await pageShelf(png),
     paper,
     photos,
   };
-  return locked(folders.out, async () => {
+  return locked(folders.out, async (hold) => {
     if (!workspace.isStill())
       throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
-    const site = openSite(folders.out, haste === null ? putFile : putSoon);
+    const site = openSite(folders.out, { ...manner, hold });
     openPrivate(folders.out);
     const built = await writeAll(site, workspace, shop, aliases, haste);
     return { ...built, isClosed: closePrivate(folders.out) };
@@ -111,12 +122,19 @@ async function writeAll(
   haste: Haste | null,
 ): Promise<Omit<Built, 'isClosed'>> {
   const isAsked = askedIn(aliases);
+  // Before anything can go wrong: what must not be followed goes first.
+  const problems = problemsOfAsked(aliases, workspace);
   const stopped = workspace.stopped.filter(isAsked);
-  for (const alias of stopped) site.drop(folderOf(alias));
+  // A red flag waits for nobody to ask for it.
+  withdrawAll(
+    site,
+    [...new Set([...stopped, ...workspace.blocked])],
+    [...workspace.consultProblems, ...workspace.screenProblems],
+    workspace,
+  );
 
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
-  const problems = problemsOfAsked(aliases, workspace);
   const isWhole = aliases.length === 0;
   let view = isWhole ? writeLibrary(site, shop) : null;
   if (view !== null && haste !== null) {
@@ -133,15 +151,14 @@ async function writeAll(
     const without = consults
       .map(({ alias }) => alias)
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));
-    for (const alias of without) site.drop(folderOf(alias));
+    withdrawAll(site, without, made.problems, workspace);
+    const finished = made.programmes.map(marked);
     const pages =
-      view === null
-        ? await ownPages(made.programmes, shop.pages)
-        : await sitePages(made.programmes, view, shop.pages);
-    pages.forEach(site.write);
+      view === null ? await ownPages(finished, shop.pages) : await sitePages(finished, view, shop.pages);
+    pages.filter(({ path }) => path.startsWith('public/')).forEach(site.write);
     // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
-    for (const programme of made.programmes) (await papersOf(programme, shop.paper)).forEach(site.write);
+    for (const programme of finished) site.issue(await setOf(programme, pages, shop));
     programmes.push(
       ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
     );
@@ -149,10 +166,38 @@ async function writeAll(
     failed.push(...without);
   }
   site.write(NOTICE_FILE);
+  if (isWhole) withdrawGone(site, workspace);
   const outcome = site.finish(
-    (path) => !isWhole && !aliases.some((alias) => path.startsWith(`${folderOf(alias)}/`)),
+    isWhole ? undefined : (path) => !aliases.some((alias) => path.startsWith(`${folderOf(alias)}/`)),
   );
-  return { workspace, programmes, failed: failed.sort(), problems: sortProblems(problems), outcome };
+  return {
+    workspace,
+    programmes,
+    failed: failed.sort(),
+    problems: sortProblems(problems),
+    outcome,
+    setAside: outcome.setAside,
+  };
+}
+
+/** Everything of one make: the pages that are there, and what goes with them. */
+async function setOf(
+  programme: Programme & { readonly mark: string },
+  pages: readonly OutFile[],
+  { paper, workshop }: Shop,
+): Promise<PersonSet> {
+  const { alias, revision, mark } = programme;
+  const before = `${folderOf(alias)}/`;
+  const own = pages.filter(({ path }) => path.startsWith(before));
+  const files = [...own, ...(await papersOf(programme, paper))];
+  return {
+    alias,
+    revision,
+    mark,
+    files: files.map(({ path, bytes }) => ({ name: path.slice(before.length), bytes })),
+    loadleaf: workshop.loadleaf,
+    library: workshop.library.version,
+  };
 }
 
 /** Writes the library's pictures, and gives what its pages show. */
@@ -171,15 +216,24 @@ function problemsOfAsked(aliases: readonly string[], workspace: Workspace): Prob
   return workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
 }
 
-function nothingBuilt(workspace: Workspace, problems: readonly Problem[]): Built {
-  return {
-    workspace,
-    programmes: [],
-    failed: [],
-    problems: sortProblems(problems),
-    outcome: null,
-    isClosed: true,
-  };
+/** The library has an error. A red flag takes its leaflet away all the same; nothing else is touched. */
+async function nothingBuilt(
+  out: string,
+  workspace: Workspace,
+  aliases: readonly string[],
+  faults: readonly Problem[],
+  manner: Manner,
+): Promise<Built> {
+  const isAsked = askedIn(aliases);
+  // Programmes, which are not made, would say so of their screens.
+  const screens = workspace.library === null ? [] : workspace.screenProblems;
+  const problems = sortProblems([
+    ...faults,
+    ...problemsOfAsked(aliases, workspace),
+    ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
+  ]);
+  const setAside = await withdrawBlocked(out, workspace, manner);
+  return { workspace, programmes: [], failed: [], problems, outcome: null, setAside, isClosed: true };
 }
 
 function checkAliases(aliases: readonly string[], { current, stopped }: Workspace): void {

@@ -1,7 +1,12 @@
-/** The command that reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
+/**
+ * The command that reads every file, makes every programme in memory, holds what was given out against its list, and prints
+ * what is wrong. Writes nothing.
+ */
+import { resolve } from 'node:path';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { Library } from '../content/library.ts';
 import { checkLibrary, checkShelves } from '../programme/check/library.ts';
+import { checkIssued } from './checkIssued.ts';
 import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
@@ -24,7 +29,12 @@ export async function check(flags: Flags, report: Report): Promise<number> {
     library === null
       ? besideErrors(workspace, flags)
       : await inUse(library, folders.content, flags, workspace);
-  const problems = sortProblems([...workspace.libraryProblems, ...workspace.consultProblems, ...used]);
+  const problems = sortProblems([
+    ...workspace.libraryProblems,
+    ...workspace.consultProblems,
+    ...used,
+    ...checkIssued(resolve(flags.out)),
+  ]);
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   await report.problems(problems, files);
   report.say(

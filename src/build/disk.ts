@@ -1,13 +1,21 @@
 /** Writing to a disk, whose faults end the command with a sentence instead of a trace. */
 import {
   chmodSync,
+  closeSync,
+  copyFileSync,
   existsSync,
+  fsyncSync,
+  linkSync,
   lstatSync,
   mkdirSync,
+  openSync,
+  readdirSync,
+  readlinkSync,
   realpathSync,
   renameSync,
   rmSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
@@ -77,7 +85,13 @@ export const PRIVATE_FOLDER_MODE = 0o700;
 export const PRIVATE_FILE_MODE = 0o600;
 
 /** Writes beside the place and renames, so that the file is wholly old or wholly new at every moment, a power cut too. */
-export const putFile: Put = (place, bytes, isPrivate) => put(place, bytes, true, isPrivate);
+export const putFile: Put = (place, bytes, isPrivate) => {
+  put(place, bytes, true, isPrivate);
+  onDisk(place, () => syncFolder(dirname(place)));
+};
+
+/** The same, but the folder is left to be written out by whoever finishes it. */
+export const putWithin: Put = (place, bytes, isPrivate) => put(place, bytes, true, isPrivate);
 
 /** The same for somebody who waits: only a power cut can leave it empty, and the next build then writes it anew. */
 export const putSoon: Put = (place, bytes, isPrivate) => put(place, bytes, false, isPrivate);
@@ -95,6 +109,63 @@ function put(place: string, bytes: Uint8Array | string, flush: boolean, isPrivat
       throw error;
     }
   });
+}
+
+/**
+ * What names a folder holds outlasts a power cut only when the folder itself was written out (POSIX fsync); systems
+ * that open no folder do it by themselves.
+ */
+export function syncFolder(folder: string): void {
+  let handle: number;
+  try {
+    handle = openSync(folder, 'r');
+  } catch {
+    return;
+  }
+  try {
+    fsyncSync(handle);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EIO' || code === 'ENOSPC' || code === 'EDQUOT') throw error;
+  } finally {
+    closeSync(handle);
+  }
+}
+
+/** The same private file or folder at a second place; a file costs no room where the disk knows hard links. A link stays a link. */
+export function carry(from: string, to: string): void {
+  const found = lstatSync(from);
+  if (found.isSymbolicLink()) symlinkSync(readlinkSync(from), to);
+  else if (found.isDirectory()) {
+    makeFolder(to, PRIVATE_FOLDER_MODE);
+    for (const name of readdirSync(from)) carry(join(from, name), join(to, name));
+    syncFolder(to);
+  } else if (found.isFile()) carryFile(from, to);
+  else
+    throw new Stop(
+      EXIT.cannotCreate,
+      `${from} is neither a file nor a folder and cannot be carried over; move it away`,
+    );
+}
+
+// Without hard links, as on a memory stick, the bytes are written again.
+function carryFile(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch (error) {
+    const { code = '' } = error as NodeJS.ErrnoException;
+    if (!NO_LINKS.includes(code)) throw error;
+    copyFileSync(from, to);
+    syncFolder(to);
+  }
+}
+
+const NO_LINKS: readonly string[] = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EXDEV', 'EMLINK', 'EINVAL'];
+
+/** Stops with 73 where a link stands in place of a file or folder of ours: what it leads to is not ours. */
+export function refuseLink(place: string): void {
+  if (lstatSync(place, { throwIfNoEntry: false })?.isSymbolicLink() === true)
+    throw new Stop(EXIT.cannotCreate, `cannot create ${place}: it is a link; remove it`);
 }
 
 /** The real path of a folder or file, or of its nearest ancestor that is there with the rest after it. */

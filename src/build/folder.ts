@@ -42,13 +42,19 @@ function read(file: string, isLink: boolean, path: string, root: string): Source
   return contentOf(file, path, 'no');
 }
 
-// Looked at before it is read: a film that was put here by mistake must not fill the memory.
+// Looked at before it is read: a film that was put here by mistake must not fill the memory. A file that cannot be read is
+// its author's matter alone: it is handed on with the reason, and the others are read.
 function contentOf(file: string, path: string, link: 'no' | 'inside'): SourceFile | null {
-  const length = toBeRead(path, (at) => statSync(at).size);
-  if (length === null) return null;
-  if (length > mostBytes(file)) return { file, bytes: new Uint8Array(), link, unreadBytes: length };
-  const bytes = toBeRead(path, (at) => readFileSync(at));
-  return bytes === null ? null : { file, bytes, link };
+  try {
+    const length = statSync(path).size;
+    if (length > mostBytes(file)) return { file, bytes: new Uint8Array(), link, unreadBytes: length };
+    return { file, bytes: readFileSync(path), link };
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    return code === 'ENOENT'
+      ? null
+      : { file, bytes: new Uint8Array(), link, closed: `closed to the reader (${code})` };
+  }
 }
 
 function readLink(file: string, path: string, root: string): SourceFile | null {
@@ -62,7 +68,7 @@ function readLink(file: string, path: string, root: string): SourceFile | null {
   };
 }
 
-/** What was read; null when it is not there. Stops with 66 when it is closed to this user. */
+/** What was read of a folder; null when it is not there. Stops with 66 when it is closed to this user. */
 function toBeRead<T>(path: string, look: (path: string) => T): T | null {
   try {
     return look(path);

@@ -4,14 +4,15 @@
  */
 import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { onDisk, PRIVATE_FILE_MODE } from './disk.ts';
+import { onDisk, PRIVATE_FILE_MODE, refuseLink, syncFolder } from './disk.ts';
 import { isOurPath, type Written } from './manifest.ts';
 
 const NAME = '.loadleaf-journal';
 
-/** Of builds that did not come to their end; empty when the last one did. */
+/** Of builds that did not come to their end; empty when the last one did. Stops with 73 when it is a link. */
 export function readJournal(out: string): readonly Written[] {
   const place = join(out, NAME);
+  refuseLink(place);
   if (!existsSync(place)) return [];
   return readFileSync(place, 'utf8')
     .split('\n')
@@ -22,10 +23,15 @@ export function readJournal(out: string): readonly Written[] {
     });
 }
 
-/** In the form of sha256sum, so that a person can check a folder by it. */
-export function addToJournal(out: string, { path, sha256 }: Written): void {
+/** In the form of sha256sum, so that a person can check a folder by it. `flush`: it outlasts a power cut. */
+export function addToJournal(out: string, written: readonly Written[], flush: boolean): void {
   const place = join(out, NAME);
-  onDisk(place, () => appendFileSync(place, `${sha256}  ${path}\n`, { mode: PRIVATE_FILE_MODE }));
+  const lines = written.map(({ path, sha256 }) => `${sha256}  ${path}\n`).join('');
+  const isNew = !existsSync(place);
+  onDisk(place, () => {
+    appendFileSync(place, lines, { flush, mode: PRIVATE_FILE_MODE });
+    if (flush && isNew) syncFolder(out);
+  });
 }
 
 /** The manifest says it all. */

@@ -70,7 +70,7 @@ export async function papersOf(programme: Programme, paper: PaperAssets): Promis
     { path: `${folder}/note.txt`, bytes: noteText(programme) },
     ...(programme.letter === null
       ? []
-      : [{ path: `${folder}/letter.txt`, bytes: letterText(programme.letter) }]),
+      : [{ path: `${folder}/letter.txt`, bytes: letterText(programme.letter, programme) }]),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** What of an output folder is ours: the files of the last build with their hashes, kept as `manifest.json`. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { onDisk, putFile } from './disk.ts';
+import { onDisk, putFile, refuseLink } from './disk.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './stop.ts';
 
@@ -20,11 +20,18 @@ export interface Manifest {
   readonly left: readonly Written[];
 }
 
-/** Of the last build; empty when there was none. Stops with 73 when another's file is in its place. */
-export function readManifest(out: string): Manifest {
+/**
+ * Of the last build; null when there was none, or when it was lost or emptied: then the files tell by their marks which
+ * are ours. Stops with 73 when another's file or a link is in its place.
+ */
+export function readManifest(out: string): Manifest | null {
   const place = join(out, NAME);
-  if (!existsSync(place)) return { files: [], left: [] };
-  const { files, left } = parsed(onDisk(place, () => readFileSync(place, 'utf8')));
+  refuseLink(place);
+  if (!existsSync(place)) return null;
+  const text = onDisk(place, () => readFileSync(place, 'utf8'));
+  // After a power cut some disks hold a file's length and noughts.
+  if (/^[\s\0]*$/.test(text)) return null;
+  const { files, left } = parsed(text);
   if (!isList(files) || !isList(left))
     throw new Stop(
       EXIT.cannotCreate,

@@ -1,6 +1,7 @@
 /** The command that shows the built site at 127.0.0.1 and builds again when a file changes. For the author's own eyes. */
 import { randomBytes } from 'node:crypto';
-import { NOT_BUILT, tellOf } from './build.ts';
+import type { IsoDate } from '../units/date.ts';
+import { notBuiltText, tellOf } from './build.ts';
 import { buildSite, type Built } from './buildSite.ts';
 import { counted } from './counted.ts';
 import { EXIT } from './exit.ts';
@@ -14,6 +15,7 @@ import type { Report } from './report.ts';
 import { siteServer } from './server.ts';
 import { liveScripts } from './shelf.ts';
 import { Stop } from './stop.ts';
+import { onDay } from './today.ts';
 import { watchTree, type Watching } from './watch.ts';
 
 // 128 bits, as is common for the name of a session: nobody tries them out (from memory).
@@ -23,7 +25,10 @@ const PATH_BYTES = 16;
 export async function serve(flags: Flags, report: Report): Promise<number> {
   const folders = foldersOf(flags);
   const live = liveChannel();
-  const built = await buildSite(folders, [], { libraryWritten: () => undefined, isStale: () => false });
+  const built = await buildSite(folders, [], onDay(flags), {
+    libraryWritten: () => undefined,
+    isStale: () => false,
+  });
   await tellOf(built, folders.out, report);
   await tellPages(built, live);
   // Whoever else uses this machine finds the port, but not the path: it is another in every run.
@@ -31,7 +36,7 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   const server = siteServer(folders.out, live, liveScripts(), way);
   const port = await listening(server, flags.port ?? 0);
   sayAddresses(`http://127.0.0.1:${port}${way}`, built, folders.out, report);
-  const again = rebuilder((isStale) => buildAgain(folders, isStale, live, report), report);
+  const again = rebuilder((isStale) => buildAgain(folders, onDay(flags), isStale, live, report), report);
   const watchers = watched(folders).map((folder) => watching(folder, again.wake, report));
   await stopAsked();
   again.stop();
@@ -43,18 +48,20 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
 
 async function buildAgain(
   folders: Folders,
+  on: IsoDate,
   isStale: () => boolean,
   live: Live,
   report: Report,
 ): Promise<void> {
   try {
-    const built = await buildSite(folders, [], { libraryWritten: () => live.rebuilt('public'), isStale });
+    const built = await buildSite(folders, [], on, { libraryWritten: () => live.rebuilt('public'), isStale });
     const { outcome, workspace, problems, failed } = built;
     await report.problems(problems, workspace.files);
-    if (outcome === null) report.warn(NOT_BUILT);
+    if (outcome === null) report.warn(notBuiltText(built));
     for (const alias of failed) report.warn(`${alias}: no programme was written.`);
     const changed = [...(outcome?.written ?? []), ...(outcome?.removed ?? [])];
-    if (changed.some((path) => path.startsWith('private/'))) live.rebuilt('private');
+    if (built.setAside.length > 0 || changed.some((path) => path.startsWith('private/')))
+      live.rebuilt('private');
     if (changed.length > 0) report.say(`Built again: ${counted(changed.length, 'changed file')}.`);
     else if (outcome !== null && live.notice().heading !== '') report.say('Good again; no file is changed.');
     await tellPages(built, live);
@@ -66,11 +73,13 @@ async function buildAgain(
 }
 
 /** What stands against the build, above every open page. */
-async function tellPages({ outcome, failed, problems, workspace }: Built, live: Live): Promise<void> {
+async function tellPages(built: Built, live: Live): Promise<void> {
+  const { outcome, failed, problems, workspace } = built;
   const { lineFinder, problemText } = await import('../content/problemText.ts');
   const lineOf = lineFinder(workspace.files);
   const text = problems.map((problem) => problemText(problem, lineOf(problem.file, problem.line)));
-  const heading = outcome === null ? NOT_BUILT : failed.length > 0 ? `Not built: ${failed.join(', ')}.` : '';
+  const heading =
+    outcome === null ? notBuiltText(built) : failed.length > 0 ? `Not built: ${failed.join(', ')}.` : '';
   live.say(heading, heading === '' ? '' : text.join('\n\n'));
 }
 

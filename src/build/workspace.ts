@@ -3,7 +3,7 @@ import { FOLDERS } from '../content/kind.ts';
 import type { Consult, Known, Library, Shelves } from '../content/library.ts';
 import { problemOf, type PlaceOf } from '../content/place.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
-import { readConsults } from '../content/readConsults.ts';
+import { readConsults, type ConsultsReading } from '../content/readConsults.ts';
 import { readLibrary } from '../content/readLibrary.ts';
 import type { SourceFile } from '../content/source.ts';
 import { screenEffects } from '../programme/screen.ts';
@@ -26,6 +26,12 @@ export interface Workspace {
   readonly stopped: readonly string[];
   /** Whose a consult file is: alias by file. */
   readonly aliases: ReadonlyMap<string, string>;
+  /** Aliases whose screen stops every programme, whatever else is right or wrong; sorted. */
+  readonly blocked: readonly string[];
+  /** Aliases whose newest file does not let its screen be read: it may say anything. */
+  readonly unreadable: readonly string[];
+  /** What the screens of `blocked` say. */
+  readonly screenProblems: readonly Problem[];
   readonly libraryProblems: readonly Problem[];
   readonly consultProblems: readonly Problem[];
   readonly counts: {
@@ -61,6 +67,14 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     return place === null ? null : named(place);
   };
   const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
+  const stops = screenStops(own, reading.known);
+  const ofCurrent = stops
+    .filter(({ alias }) => !own.stopped.includes(alias))
+    .map(({ refusal }) => asProblem(refusal));
+  // Of a file that is wrong elsewhere too, the items that were answered: the others may not have been come to yet.
+  const ofStopped = stops
+    .filter(({ alias, refusal }) => own.stopped.includes(alias) && refusal.found === 'yes')
+    .map(({ refusal }) => asProblem(refusal));
   return {
     library: reading.library,
     shelves: reading.shelves,
@@ -69,11 +83,15 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     stopped: own.stopped,
     aliases: own.aliases,
     libraryProblems: sortProblems(reading.problems.map(named)),
+    blocked: [...new Set(stops.map(({ alias }) => alias))].sort(),
+    unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
+    screenProblems: ofCurrent,
     // Without a library there is no programme to say so.
-    consultProblems:
-      reading.library === null
-        ? sortProblems([...own.problems, ...screened(own.current, reading.known).map(asProblem)])
-        : own.problems,
+    consultProblems: sortProblems([
+      ...own.problems,
+      ...ofStopped,
+      ...(reading.library === null ? ofCurrent : []),
+    ]),
     counts: { ...reading.counts, consults: own.count },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
@@ -83,11 +101,22 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
   };
 }
 
-function screened(consults: readonly Consult[], { clinic }: Known): readonly Refusal[] {
-  if (clinic === null) return [];
-  return consults.flatMap((consult) => {
-    const effects = screenEffects(consult, clinic);
-    return 'refusals' in effects ? [...effects.refusals] : [];
+interface Stops {
+  readonly alias: string;
+  readonly refusal: Refusal;
+}
+
+/** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
+function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Known): readonly Stops[] {
+  const screens = [
+    ...current.map((consult) => ({ alias: consult.alias, screen: consult })),
+    ...[...stoppedScreens].flatMap(([alias, found]) =>
+      found.flatMap((screen) => (screen === null ? [] : [{ alias, screen }])),
+    ),
+  ];
+  return screens.flatMap(({ alias, screen }) => {
+    const effects = screenEffects(screen, clinic ?? { emergency: {} });
+    return 'refusals' in effects ? effects.refusals.map((refusal) => ({ alias, refusal })) : [];
   });
 }
 

@@ -6,6 +6,7 @@ export const PROBLEM_CODES = [
   'bad-character',
   'too-large',
   'link-out',
+  'cannot-read',
   'no-front-matter',
   'yaml',
   'alias',
@@ -33,6 +34,7 @@ export const PROBLEM_CODES = [
   'image',
   'load-not-in-kit',
   'no-free-day',
+  'issued',
   // Warnings: wording, evidence and review dates only, never a number.
   'review-overdue',
   'card-unused',

@@ -10,6 +10,7 @@ import { valueAt } from './path.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { errorAt, sortProblems, type Place, type Problem } from './problem.ts';
 import { readFile } from './readFile.ts';
+import { readScreen, type ScreenPart } from './readScreen.ts';
 import { consultSchema } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
 import type { SourceFile } from './source.ts';
@@ -22,6 +23,8 @@ export interface ConsultsReading {
   readonly current: readonly Consult[];
   /** Aliases whose programme must not be written because of a Problem. */
   readonly stopped: readonly string[];
+  /** Of each stopped alias what the files that stop it say of the screen; null where one does not let it be read. */
+  readonly stoppedScreens: ReadonlyMap<string, readonly (ScreenPart | null)[]>;
   /** Whose each file is, right or wrong, as far as that can be told: alias by file. */
   readonly aliases: ReadonlyMap<string, string>;
   readonly problems: readonly Problem[];
@@ -49,6 +52,12 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
       ({ alias }, index) => !stopped.includes(alias) && consults[index + 1]?.alias !== alias,
     ),
     stopped,
+    stoppedScreens: new Map(
+      stopped.map((alias) => [
+        alias,
+        stopping(sheets.filter((sheet) => sheet.alias === alias)).map(({ screen }) => screen),
+      ]),
+    ),
     aliases: new Map(sheets.map(({ file, alias }) => [file.file, alias])),
     problems: sortProblems([...misnamed(inFolder), ...sheets.flatMap(({ problems }) => problems)]),
     placeOf: placesIn((kind, id) => (kind === 'consult' ? fileOf(sheets, id) : null)),
@@ -62,6 +71,8 @@ interface Sheet {
   readonly alias: string;
   readonly revision: number | null;
   readonly consult: Consult | null;
+  /** What can be read of its screen, whatever else is wrong with the file. */
+  readonly screen: ScreenPart | null;
   /** Of its revision, or of its top. The head itself is not kept: of hundreds of consults it would fill the memory. */
   readonly place: Place;
   readonly problems: readonly Problem[];
@@ -73,7 +84,9 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const problems = [...own, ...references];
   const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
   const place = front === null ? topOf(file.file) : placeOfValue(front, ['revision']);
-  return { file, ...whose(file.file, front), consult, place, problems };
+  const { alias, revision } = whose(file.file, front);
+  const screen = readScreen(revision === null ? alias : consultId(alias, revision), front);
+  return { file, alias, revision, consult, screen, place, problems };
 }
 
 // Of a broken file the keys still say whose it is, where they can be read; else the name must do.
@@ -118,10 +131,16 @@ function twinProblem({ place, alias, revision }: Sheet, first: Sheet): Problem {
   });
 }
 
-// An older leaflet must not go out because the newest file could not be read.
 function isStopped(sheets: readonly Sheet[]): boolean {
+  return stopping(sheets).length > 0;
+}
+
+// An older leaflet must not go out because the newest file could not be read.
+function stopping(sheets: readonly Sheet[]): readonly Sheet[] {
   const good = Math.max(0, ...sheets.flatMap(({ consult }) => consult?.revision ?? []));
-  return sheets.some(({ consult, revision }) => consult === null && (revision === null || revision >= good));
+  return sheets.filter(
+    ({ consult, revision }) => consult === null && (revision === null || revision >= good),
+  );
 }
 
 function byRevision(a: Consult, b: Consult): number {

@@ -12,6 +12,8 @@ export interface SourceFile {
   readonly link: 'no' | 'inside' | 'outside';
   /** Of a file that is longer than `mostBytes` of its kind; then the bytes were not read. */
   readonly unreadBytes?: number;
+  /** What the system says where it let nobody read the file; there are no bytes then. */
+  readonly closed?: string;
 }
 
 export interface Decoded {
@@ -24,7 +26,8 @@ export interface Decoded {
 const MOST_BAD_CHARACTERS = 20;
 
 /** The file's text: UTF-8 with or without byte order mark, LF or CRLF, at most 256 kB, no characters that mislead. */
-export function decode({ file, bytes, link, unreadBytes = 0 }: SourceFile): Decoded {
+export function decode({ file, bytes, link, unreadBytes = 0, closed }: SourceFile): Decoded {
+  if (closed !== undefined) return refused(cannotRead(file, closed));
   if (link === 'outside') return refused(linkOut(file));
   const length = Math.max(bytes.length, unreadBytes);
   if (length > MOST_TEXT_BYTES) return refused(tooLarge(file, length));
@@ -55,6 +58,14 @@ function linkOut(file: string): Problem {
     found: 'a link that leads out of the folder or to nothing',
     expected: 'a file of its own, or a link that stays inside',
     fix: 'copy the file here in place of the link',
+  });
+}
+
+function cannotRead(file: string, found: string): Problem {
+  return errorAt(topOf(file), 'cannot-read', {
+    found,
+    expected: 'a file that may be read',
+    fix: 'give yourself leave to read it, or copy it here again',
   });
 }
 

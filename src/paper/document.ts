@@ -14,6 +14,8 @@ export interface About {
   readonly language: string;
   /** Stands for the time of making: the same programme gives the same bytes on any day. */
   readonly on: string;
+  /** What tells this make from another of the same title; left out where it has none. */
+  readonly mark?: string | undefined;
 }
 
 /** An open document without a page, and the pen that draws in it. */
@@ -35,6 +37,7 @@ export function openPen(about: About, fonts: Fonts, look: Look): Pen {
       Title: about.title,
       Author: about.author,
       Creator: 'Loadleaf',
+      ...(about.mark === undefined ? {} : { Keywords: `mark ${about.mark}` }),
       CreationDate: new Date(`${about.on}T00:00:00Z`),
     },
   });

@@ -1,4 +1,5 @@
 /** Head and foot of every page: whose programme, which dates and revision, which page of how many, whom to call. */
+import { labelsOf } from '../programme/phrases/labels.ts';
 import type { Programme } from '../programme/programme.ts';
 import { emergencyStrip } from './emergency.ts';
 import { drawArtifact, drawFurniture, drawRules, type Pen } from './pen.ts';
@@ -41,7 +42,17 @@ function drawFoot(pen: Pen, programme: Programme, page: number, pages: number): 
   const baselinePt = sheet.heightPt - FOOT_PT;
   const rulePt = baselinePt - pen.look.style('note').leadingPt;
   drawRules(pen, [[sheet.leftPt, rulePt, sheet.rightPt, rulePt]], line.hairPt, colour.hair);
-  drawEnds(pen, programme.runningLine, `${programme.pageWord} ${page} of ${pages}`, baselinePt);
+  drawEnds(
+    pen,
+    programme.runningLine,
+    `${markText(programme)}${programme.pageWord} ${page} of ${pages}`,
+    baselinePt,
+  );
+}
+
+// Beside the page's number, for every sheet to be held against the others and the telephone.
+function markText({ mark, language }: Programme): string {
+  return mark === undefined ? '' : `${labelsOf(language).leaflet.mark} ${mark} · `;
 }
 
 function drawStrip(pen: Pen, programme: Programme): void {

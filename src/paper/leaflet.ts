@@ -29,10 +29,10 @@ export interface PaperAssets {
 export async function leafletPdf(programme: Programme, assets: PaperAssets): Promise<Uint8Array> {
   const [missing] = letterRefusals(programme, assets.fonts);
   if (missing) throw new Error(`${missing.code}: ${missing.found}`);
-  const { title, clinic, language, startOn, exercises } = programme;
+  const { title, clinic, language, startOn, exercises, mark } = programme;
   const look = lookOf(programme.paper, assets.tokens);
   const labels = labelsOf(language).leaflet;
-  const pen = openPen({ title, author: clinic.name, language, on: startOn }, assets.fonts, look);
+  const pen = openPen({ title, author: clinic.name, language, on: startOn, mark }, assets.fonts, look);
   const root = looseTag('Document');
   const pages = firstPage(pen, bodyBottomPt(pen, programme));
   const pictured = exercises.map((exercise) => ({

@@ -20,6 +20,11 @@ export interface Programme {
   readonly runningLine: string;
   /** `n of m` wording is the paper's; this is the word before it. */
   readonly pageWord: string;
+  /**
+   * By which its page, paper, record and note are known as one make: a short hash of all the rest. It is put in when a
+   * programme is finished and about to be laid out (`record/mark.ts`); until then there is none, and none is printed.
+   */
+  readonly mark?: string | undefined;
   readonly clinic: {
     readonly name: string;
     readonly contact: readonly string[];

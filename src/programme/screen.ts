@@ -1,5 +1,6 @@
 /** What each screen item does to the programme. One not asked acts like yes; nothing here is decided by the model. */
-import type { Clinic, Consult } from '../content/library.ts';
+import type { Clinic } from '../content/library.ts';
+import type { ScreenPart } from '../content/readScreen.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import type { Refusal } from '../units/refusal.ts';
@@ -48,8 +49,8 @@ export interface ScreenEffects {
  * A clearance lifts an item only when it was asked and answered; an emergency is never lifted in the file.
  */
 export function screenEffects(
-  consult: Consult,
-  clinic: Clinic,
+  consult: ScreenPart,
+  clinic: Pick<Clinic, 'emergency'>,
 ): ScreenEffects | { readonly refusals: readonly Refusal[] } {
   const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap((item) =>
     refusalFor(item, consult, clinic),
@@ -66,7 +67,7 @@ export function screenEffects(
   };
 }
 
-function refusalFor(item: ScreenItem, consult: Consult, clinic: Clinic): Refusal[] {
+function refusalFor(item: ScreenItem, consult: ScreenPart, clinic: Pick<Clinic, 'emergency'>): Refusal[] {
   const place = {
     code: 'screen-block',
     kind: 'consult',
@@ -90,7 +91,7 @@ function refusalFor(item: ScreenItem, consult: Consult, clinic: Clinic): Refusal
   return [];
 }
 
-function acts(item: ScreenItem, consult: Consult): boolean {
+function acts(item: ScreenItem, consult: ScreenPart): boolean {
   if (EFFECTS[item] === 'under18') return false;
   return consult.screen[item] !== 'no' || cannotDo(item, consult);
 }
@@ -100,16 +101,16 @@ const SAME_THING: Partial<Record<ScreenItem, CannotDo>> = {
   uncontrolledBloodPressure: 'uncontrolled-blood-pressure',
 };
 
-function cannotDo(item: ScreenItem, consult: Consult): boolean {
+function cannotDo(item: ScreenItem, consult: ScreenPart): boolean {
   const word = SAME_THING[item];
   return word !== undefined && consult.cannotDo.includes(word);
 }
 
-const decided = (item: ScreenItem, consult: Consult) =>
+const decided = (item: ScreenItem, consult: ScreenPart) =>
   consult.clearances.some((clearance) => clearance.flag === item);
 
 // An item that was never asked cannot have been cleared.
-const cleared = (item: ScreenItem, consult: Consult) =>
+const cleared = (item: ScreenItem, consult: ScreenPart) =>
   decided(item, consult) &&
   !cannotDo(item, consult) &&
   (consult.screen[item] !== 'notAsked' || EFFECTS[item] === 'under18');

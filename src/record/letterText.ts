@@ -1,9 +1,14 @@
 /** The letter at the end of treatment as plain text, to print or to paste. */
-import type { Part, Section } from '../programme/programme.ts';
+import { labelsOf } from '../programme/phrases/labels.ts';
+import type { Part, Programme, Section } from '../programme/programme.ts';
 
-/** `letter.txt`: heading and parts, a blank line between them. */
-export function letterText({ heading, parts }: Section): string {
-  return `${[heading, ...parts.map(partText)].join('\n\n')}\n`;
+/** `letter.txt`: heading and parts, a blank line between them; last the mark of the make it belongs to. */
+export function letterText(
+  { heading, parts }: Section,
+  { mark, language }: Pick<Programme, 'mark' | 'language'> = { language: 'en' },
+): string {
+  const last = mark === undefined ? [] : [`${labelsOf(language).leaflet.mark} ${mark}`];
+  return `${[heading, ...parts.map(partText), ...last].join('\n\n')}\n`;
 }
 
 /** The first cell heads the row; what was not recorded is left out beside it. */

@@ -1,6 +1,14 @@
 /** What a build writes, removes, and leaves alone. */
-import { existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hashesOf, runHere, smallClinic, writeStarter, type Clinic } from './workbench.ts';
 
@@ -11,6 +19,10 @@ beforeAll(async () => {
   expect(await own.run('build')).toMatchObject({ exit: 0, err: '' });
 });
 afterAll(() => own.remove());
+
+/** Files of one person that may be followed. */
+const inForce = (alias: string) =>
+  Object.keys(own.hashes()).filter((path) => path.startsWith(`private/${alias}/`));
 
 const FILES = ['leaflet.html', 'leaflet.pdf', 'note.txt', 'record.html', 'record.json'];
 
@@ -119,18 +131,20 @@ describe('an error in a library or clinic file', () => {
 });
 
 describe('an error in a consult', () => {
-  it('stops that programme only; its old leaflet is removed and named', async () => {
+  it('stops that programme only; its leaflet is set aside and named', async () => {
     const restore = own.edit('consults/finch-r1.md', 'massKg: 65', 'massKg: 700');
     const run = await own.run('build', '--json');
     restore();
     expect(run.exit).toBe(65);
-    expect(run.err).toContain('finch: no programme was written; its old leaflet was removed.');
+    expect(run.err).toContain(
+      `finch: no programme was written; its leaflet is set aside in ${own.site}/private/finch/set-aside.`,
+    );
     expect(JSON.parse(run.out)).toMatchObject({
       ok: false,
       programmes: [{ alias: 'wren' }],
       problems: [{ code: 'out-of-range', file: 'consults/finch-r1.md' }],
     });
-    expect(existsSync(join(own.site, 'private/finch'))).toBe(false);
+    expect(inForce('finch')).toEqual([]);
     expect(existsSync(join(own.site, 'private/wren/leaflet.pdf'))).toBe(true);
     expect((await own.run('build')).exit).toBe(0);
     expect(existsSync(join(own.site, 'private/finch/leaflet.pdf'))).toBe(true);
@@ -150,7 +164,7 @@ describe('an error in a consult', () => {
     goals?.();
     restore();
     expect(answer).toMatchObject({ ok: false, programmes: [{ alias: 'wren' }], problems: [{ code }] });
-    expect(existsSync(join(own.site, 'private/finch'))).toBe(false);
+    expect(inForce('finch')).toEqual([]);
   });
 
   it('goes by the keys, and by the file name where they cannot be read', async () => {
@@ -158,10 +172,10 @@ describe('an error in a consult', () => {
     const restore = own.edit('consults/finch-r1.md', 'alias: finch', 'alias: [finch');
     const run = await own.run('build');
     restore();
-    expect(run.err).toContain('finch: no programme was written; its old leaflet was removed.');
+    expect(run.err).toContain('finch: no programme was written; its leaflet is set aside');
   });
 
-  it('that is gone takes its leaflet along', async () => {
+  it('that is gone takes its leaflet out of force', async () => {
     await own.run('build', '--quiet');
     const file = join(own.content, 'consults/wren-r1.md');
     const text = readFileSync(file);
@@ -169,8 +183,13 @@ describe('an error in a consult', () => {
     const run = await own.run('build');
     writeFileSync(file, text);
     expect(run.exit).toBe(0);
-    expect(run.err).toBe('wren: there is no consult any more; its old leaflet was removed.\n');
-    expect(existsSync(join(own.site, 'private/wren'))).toBe(false);
+    expect(run.err).toBe(
+      `wren: there is no consult any more; its leaflet is set aside in ${own.site}/private/wren/set-aside.\n`,
+    );
+    expect(inForce('wren')).toEqual([]);
+    expect(readFileSync(join(own.site, 'private/wren/set-aside/why.txt'), 'utf8')).toContain(
+      'no consult of wren',
+    );
   });
 });
 
@@ -200,34 +219,49 @@ describe('a build of some aliases', () => {
     expect(own.hashes()).toEqual(before);
   });
 
-  it('removes the leaflet of one that has an error now', async () => {
+  it('sets the leaflet aside of one that has an error now', async () => {
     const restore = own.edit('consults/wren-r1.md', 'massKg: 65', 'massKg: 700');
     const run = await own.run('build', 'wren');
     restore();
     expect(run.exit).toBe(65);
-    expect(existsSync(join(own.site, 'private/wren'))).toBe(false);
+    expect(inForce('wren')).toEqual([]);
     expect(existsSync(join(own.site, 'private/finch/leaflet.html'))).toBe(true);
   });
 });
 
 describe('what hands have changed', () => {
-  it('is left and named when it is no longer part of the site, and stays named', async () => {
+  it('is set aside with the rest, lies there on, and is written anew where it stands in a set', async () => {
     await own.run('build', '--quiet');
     const note = join(own.site, 'private/finch/note.txt');
+    const aside = join(own.site, 'private/finch/set-aside/note.txt');
     writeFileSync(note, 'changed by hand');
     const restore = own.edit('consults/finch-r1.md', 'massKg: 65', 'massKg: 700');
-    const runs = [await own.run('build'), await own.run('build')];
+    await own.run('build');
     restore();
-    for (const run of runs)
-      expect(run.err).toContain(
-        'note.txt is no longer part of the site but was changed by hand; it is left.',
-      );
-    expect(runs[0]?.err).toContain('its old leaflet was removed, but for what was changed by hand.');
-    expect(readFileSync(note, 'utf8')).toBe('changed by hand');
-    expect(existsSync(join(own.site, 'private/finch/leaflet.html'))).toBe(false);
+    expect(inForce('finch')).toEqual([]);
+    expect(readFileSync(aside, 'utf8')).toBe('changed by hand');
+    await own.run('build');
+    expect(readdirSync(join(own.site, 'private/finch/set-aside'))).toEqual(['note.txt']);
+    writeFileSync(note, 'changed by hand');
     const healed = await own.run('build');
     expect(healed.err).toContain('note.txt was changed by hand; it is written anew.');
     expect(readFileSync(note, 'utf8')).not.toBe('changed by hand');
+    rmSync(dirname(aside), { recursive: true });
+  });
+
+  it('is left and named where it is no part of the library any more', async () => {
+    await own.run('build', '--quiet');
+    const page = Object.keys(own.hashes()).find((path) => path.startsWith('public/advice/'))!;
+    writeFileSync(join(own.site, page), 'changed by hand');
+    const file = join(own.content, 'advice/one-thing.md');
+    const text = readFileSync(file);
+    rmSync(file);
+    const runs = [await own.run('build'), await own.run('build')];
+    writeFileSync(file, text);
+    for (const run of runs)
+      expect(run.err).toContain(`${page} is no longer part of the site but was changed by hand; it is left.`);
+    expect(readFileSync(join(own.site, page), 'utf8')).toBe('changed by hand');
+    await own.run('build');
   });
 });
 

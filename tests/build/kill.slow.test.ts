@@ -1,96 +1,13 @@
-/** A build that is killed leaves every file wholly old or wholly new, and the next build heals. */
-import { spawn, spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+/** A build that is killed leaves every person one whole set, and the next build heals. */
+import { spawn } from 'node:child_process';
+import { cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { setTimeout } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hashesOf, loadleaf, MAIN, runHere, smallClinic, type Clinic } from './workbench.ts';
+import { hashesOf, loadleaf, MAIN, runHere, smallClinic, withoutHistory, type Clinic } from './workbench.ts';
 
 /** Ours while a build is at work; of no use to anybody when it has died. */
-const WORKING = /(^|\/)\.loadleaf-(lock|journal)|\.loadleaf-part$/;
-
-describe('killed before its nth touch of the disk', () => {
-  // A writer with the real lock, journal and manifest, and small files in place of leaflets. Before the nth call that
-  // changes the disk it kills itself; where that call writes, half of the bytes are on the disk already.
-  const WRITER = `
-    import fs from 'node:fs';
-    import { syncBuiltinESMExports } from 'node:module';
-    const [out, word, last] = process.argv.slice(2);
-    let touches = 0;
-    for (const name of ['writeFileSync', 'appendFileSync', 'renameSync', 'mkdirSync', 'rmSync', 'rmdirSync']) {
-      const real = fs[name];
-      fs[name] = (path, bytes, ...rest) => {
-        touches += 1;
-        if (touches === Number(last)) {
-          if (name === 'writeFileSync' || name === 'appendFileSync') real(path, bytes.slice(0, bytes.length / 2));
-          process.kill(process.pid, 'SIGKILL');
-        }
-        return bytes === undefined ? real(path) : real(path, bytes, ...rest);
-      };
-    }
-    syncBuiltinESMExports();
-    const { locked } = await import(process.env.DIST + 'build/lock.js');
-    const { openSite } = await import(process.env.DIST + 'build/site.js');
-    await locked(out, async () => {
-      const site = openSite(out);
-      site.drop('private/gone');
-      site.write({ path: 'public/index.html', bytes: 'page ' + word });
-      site.write({ path: 'private/finch/leaflet.html', bytes: 'leaflet ' + word });
-      site.write({ path: 'private/new-' + word + '/leaflet.html', bytes: word });
-      site.finish(() => false);
-    });
-    process.stdout.write(String(touches));
-  `;
-  let top: string;
-  const write = (out: string, word: string, last = 0) =>
-    spawnSync(process.execPath, [join(top, 'writer.mjs'), out, word, String(last)], {
-      encoding: 'utf8',
-      env: { ...process.env, DIST: pathToFileURL(join(MAIN, '../../')).href },
-    });
-  beforeAll(async () => {
-    top = mkdtempSync(join(tmpdir(), 'loadleaf-kill-'));
-    writeFileSync(join(top, 'writer.mjs'), WRITER);
-    // The site before: an older page and leaflet, and two leaflets that the next build must take away.
-    const before = join(top, 'before');
-    expect(write(before, 'old').status).toBe(0);
-  });
-  afterAll(() => rmSync(top, { recursive: true }));
-
-  it('every file is the old one or the new one, and the next build gives what an unbroken one gives', async () => {
-    const whole = join(top, 'whole');
-    cpSync(join(top, 'before'), whole, { recursive: true });
-    const touches = Number(write(whole, 'new').stdout);
-    expect(touches).toBeGreaterThan(15);
-    const old = hashesOf(join(top, 'before'));
-    const healthy = hashesOf(whole);
-    expect(healthy).not.toHaveProperty(['private/new-old/leaflet.html']);
-    for (let last = 1; last <= touches; last += 1) {
-      const out = join(top, `at-${last}`);
-      cpSync(join(top, 'before'), out, { recursive: true });
-      expect(write(out, 'new', last).signal, `touch ${last}`).toBe('SIGKILL');
-      for (const [path, hash] of Object.entries(hashesOf(out)))
-        if (!WORKING.test(path)) expect([old[path], healthy[path]], `${path} at ${last}`).toContain(hash);
-      // The build after it has something else to write, so that nothing heals by being the same.
-      expect(write(out, 'next').stderr).toBe('');
-      const { files } = JSON.parse(readFileSync(join(out, 'manifest.json'), 'utf8')) as {
-        files: { path: string; sha256: string }[];
-      };
-      const { 'manifest.json': manifest, ...there } = hashesOf(out);
-      expect(manifest).toBeDefined();
-      expect(there, `after ${last}`).toEqual(
-        Object.fromEntries(files.map(({ path, sha256 }) => [path, sha256])),
-      );
-      expect(Object.keys(there).sort()).toEqual([
-        'private/finch/leaflet.html',
-        'private/new-next/leaflet.html',
-        'public/index.html',
-      ]);
-      expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual([]);
-    }
-  });
-});
+const WORKING = /(^|\/)\.loadleaf-(lock|journal)|\.loadleaf-(part|new|old)(\/|$)/;
 
 describe('killed at a random moment', () => {
   const KILLS = 8;
@@ -100,7 +17,16 @@ describe('killed at a random moment', () => {
   });
   afterAll(() => own.remove());
 
-  it(`${KILLS} times, a build of the command line heals`, async () => {
+  const marksIn = (out: string) => {
+    const folder = join(out, 'private/finch');
+    const page = /data-mark="(.{8})"/.exec(readFileSync(join(folder, 'leaflet.html'), 'utf8'))?.[1];
+    const record = (JSON.parse(readFileSync(join(folder, 'record.json'), 'utf8')) as { mark: string }).mark;
+    const note = /Mark (.{8})\.\n$/.exec(readFileSync(join(folder, 'note.txt'), 'utf8'))?.[1];
+    const paper = /Keywords>mark (.{8})</.exec(readFileSync(join(folder, 'leaflet.pdf'), 'latin1'))?.[1];
+    return [page, record, note, paper];
+  };
+
+  it(`${KILLS} times, a build of the command line leaves one set and heals`, async () => {
     await own.run('build', '--quiet');
     const old = own.hashes();
     cpSync(own.site, join(own.top, 'old'), { recursive: true });
@@ -111,8 +37,10 @@ describe('killed at a random moment', () => {
     const start = performance.now();
     loadleaf(['build', '--quiet', '--content', own.content, '--out', wholeOut]);
     const lastsMs = performance.now() - start;
-    const healthy = hashesOf(wholeOut);
+    const healthy = withoutHistory(hashesOf(wholeOut));
     expect(healthy).not.toEqual(old);
+    const marks = [marksIn(join(own.top, 'old')), marksIn(wholeOut)];
+    for (const each of marks) expect(new Set(each).size).toBe(1);
     for (let kill = 0; kill < KILLS; kill += 1) {
       const out = join(own.top, `kill-${kill}`);
       cpSync(join(own.top, 'old'), out, { recursive: true });
@@ -122,14 +50,15 @@ describe('killed at a random moment', () => {
       await setTimeout(lastsMs * (0.4 + 0.6 * Math.random()));
       child.kill('SIGKILL');
       await ended;
-      for (const [path, hash] of Object.entries(hashesOf(out)))
+      for (const [path, hash] of Object.entries(withoutHistory(hashesOf(out))))
         if (!WORKING.test(path)) expect([old[path], healthy[path]], path).toContain(hash);
+      if (readdirSync(join(out, 'private')).includes('finch')) expect(marks).toContainEqual(marksIn(out));
       if (kill % 3 > 0) continue;
       expect(await runHere(['build', '--content', own.content, '--out', out])).toMatchObject({
         exit: 0,
         err: '',
       });
-      expect(hashesOf(out)).toEqual(healthy);
+      expect(withoutHistory(hashesOf(out))).toEqual(healthy);
     }
   });
 });

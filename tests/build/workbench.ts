@@ -34,7 +34,7 @@ export interface Clinic {
   answer(...words: string[]): Promise<Record<string, unknown>>;
   /** Replaces the first occurrence in a file of the content folder; throws when there is none. Returns what takes it back. */
   edit(file: string, from: string | RegExp, to: string | ((found: string) => string)): () => void;
-  /** Path to SHA-256 of every file of the site, hidden ones too. */
+  /** Path to SHA-256 of every file that the present files decide, hidden ones too: all but what tells of earlier days. */
   hashes(): Record<string, string>;
   remove(): void;
 }
@@ -76,7 +76,7 @@ function clinicWith(fill: (content: string) => void): Clinic {
       writeFileSync(path, after);
       return () => writeFileSync(path, before);
     },
-    hashes: () => hashesOf(site),
+    hashes: () => withoutHistory(hashesOf(site)),
     remove: () => rmSync(top, { recursive: true, force: true }),
   };
 }
@@ -129,6 +129,12 @@ export function hashesOf(folder: string): Record<string, string> {
     statSync(join(folder, file)).isFile(),
   );
   return Object.fromEntries(files.sort().map((file) => [file, hashOf(readFileSync(join(folder, file)))]));
+}
+
+/** Without the list of what was given out, what was set aside and what is kept of earlier revisions. */
+export function withoutHistory(hashes: Readonly<Record<string, string>>): Record<string, string> {
+  const isHistory = /^private\/[^/]+\/(issued\.jsonl$|set-aside\/|r\d+(-\d+)?\/)/;
+  return Object.fromEntries(Object.entries(hashes).filter(([path]) => !isHistory.test(path)));
 }
 
 export function hashOf(bytes: Uint8Array): string {

@@ -33,6 +33,12 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
     );
   });
 
+  it('shows the mark of its make in the foot, and none without one', () => {
+    const foot = leafletHtml({ ...programme, mark: '0a1b2c3d' }, assets).split('<footer')[1] ?? '';
+    expect(squeezed(foot)).toContain('<p data-mark="0a1b2c3d">Mark 0a1b2c3d</p>');
+    expect(markup).not.toContain('data-mark');
+  });
+
   it('has them all when a coming exercise is new in all its numbers', () => {
     const steps = programme.steps.map(({ prescriptions, ...step }) => ({
       ...step,

@@ -197,6 +197,19 @@ describe('the same programme gives the same bytes', () => {
     expect(Buffer.from(later).equals(Buffer.from(await leafletOf(otter)))).toBe(false);
   });
 
+  it('with the mark of its make on every page and in the file, and without one with none', async () => {
+    const texts = await textsOf({ ...otter, mark: '0a1b2c3d' });
+    texts.forEach((text, at) => {
+      expect(text).toContain(`Mark 0a1b2c3d · ${otter.pageWord} ${at + 1} of ${texts.length}`);
+      expect(text).toContain(otter.runningLine);
+    });
+    const pdf = await openPdf(await leafletPdf({ ...otter, mark: '0a1b2c3d' }, assets));
+    const { info } = await pdf.getMetadata();
+    await pdf.destroy();
+    expect((info as { Keywords: string }).Keywords).toBe('mark 0a1b2c3d');
+    expect((await textsOf(otter)).join('')).not.toMatch(/Mark [0-9a-f]{8}/);
+  });
+
   it('dates the file by the programme, not by the clock', async () => {
     const pdf = await openPdf(await leafletOf(otter));
     const { info } = await pdf.getMetadata();

@@ -110,6 +110,21 @@ describe('link-out', () => {
   });
 });
 
+describe('cannot-read', () => {
+  it('hands on what the system says, and reads the others', () => {
+    const closed: SourceFile = {
+      file: 'consults/wren-r1.md',
+      bytes: new Uint8Array(),
+      link: 'no',
+      closed: 'closed to the reader (EACCES)',
+    };
+    expect(printed([...filesWith(), closed])).toMatchInlineSnapshot(`
+      "consults/wren-r1.md:1:1: error cannot-read found closed to the reader (EACCES); must be a file that may be read.
+      Fix: give yourself leave to read it, or copy it here again."
+    `);
+  });
+});
+
 describe('wrong-file-name', () => {
   it('asks for an id', () => {
     expect(printed(filesWith({ 'advice/Why it Hurts.md': SAMPLE['advice/sitting.md'] })))

@@ -21,7 +21,7 @@ export function mastheadHtml(
   </header> `;
 }
 
-/** Notice, who wrote it, how to reach the clinic. */
+/** Notice, who wrote it, how to reach the clinic, and the mark of the make. */
 export function footHtml(programme: Programme, labels: LeafletLabels): Html {
   return html`<footer class="foot">
     ${programme.notice.map((sentence) => html`<p>${sentence}</p> `)}
@@ -30,7 +30,13 @@ export function footHtml(programme: Programme, labels: LeafletLabels): Html {
       ${programme.clinic.contact.map((line) => html`<li><bdi>${line}</bdi></li> `)}
     </ul>
     <p class="running">${programme.runningLine}</p>
+    ${markHtml(programme, labels)}
   </footer> `;
+}
+
+/** In small type, to be held against the one on the paper. */
+function markHtml({ mark }: Programme, labels: LeafletLabels): Html {
+  return mark === undefined ? nothing : html`<p data-mark="${mark}">${labels.mark} ${mark}</p> `;
 }
 
 // A sheet is one file: the picture stands in it.

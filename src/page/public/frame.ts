@@ -56,6 +56,7 @@ export function publicHtml(
         <meta http-equiv="Content-Security-Policy" content="${policy(scripts.length > 0)}" />
         <title>${title === clinic.name ? title : `${title} · ${clinic.name}`}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="generator" content="Loadleaf" />
         <meta name="referrer" content="no-referrer" />
         <meta name="color-scheme" content="light dark" />
         <meta name="format-detection" content="telephone=no" />

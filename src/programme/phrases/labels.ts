@@ -26,6 +26,8 @@ export interface LeafletLabels {
   readonly amount: string;
   /** Above the numbers of a coming step that stay as they are. */
   readonly asBefore: string;
+  /** Before the mark by which the sheets of one make are known. */
+  readonly mark: string;
 }
 
 /** Labels of the clinician's record. */
@@ -117,6 +119,7 @@ const LEAFLET: LeafletLabels = {
   exercise: 'Exercise',
   amount: 'What is new',
   asBefore: 'All else as before',
+  mark: 'Mark',
 };
 
 const RECORD: RecordLabels = {

@@ -9,7 +9,7 @@ const WATCH = `
   import fs, { writeSync } from 'node:fs'; import { syncBuiltinESMExports } from 'node:module';
   let whose = null;
   const look = (path) => {
-    const [, alias] = /[\\\\/]private[\\\\/](p\\d+)[\\\\/]/.exec(String(path)) ?? [];
+    const [, alias] = /[\\\\/]private[\\\\/][.]?(p\\d+)[^\\\\/]*[\\\\/]/.exec(String(path)) ?? [];
     if (alias === undefined || alias === whose) return;
     whose = alias;
     writeSync(2, 'wrote ' + alias + '\\n');

@@ -119,7 +119,7 @@ describe('what keeps leaflets out of a repository', () => {
     const run = loadleaf(words, { node: ['--import', watch] });
     expect(run.exit).toBe(0);
     const written = [...run.err.matchAll(/^wrote .*\/site\/(.*)$/gm)].map(([, path]) => path!);
-    const theirs = written.findIndex((path) => path.startsWith('private/finch'));
+    const theirs = written.findIndex((path) => path.startsWith('private/.finch.loadleaf-new/'));
     for (const list of ['.gitignore', 'private/..gitignore.loadleaf-part'])
       expect(written.indexOf(list), list).toBeGreaterThanOrEqual(0);
     expect(theirs).toBeGreaterThan(written.indexOf('private/..gitignore.loadleaf-part'));

@@ -17,6 +17,8 @@ export const PROBLEM_CODES = [
   'not-a-date',
   'wrong-word',
   'does-not-fit',
+  'implausible',
+  'untouched-starter',
   'duplicate-id',
   'wrong-file-name',
   'no-such-card',

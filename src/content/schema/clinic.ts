@@ -1,5 +1,6 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
 import { z } from 'zod';
+import { plausible } from './plausible.ts';
 import { about, from, id, line, wholeFrom, yesNo } from './words.ts';
 
 export const clinicSchema = z.strictObject({
@@ -47,6 +48,10 @@ export const clinicSchema = z.strictObject({
       sideChangeSeconds: about('Seconds to change sides.', from(0, 120, 'seconds')),
     }),
   ),
+  plausible: about(
+    'Where a value of a consult stops being plausible: beyond it is an error until the consult confirms it.',
+    plausible,
+  ).prefault({}),
 });
 
 export type ClinicFrontMatter = z.output<typeof clinicSchema>;

@@ -52,7 +52,7 @@ function child(schema: z.ZodType, step: PropertyKey): z.ZodType | null {
 function inner(schema: z.ZodType): z.ZodType | null {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional)
     return schema.unwrap() as z.ZodType;
-  if (schema instanceof z.ZodDefault) return schema.unwrap() as z.ZodType;
+  if (schema instanceof z.ZodDefault || schema instanceof z.ZodPrefault) return schema.unwrap() as z.ZodType;
   return schema instanceof z.ZodPipe ? (schema.in as z.ZodType) : null;
 }
 

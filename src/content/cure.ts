@@ -45,11 +45,19 @@ function lineWith(path: Path, value: unknown): string {
   return typeof key === 'string' ? `${key}: ${text}` : text;
 }
 
+/** Words that have another name now; `keep` alone did not say of what. */
+const RENAMED: ReadonlyMap<string, readonly string[]> = new Map([['keep', ['keepGoing']]]);
+
 // Only what the author's own text says, in another spelling; a number is never made up.
 function meantBy(value: unknown, shape: z.ZodType, expected: string): unknown {
   const word = typeof value === 'string' ? nearest(value, wordsOf(shape).map(String)) : null;
   const isAnyText = wordsOf(shape).length === 0;
-  const spellings = [...(word === null ? [] : [word]), ...otherSpellings(value, expected, isAnyText)];
+  const renamed = typeof value === 'string' ? (RENAMED.get(value) ?? []) : [];
+  const spellings = [
+    ...renamed,
+    ...(word === null ? [] : [word]),
+    ...otherSpellings(value, expected, isAnyText),
+  ];
   return spellings.find((spelling) => spelling !== value && shape.safeParse(spelling).success);
 }
 

@@ -48,7 +48,9 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
   const sheets = plausible(withoutTwins(own.map((file) => sheetOf(file, known))), known);
   const drafts = sheets.filter(({ said }) => said !== null);
   const standing = sheets.filter(({ said }) => said === null);
-  const consults = standing.flatMap(({ consult }) => (consult === null ? [] : [consult])).toSorted(byRevision);
+  const consults = standing
+    .flatMap(({ consult }) => (consult === null ? [] : [consult]))
+    .toSorted(byRevision);
   const aliases = [...new Set(standing.map(({ alias }) => alias))].sort();
   const stopped = aliases.filter((alias) => isStopped(standing.filter((sheet) => sheet.alias === alias)));
   return {
@@ -102,7 +104,9 @@ function plausible(sheets: readonly Sheet[], known: Known): readonly Sheet[] {
   return sheets.map((sheet) => {
     if (sheet.keys === null) return sheet;
     const doubts = doubtsOf(sheet.file, sheet.keys, lastBefore(sheet, sheets)?.keys ?? null, known);
-    return doubts.length === 0 ? sheet : { ...sheet, consult: null, problems: [...sheet.problems, ...doubts] };
+    return doubts.length === 0
+      ? sheet
+      : { ...sheet, consult: null, problems: [...sheet.problems, ...doubts] };
   });
 }
 

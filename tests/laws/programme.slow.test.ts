@@ -80,7 +80,7 @@ const anybody: fc.Arbitrary<Consult> = fc
     body: bodies,
     tests,
     testedSets: fc.array(set, { maxLength: 4 }),
-    stage: fc.constantFrom('auto', 1, 2, 3, 4, 'keep'),
+    stage: fc.constantFrom('auto', 1, 2, 3, 4, 'keepGoing'),
     irritability: fc.constantFrom('low', 'moderate', 'high'),
     response24h: fc.constantFrom('settled', 'up', 'unknown'),
     usualMorningPain: fc.integer({ min: 0, max: 7 }),
@@ -149,7 +149,7 @@ describe('tightening a cap', () => {
         bodies,
         ({ stage, index, slot, card }, cap, factor, testedSets, body) => {
           const who = someone(person({ ...body, testedSets }));
-          const loose = boundsOf(who, index === 4 ? 'keep' : ((index + 1) as 1), stage, false);
+          const loose = boundsOf(who, index === 4 ? 'keepGoing' : ((index + 1) as 1), stage, false);
           const before =
             loose.caps[cap] ?? { hipFlexionDeg: 120, compressionBw: 4, tensionBw: 6, demand: 1.5 }[cap];
           const tight: Bounds = { ...loose, caps: { ...loose.caps, [cap]: before * factor } };
@@ -206,7 +206,7 @@ function most({ cells }: Exercise, name: CellName): number {
   return typeof value === 'number' ? value : 0;
 }
 
-const STAGE_ORDER = [1, 2, 3, 4, 'keep'];
+const STAGE_ORDER = [1, 2, 3, 4, 'keepGoing'];
 
 describe('more pain', () => {
   const worse = fc.record({

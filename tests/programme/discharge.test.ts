@@ -7,7 +7,7 @@ import { sectionLines } from './leafletText.ts';
 import { programmeOf, shipped } from './shipped.ts';
 
 const READY: Partial<Consult> = {
-  stage: 'keep',
+  stage: 'keepGoing',
   usualMorningPain: 1,
   goals: [{ what: 'run to work', doneTimes: 2 }],
   testedSets: [
@@ -73,7 +73,7 @@ describe('the criteria', () => {
       programmeOf(person({ stage })).record.findings.some(
         ({ caption }) => caption === 'Before treatment ends',
       );
-    expect([shown(2), shown(4), shown('keep')]).toEqual([false, true, true]);
+    expect([shown(2), shown(4), shown('keepGoing')]).toEqual([false, true, true]);
   });
 });
 
@@ -103,15 +103,15 @@ describe('the letter', () => {
       person({ protocol: 'runner-strength', usualMorningPain: 0, tests: [{ test: 'split-squat', pain: 0 }] }),
     );
     expect(programme.letter).toBeNull();
-    expect(programme.stage.chosen).toBe('keep');
+    expect(programme.stage.chosen).toBe('keepGoing');
   });
 });
 
 describe('what a programme is for', () => {
   it.each([
     ['proximal-hamstring', 2, 'treatment'],
-    ['proximal-hamstring', 'keep', 'discharge'],
-    ['runner-strength', 'keep', 'prevention'],
+    ['proximal-hamstring', 'keepGoing', 'discharge'],
+    ['runner-strength', 'keepGoing', 'prevention'],
     ['gluteal-tendon', 1, 'treatment'],
   ] as const)('%s, %s: %s', (id, stage, course) => {
     const protocol = shipped.protocols.get(id);

@@ -16,7 +16,9 @@ export function dateDoubts(consult: ConsultFrontMatter, limits: Plausible): Doub
       ...between(imaging?.on, [decidedFrom, on], ['clearances', index, 'imaging', 'on']),
     ]),
     ...between(consult.discharge?.on, [decidedFrom, startOn], ['discharge', 'on']),
-    ...consult.outcomes.flatMap(({ on }, index) => between(on, [scoredFrom, seenOn], ['outcomes', index, 'on'])),
+    ...consult.outcomes.flatMap(({ on }, index) =>
+      between(on, [scoredFrom, seenOn], ['outcomes', index, 'on']),
+    ),
     ...consult.goals.flatMap(({ on }, index) => aimed(on, [seenOn, aimedTo], ['goals', index, 'on'])),
     ...(consult.running.races ?? []).flatMap(({ on }, index) =>
       aimed(on, [seenOn, aimedTo], ['running', 'races', index, 'on']),
@@ -53,12 +55,6 @@ function early(on: IsoDate, least: IsoDate, rule: DoubtRule, path: Way): Doubt[]
   return on >= least ? [] : [{ rule, path, value: on, least, inputs: {} }];
 }
 
-function late(
-  on: IsoDate,
-  most: IsoDate,
-  rule: DoubtRule,
-  path: Way,
-  inputs: Doubt['inputs'] = {},
-): Doubt[] {
+function late(on: IsoDate, most: IsoDate, rule: DoubtRule, path: Way, inputs: Doubt['inputs'] = {}): Doubt[] {
   return on <= most ? [] : [{ rule, path, value: on, most, inputs }];
 }

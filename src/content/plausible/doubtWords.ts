@@ -85,8 +85,10 @@ const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   startLate: ({ most, inputs }) => `${most} or earlier: this is ${inputs['days']} days after the consult`,
   reviewLate: ({ most, inputs }) =>
     `${most} or earlier: this is ${inputs['weeks']} weeks after startOn, and ${inputs['mostWeeks']} are expected at most`,
-  ageSince: (doubt) => `${span(doubt)}: revision ${doubt.inputs['revision']}, seen ${doubt.inputs['seenOn']}, has ${doubt.inputs['last']}`,
-  heightSince: (doubt) => `${span(doubt)} m: revision ${doubt.inputs['revision']} has ${doubt.inputs['last']}`,
+  ageSince: (doubt) =>
+    `${span(doubt)}: revision ${doubt.inputs['revision']}, seen ${doubt.inputs['seenOn']}, has ${doubt.inputs['last']}`,
+  heightSince: (doubt) =>
+    `${span(doubt)} m: revision ${doubt.inputs['revision']} has ${doubt.inputs['last']}`,
   massSince: (doubt) => `${span(doubt)} kg: revision ${doubt.inputs['revision']} has ${doubt.inputs['last']}`,
   otherSide: before,
   otherCountry: before,

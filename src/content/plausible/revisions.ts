@@ -30,7 +30,13 @@ function orderDoubts(now: ConsultFrontMatter, last: ConsultFrontMatter): Doubt[]
   const key = now.seenOn < last.seenOn ? 'seenOn' : now.startOn < last.startOn ? 'startOn' : null;
   if (key === null) return [];
   return [
-    { rule: 'beforeLast', path: [key], value: now[key], least: last[key], inputs: { revision: last.revision } },
+    {
+      rule: 'beforeLast',
+      path: [key],
+      value: now[key],
+      least: last[key],
+      inputs: { revision: last.revision },
+    },
   ];
 }
 

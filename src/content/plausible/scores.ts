@@ -24,7 +24,12 @@ function testTwice({ test, pain, side }: Test, index: number, tests: readonly Te
   const first = tests[before];
   if (first === undefined) return [];
   return [
-    { rule: 'testTwice', path: ['tests', index, 'pain'], value: pain, inputs: { test, before, pain: first.pain } },
+    {
+      rule: 'testTwice',
+      path: ['tests', index, 'pain'],
+      value: pain,
+      inputs: { test, before, pain: first.pain },
+    },
   ];
 }
 

@@ -57,17 +57,24 @@ export const plausible = z.strictObject({
     value: 0.35,
     ...HOUSE,
   }),
-  liftAtBothAnkles: about('The same with the weight at both ankles, as on a machine.', setting(from(0.1, 3, ''))).default(
-    { value: 1.2, ...HOUSE },
-  ),
-  dumbbellToKg: about('Heaviest dumbbell at home.', setting(from(1, 100, 'kg'))).default({ value: 40, ...HOUSE }),
+  liftAtBothAnkles: about(
+    'The same with the weight at both ankles, as on a machine.',
+    setting(from(0.1, 3, '')),
+  ).default({ value: 1.2, ...HOUSE }),
+  dumbbellToKg: about('Heaviest dumbbell at home.', setting(from(1, 100, 'kg'))).default({
+    value: 40,
+    ...HOUSE,
+  }),
   kettlebellToKg: about('Heaviest kettlebell at home.', setting(from(1, 100, 'kg'))).default({
     value: 48,
     ...HOUSE,
   }),
   plateToKg: about('Heaviest plate at home.', setting(from(1, 50, 'kg'))).default({ value: 25, ...HOUSE }),
   barToKg: about('Heaviest empty bar at home.', setting(from(1, 30, 'kg'))).default({ value: 25, ...HOUSE }),
-  bottleToL: about('Largest bottle at home.', setting(from(0.5, 20, 'litres'))).default({ value: 10, ...HOUSE }),
+  bottleToL: about('Largest bottle at home.', setting(from(0.5, 20, 'litres'))).default({
+    value: 10,
+    ...HOUSE,
+  }),
   stepFromCm: about('Lowest step.', setting(from(5, 30, 'cm'))).default({ value: 8, ...HOUSE }),
   stepToCm: about('Highest step.', setting(from(20, 60, 'cm'))).default({ value: 50, ...HOUSE }),
   holdToSeconds: about('Longest hold of a test.', setting(from(30, 300, 'seconds'))).default({
@@ -86,7 +93,10 @@ export const plausible = z.strictObject({
     value: 160,
     ...HOUSE,
   }),
-  longestToKm: about('Longest run of 30 days.', setting(from(10, 200, 'km'))).default({ value: 60, ...HOUSE }),
+  longestToKm: about('Longest run of 30 days.', setting(from(10, 200, 'km'))).default({
+    value: 60,
+    ...HOUSE,
+  }),
   runningFromAgeYears: about('Age before which nobody trains.', setting(from(0, 18, 'years'))).default({
     value: 5,
     ...HOUSE,
@@ -103,10 +113,12 @@ export const plausible = z.strictObject({
     value: 28,
     ...HOUSE,
   }),
-  reviewWithinWeeks: about('Weeks from the start to the review.', setting(wholeFrom(1, 26, 'weeks'))).default({
-    value: 12,
-    ...HOUSE,
-  }),
+  reviewWithinWeeks: about('Weeks from the start to the review.', setting(wholeFrom(1, 26, 'weeks'))).default(
+    {
+      value: 12,
+      ...HOUSE,
+    },
+  ),
   decidedWithinWeeks: about(
     'Weeks back from the consult in which a decision or a picture still counts.',
     setting(wholeFrom(1, 520, 'weeks')),
@@ -119,10 +131,12 @@ export const plausible = z.strictObject({
     'Weeks ahead of the consult in which a goal or a race lies.',
     setting(wholeFrom(1, 520, 'weeks')),
   ).default({ value: 156, ...HOUSE }),
-  heightChangeM: about('Change of height from one revision to the next.', setting(from(0, 0.2, 'm'))).default({
-    value: 0.03,
-    ...HOUSE,
-  }),
+  heightChangeM: about('Change of height from one revision to the next.', setting(from(0, 0.2, 'm'))).default(
+    {
+      value: 0.03,
+      ...HOUSE,
+    },
+  ),
   growthMPerYear: about('Growth a year under 18, besides.', setting(from(0, 0.3, 'm'))).default({
     value: 0.12,
     ...HOUSE,

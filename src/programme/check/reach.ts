@@ -68,7 +68,7 @@ function chosenFor(person: Person, name: StageName, stage: Stage) {
 }
 
 function nameOf({ stages }: Protocol, stage: Stage, index: number): StageName {
-  return stage === keepStageOf(stages) ? 'keep' : ((index + 1) as StageName);
+  return stage === keepStageOf(stages) ? 'keepGoing' : ((index + 1) as StageName);
 }
 
 function wordsOf({ leaves, reasons }: Gap) {

@@ -22,7 +22,7 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
   const effects = effectTexts(person);
   const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
   const own =
-    stage.chosen === 'keep'
+    stage.chosen === 'keepGoing'
       ? 'chosen by the clinician'
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
   const chosen = stage.chosenBy === 'proposal' ? 'as proposed from the tests' : own;

@@ -21,20 +21,21 @@ export function consultReferences(
 ): Problem[] {
   const cards = [...exercises.keys()];
   const protocol = protocols.get(consult.protocol);
+  const wordsOf = (id: string) => whatItIs(exercises.get(id) ?? null);
   return [
     ...checkCard(front, ['protocol'], consult.protocol, [...protocols.keys()], { folder: 'protocols' }),
     ...(clinic === null ? [] : checkCountry(front, consult.country, Object.keys(clinic.emergency))),
     ...(clinic === null ? [] : checkBands(front, consult, Object.keys(clinic.defaults.bandNewtons))),
     ...(protocol ? checkStage(front, consult, protocol) : []),
     ...consult.testedSets.flatMap(({ card, loadKg }, index) => [
-      ...checkCard(front, ['testedSets', index, 'card'], card, cards),
+      ...checkCard(front, ['testedSets', index, 'card'], card, cards, { wordsOf }),
       ...(loadKg > 0 && carriesNothing(exercises.get(card) ?? null)
         ? [weightOnNothing(front, card, ['testedSets', index, 'loadKg'])]
         : []),
     ]),
     ...(protocol ? checkTests(front, consult, testsThereAre(protocol, exercises)) : []),
     ...consult.overrides.flatMap((override, index) =>
-      checkOverride(front, override, ['overrides', index], cards),
+      checkOverride(front, override, ['overrides', index], cards, wordsOf),
     ),
     ...overriddenTwice(front, consult),
   ];
@@ -110,11 +111,27 @@ function testsThereAre(
   const ids = [...new Set([...slotted, ...exercises.keys()])];
   const taken = new Set(tests.map(({ id }) => id));
   return {
-    own: tests.map(({ id, name }) => ({ id, words: name })),
+    own: tests.map(({ id, name }) => ({ id, words: withBend(name, exercises.get(id) ?? null) })),
     others: ids
       .filter((id) => exercises.has(id) && !taken.has(id))
-      .map((id) => ({ id, words: exercises.get(id)?.title ?? id })),
+      .map((id) => ({ id, words: whatItIs(exercises.get(id) ?? null) ?? id })),
   };
+}
+
+/** A card's title with its hip bend; null for a card that is broken. */
+function whatItIs(card: ExerciseCard | null): string | null {
+  return card === null ? null : withBend(card.title, card);
+}
+
+function withBend(words: string, card: ExerciseCard | null): string {
+  const deg = card === null ? null : mostHipDeg(card);
+  return deg === null ? words : `${words}, hip bend up to ${deg}°`;
+}
+
+// As the pose is written, whole degrees; what a range or a solver makes of it is asked elsewhere.
+function mostHipDeg({ movement, statedHipFlexion }: ExerciseCard): number | null {
+  if (movement === null) return statedHipFlexion?.deg ?? null;
+  return Math.round(Math.max(movement.start.work.hip, movement.end?.work.hip ?? -Infinity));
 }
 
 function checkTests(
@@ -172,12 +189,13 @@ function checkOverride(
   { path: target, value }: ConsultFrontMatter['overrides'][number],
   at: Path,
   cards: readonly string[],
+  wordsOf: (id: string) => string | null,
 ): Problem[] {
   const path = [...at, 'path'];
   const valuePath = [...at, 'value'];
   if (target === RUNNING_DECISION) return shapeProblems(front, RUN_CHOICE, value, valuePath);
   const [card = '', cell = ''] = target.split('.');
-  const noCard = checkCard(front, path, card, cards, { after: `.${cell}` });
+  const noCard = checkCard(front, path, card, cards, { after: `.${cell}`, wordsOf });
   const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)
     ? OVERRIDES[cell as keyof typeof OVERRIDES]
     : undefined;

@@ -3,7 +3,7 @@ import type { Clinic, Consult } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { blockText, lightHoldsText, under18Text } from './phrases/screen.ts';
+import { blockText, lightHoldsText, noPictureText, under18Text } from './phrases/screen.ts';
 
 /** House rules 2. `emergency`: no entry in the file lifts it. */
 const EFFECTS: Readonly<Record<ScreenItem, Effect>> = {
@@ -41,6 +41,8 @@ export interface ScreenEffects {
   readonly shortHolds: readonly ScreenItem[];
   /** Lighter dose, no maximum, no model caps. */
   readonly under18: boolean;
+  /** A sudden start with a new picture: light loads in the first programme after it. */
+  readonly lightLoads: readonly ScreenItem[];
 }
 
 /**
@@ -63,6 +65,7 @@ export function screenEffects(
     lightHolds: holding('lightHolds'),
     shortHolds: uncleared('shortHolds'),
     under18: consult.ageYears < 18,
+    lightLoads: [],
   };
 }
 
@@ -75,11 +78,14 @@ function refusalFor(item: ScreenItem, consult: Consult, clinic: Clinic): Refusal
     found: consult.screen[item],
   } as const;
   const effect = EFFECTS[item];
+  const noPicture = decided(item, consult);
   if (effect === 'under18')
     return consult.ageYears < 18 && !cleared(item, consult)
-      ? [{ ...place, ...under18Text(consult.screen[item]) }]
+      ? [{ ...place, ...under18Text(consult.screen[item], noPicture) }]
       : [];
   if (!acts(item, consult)) return [];
+  if (noPicture && needsImaging(item, consult) && consult.screen[item] === 'yes' && !cleared(item, consult))
+    return [{ ...place, ...noPictureText(item) }];
   if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult))) {
     return [
       { ...place, ...blockText(item, consult.screen[item], effect, clinic.emergency[consult.country]) },
@@ -105,11 +111,25 @@ function cannotDo(item: ScreenItem, consult: Consult): boolean {
   return word !== undefined && consult.cannotDo.includes(word);
 }
 
+/** Items whose clearance must hold a picture: free text lifts neither (house rules 11.6). Not asked acts like yes. */
+export function needsImaging(
+  item: ScreenItem,
+  { screen, ageYears }: Pick<Consult, 'screen' | 'ageYears'>,
+): boolean {
+  if (screen[item] === 'no') return false;
+  return item === 'popBruise' || (item === 'suddenOnsetUnder18' && ageYears < 18);
+}
+
+const pictured = (item: ScreenItem, consult: Consult) =>
+  !needsImaging(item, consult) ||
+  consult.clearances.some(({ flag, imaging }) => flag === item && imaging !== undefined);
+
 const decided = (item: ScreenItem, consult: Consult) =>
   consult.clearances.some((clearance) => clearance.flag === item);
 
 // An item that was never asked cannot have been cleared.
 const cleared = (item: ScreenItem, consult: Consult) =>
   decided(item, consult) &&
+  pictured(item, consult) &&
   !cannotDo(item, consult) &&
   (consult.screen[item] !== 'notAsked' || EFFECTS[item] === 'under18');

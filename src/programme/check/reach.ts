@@ -33,7 +33,13 @@ export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
   });
 }
 
-const NO_EFFECTS: ScreenEffects = { noRunning: [], lightHolds: [], shortHolds: [], under18: false };
+const NO_EFFECTS: ScreenEffects = {
+  noRunning: [],
+  lightHolds: [],
+  shortHolds: [],
+  under18: false,
+  lightLoads: [],
+};
 
 interface Gap {
   readonly slot: Slot;

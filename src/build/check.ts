@@ -1,6 +1,6 @@
 /** The command that reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
 import { sortProblems, type Problem } from '../content/problem.ts';
-import type { Library } from '../content/library.ts';
+import type { Consult, Library } from '../content/library.ts';
 import { checkLibrary, checkShelves } from '../programme/check/library.ts';
 import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
@@ -24,7 +24,12 @@ export async function check(flags: Flags, report: Report): Promise<number> {
     library === null
       ? besideErrors(workspace, flags)
       : await inUse(library, folders.content, flags, workspace);
-  const problems = sortProblems([...workspace.libraryProblems, ...workspace.consultProblems, ...used]);
+  const problems = sortProblems([
+    ...workspace.libraryProblems,
+    ...workspace.consultProblems,
+    ...workspace.draftProblems,
+    ...used,
+  ]);
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   await report.problems(problems, files);
   report.say(
@@ -45,6 +50,13 @@ function besideErrors({ libraryProblems, shelves, placeOf }: Workspace, flags: F
   );
 }
 
+/** Drafts with nothing wrong in the file; of one that withdraws a leaflet that was said already. */
+function draftsInOrder({ drafts, withdrawals }: Workspace): Consult[] {
+  return drafts.flatMap(({ file, consult }) =>
+    consult === null || withdrawals.some((one) => one.file === file) ? [] : [consult],
+  );
+}
+
 /** What shows only when the library is used: its words and poses, its print, and every person's programme. */
 async function inUse(
   library: Library,
@@ -57,7 +69,7 @@ async function inUse(
   const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
   const workshop = { library, models: new Map(), loadleaf: version() };
   const { problems } = await printable(
-    makeProgrammes(workspace.current, workspace, workshop),
+    makeProgrammes([...workspace.current, ...draftsInOrder(workspace)], workspace, workshop),
     workspace,
     paper,
   );

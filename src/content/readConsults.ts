@@ -28,6 +28,8 @@ export interface ConsultsReading {
   readonly aliases: ReadonlyMap<string, string>;
   /** Files that say `draft: yes`: they stop nothing and displace nothing. */
   readonly drafts: readonly Draft[];
+  /** Files that stand but have a Problem; what they say of the screen holds all the same. */
+  readonly broken: readonly Draft[];
   /** Of every file but the drafts. */
   readonly problems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
@@ -46,8 +48,8 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
     .filter(({ file }) => file.endsWith('.md'))
     .toSorted((a, b) => (a.file < b.file ? -1 : 1));
   const sheets = plausible(withoutTwins(own.map((file) => sheetOf(file, known))), known);
-  const drafts = sheets.filter(({ said }) => said !== null);
-  const standing = sheets.filter(({ said }) => said === null);
+  const drafts = sheets.filter((sheet) => sheet.isDraft);
+  const standing = sheets.filter((sheet) => !sheet.isDraft);
   const consults = standing
     .flatMap(({ consult }) => (consult === null ? [] : [consult]))
     .toSorted(byRevision);
@@ -60,7 +62,8 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
     ),
     stopped,
     aliases: new Map(sheets.map(({ file, alias }) => [file.file, alias])),
-    drafts: drafts.map(draftOf),
+    drafts: drafts.map(unfinished),
+    broken: standing.filter(({ consult }) => consult === null).map(unfinished),
     problems: sortProblems([...misnamed(inFolder), ...standing.flatMap(({ problems }) => problems)]),
     draftProblems: sortProblems(drafts.flatMap(({ problems }) => problems)),
     placeOf: placesIn((kind, id) => (kind === 'consult' ? fileOf(sheets, id) : null)),
@@ -77,8 +80,8 @@ interface Sheet {
   readonly keys: ConsultFrontMatter | null;
   /** Null where there is any Problem. */
   readonly consult: Consult | null;
-  /** Of a draft what it says already; null of a file that stands. */
-  readonly said: Said | null;
+  readonly isDraft: boolean;
+  readonly said: Said;
   /** Of its revision, or of its top. The head itself is not kept: of hundreds of consults it would fill the memory. */
   readonly place: Place;
   readonly problems: readonly Problem[];
@@ -90,12 +93,11 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const problems = [...own, ...references];
   const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
   const place = front === null ? topOf(file.file) : placeOfValue(front, ['revision']);
-  const said = isDraft(file, front) ? saidIn(file, front) : null;
-  return { file, ...whose(file.file, front), keys: value, consult, said, place, problems };
+  const [draft, said] = [isDraft(file, front), saidIn(file, front)];
+  return { file, ...whose(file.file, front), keys: value, consult, isDraft: draft, said, place, problems };
 }
 
-function draftOf({ alias, revision, file, consult, said }: Sheet): Draft {
-  if (said === null) throw new Error(`${file.file} is no draft`);
+function unfinished({ alias, revision, file, consult, said }: Sheet): Draft {
   return { alias, revision, file: file.file, consult, said };
 }
 
@@ -124,7 +126,7 @@ function lastBefore({ alias, revision }: Sheet, sheets: readonly Sheet[]): Sheet
   return sheets
     .filter(
       (one) =>
-        one.alias === alias && one.said === null && one.keys !== null && one.keys.revision < (revision ?? 0),
+        one.alias === alias && !one.isDraft && one.keys !== null && one.keys.revision < (revision ?? 0),
     )
     .toSorted((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
 }
@@ -148,10 +150,10 @@ function whose(file: string, front: FrontMatter | null): { alias: string; revisi
 function withoutTwins(sheets: readonly Sheet[]): readonly Sheet[] {
   return sheets.map((sheet, index) => {
     const twins = sheets.filter((other) => other !== sheet && isTwin(other, sheet));
-    const standing = twins.filter(({ said }) => said === null);
-    const [first] = sheet.said === null ? standing : [...standing, ...twins];
+    const standing = twins.filter((twin) => !twin.isDraft);
+    const [first] = !sheet.isDraft ? standing : [...standing, ...twins];
     if (first === undefined) return sheet;
-    const later = sheets.indexOf(first) < index || (sheet.said !== null && first.said === null);
+    const later = sheets.indexOf(first) < index || (sheet.isDraft && !first.isDraft);
     return {
       ...sheet,
       consult: null,

@@ -10,6 +10,7 @@ import { laterStages, type Later } from './later.ts';
 import { modelIn, type Models } from './model.ts';
 import { flareHold, morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
+import { ownDoubtRefusals } from './ownDoubts.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
@@ -164,6 +165,9 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
     rung,
     prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
   });
+  const now = show(present);
+  const doubtful = ownDoubtRefusals(now.prescriptions, person);
+  if (doubtful.length > 0) return refused(doubtful);
   return {
     passedOver: [...passedOver, ...leftOut(fitted, kept, person, bounds)],
     gaveUp: fitted.gaveUp,
@@ -171,7 +175,7 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
     week,
     session,
     step,
-    shown: [show(present), ...next.map(show)],
+    shown: [now, ...next.map(show)],
   };
 }
 

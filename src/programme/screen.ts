@@ -53,8 +53,8 @@ export function screenEffects(
   consult: Consult,
   clinic: Clinic,
 ): ScreenEffects | { readonly refusals: readonly Refusal[] } {
-  const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap((item) =>
-    refusalFor(item, consult, clinic),
+  const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap(
+    (item) => stopsWith(item, consult, clinic) ?? [],
   );
   if (refusals.length > 0) return { refusals };
   const holding = (effect: Effect) =>
@@ -69,34 +69,42 @@ export function screenEffects(
   };
 }
 
-function refusalFor(item: ScreenItem, consult: Consult, clinic: Clinic): Refusal[] {
-  const place = {
+/** What the screen is judged by; a whole consult holds it. */
+export type Screened = Pick<Consult, 'id' | 'screen' | 'clearances' | 'cannotDo' | 'ageYears' | 'country'>;
+
+/** Why one item stops every programme of this person; null when it does not. */
+export function stopsWith(item: ScreenItem, consult: Screened, clinic: Clinic | null): Refusal | null {
+  const words = stopWords(item, consult, clinic);
+  if (words === null) return null;
+  const found = consult.screen[item];
+  return {
     code: 'screen-block',
     kind: 'consult',
     id: consult.id,
     path: ['screen', item],
-    found: consult.screen[item],
-  } as const;
-  const effect = EFFECTS[item];
-  const noPicture = decided(item, consult);
-  if (effect === 'under18')
-    return consult.ageYears < 18 && !cleared(item, consult)
-      ? [{ ...place, ...under18Text(consult.screen[item], noPicture) }]
-      : [];
-  if (!acts(item, consult)) return [];
-  if (noPicture && needsImaging(item, consult) && consult.screen[item] === 'yes' && !cleared(item, consult))
-    return [{ ...place, ...noPictureText(item) }];
-  if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult))) {
-    return [
-      { ...place, ...blockText(item, consult.screen[item], effect, clinic.emergency[consult.country]) },
-    ];
-  }
-  if (effect === 'lightHolds' && !decided(item, consult))
-    return [{ ...place, ...lightHoldsText(item, consult.screen[item]) }];
-  return [];
+    found,
+    ...words,
+  };
 }
 
-function acts(item: ScreenItem, consult: Consult): boolean {
+function stopWords(
+  item: ScreenItem,
+  consult: Screened,
+  clinic: Clinic | null,
+): Pick<Refusal, 'expected' | 'fix'> | null {
+  const answer = consult.screen[item];
+  const effect = EFFECTS[item];
+  const wordsAlone = decided(item, consult) && !pictured(item, consult);
+  if (effect === 'under18')
+    return consult.ageYears < 18 && !cleared(item, consult) ? under18Text(answer, wordsAlone) : null;
+  if (!acts(item, consult)) return null;
+  if (wordsAlone && answer === 'yes') return noPictureText(item);
+  if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult)))
+    return blockText(item, answer, effect, clinic?.emergency[consult.country]);
+  return effect === 'lightHolds' && !decided(item, consult) ? lightHoldsText(item, answer) : null;
+}
+
+function acts(item: ScreenItem, consult: Screened): boolean {
   if (EFFECTS[item] === 'under18') return false;
   return consult.screen[item] !== 'no' || cannotDo(item, consult);
 }
@@ -106,7 +114,7 @@ const SAME_THING: Partial<Record<ScreenItem, CannotDo>> = {
   uncontrolledBloodPressure: 'uncontrolled-blood-pressure',
 };
 
-function cannotDo(item: ScreenItem, consult: Consult): boolean {
+function cannotDo(item: ScreenItem, consult: Screened): boolean {
   const word = SAME_THING[item];
   return word !== undefined && consult.cannotDo.includes(word);
 }
@@ -120,15 +128,15 @@ export function needsImaging(
   return item === 'popBruise' || (item === 'suddenOnsetUnder18' && ageYears < 18);
 }
 
-const pictured = (item: ScreenItem, consult: Consult) =>
+const pictured = (item: ScreenItem, consult: Screened) =>
   !needsImaging(item, consult) ||
   consult.clearances.some(({ flag, imaging }) => flag === item && imaging !== undefined);
 
-const decided = (item: ScreenItem, consult: Consult) =>
+const decided = (item: ScreenItem, consult: Screened) =>
   consult.clearances.some((clearance) => clearance.flag === item);
 
 // An item that was never asked cannot have been cleared.
-const cleared = (item: ScreenItem, consult: Consult) =>
+const cleared = (item: ScreenItem, consult: Screened) =>
   decided(item, consult) &&
   pictured(item, consult) &&
   !cannotDo(item, consult) &&

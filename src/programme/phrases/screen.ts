@@ -80,6 +80,11 @@ export function lightHoldsText(item: ScreenItem, answer: Answer): Wording {
   };
 }
 
+/** For a file that is not built itself, but newer than what is in use. */
+export function withdrawnText(fix: string): string {
+  return `${fix} The leaflet in use is withdrawn meanwhile.`;
+}
+
 /** For an item whose clearance holds no picture. */
 export function noPictureText(item: ScreenItem): Wording {
   return {

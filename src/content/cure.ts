@@ -36,7 +36,8 @@ export function cureFor(wrong: Wrong): string {
     const more = sentence !== null && !words.every((word) => sentence.includes(String(word)));
     return `write one of ${listed(words, 'or')}${more ? `. ${sentence}` : ''}`;
   }
-  return sentence === null ? `give ${expected}` : `give ${expected}. ${sentence}`;
+  const what = value === null && expected === 'a list' ? 'a list, [] where there is nothing' : expected;
+  return sentence === null ? `give ${what}` : `give ${what}. ${sentence}`;
 }
 
 function lineWith(path: Path, value: unknown): string {

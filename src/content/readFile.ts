@@ -9,6 +9,7 @@ import type { FileLink } from './prose/body.ts';
 import { HEADINGS } from './prose/headings.ts';
 import { readProse } from './prose/readProse.ts';
 import { decode, type SourceFile } from './source.ts';
+import { starterProblems } from './starterWords.ts';
 
 export type FrontValue<K extends Kind> = z.output<(typeof SCHEMAS)[K]>;
 
@@ -36,7 +37,8 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
   if (split.front === null) return { ...nothing, problems: split.problems };
   const head = valueOf(split.front, kind);
   const body = readProse(source, split.front.bodyOffset, HEADINGS[kind]);
-  const all = sortProblems([...split.problems, ...head.problems, ...body.problems]);
+  const samples = starterProblems(split.front, kind);
+  const all = sortProblems([...split.problems, ...head.problems, ...body.problems, ...samples]);
   return {
     file: file.file,
     value: split.problems.length === 0 ? head.value : null,

@@ -48,7 +48,7 @@ function lifts({ path, value }: Entry, doubt: Doubt): boolean {
   return plainPath(path) === wayText(doubt.path) && String(value) === String(doubt.value);
 }
 
-// As a Problem prints it is taken too: testedSets[0].loadKg.
-function plainPath(path: string): string {
+/** With dots: as a Problem prints it is taken too. @example plainPath('testedSets[0].loadKg') // => 'testedSets.0.loadKg' */
+export function plainPath(path: string): string {
   return path.replaceAll(/\[(\d+)\]/g, '.$1');
 }

@@ -102,7 +102,7 @@ export function writeStarter(content: string, kind: StarterKind, file: string): 
 export function withOwnWords(text: string): string {
   return text
     .replaceAll('This is a starter. ', '')
-    .replaceAll(/\bStarter:? /g, 'Small ')
+    .replaceAll(/\bStarter\b:?/g, 'Small')
     .replaceAll(/\bstarter\b/g, 'small');
 }
 

@@ -91,7 +91,8 @@ describe('screen-block', () => {
   });
 
   it('under 18, gradual', () => {
-    expect(printedWith({ 'ageYears: 38': 'ageYears: 16' })).toMatchInlineSnapshot(`
+    expect(printedWith({ 'ageYears: 38': 'ageYears: 16', 'trainingYears: 12': 'trainingYears: 6' }))
+      .toMatchInlineSnapshot(`
       "consults/otter-r1.md:43:23: error screen-block screen.suddenOnsetUnder18 is no; must be a clearance for someone under 18.
             suddenOnsetUnder18: no
                                 ^
@@ -101,7 +102,11 @@ describe('screen-block', () => {
 
   it('under 18, sudden', () => {
     expect(
-      printedWith({ 'ageYears: 38': 'ageYears: 16', 'suddenOnsetUnder18: no': 'suddenOnsetUnder18: yes' }),
+      printedWith({
+        'ageYears: 38': 'ageYears: 16',
+        'trainingYears: 12': 'trainingYears: 6',
+        'suddenOnsetUnder18: no': 'suddenOnsetUnder18: yes',
+      }),
     ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:43:23: error screen-block screen.suddenOnsetUnder18 is yes; must be a clearance for someone under 18.
             suddenOnsetUnder18: yes

@@ -9,6 +9,7 @@ import { programmeOf, shipped } from './shipped.ts';
 const READY: Partial<Consult> = {
   stage: 'keepGoing',
   usualMorningPain: 1,
+  tests: [{ test: 'single-leg-hinge', pain: 1 }],
   goals: [{ what: 'run to work', doneTimes: 2 }],
   testedSets: [
     testedSet('romanian-deadlift', 20, 10, 2),

@@ -71,7 +71,7 @@ describe('the criteria', () => {
 
   it('are shown before the end as well, and not in the early stages', () => {
     const shown = (stage: Consult['stage']) =>
-      programmeOf(person({ stage })).record.findings.some(
+      programmeOf(person({ stage, tests: [{ test: 'single-leg-hinge', pain: 1 }] })).record.findings.some(
         ({ caption }) => caption === 'Before treatment ends',
       );
     expect([shown(2), shown(4), shown('keepGoing')]).toEqual([false, true, true]);

@@ -60,6 +60,8 @@ describe('the proposal', () => {
   });
 });
 
+const SETTLED = [{ test: 'single-leg-hinge', pain: 1 }];
+
 describe("the clinician's own", () => {
   it('stands and is marked, both ways', () => {
     expect(stageOf({ stage: 1 })).toMatchObject({ chosen: 1, proposed: 2, chosenBy: 'clinician' });
@@ -67,7 +69,7 @@ describe("the clinician's own", () => {
   });
 
   it('of ending treatment is told as that', () => {
-    expect(stageOf({ stage: 'keepGoing' }).because.at(-1)).toBe(
+    expect(stageOf({ stage: 'keepGoing', tests: SETTLED }).because.at(-1)).toBe(
       'The clinician ends the treatment: the keep-going stage.',
     );
   });

@@ -14,7 +14,7 @@ export interface DoubtWords {
 export function doubtWords(doubt: Doubt): DoubtWords {
   return {
     found: String(doubt.value),
-    expected: `plausible: ${EXPECTED[doubt.rule](doubt)}`,
+    expected: `${isWrongWord(doubt) ? '' : 'plausible: '}${EXPECTED[doubt.rule](doubt)}`,
     fix: `${CURE[doubt.rule] ?? 'mend it'}; or, if it is right, ${confirmText(doubt)}`,
   };
 }

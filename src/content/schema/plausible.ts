@@ -51,8 +51,8 @@ export const plausible = z.strictObject({
   liftOnBothLegs: about(
     'Greatest lift on both legs, as a share of body mass: what a tested set says could be lifted once.',
     setting(from(0.2, 5, '')),
-  ).default({ value: 2, ...HOUSE }),
-  liftOnOneLeg: about('The same on one leg.', setting(from(0.1, 3, ''))).default({ value: 1.2, ...HOUSE }),
+  ).default({ value: 1.5, ...HOUSE }),
+  liftOnOneLeg: about('The same on one leg.', setting(from(0.1, 3, ''))).default({ value: 0.9, ...HOUSE }),
   liftAtOneAnkle: about('The same with the weight at one ankle.', setting(from(0.05, 1, ''))).default({
     value: 0.35,
     ...HOUSE,

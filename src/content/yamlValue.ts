@@ -49,9 +49,9 @@ function refuseBadText(value: unknown, at: number, path: Path, report: Report): 
   });
 }
 
-const DECIMAL = /^[-+]?\d+(?:\.\d+)?$/;
+const OTHER_BASE = /^[-+]?0[xob]/i;
 
-// YAML also reads 0x3D and 0o75 as 61, and 6e1 as 60: nobody writes a weight so, but a slip may.
+// YAML also reads 0x3D and 0o75 as 61: nobody writes a weight so, but a slip may.
 function refuseOtherNumbers(
   value: unknown,
   written: string | undefined,
@@ -59,7 +59,7 @@ function refuseOtherNumbers(
   path: Path,
   report: Report,
 ): void {
-  if (!Number.isFinite(value) || written === undefined || DECIMAL.test(written.trim())) return;
+  if (typeof value !== 'number' || written === undefined || !OTHER_BASE.test(written.trim())) return;
   report(at, 'wrong-type', {
     path: pathText(path),
     found: written.trim(),

@@ -26,7 +26,11 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
     stage.chosen === 'keepGoing'
       ? 'chosen by the clinician'
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
-  const chosen = stage.chosenBy === 'proposal' ? 'as proposed from the tests' : own;
+  const proposed =
+    stage.chosen === stage.proposed
+      ? 'as proposed from the tests'
+      : `held back, the tests speak for ${stageWord(stage.proposed)}`;
+  const chosen = stage.chosenBy === 'proposal' ? proposed : own;
   return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,

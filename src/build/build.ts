@@ -59,7 +59,7 @@ function tellWritten(built: Built, outcome: Outcome, shown: string, report: Repo
     workspace: { counts },
   } = built;
   for (const { alias, revision, stage, step } of programmes) {
-    const where = stage.chosen === 'keep' ? 'keep-going stage' : `stage ${stage.chosen}`;
+    const where = stage.chosen === 'keepGoing' ? 'keep-going stage' : `stage ${stage.chosen}`;
     report.say(
       `${alias}, revision ${revision}: ${where}, step ${step}  ${shown}/private/${alias}/leaflet.html, leaflet.pdf, record.html`,
     );

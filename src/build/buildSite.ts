@@ -236,11 +236,17 @@ async function nothingBuilt(
   return { workspace, programmes: [], failed: [], problems, outcome: null, setAside, isClosed: true };
 }
 
-function checkAliases(aliases: readonly string[], { current, stopped }: Workspace): void {
+function checkAliases(aliases: readonly string[], { current, stopped, drafts }: Workspace): void {
   const known = [...current.map(({ alias }) => alias), ...stopped];
   const wrong = aliases.find((alias) => !known.includes(alias));
-  if (wrong !== undefined)
-    throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
+  if (wrong === undefined) return;
+  const draft = drafts.find(({ alias }) => alias === wrong);
+  if (draft !== undefined)
+    throw new Stop(
+      EXIT.noSuchFile,
+      `${draft.file} is a draft, which is never built; finish it, and take draft: yes out`,
+    );
+  throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
 }
 
 /** Waits for what has happened meanwhile to be noticed, and stops where it makes this build an old one. */

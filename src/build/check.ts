@@ -4,7 +4,7 @@
  */
 import { resolve } from 'node:path';
 import { sortProblems, type Problem } from '../content/problem.ts';
-import type { Library } from '../content/library.ts';
+import type { Consult, Library } from '../content/library.ts';
 import { checkLibrary, checkShelves } from '../programme/check/library.ts';
 import { checkIssued } from './checkIssued.ts';
 import { counted, libraryText } from './counted.ts';
@@ -32,6 +32,7 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   const problems = sortProblems([
     ...workspace.libraryProblems,
     ...workspace.consultProblems,
+    ...workspace.draftProblems,
     ...used,
     ...checkIssued(resolve(flags.out)),
   ]);
@@ -55,6 +56,13 @@ function besideErrors({ libraryProblems, shelves, placeOf }: Workspace, flags: F
   );
 }
 
+/** Drafts with nothing wrong in the file; of one that withdraws a leaflet that was said already. */
+function draftsInOrder({ drafts, withdrawals }: Workspace): Consult[] {
+  return drafts.flatMap(({ file, consult }) =>
+    consult === null || withdrawals.some((one) => one.file === file) ? [] : [consult],
+  );
+}
+
 /** What shows only when the library is used: its words and poses, its print, and every person's programme. */
 async function inUse(
   library: Library,
@@ -68,7 +76,7 @@ async function inUse(
   const workshop = { library, models: new Map(), loadleaf: version() };
   const problems: Problem[] = [];
   // One at a time, and only what is wrong with it is kept.
-  for (const consult of workspace.current)
+  for (const consult of [...workspace.current, ...draftsInOrder(workspace)])
     problems.push(
       ...(await printable(makeProgrammes([consult], workspace, workshop), workspace, paper)).problems,
     );

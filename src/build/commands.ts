@@ -62,7 +62,7 @@ export const COMMANDS = {
     run: async (flags, _, report) => (await import('./serve.ts')).serve(flags, report),
   },
   new: {
-    says: 'write a starter: exercise, advice, protocol or consult',
+    says: 'write a starter, or the next revision of a consult',
     words: '<kind> <id>',
     fewest: 2,
     most: 2,

@@ -22,7 +22,7 @@ export function explanationText(programme: Programme): string {
 }
 
 function opening({ alias, revision, stage, step }: Programme): string[] {
-  const where = stage.chosen === 'keep' ? 'keep-going stage' : `stage ${stage.chosen}`;
+  const where = stage.chosen === 'keepGoing' ? 'keep-going stage' : `stage ${stage.chosen}`;
   return [
     `${alias}, revision ${revision}: ${where} (${stage.name}), step ${step}`,
     ...stage.because.map((because) => `  ${because}`),

@@ -45,14 +45,17 @@ export async function printable(
   };
 }
 
-/** The revision before, made again from its own file; null when there is none that can be made. */
+/**
+ * The revision before, made again from its own file after those before it, for a step left out is that of the one
+ * before; null when there is none that can be made.
+ */
 function previousOf(consult: Consult, { consults }: Workspace, workshop: Workshop): Programme | null {
-  const before = consults
+  return consults
     .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
-    .at(-1);
-  if (before === undefined) return null;
-  const made = assembleProgramme(before, null, workshop);
-  return 'programme' in made ? made.programme : null;
+    .reduce<Programme | null>((previous, before) => {
+      const made = assembleProgramme(before, previous, workshop);
+      return 'programme' in made ? made.programme : null;
+    }, null);
 }
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */

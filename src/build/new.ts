@@ -3,8 +3,11 @@ import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { FOLDERS, SCHEMAS, type Kind } from '../content/kind.ts';
 import { keyOf } from '../content/layers.ts';
+import { lastingPaths } from '../content/plausible/lasting.ts';
+import { readLibrary } from '../content/readLibrary.ts';
 import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
 import { ID_PATTERN } from '../content/schema/words.ts';
+import type { IsoDate } from '../units/date.ts';
 import {
   contains,
   isFolder,
@@ -19,50 +22,106 @@ import { EXIT } from './exit.ts';
 import { CONTENT, type Flags } from './flags.ts';
 import { contentFolder, sourceFolders, type Folders } from './folders.ts';
 import { readLayers, upperFiles, type Layers } from './layers.ts';
+import { lastRevisionOf } from './lastRevision.ts';
 import { nearestOf } from './nearest.ts';
+import { nextRevision, type LastRevision } from './nextRevision.ts';
 import type { Report } from './report.ts';
 import { starterText } from './shelf.ts';
 import { shownPath } from './shownPath.ts';
-import { starterOf, type StarterKind, type StarterName } from './starter.ts';
-import { fillingFor } from './starterFilling.ts';
+import { fileOf, starterOf, type StarterKind, type StarterName } from './starter.ts';
+import { fillingFor, hintsFor } from './starterFilling.ts';
 import { Stop } from './stop.ts';
 import { onDay } from './today.ts';
 
-/** Exit 64 for a kind or id that cannot be, 66 when the library lacks what the starter names, 73 when the file is there. */
+/**
+ * Writes a starter, or the next revision of a consult that is there already. Exit 64 for a kind or id that cannot be, 66
+ * when the library lacks what the starter names, 73 when the file is there, 65 when the last revision has a Problem.
+ */
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
   if (!isKind(kind)) throw unknownKind(kind);
-  const name = nameOf(kind, id);
+  const wish = nameOf(kind, id);
   const folders = kind === 'consult' ? sourceFolders(flags) : { content: contentFolder(flags.content) };
   const folder = folderOf(kind, folders);
+  const last = kind === 'consult' ? lastRevisionOf(wish.alias, folder) : null;
+  const name = last === null ? wish : nameAfter(wish, last.consult.revision);
   const twin = twinOf(folder, name.file);
   if (twin !== null)
     throw new Stop(EXIT.cannotCreate, `${shownPath(twin)} is there already; nothing was written`);
   const layers = readLayers(folders.content);
-  const shipped = shippedTwin(kind, name, layers);
   const schema = join(schemaFolder(kind, folders, folder), `${kind}.json`);
+  const schemaWay = relative(folder, schema).replaceAll(sep, '/');
+  const made =
+    last === null
+      ? starterFor(kind, name, layers, schemaWay, onDay(flags))
+      : revisionFor(last, name, layers, schemaWay, onDay(flags));
   const place = join(folder, name.file);
-  const text = starterOf(kind, shipped ?? starterText(kind), {
-    schema: relative(folder, schema).replaceAll(sep, '/'),
-    values: shipped === null ? fillingFor(kind, upperFiles(layers), name, onDay(flags)) : [],
-  });
   onDisk(place, () => {
     // A consult is a person's; a card is everybody's.
     const isPrivate = kind === 'consult';
     makeFolder(dirname(place), isPrivate ? PRIVATE_FOLDER_MODE : undefined);
-    writeFileSync(place, text, { flag: 'wx', mode: isPrivate ? PRIVATE_FILE_MODE : 0o666 });
+    writeFileSync(place, made.text, { flag: 'wx', mode: isPrivate ? PRIVATE_FILE_MODE : 0o666 });
     if (isPrivate) keepsMode(place, PRIVATE_FILE_MODE);
   });
   writeSchemas(dirname(schema), kind);
-  const what =
-    shipped === null
-      ? 'a starter to be changed line by line'
-      : 'the shipped file, to be changed: it takes the place of that one';
   const where = flags.content === CONTENT ? '' : ` --content ${flags.content}`;
-  report.say(`${shownPath(place)} is written, ${what}. Then: loadleaf check${where}`);
+  report.say(`${shownPath(place)} is written, ${made.what}. Then: loadleaf check${where}`);
   if (kind === 'consult')
     report.warn('Its screen was asked of nobody: ask every item, and write what was said.');
   report.answer({ ok: true, files: [place, schema] });
   return EXIT.good;
+}
+
+interface Made {
+  readonly text: string;
+  /** What was written, for the one who waits. */
+  readonly what: string;
+}
+
+function starterFor(
+  kind: StarterKind,
+  name: StarterName,
+  layers: Layers,
+  schema: string,
+  today: IsoDate,
+): Made {
+  const shipped = shippedTwin(kind, name, layers);
+  const files = upperFiles(layers);
+  if (shipped !== null)
+    return {
+      text: starterOf(kind, shipped, { schema, values: [] }),
+      what: 'the shipped file, to be changed: it takes the place of that one',
+    };
+  const values = fillingFor(kind, files, name, today);
+  return {
+    text: starterOf(kind, starterText(kind), { schema, values, hints: hintsFor(kind, files) }),
+    what: 'a starter to be changed line by line',
+  };
+}
+
+function revisionFor(
+  last: LastRevision,
+  { revision }: StarterName,
+  layers: Layers,
+  schema: string,
+  today: IsoDate,
+): Made {
+  const { known } = readLibrary(...layers.folders);
+  const content = nextRevision(last, revision, today, lastingPaths(last.consult, known));
+  return {
+    text: fileOf('consult', content, schema),
+    what: `a draft made from revision ${last.consult.revision}: ask what is empty, then take draft: yes out`,
+  };
+}
+
+/** The next revision after the last one, or the later one that was asked for. */
+function nameAfter({ alias, revision, given }: WishedName, last: number): StarterName {
+  const next = given ? revision : last + 1;
+  if (next <= last)
+    throw new Stop(
+      EXIT.cannotCreate,
+      `revision ${last} of ${alias} is there already; nothing was written before it`,
+    );
+  return { file: `${alias}-r${next}.md`, alias, revision: next };
 }
 
 /** The text of the shipped file of that id, where the folder lies over the shipped library; else null. */
@@ -79,11 +138,15 @@ function writeSchemas(folder: string, kind: StarterKind): void {
   }
 }
 
+/** `given`: the revision was asked for. */
+type WishedName = StarterName & { readonly given: boolean };
+
 const REVISION = /^(.+)-r([1-9]\d{0,2})$/;
 
 // A consult goes by its alias, or by alias and revision from the second on.
-function nameOf(kind: StarterKind, id: string): StarterName {
-  const [, alias = id, revision = '1'] = (kind === 'consult' ? REVISION.exec(id) : null) ?? [];
+function nameOf(kind: StarterKind, id: string): WishedName {
+  const found = kind === 'consult' ? REVISION.exec(id) : null;
+  const [, alias = id, revision = '1'] = found ?? [];
   if (!ID_PATTERN.test(alias))
     throw new Stop(
       EXIT.usage,
@@ -93,6 +156,7 @@ function nameOf(kind: StarterKind, id: string): StarterName {
     file: kind === 'consult' ? `${alias}-r${revision}.md` : `${alias}.md`,
     alias,
     revision: Number(revision),
+    given: found !== null,
   };
 }
 

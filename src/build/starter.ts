@@ -1,5 +1,5 @@
 /** A starter file: keys with the sentence of the schema before each, filled in for the library it is written into. */
-import { isMap, isScalar, isSeq, parseDocument, type Document, type YAMLMap } from 'yaml';
+import { Document, isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
 import { SCHEMAS, type FOLDERS } from '../content/kind.ts';
 import type { Path } from '../content/path.ts';
 import { keysOf, schemaAt, sentenceAt, wordsOf } from '../content/schema/schemaAt.ts';
@@ -23,21 +23,58 @@ export interface StarterWish {
   /** The way from the file to its JSON Schema. */
   readonly schema: string;
   readonly values: readonly Filling[];
+  /** Said before a key, after the sentence of the schema. */
+  readonly hints?: ReadonlyMap<string, string>;
+}
+
+/** A file that is not made from a shipped starter: its keys in their order, and what is said before them. */
+export interface StarterContent {
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly hints: ReadonlyMap<string, string>;
 }
 
 /** `shipped`: front matter and body without comments. The text begins with the line by which an editor finds the schema. */
-export function starterOf(kind: StarterKind, shipped: string, { schema, values }: StarterWish): string {
+export function starterOf(
+  kind: StarterKind,
+  shipped: string,
+  { schema, values, hints = new Map() }: StarterWish,
+): string {
   const [, front = '', body = ''] = /^---\n([\s\S]*?\n)---\n([\s\S]*)$/.exec(shipped) ?? [];
   const document = parseDocument(front, { schema: 'core' });
   for (const { path, value } of values) document.setIn(path, document.createNode(value));
+  return fileText(document, kind, schema, hints, body);
+}
+
+/** The file of those keys, each explained like a starter's. */
+export function fileOf(kind: StarterKind, { values, hints }: StarterContent, schema: string): string {
+  return fileText(new Document(values, { schema: 'core' }), kind, schema, hints, '');
+}
+
+function fileText(
+  document: Document,
+  kind: StarterKind,
+  schema: string,
+  hints: ReadonlyMap<string, string>,
+  body: string,
+): string {
+  hint(document.contents, hints);
   explain(document.contents, kind, [], new Set());
-  const keys = document.toString({ lineWidth: 0, singleQuote: true });
+  const keys = document.toString({ lineWidth: 0, singleQuote: true, nullStr: '' }).replaceAll(/: +$/gm, ':');
   return [
     '---',
     `# yaml-language-server: $schema=${schema}`,
     `${keys}${possibleKeys(document, kind)}---`,
     body,
   ].join('\n');
+}
+
+function hint(contents: unknown, hints: ReadonlyMap<string, string>): void {
+  if (!isMap(contents)) return;
+  for (const { key } of contents.items) {
+    const said = isScalar(key) ? hints.get(String(key.value)) : undefined;
+    if (isScalar(key) && said !== undefined)
+      key.commentBefore = [...(key.commentBefore?.split('\n') ?? []), ` ${said}`].join('\n');
+  }
 }
 
 // After it what the shipped starter says itself. Each sentence once: of many stages, slots and settings the first says what the others are.

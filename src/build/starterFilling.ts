@@ -1,4 +1,4 @@
-/** What a starter takes from the library it is written into: cards, tests and countries that are there, and its dates. */
+/** What a starter takes from the library it is written into: cards that are there, its dates, and what there is to choose from. */
 import { CLINIC_FILE, FOLDERS } from '../content/kind.ts';
 import { readFile } from '../content/readFile.ts';
 import { readFolder as readKind } from '../content/readFolder.ts';
@@ -11,7 +11,6 @@ import { Stop } from './stop.ts';
 
 const REVIEW_AFTER_DAYS = 365;
 const FIRST_PROGRAMME_DAYS = 21;
-const HOUSE_PROTOCOL = 'proximal-hamstring';
 
 /** `files`: those of the library it is written into. Stops with 66 where a protocol is wanted without a card, or a consult without a protocol. */
 export function fillingFor(
@@ -66,19 +65,11 @@ function consultFilling(
   { alias, revision }: StarterName,
   today: IsoDate,
 ): Filling[] {
-  const { cards: protocols } = readKind(files, 'protocol');
-  // The shipped consult is of the hamstring tendon; where that protocol is gone, any for a tendon at the hip, or any.
-  const protocol =
-    protocols.find(({ id }) => id === HOUSE_PROTOCOL) ??
-    protocols.find(({ value }) => value.angle === 'hipFlexion') ??
-    protocols[0];
-  if (protocol === undefined)
+  if (readKind(files, 'protocol').cards.length === 0)
     throw new Stop(
       EXIT.noSuchFile,
       'a consult names a protocol, and there is none that is right yet: loadleaf new protocol <id>',
     );
-  const test = protocol.value.tests.find(({ lowFlexion }) => lowFlexion) ?? protocol.value.tests[0];
-  const country = countryIn(files);
   const startOn = addDays(today, 1);
   return [
     { path: ['alias'], value: alias },
@@ -86,14 +77,30 @@ function consultFilling(
     { path: ['seenOn'], value: today },
     { path: ['startOn'], value: startOn },
     { path: ['reviewOn'], value: addDays(startOn, FIRST_PROGRAMME_DAYS) },
-    { path: ['protocol'], value: protocol.id },
-    ...(country === null ? [] : [{ path: ['country'], value: country }]),
-    { path: ['tests', 0, 'test'], value: test?.id ?? protocol.value.morningCheck.card },
   ];
 }
 
-function countryIn(files: readonly SourceFile[]): string | null {
+/** Said before a key of a consult: what there is to choose from. Nothing is chosen for anybody. */
+export function hintsFor(kind: StarterKind, files: readonly SourceFile[]): ReadonlyMap<string, string> {
+  if (kind !== 'consult') return new Map();
+  const { cards } = readKind(files, 'protocol');
+  const countries = countriesIn(files);
+  const tests = cards.map(({ id, value }) => `${id}: ${value.tests.map((test) => test.id).join(', ')}`);
+  return new Map([
+    ['protocol', `There are: ${cards.map(({ id }) => id).join(', ')}.`],
+    ...(countries.length === 0 ? [] : [['country', `There are: ${countries.join(', ')}.`] as const]),
+    ['screen', 'Nobody was asked yet: ask every item, and write no or yes.'],
+    ...['heightM', 'massKg', 'symptomWeeks', 'painArea'].map((key) => [key, NOT_KNOWN] as const),
+    ...['cannotDo', 'kit', 'changedBefore'].map((key) => [key, NOTHING] as const),
+    ['tests', `Tests there are: ${tests.join('; ')}.`],
+  ]);
+}
+
+const NOT_KNOWN = 'Take the line out where it is not known.';
+const NOTHING = 'Of a list write [] where there is nothing.';
+
+function countriesIn(files: readonly SourceFile[]): readonly string[] {
   const clinic = files.find(({ file }) => file === CLINIC_FILE);
   const value = clinic === undefined ? null : readFile(clinic, 'clinic').value;
-  return value === null ? null : (Object.keys(value.emergency)[0] ?? null);
+  return value === null ? [] : Object.keys(value.emergency);
 }

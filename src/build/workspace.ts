@@ -1,5 +1,6 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
 import { FOLDERS } from '../content/kind.ts';
+import type { Draft } from '../content/draft.ts';
 import type { Consult, Known, Library, Shelves } from '../content/library.ts';
 import { problemOf, type PlaceOf } from '../content/place.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
@@ -7,6 +8,7 @@ import { readConsults, type ConsultsReading } from '../content/readConsults.ts';
 import { readLibrary } from '../content/readLibrary.ts';
 import type { SourceFile } from '../content/source.ts';
 import { screenEffects } from '../programme/screen.ts';
+import { withdrawals, type Withdrawal } from '../programme/withdrawal.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { isFolder } from './disk.ts';
 import { readFolder } from './folder.ts';
@@ -22,8 +24,12 @@ export interface Workspace {
   readonly consults: readonly Consult[];
   /** Of each alias the highest revision, unless that one has a Problem. */
   readonly current: readonly Consult[];
-  /** Aliases whose consult has a Problem; their leaflets must go. */
+  /** Aliases whose consult has a Problem, or that a newer file withdraws; their leaflets must go. */
   readonly stopped: readonly string[];
+  /** Leaflets that must go because of what a newer file says of the screen, be it a draft or broken. */
+  readonly withdrawals: readonly Withdrawal[];
+  /** Files that are still being written: checked, never built. */
+  readonly drafts: readonly Draft[];
   /** Whose a consult file is: alias by file. */
   readonly aliases: ReadonlyMap<string, string>;
   /** Aliases whose screen stops every programme, whatever else is right or wrong; sorted. */
@@ -33,7 +39,9 @@ export interface Workspace {
   /** What the screens of `blocked` say. */
   readonly screenProblems: readonly Problem[];
   readonly libraryProblems: readonly Problem[];
+  /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
+  readonly draftProblems: readonly Problem[];
   readonly counts: {
     readonly exercises: number;
     readonly advice: number;
@@ -67,6 +75,13 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     return place === null ? null : named(place);
   };
   const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
+  const revisions = new Map(own.current.map(({ alias, revision }) => [alias, revision]));
+  const withdrawn = withdrawals([...own.drafts, ...own.unreadable], revisions, reading.known.clinic);
+  const gone = new Set(withdrawn.map(({ alias }) => alias));
+  const current = own.current.filter(({ alias }) => !gone.has(alias));
+  const stopped = [
+    ...new Set([...own.stopped, ...aliasesOf(own.current).filter((alias) => gone.has(alias))]),
+  ];
   const stops = screenStops(own, reading.known);
   const ofCurrent = stops
     .filter(({ alias }) => !own.stopped.includes(alias))
@@ -79,19 +94,23 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     library: reading.library,
     shelves: reading.shelves,
     consults: own.consults,
-    current: own.current,
-    stopped: own.stopped,
+    current,
+    stopped: stopped.sort(),
+    withdrawals: withdrawn,
+    drafts: own.drafts,
     aliases: own.aliases,
     libraryProblems: sortProblems(reading.problems.map(named)),
-    blocked: [...new Set(stops.map(({ alias }) => alias))].sort(),
+    blocked: [...new Set([...aliasesOf(stops), ...gone])].sort(),
     unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
     screenProblems: ofCurrent,
     // Without a library there is no programme to say so.
     consultProblems: sortProblems([
       ...own.problems,
+      ...withdrawn.map(({ refusal }) => asProblem(refusal)),
       ...ofStopped,
       ...(reading.library === null ? ofCurrent : []),
     ]),
+    draftProblems: own.draftProblems,
     counts: { ...reading.counts, consults: own.count },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
@@ -99,6 +118,10 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     placeOf,
     asProblem,
   };
+}
+
+function aliasesOf(list: readonly { readonly alias: string }[]): string[] {
+  return list.map(({ alias }) => alias);
 }
 
 interface Stops {

@@ -1,5 +1,4 @@
 /** What a consult says of the library: protocol, cards, tests, country, cells. */
-import { distance } from 'fastest-levenshtein';
 import type { z } from 'zod';
 import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
@@ -22,21 +21,21 @@ export function consultReferences(
 ): Problem[] {
   const cards = [...exercises.keys()];
   const protocol = protocols.get(consult.protocol);
+  const wordsOf = (id: string) => whatItIs(exercises.get(id) ?? null);
   return [
     ...checkCard(front, ['protocol'], consult.protocol, [...protocols.keys()], { folder: 'protocols' }),
     ...(clinic === null ? [] : checkCountry(front, consult.country, Object.keys(clinic.emergency))),
-    ...(protocol ? checkStage(front, consult.stage, protocol) : []),
+    ...(clinic === null ? [] : checkBands(front, consult, Object.keys(clinic.defaults.bandNewtons))),
+    ...(protocol ? checkStage(front, consult, protocol) : []),
     ...consult.testedSets.flatMap(({ card, loadKg }, index) => [
-      ...checkCard(front, ['testedSets', index, 'card'], card, cards),
+      ...checkCard(front, ['testedSets', index, 'card'], card, cards, { wordsOf }),
       ...(loadKg > 0 && carriesNothing(exercises.get(card) ?? null)
         ? [weightOnNothing(front, card, ['testedSets', index, 'loadKg'])]
         : []),
     ]),
-    ...(protocol === null
-      ? []
-      : checkTests(front, consult, [...(protocol?.tests.map(({ id }) => id) ?? []), ...cards])),
+    ...(protocol ? checkTests(front, consult, testsThereAre(protocol, exercises)) : []),
     ...consult.overrides.flatMap((override, index) =>
-      checkOverride(front, override, ['overrides', index], cards),
+      checkOverride(front, override, ['overrides', index], cards, wordsOf),
     ),
     ...overriddenTwice(front, consult),
   ];
@@ -76,25 +75,101 @@ function checkCountry(front: FrontMatter, country: string, known: readonly strin
 
 function checkStage(
   front: FrontMatter,
-  stage: ConsultFrontMatter['stage'],
+  { stage, discharge }: ConsultFrontMatter,
   { id, stages }: Protocol,
 ): Problem[] {
   const numbers = numberedStages(stages).map((_, index) => index + 1);
-  const known = ['auto', ...numbers, ...(keepStageOf(stages) === null ? [] : ['keep'])];
-  if (known.includes(stage)) return [];
-  const expected = `a stage of ${id}: ${listed(known, 'or')}`;
-  return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: `write ${listed(known, 'or')}` })];
+  const known = ['auto', ...numbers, ...(keepStageOf(stages) === null ? [] : ['keepGoing'])];
+  if (!known.includes(stage)) {
+    const expected = `a stage of ${id}: ${listed(known, 'or')}`;
+    return [wrong(front, 'does-not-fit', ['stage'], { expected, fix: `write ${listed(known, 'or')}` })];
+  }
+  // Where nothing was treated, as in a programme to prevent, nothing ends.
+  return stage === 'keepGoing' && numbers.length > 0 && discharge === undefined ? [noDischarge(front)] : [];
 }
 
-// A clinic may note tests its protocol does not know; one letter or two beside a known one is a slip.
-const SLIP = 2;
+function noDischarge(front: FrontMatter): Problem {
+  return errorAt(placeOfValue(front, ['stage']), 'missing-key', {
+    path: 'discharge',
+    found: 'missing',
+    expected: 'there with stage: keepGoing: who decided to end the treatment, and when',
+    fix: 'add discharge with decidedBy and on; or write the stage of somebody who is still treated',
+  });
+}
 
-function checkTests(front: FrontMatter, { tests }: ConsultFrontMatter, known: readonly string[]): Problem[] {
+/** A test or card a consult may name, with what it is in words; those of the protocol first. */
+interface Named {
+  readonly id: string;
+  readonly words: string;
+}
+
+function testsThereAre(
+  { tests, stages }: Protocol,
+  exercises: Known['exercises'],
+): { readonly own: readonly Named[]; readonly others: readonly Named[] } {
+  const slotted = stages.flatMap(({ slots }) => slots.flatMap(({ cards }) => cards));
+  const ids = [...new Set([...slotted, ...exercises.keys()])];
+  const taken = new Set(tests.map(({ id }) => id));
+  return {
+    own: tests.map(({ id, name }) => ({ id, words: withBend(name, exercises.get(id) ?? null) })),
+    others: ids
+      .filter((id) => exercises.has(id) && !taken.has(id))
+      .map((id) => ({ id, words: whatItIs(exercises.get(id) ?? null) ?? id })),
+  };
+}
+
+/** A card's title with its hip bend; null for a card that is broken. */
+function whatItIs(card: ExerciseCard | null): string | null {
+  return card === null ? null : withBend(card.title, card);
+}
+
+function withBend(words: string, card: ExerciseCard | null): string {
+  const deg = card === null ? null : mostHipDeg(card);
+  return deg === null ? words : `${words}, hip bend up to ${deg}°`;
+}
+
+// As the pose is written, whole degrees; what a range or a solver makes of it is asked elsewhere.
+function mostHipDeg({ movement, statedHipFlexion }: ExerciseCard): number | null {
+  if (movement === null) return statedHipFlexion?.deg ?? null;
+  return Math.round(Math.max(movement.start.work.hip, movement.end?.work.hip ?? -Infinity));
+}
+
+function checkTests(
+  front: FrontMatter,
+  { tests, protocol }: ConsultFrontMatter,
+  { own, others }: ReturnType<typeof testsThereAre>,
+): Problem[] {
+  const all = [...own, ...others];
   return tests.flatMap(({ test }, index) => {
-    const meant = known.includes(test) ? null : nearest(test, known);
-    if (meant === null || distance(test, meant) > SLIP) return [];
-    const expected = `another name, or ${meant} if that is meant`;
-    return [wrong(front, 'wrong-word', ['tests', index, 'test'], { expected, fix: `write ${meant}` })];
+    if (all.some(({ id }) => id === test)) return [];
+    const near = nearest(
+      test,
+      all.map(({ id }) => id),
+    );
+    const meant = all.find(({ id }) => id === near);
+    const expected = `a test of ${protocol}, or the id of the card that was tried`;
+    return [
+      wrong(front, 'wrong-word', ['tests', index, 'test'], {
+        expected,
+        // Two ids a letter apart may be two tests: what each is stands beside it, and the author decides.
+        fix: `${meant === undefined ? '' : `write ${named(meant)}, if that was done. `}The tests of ${protocol} are ${own.map(named).join('; ')}. The cards are ${others.map(({ id }) => id).join(', ')}`,
+      }),
+    ];
+  });
+}
+
+function named({ id, words }: Named): string {
+  return `${id} (${words})`;
+}
+
+function checkBands(front: FrontMatter, { kit }: ConsultFrontMatter, known: readonly string[]): Problem[] {
+  return kit.bands.flatMap((band, index) => {
+    if (known.includes(band)) return [];
+    const meant = nearest(band, known);
+    const expected = `a band of clinic.md: ${known.length === 0 ? 'there is none' : listed(known, 'or')}`;
+    const add = `add ${band} with its force to bandNewtons in clinic.md`;
+    const fix = meant === null ? `${add}, or take it out` : `write ${meant} if that is meant, or ${add}`;
+    return [wrong(front, 'wrong-word', ['kit', 'bands', index], { expected, fix })];
   });
 }
 
@@ -114,12 +189,13 @@ function checkOverride(
   { path: target, value }: ConsultFrontMatter['overrides'][number],
   at: Path,
   cards: readonly string[],
+  wordsOf: (id: string) => string | null,
 ): Problem[] {
   const path = [...at, 'path'];
   const valuePath = [...at, 'value'];
   if (target === RUNNING_DECISION) return shapeProblems(front, RUN_CHOICE, value, valuePath);
   const [card = '', cell = ''] = target.split('.');
-  const noCard = checkCard(front, path, card, cards, { after: `.${cell}` });
+  const noCard = checkCard(front, path, card, cards, { after: `.${cell}`, wordsOf });
   const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)
     ? OVERRIDES[cell as keyof typeof OVERRIDES]
     : undefined;

@@ -36,7 +36,8 @@ export function cureFor(wrong: Wrong): string {
     const more = sentence !== null && !words.every((word) => sentence.includes(String(word)));
     return `write one of ${listed(words, 'or')}${more ? `. ${sentence}` : ''}`;
   }
-  return sentence === null ? `give ${expected}` : `give ${expected}. ${sentence}`;
+  const what = value === null && expected === 'a list' ? 'a list, [] where there is nothing' : expected;
+  return sentence === null ? `give ${what}` : `give ${what}. ${sentence}`;
 }
 
 function lineWith(path: Path, value: unknown): string {
@@ -45,11 +46,19 @@ function lineWith(path: Path, value: unknown): string {
   return typeof key === 'string' ? `${key}: ${text}` : text;
 }
 
+/** Words that have another name now; `keep` alone did not say of what. */
+const RENAMED: ReadonlyMap<string, readonly string[]> = new Map([['keep', ['keepGoing']]]);
+
 // Only what the author's own text says, in another spelling; a number is never made up.
 function meantBy(value: unknown, shape: z.ZodType, expected: string): unknown {
   const word = typeof value === 'string' ? nearest(value, wordsOf(shape).map(String)) : null;
   const isAnyText = wordsOf(shape).length === 0;
-  const spellings = [...(word === null ? [] : [word]), ...otherSpellings(value, expected, isAnyText)];
+  const renamed = typeof value === 'string' ? (RENAMED.get(value) ?? []) : [];
+  const spellings = [
+    ...renamed,
+    ...(word === null ? [] : [word]),
+    ...otherSpellings(value, expected, isAnyText),
+  ];
   return spellings.find((spelling) => spelling !== value && shape.safeParse(spelling).success);
 }
 

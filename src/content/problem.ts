@@ -18,6 +18,8 @@ export const PROBLEM_CODES = [
   'not-a-date',
   'wrong-word',
   'does-not-fit',
+  'implausible',
+  'untouched-starter',
   'duplicate-id',
   'wrong-file-name',
   'no-such-card',

@@ -3,21 +3,23 @@ import { consultId, consultOf } from './consult.ts';
 import { consultReferences } from './consultReferences.ts';
 import { isHidden, nameOf } from './fileName.ts';
 import type { FrontMatter } from './frontMatter.ts';
+import { isDraft, saidIn, type Draft, type Said } from './draft.ts';
 import { FOLDERS } from './kind.ts';
 import type { Consult, Known } from './library.ts';
 import { placeOfValue } from './locate.ts';
 import { valueAt } from './path.ts';
 import { placesIn, type PlaceOf } from './place.ts';
+import { plausibilityProblems } from './plausible/problems.ts';
 import { errorAt, sortProblems, type Place, type Problem } from './problem.ts';
 import { readFile } from './readFile.ts';
 import { readScreen, type ScreenPart } from './readScreen.ts';
-import { consultSchema } from './schema/consult.ts';
+import { consultSchema, type ConsultFrontMatter } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
 import type { SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
 
 export interface ConsultsReading {
-  /** Every revision without a Problem, by alias, then by revision. */
+  /** Every revision without a Problem, by alias, then by revision; no drafts. */
   readonly consults: readonly Consult[];
   /** Of each alias the highest revision, unless that one, or one that may be higher, has a Problem. */
   readonly current: readonly Consult[];
@@ -27,7 +29,13 @@ export interface ConsultsReading {
   readonly stoppedScreens: ReadonlyMap<string, readonly (ScreenPart | null)[]>;
   /** Whose each file is, right or wrong, as far as that can be told: alias by file. */
   readonly aliases: ReadonlyMap<string, string>;
+  /** Files that say `draft: yes`: they stop nothing and displace nothing. */
+  readonly drafts: readonly Draft[];
+  /** Files that stand but whose screen cannot be read as keys; what its lines say holds all the same. */
+  readonly unreadable: readonly Draft[];
+  /** Of every file but the drafts. */
   readonly problems: readonly Problem[];
+  readonly draftProblems: readonly Problem[];
   /** A consult goes by its id `alias-r2`, or by its alias for the highest revision. */
   readonly placeOf: PlaceOf;
   readonly count: number;
@@ -42,10 +50,14 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
   const own = inFolder
     .filter(({ file }) => file.endsWith('.md'))
     .toSorted((a, b) => (a.file < b.file ? -1 : 1));
-  const sheets = withoutTwins(own.map((file) => sheetOf(file, known)));
-  const consults = sheets.flatMap(({ consult }) => (consult === null ? [] : [consult])).toSorted(byRevision);
-  const aliases = [...new Set(sheets.map(({ alias }) => alias))].sort();
-  const stopped = aliases.filter((alias) => isStopped(sheets.filter((sheet) => sheet.alias === alias)));
+  const sheets = plausible(withoutTwins(own.map((file) => sheetOf(file, known))), known);
+  const drafts = sheets.filter((sheet) => sheet.isDraft);
+  const standing = sheets.filter((sheet) => !sheet.isDraft);
+  const consults = standing
+    .flatMap(({ consult }) => (consult === null ? [] : [consult]))
+    .toSorted(byRevision);
+  const aliases = [...new Set(standing.map(({ alias }) => alias))].sort();
+  const stopped = aliases.filter((alias) => isStopped(standing.filter((sheet) => sheet.alias === alias)));
   return {
     consults,
     current: consults.filter(
@@ -55,11 +67,14 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
     stoppedScreens: new Map(
       stopped.map((alias) => [
         alias,
-        stopping(sheets.filter((sheet) => sheet.alias === alias)).map(({ screen }) => screen),
+        stopping(standing.filter((sheet) => sheet.alias === alias)).map(({ screen }) => screen),
       ]),
     ),
     aliases: new Map(sheets.map(({ file, alias }) => [file.file, alias])),
-    problems: sortProblems([...misnamed(inFolder), ...sheets.flatMap(({ problems }) => problems)]),
+    drafts: drafts.map(unfinished),
+    unreadable: standing.filter(({ screen }) => screen === null).map(unfinished),
+    problems: sortProblems([...misnamed(inFolder), ...standing.flatMap(({ problems }) => problems)]),
+    draftProblems: sortProblems(drafts.flatMap(({ problems }) => problems)),
     placeOf: placesIn((kind, id) => (kind === 'consult' ? fileOf(sheets, id) : null)),
     count: own.length,
   };
@@ -70,9 +85,14 @@ interface Sheet {
   readonly file: SourceFile;
   readonly alias: string;
   readonly revision: number | null;
+  /** Its keys, where they are what a consult asks for. */
+  readonly keys: ConsultFrontMatter | null;
+  /** Null where there is any Problem. */
   readonly consult: Consult | null;
   /** What can be read of its screen, whatever else is wrong with the file. */
   readonly screen: ScreenPart | null;
+  readonly isDraft: boolean;
+  readonly said: Said;
   /** Of its revision, or of its top. The head itself is not kept: of hundreds of consults it would fill the memory. */
   readonly place: Place;
   readonly problems: readonly Problem[];
@@ -86,7 +106,42 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const place = front === null ? topOf(file.file) : placeOfValue(front, ['revision']);
   const { alias, revision } = whose(file.file, front);
   const screen = readScreen(revision === null ? alias : consultId(alias, revision), front);
-  return { file, alias, revision, consult, screen, place, problems };
+  const [draft, said] = [isDraft(file, front), saidIn(file, front)];
+  return { file, alias, revision, keys: value, consult, screen, isDraft: draft, said, place, problems };
+}
+
+function unfinished({ alias, revision, file, consult, said }: Sheet): Draft {
+  return { alias, revision, file: file.file, consult, said };
+}
+
+/** The sheets without those that hold something implausible, be it against the revision before. */
+function plausible(sheets: readonly Sheet[], known: Known): readonly Sheet[] {
+  return sheets.map((sheet) => {
+    if (sheet.keys === null) return sheet;
+    const doubts = doubtsOf(sheet.file, sheet.keys, lastBefore(sheet, sheets)?.keys ?? null, known);
+    return doubts.length === 0
+      ? sheet
+      : { ...sheet, consult: null, problems: [...sheet.problems, ...doubts] };
+  });
+}
+
+function doubtsOf(
+  file: SourceFile,
+  keys: ConsultFrontMatter,
+  last: ConsultFrontMatter | null,
+  known: Known,
+): Problem[] {
+  return plausibilityProblems(() => readFile(file, 'consult').front, keys, last, known);
+}
+
+/** The newest revision before this one whose keys can be read; a draft is nothing to compare with. */
+function lastBefore({ alias, revision }: Sheet, sheets: readonly Sheet[]): Sheet | undefined {
+  return sheets
+    .filter(
+      (one) =>
+        one.alias === alias && !one.isDraft && one.keys !== null && one.keys.revision < (revision ?? 0),
+    )
+    .toSorted((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
 }
 
 // Of a broken file the keys still say whose it is, where they can be read; else the name must do.
@@ -103,13 +158,15 @@ function whose(file: string, front: FrontMatter | null): { alias: string; revisi
   };
 }
 
-// Which of two files with one alias and revision is the right one, nobody can tell: neither is used.
+// Which of two files with one alias and revision is the right one, nobody can tell: neither is used. A draft beside a
+// file that stands displaces nothing, so it alone is wrong.
 function withoutTwins(sheets: readonly Sheet[]): readonly Sheet[] {
   return sheets.map((sheet, index) => {
     const twins = sheets.filter((other) => other !== sheet && isTwin(other, sheet));
-    const [first] = twins;
+    const standing = twins.filter((twin) => !twin.isDraft);
+    const [first] = !sheet.isDraft ? standing : [...standing, ...twins];
     if (first === undefined) return sheet;
-    const later = sheets.indexOf(first) < index;
+    const later = sheets.indexOf(first) < index || (sheet.isDraft && !first.isDraft);
     return {
       ...sheet,
       consult: null,

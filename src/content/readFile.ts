@@ -10,6 +10,7 @@ import { HEADINGS } from './prose/headings.ts';
 import { readProse, type ProseReading } from './prose/readProse.ts';
 import { decode, type SourceFile } from './source.ts';
 import { placeAt, type SourceText } from './sourceText.ts';
+import { starterProblems } from './starterWords.ts';
 
 export type FrontValue<K extends Kind> = z.output<(typeof SCHEMAS)[K]>;
 
@@ -37,7 +38,8 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
   if (split.front === null) return { ...nothing, problems: split.problems };
   const head = valueOf(split.front, kind);
   const body = bodyOf(source, split.front.bodyOffset, kind);
-  const all = sortProblems([...split.problems, ...head.problems, ...body.problems]);
+  const samples = starterProblems(split.front, kind);
+  const all = sortProblems([...split.problems, ...head.problems, ...body.problems, ...samples]);
   return {
     file: file.file,
     value: split.problems.length === 0 ? head.value : null,

@@ -16,6 +16,7 @@ export function plainValue(node: unknown, path: Path, report: Report): unknown {
   if (isSeq(node)) return node.items.map((entry, index) => plainValue(entry, [...path, index], report));
   if (!isScalar(node)) return null;
   refuseBadText(node.value, startOf(node), path, report);
+  refuseOtherNumbers(node.value, node.source, startOf(node), path, report);
   return node.value;
 }
 
@@ -45,6 +46,25 @@ function refuseBadText(value: unknown, at: number, path: Path, report: Report): 
     path: pathText(path),
     found: `text with ${bad.name}`,
     ...BAD_CHARACTER_WORDS,
+  });
+}
+
+const OTHER_BASE = /^[-+]?0[xob]/i;
+
+// YAML also reads 0x3D and 0o75 as 61: nobody writes a weight so, but a slip may.
+function refuseOtherNumbers(
+  value: unknown,
+  written: string | undefined,
+  at: number,
+  path: Path,
+  report: Report,
+): void {
+  if (typeof value !== 'number' || written === undefined || !OTHER_BASE.test(written.trim())) return;
+  report(at, 'wrong-type', {
+    path: pathText(path),
+    found: written.trim(),
+    expected: 'a number in decimal digits, such as 61 or 2.5',
+    fix: 'write the number in the digits 0 to 9; put a text that looks like a number into quotes',
   });
 }
 

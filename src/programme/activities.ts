@@ -31,7 +31,7 @@ export function activitiesSection(
       // Welcome from the beginning or for good: nothing about it has to change.
       return {
         what,
-        verdict: fromStage === 1 || stage === 'keep' ? 'keep' : 'change',
+        verdict: fromStage === 1 || stage === 'keepGoing' ? 'keep' : 'change',
         how: known.how,
         until: null,
       };

@@ -58,9 +58,9 @@ function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> 
   const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
   const found: [Occasion, boolean][] = [
     ['always', true],
-    ['treatment', stage !== 'keep'],
+    ['treatment', stage !== 'keepGoing'],
     // Afterwards the order in which running comes back lies behind.
-    ['runs', running.runs && stage !== 'keep'],
+    ['runs', running.runs && stage !== 'keepGoing'],
     ['sits', sitting.toleranceMinutes < SITS_UNDER_MINUTES],
     ['stretches', stretches],
     ['drives', drives],
@@ -68,7 +68,7 @@ function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> 
     ['both-sides', consult.side === 'both'],
     ['under-18', consult.ageYears < 18],
     ['no-weights', hasNoWeight(consult.kit)],
-    [stage === 'keep' ? 'keep' : `stage-${stage}`, true],
+    [stage === 'keepGoing' ? 'keep' : `stage-${stage}`, true],
   ];
   return new Set(found.filter(([, holds]) => holds).map(([occasion]) => occasion));
 }

@@ -9,13 +9,13 @@ export type { Workshop } from './decide.ts';
 
 export type Assembled = { readonly programme: Programme } | { readonly refusals: readonly Refusal[] };
 
-/** First everything is decided, then everything is worded. `previous`: the revision before, for what has changed; null for the first. */
+/** First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has changed; null for the first. */
 export function assembleProgramme(
   consult: Consult,
   previous: Programme | null,
   workshop: Workshop,
 ): Assembled {
-  const decided = decide(consult, workshop);
+  const decided = decide(consult, workshop, previous);
   if ('refusals' in decided) return { refusals: decided.refusals };
   return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
 }

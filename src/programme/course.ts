@@ -8,5 +8,5 @@ export type Course = 'treatment' | 'discharge' | 'prevention';
 /** A protocol without numbered stages is for prevention; the keep stage of any other follows discharge. */
 export function courseOf({ stages }: Pick<Protocol, 'stages'>, chosen: StageName): Course {
   if (numberedStages(stages).length === 0) return 'prevention';
-  return chosen === 'keep' ? 'discharge' : 'treatment';
+  return chosen === 'keepGoing' ? 'discharge' : 'treatment';
 }

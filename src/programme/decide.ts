@@ -1,24 +1,36 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
+import { heldBack, newlyImaged } from './afterImaging.ts';
 import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
+import { notYetDischarged, stillSore } from './discharged.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
 import { laterStages, type Later } from './later.ts';
 import { modelIn, type Models } from './model.ts';
 import { flareHold, morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
+import { ownDoubtRefusals } from './ownDoubts.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
-import type { PassedOver, StageChoice } from './programme.ts';
-import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
+import type { PassedOver, Programme, StageChoice } from './programme.ts';
+import {
+  noCardFor,
+  noSession,
+  noStepBefore,
+  noSuchStep,
+  notWithoutPain,
+  noWeek,
+  tooFewMinutes,
+} from './refusals.ts';
 import { placedRuns, type RunningFacts } from './running.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, stageOf } from './stageChoice.ts';
+import { stepNow } from './stepNow.ts';
 import type { WeekFacts } from './weekPlan.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
@@ -59,11 +71,18 @@ export interface Refused {
   readonly refusals: readonly Refusal[];
 }
 
-/** Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. */
-export function decide(consult: Consult, workshop: Workshop): Decided | Refused {
-  const where = whoAndWhere(consult, workshop);
+/**
+ * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why.
+ * `previous`: the revision before; null for the first, and where it cannot be made.
+ */
+export function decide(
+  consult: Consult,
+  workshop: Workshop,
+  previous: Programme | null = null,
+): Decided | Refused {
+  const where = whoAndWhere(consult, workshop, previous);
   if ('refusals' in where) return where;
-  const work = whatAndWhen(where);
+  const work = whatAndWhen(where, previous);
   if ('refusals' in work) return work;
   const { person, stage } = where;
   return {
@@ -85,16 +104,29 @@ interface Where {
   readonly bounds: Bounds;
 }
 
-function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | Refused {
+function whoAndWhere(
+  consult: Consult,
+  { library, models }: Workshop,
+  previous: Programme | null,
+): Where | Refused {
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
-  const effects = screenEffects(consult, library.clinic);
-  if ('refusals' in effects) return effects;
-  const stage = chooseStage(consult, protocol, library, effects);
+  const screened = screenEffects(consult, library.clinic);
+  if ('refusals' in screened) return screened;
+  const effects = { ...screened, lightLoads: newlyImaged(consult, previous) };
+  const stage = heldBack(
+    chooseStage(consult, protocol, library, effects),
+    consult,
+    protocol,
+    effects.lightLoads,
+  );
+  if ('code' in stage) return refused([stage]);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));
   if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
     return refused([notWithoutPain(consult, pain)]);
+  const sore = courseOf(protocol, stage.chosen) === 'discharge' ? stillSore(consult, protocol) : null;
+  if (sore !== null) return refused([notYetDischarged(consult, sore)]);
   const person = personOf(consult, library, protocol, effects, (body) =>
     modelIn(models, library.version, body),
   );
@@ -110,7 +142,7 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
 type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
 
 /** The cards, the minutes, the week, the ladder and the rung of today. */
-function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
+function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | null): Work | Refused {
   const { consult } = person;
   const { choices, passedOver, empty } = chooseCards(person, bounds);
   if (empty.length > 0)
@@ -125,15 +157,20 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   );
   const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
-  const step = consult.step ?? 1;
+  const step = stepNow(consult, stage, previous);
+  if (step === null) return refused([noStepBefore(consult)]);
   const [present, ...next] = shownRungs(session, step);
-  if (present === undefined) return refused([noSuchStep(consult, stage.chosen, session.ladder.rungs.length)]);
+  if (present === undefined)
+    return refused([noSuchStep(consult, stage.chosen, step, session.ladder.rungs.length)]);
   const own = ownRefusals(session, present, week.plan, person);
   if (own.length > 0) return refused(own);
   const show = (rung: Rung): Shown => ({
     rung,
     prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
   });
+  const now = show(present);
+  const doubtful = ownDoubtRefusals(now.prescriptions, person);
+  if (doubtful.length > 0) return refused(doubtful);
   return {
     passedOver: [...passedOver, ...leftOut(fitted, kept, week.setAside, person, bounds)],
     gaveUp: fitted.gaveUp,
@@ -141,7 +178,7 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
     week,
     session,
     step,
-    shown: [show(present), ...next.map(show)],
+    shown: [now, ...next.map(show)],
   };
 }
 

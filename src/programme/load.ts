@@ -4,6 +4,7 @@ import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../dose/
 import type { Source } from '../units/source.ts';
 import { countUntil, type PosedCard } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
+import { lightLoadWords, nothingFelt } from './phrases/afterImaging.ts';
 import { decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
 import type { RangeSetting } from './rangeSettings.ts';
@@ -67,19 +68,24 @@ export function startLoad(
   const loads = loadsFor(card, person);
   if (loads.length === 1) return without('kit', 'there is no weight for it in the house');
   const usable = tested.filter((one) => one.kind === 'usable');
-  if (usable.length > 0) return fromTested(leastFrom(usable), loads, person.clinic);
+  if (usable.length > 0) return fromTested(leastFrom(usable), loads, person);
   if (tested.length > 0)
     return without('testedSet', tested.map(({ because }) => because).join('; '), HOUSE_LOADS);
   if (stage.loadLimit !== 'none' || slot.dose.repetitions === null || person.effects.under18)
     return without('testedSet', 'nothing tested with this card, so no weight yet', HOUSE_LOADS);
+  const { lightLoads } = person.effects;
+  if (lightLoads.length > 0) return without('testedSet', nothingFelt(lightLoads), HOUSE_SCREEN);
   return byFeel(card, loads, settings, person, bounds);
 }
 
 function fromTested(
-  { set, loadKg, by, because, testedToDeg }: Usable,
+  { set, loadKg: fullKg, by, because: whyFull, testedToDeg }: Usable,
   loads: readonly KitLoad[],
-  { defaults }: Person['clinic'],
+  { clinic: { defaults }, protocol, effects: { lightLoads } }: Person,
 ): StartLoad {
+  const share = lightLoads.length > 0 ? protocol.limits.afterImagingLoadShare.value : 1;
+  const loadKg = fullKg * share;
+  const because = share < 1 ? `${whyFull}; ${lightLoadWords(lightLoads, share)}` : whyFull;
   const load = roundDownToKit(loadKg, loads) ?? NOTHING;
   const byFormula = by === 'kilograms' || by === 'hipMoment';
   return {

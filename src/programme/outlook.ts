@@ -18,7 +18,7 @@ const WEEKS_PER_MONTH = 365.25 / 12 / 7;
 
 /** The earliest dates take the present step to its end in each stage: a stage is left by its test, not by its last step. */
 export function outlookOf({ consult, protocol }: Person, name: StageName, plan: WeekPlan): Outlook {
-  const numbered = numberedStages(protocol.stages).slice(name === 'keep' ? Infinity : name - 1);
+  const numbered = numberedStages(protocol.stages).slice(name === 'keepGoing' ? Infinity : name - 1);
   // A stage that only some sport needs is not waited for by those who do none.
   const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
   // In the present stage as many as the week has room for, in the later ones as many as the protocol asks for.

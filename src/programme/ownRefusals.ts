@@ -7,6 +7,7 @@ import { isPosed } from './model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
 import { workDays } from './workDays.ts';
 import type { Person } from './person.ts';
+import { lightLoadLimit } from './phrases/afterImaging.ts';
 import { listText, numberText } from './phrases/plain.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Rung } from '../dose/rung.ts';
@@ -120,6 +121,17 @@ function loadFaults(exercise: SessionExercise, cardId: string, own: Own, person:
         code: 'does-not-fit',
         expected: 'left out: this exercise carries no weight',
         fix: TAKE_OUT,
+      },
+    ];
+  const { lightLoads } = person.effects;
+  const lightKg = fitOf(exercise, cardId).load.load.loadKg;
+  if (lightLoads.length > 0 && value > lightKg)
+    return [
+      {
+        cell: 'loadKg',
+        code: 'does-not-fit',
+        expected: lightLoadLimit(lightLoads, lightKg),
+        fix: `Write ${numberText(lightKg)} or less, or take the entry out.`,
       },
     ];
   const loadsKg = loadsFor(card, person).map(({ loadKg }) => loadKg);

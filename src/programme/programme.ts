@@ -228,9 +228,9 @@ export interface DatedSession {
 }
 
 export interface StageChoice {
-  readonly chosen: 1 | 2 | 3 | 4 | 'keep';
+  readonly chosen: 1 | 2 | 3 | 4 | 'keepGoing';
   readonly name: string;
-  readonly proposed: 1 | 2 | 3 | 4 | 'keep';
+  readonly proposed: 1 | 2 | 3 | 4 | 'keepGoing';
   readonly chosenBy: 'proposal' | 'clinician';
   /** Why this stage was proposed, a sentence each, for the record. */
   readonly because: readonly string[];
@@ -255,7 +255,7 @@ export interface PassedOver {
   readonly card: string;
   readonly title: string;
   readonly slot: string;
-  readonly stage: number | 'keep';
+  readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
   /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull. */

@@ -26,11 +26,20 @@ export function notWithoutPain(consult: Consult, pain: number): Refusal {
 }
 
 /** The ladder of this person's stage has fewer steps. */
-export function noSuchStep(consult: Consult, name: StageName, steps: number): Refusal {
+export function noSuchStep(consult: Consult, name: StageName, step: number, steps: number): Refusal {
   return refusal(consult, 'does-not-fit', ['step'], {
-    found: String(consult.step),
+    found: consult.step === undefined ? `left out, so that of the revision before: ${step}` : String(step),
     expected: `a step of ${stageWord(name)} for this person: 1 to ${steps}`,
     fix: `Write step: ${steps} or less, or go on to the next stage when its tests allow it.`,
+  });
+}
+
+/** No step is written, and the revision before, whose step it would be, cannot be made. */
+export function noStepBefore(consult: Consult): Refusal {
+  return refusal(consult, 'missing-key', ['step'], {
+    found: 'left out, and there is no revision before that can be made',
+    expected: 'there: the step this person is on',
+    fix: 'Write step, 1 to begin the stage; or mend the revision before.',
   });
 }
 

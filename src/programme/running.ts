@@ -101,7 +101,7 @@ function hardestHabit({ hills, speed }: Consult['running']): RunKind {
 
 /** Someone who never stopped has had hills and speed as long as there was training; of anybody else it is not known. */
 function weeksWithBoth({ trainingYears, weeksOff }: Consult['running'], { stages }: Protocol): number | null {
-  const neverStopped = courseOf({ stages }, 'keep') === 'prevention' && weeksOff === 0;
+  const neverStopped = courseOf({ stages }, 'keepGoing') === 'prevention' && weeksOff === 0;
   return neverStopped && trainingYears !== undefined ? trainingYears * WEEKS_PER_YEAR : null;
 }
 

@@ -1,10 +1,10 @@
 /** What each screen item does to the programme. One not asked acts like yes; nothing here is decided by the model. */
-import type { Clinic } from '../content/library.ts';
+import type { Clinic, Consult } from '../content/library.ts';
 import type { ScreenPart } from '../content/readScreen.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { blockText, lightHoldsText, under18Text } from './phrases/screen.ts';
+import { blockText, lightHoldsText, noPictureText, under18Text } from './phrases/screen.ts';
 
 /** House rules 2. `emergency`: no entry in the file lifts it. */
 const EFFECTS: Readonly<Record<ScreenItem, Effect>> = {
@@ -42,6 +42,8 @@ export interface ScreenEffects {
   readonly shortHolds: readonly ScreenItem[];
   /** Lighter dose, no maximum, no model caps. */
   readonly under18: boolean;
+  /** A sudden start with a new picture: light loads in the first programme after it. */
+  readonly lightLoads: readonly ScreenItem[];
 }
 
 /**
@@ -50,10 +52,10 @@ export interface ScreenEffects {
  */
 export function screenEffects(
   consult: ScreenPart,
-  clinic: Pick<Clinic, 'emergency'>,
+  clinic: Emergencies,
 ): ScreenEffects | { readonly refusals: readonly Refusal[] } {
-  const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap((item) =>
-    refusalFor(item, consult, clinic),
+  const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap(
+    (item) => stopsWith(item, consult, clinic) ?? [],
   );
   if (refusals.length > 0) return { refusals };
   const holding = (effect: Effect) =>
@@ -64,31 +66,42 @@ export function screenEffects(
     lightHolds: holding('lightHolds'),
     shortHolds: uncleared('shortHolds'),
     under18: consult.ageYears < 18,
+    lightLoads: [],
   };
 }
 
-function refusalFor(item: ScreenItem, consult: ScreenPart, clinic: Pick<Clinic, 'emergency'>): Refusal[] {
-  const place = {
+type Emergencies = Pick<Clinic, 'emergency'>;
+
+/** Why one item stops every programme of this person; null when it does not. */
+export function stopsWith(item: ScreenItem, consult: ScreenPart, clinic: Emergencies | null): Refusal | null {
+  const words = stopWords(item, consult, clinic);
+  if (words === null) return null;
+  const found = consult.screen[item];
+  return {
     code: 'screen-block',
     kind: 'consult',
     id: consult.id,
     path: ['screen', item],
-    found: consult.screen[item],
-  } as const;
+    found,
+    ...words,
+  };
+}
+
+function stopWords(
+  item: ScreenItem,
+  consult: ScreenPart,
+  clinic: Emergencies | null,
+): Pick<Refusal, 'expected' | 'fix'> | null {
+  const answer = consult.screen[item];
   const effect = EFFECTS[item];
+  const wordsAlone = decided(item, consult) && !pictured(item, consult);
   if (effect === 'under18')
-    return consult.ageYears < 18 && !cleared(item, consult)
-      ? [{ ...place, ...under18Text(consult.screen[item]) }]
-      : [];
-  if (!acts(item, consult)) return [];
-  if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult))) {
-    return [
-      { ...place, ...blockText(item, consult.screen[item], effect, clinic.emergency[consult.country]) },
-    ];
-  }
-  if (effect === 'lightHolds' && !decided(item, consult))
-    return [{ ...place, ...lightHoldsText(item, consult.screen[item]) }];
-  return [];
+    return consult.ageYears < 18 && !cleared(item, consult) ? under18Text(answer, wordsAlone) : null;
+  if (!acts(item, consult)) return null;
+  if (wordsAlone && answer === 'yes') return noPictureText(item);
+  if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult)))
+    return blockText(item, answer, effect, clinic?.emergency[consult.country]);
+  return effect === 'lightHolds' && !decided(item, consult) ? lightHoldsText(item, answer) : null;
 }
 
 function acts(item: ScreenItem, consult: ScreenPart): boolean {
@@ -106,11 +119,25 @@ function cannotDo(item: ScreenItem, consult: ScreenPart): boolean {
   return word !== undefined && consult.cannotDo.includes(word);
 }
 
+/** Items whose clearance must hold a picture: free text lifts neither (house rules 11.6). Not asked acts like yes. */
+export function needsImaging(
+  item: ScreenItem,
+  { screen, ageYears }: Pick<Consult, 'screen' | 'ageYears'>,
+): boolean {
+  if (screen[item] === 'no') return false;
+  return item === 'popBruise' || (item === 'suddenOnsetUnder18' && ageYears < 18);
+}
+
+const pictured = (item: ScreenItem, consult: ScreenPart) =>
+  !needsImaging(item, consult) ||
+  consult.clearances.some(({ flag, imaging }) => flag === item && imaging !== undefined);
+
 const decided = (item: ScreenItem, consult: ScreenPart) =>
   consult.clearances.some((clearance) => clearance.flag === item);
 
 // An item that was never asked cannot have been cleared.
 const cleared = (item: ScreenItem, consult: ScreenPart) =>
   decided(item, consult) &&
+  pictured(item, consult) &&
   !cannotDo(item, consult) &&
   (consult.screen[item] !== 'notAsked' || EFFECTS[item] === 'under18');

@@ -81,7 +81,8 @@ function sessionExercise(
     loadKg: fit.load.load.loadKg,
     daysPerWeek: daysPerWeek(slot, plan),
   };
-  const limited = opened.stage.loadLimit !== 'none' || person.effects.under18;
+  const { under18, lightLoads } = person.effects;
+  const limited = opened.stage.loadLimit !== 'none' || under18 || lightLoads.length > 0;
   const harder = harderFits(fit, slot, person, opened);
   const fits: readonly [Fit, ...Fit[]] = [fit, ...harder];
   const cards: readonly [LadderCard, ...LadderCard[]] = [

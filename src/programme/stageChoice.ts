@@ -31,14 +31,14 @@ export function chooseStage(
 }
 
 function ownText(own: StageName, reached: StageName): string {
-  return own === 'keep'
+  return own === 'keepGoing'
     ? 'The clinician ends the treatment: the keep-going stage.'
     : `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(reached)}.`;
 }
 
 /** The protocol's stage by its name. Content has checked that it is there. */
 export function stageOf({ id, stages }: Protocol, name: StageName): Stage {
-  const stage = name === 'keep' ? keepStageOf(stages) : numberedStages(stages)[name - 1];
+  const stage = name === 'keepGoing' ? keepStageOf(stages) : numberedStages(stages)[name - 1];
   if (stage === undefined || stage === null)
     throw new Error(`stage ${name} of protocol ${id}: content lets through only stages that are there`);
   return stage;
@@ -46,20 +46,20 @@ export function stageOf({ id, stages }: Protocol, name: StageName): Stage {
 
 /** The stages still to come, with their names; none after the keep stage. */
 export function stagesAfter({ stages }: Protocol, name: StageName): readonly (readonly [StageName, Stage])[] {
-  if (name === 'keep') return [];
+  if (name === 'keepGoing') return [];
   const numbered = numberedStages(stages).map((stage, index) => [(index + 1) as StageName, stage] as const);
   const keep = keepStageOf(stages);
-  return [...numbered.slice(name), ...(keep === null ? [] : [['keep', keep] as const])];
+  return [...numbered.slice(name), ...(keep === null ? [] : [['keepGoing', keep] as const])];
 }
 
 /** Counted from 1, the keep stage after all others: as tables of the protocol name stages. */
 export function stageNumber({ stages }: Protocol, name: StageName): number {
-  return name === 'keep' ? stages.length : name;
+  return name === 'keepGoing' ? stages.length : name;
 }
 
 /** @example stageWord(2) // => 'stage 2' */
 export function stageWord(name: StageName): string {
-  return name === 'keep' ? 'the keep-going stage' : `stage ${name}`;
+  return name === 'keepGoing' ? 'the keep-going stage' : `stage ${name}`;
 }
 
 function holdsOnly(consult: Consult, protocol: Protocol): StageChoice {
@@ -80,7 +80,7 @@ function holdsOnly(consult: Consult, protocol: Protocol): StageChoice {
 }
 
 function firstStage({ stages }: Protocol): StageName {
-  return numberedStages(stages).length === 0 ? 'keep' : 1;
+  return numberedStages(stages).length === 0 ? 'keepGoing' : 1;
 }
 
 function propose(
@@ -102,7 +102,7 @@ function propose(
     if (obstacle !== null) break;
     reached = name;
   }
-  if (consult.irritability === 'high' && reached !== 1 && reached !== 'keep')
+  if (consult.irritability === 'high' && reached !== 1 && reached !== 'keepGoing')
     because.push('Irritability is high: stage 1 may be the kinder start.');
   return { reached, because };
 }

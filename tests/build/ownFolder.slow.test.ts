@@ -13,7 +13,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { runHere } from './workbench.ts';
+import { runHere, withOwnWords } from './workbench.ts';
 
 const SHIPPED_CARDS = readdirSync('content/exercises').length;
 const HIDE = '---\nhide: yes\n---\n\nWe have no room for it.\n';
@@ -40,6 +40,9 @@ const checked = async (...words: string[]) =>
     readonly counts: Readonly<Record<string, number>>;
     readonly problems: readonly { readonly code: string; readonly file: string; readonly line: number }[];
   };
+/** Replaces the sample words of a starter. */
+const ownWords = (file: string) =>
+  writeFileSync(join(own, file), withOwnWords(readFileSync(join(own, file), 'utf8')));
 const edit = (file: string, from: string | RegExp, to: string) => {
   const before = readFileSync(join(own, file), 'utf8');
   const after = before.replace(from, to);
@@ -61,6 +64,7 @@ describe('a folder that says over: shipped', () => {
     await run('new', 'exercise', 'hip-hinge');
     edit('exercises/hip-hinge.md', /^title: .*$/m, 'title: Brookside bow');
     await run('new', 'exercise', 'wall-bridge');
+    ownWords('exercises/wall-bridge.md');
     await run('new', 'advice', 'sitting-well');
     writeFileSync(join(own, 'exercises/bounding.md'), HIDE);
     expect((await run('build')).exit).toBe(0);
@@ -186,13 +190,15 @@ describe('new in such a folder', () => {
     expect((await numbers(own)).out).toBe((await numbers('content')).out);
   });
 
-  it('names the shipped protocol in a consult, and shipped cards in a protocol', async () => {
+  it('tells of the shipped protocols in a consult, and names shipped cards in a protocol', async () => {
     expect((await run('new', 'consult', 'finch')).exit).toBe(0);
-    expect((await run('new', 'protocol', 'our-way')).exit).toBe(0);
     expect(readFileSync(join(own, 'consults/finch-r1.md'), 'utf8')).toContain(
-      '\nprotocol: proximal-hamstring\n',
+      '\n# There are: gluteal-tendon, proximal-hamstring, runner-strength.\nprotocol:\n',
     );
-    expect(await checked()).toMatchObject({ ok: true, counts: { protocols: 4, consults: 1 } });
+    rmSync(join(own, 'consults/finch-r1.md'));
+    expect((await run('new', 'protocol', 'our-way')).exit).toBe(0);
+    ownWords('protocols/our-way.md');
+    expect(await checked()).toMatchObject({ ok: true, counts: { protocols: 4 } });
   });
 });
 

@@ -9,7 +9,9 @@ import type { Streams } from '../../src/build/report.ts';
 import { readLayers, upperFiles } from '../../src/build/layers.ts';
 import { run } from '../../src/build/run.ts';
 import { starterText } from '../../src/build/shelf.ts';
-import { starterOf, type StarterKind } from '../../src/build/starter.ts';
+import { readFolder } from '../../src/content/readFolder.ts';
+import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
+import { starterOf, type Filling, type StarterKind } from '../../src/build/starter.ts';
 import { fillingFor } from '../../src/build/starterFilling.ts';
 import { isoDate } from '../../src/units/date.ts';
 
@@ -81,14 +83,77 @@ function clinicWith(fill: (content: string) => void): Clinic {
   };
 }
 
-/** Writes the starter of a kind as `new` does, with its file name saying whose it is. */
+/** Writes the starter of a kind as `new` does, filled in, with its file name saying whose it is. */
 export function writeStarter(content: string, kind: StarterKind, file: string): void {
   const [, alias = '', revision = '1'] = /([a-z0-9-]+?)(?:-r(\d+))?\.md$/.exec(file) ?? [];
   const name = { file, alias, revision: Number(revision) };
   const place = join(content, file);
   mkdirSync(dirname(place), { recursive: true });
-  const values = fillingFor(kind, upperFiles(readLayers(content)), name, TODAY);
-  writeFileSync(place, starterOf(kind, starterText(kind), { schema: `../.schema/${kind}.json`, values }));
+  const files = upperFiles(readLayers(content));
+  const values = [
+    ...fillingFor(kind, files, name, TODAY),
+    ...(kind === 'consult' ? answersFor(firstProtocol(content)) : []),
+  ];
+  const text = starterOf(kind, starterText(kind), { schema: `../.schema/${kind}.json`, values });
+  writeFileSync(place, withOwnWords(text));
+}
+
+/** A starter's text with the sample words replaced, as an author would. */
+export function withOwnWords(text: string): string {
+  return text
+    .replaceAll('This is a starter. ', '')
+    .replaceAll(/\bStarter\b:?/g, 'Small')
+    .replaceAll(/\bstarter\b/g, 'small');
+}
+
+/** What a consult's starter leaves empty, answered for somebody in the second stage or before. */
+export function answersFor({ id, test }: { readonly id: string; readonly test: string }): readonly Filling[] {
+  const no = SCREEN_ITEMS.map((item) => [['screen', item], 'no'] as const);
+  const none = ['dumbbellsKg', 'kettlebellsKg', 'platesKg', 'bands', 'bottlesL', 'stepCm'].map(
+    (thing) => [['kit', thing], []] as const,
+  );
+  const answers: readonly (readonly [Filling['path'], Filling['value']])[] = [
+    [['clinician'], 'R. Sample, physiotherapist'],
+    [['country'], 'GB'],
+    [['ageYears'], 40],
+    [['side'], 'right'],
+    [['heightM'], 1.7],
+    [['massKg'], 65],
+    [['protocol'], id],
+    [['irritability'], 'moderate'],
+    [['response24h'], 'settled'],
+    [['usualMorningPain'], 2],
+    [['symptomWeeks'], 12],
+    [['painArea'], 'right sit bone'],
+    ...no,
+    [['cannotDo'], []],
+    [['tests', 0, 'test'], test],
+    [['tests', 0, 'pain'], 4],
+    [['tests', 0, 'seconds'], 40],
+    ...none,
+    [['kit', 'rucksack'], 'yes'],
+    [['kit', 'bench'], 'no'],
+    [['kit', 'ball'], 'no'],
+    [['days'], ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']],
+    [['minutesPerDay'], 30],
+    [['running', 'runs'], 'no'],
+    [['running', 'decision'], 'none'],
+    [['sitting', 'toleranceMinutes'], 20],
+    [['recovery', 'sleep'], 'good'],
+    [['recovery', 'stress'], 'low'],
+    [['recovery', 'tired'], 'no'],
+    [['changedBefore'], ['nothing-known']],
+  ];
+  return answers.map(([path, value]) => ({ path, value }));
+}
+
+/** The shipped hamstring protocol, or the first there is, with a test of its own. */
+function firstProtocol(content: string): { readonly id: string; readonly test: string } {
+  const { cards } = readFolder(upperFiles(readLayers(content)), 'protocol');
+  const protocol = cards.find(({ id }) => id === 'proximal-hamstring') ?? cards[0];
+  const test = protocol?.value.tests.find(({ lowFlexion }) => lowFlexion)?.id;
+  if (protocol === undefined || test === undefined) throw new Error('a consult needs a protocol with a test');
+  return { id: protocol.id, test };
 }
 
 /** A command line as the program carries it out, but in this process: a hundredth of the time. */

@@ -116,12 +116,18 @@ describe('the schema an editor reads', () => {
     },
   );
 
-  it.each((['exercise', 'advice', 'protocol', 'consult'] as const).map((kind) => ({ kind })))(
+  it.each((['exercise', 'advice', 'protocol'] as const).map((kind) => ({ kind })))(
     'takes the starter of the kind $kind',
     ({ kind }) => {
       expect(faultsIn(kind, readFileSync(`shared/starters/${kind}.md`, 'utf8'))).toEqual([]);
     },
   );
+
+  it('shows every empty answer of a consult’s starter', () => {
+    const faults = faultsIn('consult', readFileSync('shared/starters/consult.md', 'utf8'));
+    expect(faults.length).toBeGreaterThan(30);
+    expect(faults.filter((fault) => fault.includes('screen'))).toEqual([]);
+  });
 
   const card = readFileSync('content/exercises/hip-hinge.md', 'utf8');
   it.each([

@@ -24,6 +24,63 @@ const tenth = SAMPLE[OTTER].replace('revision: 1', 'revision: 10');
 const badger = SAMPLE[OTTER].replace('alias: otter', 'alias: badger');
 const broken = (text: string) => text.replace('massKg: 68', 'massKg: 700');
 
+const draft = (text: string) => text.replace('clinician:', 'draft: yes\nclinician:');
+
+describe('a draft', () => {
+  const drafts = (changes: Readonly<Record<string, string | null>>) => {
+    const reading = readConsults(filesWith(changes), known);
+    return {
+      drafts: reading.drafts.map(({ alias, revision, said }) =>
+        `${alias}-r${revision} ${said.yes.join(' ')}`.trim(),
+      ),
+      current: reading.current.map(({ id }) => id),
+      stopped: reading.stopped,
+      problems: reading.problems.length,
+      draftProblems: reading.draftProblems.map(({ code }) => code),
+    };
+  };
+  const STANDS = { current: ['otter-r1'], stopped: [], problems: 0 };
+
+  it.each([
+    ['that is in order', draft(second), []],
+    ['with a Problem', draft(broken(second)), ['out-of-range']],
+    ['that cannot be read as YAML', `${draft(second).replace('side: left', 'side: [left')}`, ['yaml']],
+  ])('%s displaces nothing', (_, text, codes) => {
+    expect(drafts({ 'consults/otter-r2.md': text })).toMatchObject({
+      ...STANDS,
+      drafts: ['otter-r2'],
+      draftProblems: codes,
+    });
+  });
+
+  it('of the revision that is in use is itself in the wrong', () => {
+    expect(drafts({ 'consults/z.md': draft(SAMPLE[OTTER]) })).toMatchObject({
+      ...STANDS,
+      draftProblems: ['duplicate-id'],
+    });
+  });
+
+  it.each([
+    ['a key', draft(second).replace('fever: no', 'fever: yes')],
+    [
+      'a line, where no key can be read',
+      draft(second).replace('fever: no', 'fever: yes').replace('kit:', 'kit: ['),
+    ],
+  ])('says what was answered yes by %s', (_, text) => {
+    expect(drafts({ 'consults/otter-r2.md': text })).toMatchObject({ ...STANDS, drafts: ['otter-r2 fever'] });
+  });
+
+  it('is nothing that a later revision is compared with', () => {
+    const other = draft(second).replace('side: left', 'side: right');
+    const third = SAMPLE[OTTER].replace('revision: 1', 'revision: 3');
+    const { current, problems } = readConsults(
+      filesWith({ 'consults/otter-r2.md': other, 'consults/otter-r3.md': third }),
+      known,
+    );
+    expect([current.map(({ id }) => id), problems]).toEqual([['otter-r3'], []]);
+  });
+});
+
 describe('readConsults', () => {
   it('gives every revision in order of numbers, and the highest as the current one', () => {
     const changes = {

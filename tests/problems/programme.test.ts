@@ -54,11 +54,11 @@ describe('screen-block', () => {
   it('a block that somebody may clear', () => {
     expect(printedWith({ 'popBruise: no': 'popBruise: yes', 'country: GB': 'country: DE' }))
       .toMatchInlineSnapshot(`
-      "consults/otter-r1.md:31:14: error screen-block screen.popBruise is yes; must be no: with sudden pop with a bruise, or not able to walk no exercise programme is written.
-            popBruise: yes
-                       ^
-      Fix: Have it assessed first: call the doctors on duty on 116117 or your family doctor; in an emergency call 112 or go to the Notaufnahme (emergency department). Then record who cleared it, when and on what ground under clearances."
-    `);
+        "consults/otter-r1.md:31:14: error screen-block screen.popBruise is yes; must be no: with sudden pop with a bruise, or not able to walk no exercise programme is written.
+              popBruise: yes
+                         ^
+        Fix: Have it assessed first: call the doctors on duty on 116117 or your family doctor; in an emergency call 112 or go to the Notaufnahme (emergency department). Then record who cleared it, when and on what ground under clearances, with the picture under imaging (kind, on, result)."
+      `);
   });
 
   it('a block that was not asked', () => {
@@ -91,7 +91,8 @@ describe('screen-block', () => {
   });
 
   it('under 18, gradual', () => {
-    expect(printedWith({ 'ageYears: 38': 'ageYears: 16' })).toMatchInlineSnapshot(`
+    expect(printedWith({ 'ageYears: 38': 'ageYears: 16', 'trainingYears: 12': 'trainingYears: 6' }))
+      .toMatchInlineSnapshot(`
       "consults/otter-r1.md:43:23: error screen-block screen.suddenOnsetUnder18 is no; must be a clearance for someone under 18.
             suddenOnsetUnder18: no
                                 ^
@@ -101,12 +102,16 @@ describe('screen-block', () => {
 
   it('under 18, sudden', () => {
     expect(
-      printedWith({ 'ageYears: 38': 'ageYears: 16', 'suddenOnsetUnder18: no': 'suddenOnsetUnder18: yes' }),
+      printedWith({
+        'ageYears: 38': 'ageYears: 16',
+        'trainingYears: 12': 'trainingYears: 6',
+        'suddenOnsetUnder18: no': 'suddenOnsetUnder18: yes',
+      }),
     ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:43:23: error screen-block screen.suddenOnsetUnder18 is yes; must be a clearance for someone under 18.
             suddenOnsetUnder18: yes
                                 ^
-      Fix: A sudden start under 18 needs imaging before any loading: record the result with its date under clearances (flag: suddenOnsetUnder18)."
+      Fix: A sudden start under 18 needs imaging before any loading: record it under clearances (flag: suddenOnsetUnder18) with imaging: kind, on and result."
     `);
   });
 });
@@ -181,8 +186,12 @@ describe('does-not-fit', () => {
   });
 
   it('pain under the protocol of a runner without any', () => {
-    expect(printedWith({ 'protocol: proximal-hamstring': 'protocol: runner-strength' }))
-      .toMatchInlineSnapshot(`
+    expect(
+      printedWith({
+        'protocol: proximal-hamstring': 'protocol: runner-strength',
+        'test: arabesque': 'test: single-leg-hinge',
+      }),
+    ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:13:11: error does-not-fit protocol is runner-strength; must be the staged protocol of what hurts: pain 5 of 10 is recorded, and this one is for someone without.
           protocol: runner-strength
                     ^

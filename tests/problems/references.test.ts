@@ -9,7 +9,7 @@ describe('no-such-card', () => {
       "consults/otter-r1.md:26:13: error no-such-card testedSets[0].card is brigde; must be the id of a file in exercises/.
             - { card: brigde, side: left, loadKg: 10, repetitions: 8, reserve: 2, pain: 2 }
                       ^
-      Fix: write bridge."
+      Fix: write bridge (Bridge from the floor, hip bend up to 53°), if that is meant."
     `);
   });
 
@@ -54,7 +54,7 @@ describe('no-such-card', () => {
       "consults/otter-r1.md:53:13: error no-such-card overrides[0].path is brige.sets; must be the id of a file in exercises/.
             - { path: brige.sets, value: 2, reason: Two are enough for now. }
                       ^
-      Fix: write bridge.sets."
+      Fix: write bridge.sets (Bridge from the floor, hip bend up to 53°), if that is meant."
     `);
   });
 
@@ -80,6 +80,19 @@ describe('does-not-fit', () => {
                                                   ^
       Fix: write 0, or the card that was done with this weight."
     `);
+  });
+});
+
+describe('missing-key', () => {
+  it('the decision to end the treatment', () => {
+    expect(printedWith(OTTER, 'stage: auto', 'stage: keepGoing')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:14:8: error missing-key discharge is missing; must be there with stage: keepGoing: who decided to end the treatment, and when.
+          stage: keepGoing
+                 ^
+      Fix: add discharge with decidedBy and on; or write the stage of somebody who is still treated."
+    `);
+    const decided = 'stage: keepGoing\ndischarge: { decidedBy: M. Vale, on: 2026-03-02 }';
+    expect(printedWith(OTTER, 'stage: auto', decided)).toBe('');
   });
 });
 
@@ -119,15 +132,59 @@ describe('no-such-country', () => {
 describe('wrong-word', () => {
   it('a test one letter beside a known one', () => {
     expect(printedWith(OTTER, 'test: bridge-hold', 'test: bridge-holt')).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:24:13: error wrong-word tests[0].test is bridge-holt; must be another name, or bridge-hold if that is meant.
+      "consults/otter-r1.md:24:13: error wrong-word tests[0].test is bridge-holt; must be a test of hamstring, or the id of the card that was tried.
             - { test: bridge-holt, pain: 3, seconds: 40 }
                       ^
-      Fix: write bridge-hold."
+      Fix: write bridge-hold (Bridge hold), if that was done. The tests of hamstring are bridge-hold (Bridge hold). The cards are bridge, single-leg-bridge, band-walk."
     `);
   });
 
-  it('a test of the clinic that the protocol does not know is taken', () => {
-    expect(printedWith(OTTER, 'test: bridge-hold', 'test: shoe-off-test')).toBe('');
+  it('a test that neither protocol nor library knows, with what there is', () => {
+    expect(printedWith(OTTER, 'test: bridge-hold', 'test: shoe-off-test')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:24:13: error wrong-word tests[0].test is shoe-off-test; must be a test of hamstring, or the id of the card that was tried.
+            - { test: shoe-off-test, pain: 3, seconds: 40 }
+                      ^
+      Fix: The tests of hamstring are bridge-hold (Bridge hold). The cards are bridge, single-leg-bridge, band-walk."
+    `);
+  });
+
+  it('the id of a card that was tried is taken', () => {
+    expect(printedWith(OTTER, 'test: bridge-hold', 'test: single-leg-bridge')).toBe('');
+  });
+
+  it('a band nobody has measured', () => {
+    expect(printedWith(OTTER, 'bands: [green]', 'bands: [greem, long-red]')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:31:11: error wrong-word kit.bands[0] is greem; must be a band of clinic.md: green.
+            bands: [greem, long-red]
+                    ^
+      Fix: write green if that is meant, or add greem with its force to bandNewtons in clinic.md.
+
+      consults/otter-r1.md:31:18: error wrong-word kit.bands[1] is long-red; must be a band of clinic.md: green.
+            bands: [greem, long-red]
+                           ^
+      Fix: add long-red with its force to bandNewtons in clinic.md, or take it out."
+    `);
+  });
+
+  it('an activity that the protocol does not know, which may be right', () => {
+    const choir = 'doesNow: [{ what: cycling to work, times: 2 }, { what: choir, times: 1 }]\noverrides:';
+    expect(printedWith(OTTER, 'overrides:', choir)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:52:56: error wrong-word doesNow[1].what is choir; must be an activity that hamstring knows: cycling.
+          doesNow: [{ what: cycling to work, times: 2 }, { what: choir, times: 1 }]
+                                                                 ^
+      Fix: write one of these, or take the line out; or, if it is right, check it and add to confirmed: - { path: doesNow.1.what, value: choir, reason: how it was checked }."
+    `);
+    const confirmed = `confirmed: [{ path: "doesNow.1.what", value: choir, reason: sings standing }]\n${choir}`;
+    expect(printedWith(OTTER, 'overrides:', confirmed)).toBe('');
+  });
+
+  it('the old name of the keep-going stage', () => {
+    expect(printedWith(OTTER, 'stage: auto', 'stage: keep')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:14:8: error wrong-word stage is keep; must be auto, 1, 2, 3, 4 or keepGoing.
+          stage: keep
+                 ^
+      Fix: write stage: keepGoing."
+    `);
   });
 
   it('a cell that is not in the dosage table', () => {

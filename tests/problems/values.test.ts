@@ -355,10 +355,10 @@ describe('wrong-word', () => {
 
   it('takes a stage for a word among numbers', () => {
     expect(printedWith(OTTER, 'stage: auto', 'stage: 5')).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:14:8: error wrong-word stage is 5; must be auto, 1, 2, 3, 4 or keep.
+      "consults/otter-r1.md:14:8: error wrong-word stage is 5; must be auto, 1, 2, 3, 4 or keepGoing.
           stage: 5
                  ^
-      Fix: write one of auto, 1, 2, 3, 4 or keep. The stage, or auto for the proposal from the tests."
+      Fix: write one of auto, 1, 2, 3, 4 or keepGoing. The stage, or auto for the proposal from the tests."
     `);
   });
 
@@ -411,12 +411,12 @@ describe('does-not-fit', () => {
       consults/otter-r1.md:7:7: error out-of-range step is 70; must be a whole number from 1 to 60.
           step: 70
                 ^
-      Fix: give a whole number from 1 to 60. The step within the stage, 1 when left out.
+      Fix: give a whole number from 1 to 60. The step within the stage; left out, that of the revision before, and 1 in a first one.
 
       consults/otter-r1.md:8:1: error unknown-key colour is an unknown key; must be a key that is known here.
           colour: blue
           ^
-      Fix: take it out; the keys here are alias, revision, clinician, seenOn, startOn, reviewOn, country, ageYears, side, worseSide, heightM, massKg, protocol, stage, step, irritability, response24h, usualMorningPain, symptomWeeks, painArea, screen, clearances, cannotDo, tests, testedSets, kit, days, minutesPerDay, running, sitting, recovery, changedBefore, doesNow, goals, outcomes, notExamined and overrides."
+      Fix: take it out; the keys here are alias, revision, clinician, seenOn, startOn, reviewOn, country, ageYears, side, worseSide, heightM, massKg, protocol, stage, stageBecause, discharge, draft, step, irritability, response24h, usualMorningPain, symptomWeeks, painArea, screen, clearances, cannotDo, tests, testedSets, kit, days, minutesPerDay, running, sitting, recovery, changedBefore, doesNow, goals, outcomes, notExamined, overrides and confirmed."
     `);
   });
 
@@ -508,10 +508,10 @@ describe('does-not-fit', () => {
 
   it('a stage the protocol does not have', () => {
     expect(printedWith(OTTER, 'stage: auto', 'stage: 4')).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:14:8: error does-not-fit stage is 4; must be a stage of hamstring: auto, 1 or keep.
+      "consults/otter-r1.md:14:8: error does-not-fit stage is 4; must be a stage of hamstring: auto, 1 or keepGoing.
           stage: 4
                  ^
-      Fix: write auto, 1 or keep."
+      Fix: write auto, 1 or keepGoing."
     `);
   });
 

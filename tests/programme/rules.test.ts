@@ -12,7 +12,7 @@ interface Seen {
   readonly name: string;
   /** The consult files as written. */
   readonly consult: string;
-  readonly stage: number | 'keep' | null;
+  readonly stage: number | 'keepGoing' | null;
   readonly cells: readonly Cell[];
   readonly passedOver: readonly PassedOver[];
   readonly leaflet: string;
@@ -105,7 +105,7 @@ const RULES: readonly (readonly [id: string, rule: string, evidence: Evidence])[
     cell(one, 'hipFlexionDeg', ({ value, decidedBy }) => (value as number) > 60 && decidedBy === 'step')],
   ['3.d', 'stage 4: ballistic by contacts', (one) => one.stage === 4 && cell(one, 'repetitions', ({ text }) => /landings/.test(text))],
   ['3.e', 'keep: strength once or twice a week, no daily holds', (one) =>
-    one.stage === 'keep' && all(values(one, 'holdSeconds'), (value) => value === null) &&
+    one.stage === 'keepGoing' && all(values(one, 'holdSeconds'), (value) => value === null) &&
     all(values(one, 'days'), (value) => String(value).split(',').length <= 2)],
   ['3.f', 'a load not above the tested set', (one) => cell(one, 'loadKg', ({ rule, decidedBy }) => decidedBy === 'testedSet' && /not above the tested load/.test(rule))],
   ['3.g', 'nothing tested, early: no weight', (one) => one.stage === 2 && cell(one, 'loadKg', ({ value, rule }) => value === 0 && /nothing tested with this card/.test(rule))],
@@ -197,7 +197,7 @@ const RULES: readonly (readonly [id: string, rule: string, evidence: Evidence])[
   ['9.d', 'nothing at home: what to use instead', ({ consult, record }) => /rucksack: no\n/.test(consult) && /# Advice:.*nothing-at-home/.test(record)],
 
   // 10. Ends of the road
-  ['10.a', 'prevention: a runner without pain', (one) => /protocol: runner-strength/.test(one.consult) && /while nothing hurts/.test(one.leaflet) && one.stage === 'keep'],
+  ['10.a', 'prevention: a runner without pain', (one) => /protocol: runner-strength/.test(one.consult) && /while nothing hurts/.test(one.leaflet) && one.stage === 'keepGoing'],
   ['10.b', 'keep: how it grows, early signs, how to start again', ({ leaflet }) => /two sessions running[\s\S]*Early signs:[\s\S]*After a break of 7 to 14 days/.test(leaflet)],
   ['10.c', 'discharge when goal, mornings, strength and sitting are met', ({ record }) =>
     /done 3 times \| yes[\s\S]*0 of 10 \| yes[\s\S]*2 % behind \| yes[\s\S]*120 minutes \| yes/.test(record) && /Discharge: all that is asked is met/.test(record)],

@@ -17,7 +17,7 @@ const GLUTEAL: Partial<Consult> = {
   tests: [{ test: 'week-one-exercises', pain: 4 }],
 };
 const ENDED: Partial<Consult> = {
-  stage: 'keep',
+  stage: 'keepGoing',
   usualMorningPain: 0,
   tests: [{ test: 'hip-hinge', pain: 0 }],
 };

@@ -60,6 +60,8 @@ describe('the proposal', () => {
   });
 });
 
+const SETTLED = [{ test: 'single-leg-hinge', pain: 1 }];
+
 describe("the clinician's own", () => {
   it('stands and is marked, both ways', () => {
     expect(stageOf({ stage: 1 })).toMatchObject({ chosen: 1, proposed: 2, chosenBy: 'clinician' });
@@ -67,7 +69,7 @@ describe("the clinician's own", () => {
   });
 
   it('of ending treatment is told as that', () => {
-    expect(stageOf({ stage: 'keep' }).because.at(-1)).toBe(
+    expect(stageOf({ stage: 'keepGoing', tests: SETTLED }).because.at(-1)).toBe(
       'The clinician ends the treatment: the keep-going stage.',
     );
   });
@@ -78,16 +80,16 @@ describe('names and numbers', () => {
   if (protocol === undefined) throw new Error('the shipped library has it');
 
   it('counts the keep stage after all others', () => {
-    expect(stageNumber(protocol, 'keep')).toBe(numberedStages(protocol.stages).length + 1);
+    expect(stageNumber(protocol, 'keepGoing')).toBe(numberedStages(protocol.stages).length + 1);
     expect(stageNumber(protocol, 2)).toBe(2);
   });
 
   it('knows what comes after', () => {
-    expect(stagesAfter(protocol, 3).map(([name]) => name)).toEqual([4, 'keep']);
-    expect(stagesAfter(protocol, 'keep')).toEqual([]);
+    expect(stagesAfter(protocol, 3).map(([name]) => name)).toEqual([4, 'keepGoing']);
+    expect(stagesAfter(protocol, 'keepGoing')).toEqual([]);
   });
 
   it('in words', () => {
-    expect([stageWord(2), stageWord('keep')]).toEqual(['stage 2', 'the keep-going stage']);
+    expect([stageWord(2), stageWord('keepGoing')]).toEqual(['stage 2', 'the keep-going stage']);
   });
 });

@@ -22,7 +22,16 @@ const leaflets: readonly (readonly [name: string, programme: Programme])[] = [
     'stage 4, hills and speed',
     programmeOf(person({ stage: 4, running: { ...RUNNER, hills: true, speed: true } })),
   ],
-  ['end of treatment', programmeOf(person({ stage: 'keep', goals: [{ what: 'run', doneTimes: 2 }] }))],
+  [
+    'end of treatment',
+    programmeOf(
+      person({
+        stage: 'keepGoing',
+        tests: [{ test: 'single-leg-hinge', pain: 1 }],
+        goals: [{ what: 'run', doneTimes: 2 }],
+      }),
+    ),
+  ],
   [
     'a runner without pain',
     programmeOf(

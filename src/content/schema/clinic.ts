@@ -1,5 +1,6 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
 import { z } from 'zod';
+import { plausible } from './plausible.ts';
 import { about, from, id, line, setting, wholeFrom, yesNo } from './words.ts';
 
 // Greatest forces of a body and the least of the hamstrings: what mechanics takes as MuscleSettings.
@@ -71,6 +72,10 @@ export const clinicSchema = z.strictObject({
     }),
   ),
   muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
+  plausible: about(
+    'Where a value of a consult stops being plausible: beyond it is an error until the consult confirms it.',
+    plausible,
+  ).prefault({}),
 });
 
 /** The muscles of a folder without a clinic file. */

@@ -1,5 +1,6 @@
 /** A consult file: what the physiotherapist writes after seeing one person. Long, for it lists all keys. */
 import { z } from 'zod';
+import { addDays } from '../../units/date.ts';
 import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import {
   about,
@@ -179,6 +180,9 @@ export const CHANGES = [
   'nothing-known',
 ] as const;
 
+// A year mistyped would print years of dates; who is not seen for half a year begins anew [choice].
+const MOST_REVIEW_DAYS = 26 * 7;
+
 export const consultSchema = across(
   z.strictObject({
     alias: about('An invented short name for this person; never the real one.', id),
@@ -200,8 +204,8 @@ export const consultSchema = across(
     stage: about(
       'The stage, or auto for the proposal from the tests.',
       z.union(
-        [z.literal('auto'), z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal('keep')],
-        'auto, 1, 2, 3, 4 or keep',
+        [z.literal('auto'), z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal('keepGoing')],
+        'auto, 1, 2, 3, 4 or keepGoing',
       ),
     ),
     stageBecause: about('Why the stage is later than the proposal.', line).optional(),
@@ -213,7 +217,10 @@ export const consultSchema = across(
       }),
     ).optional(),
     draft: about('yes: checked, never built, and displaces nothing.', yesNo).optional(),
-    step: about('The step within the stage, 1 when left out.', wholeFrom(1, 60)).optional(),
+    step: about(
+      'The step within the stage; left out, that of the revision before, and 1 in a first one.',
+      wholeFrom(1, 60),
+    ).optional(),
     irritability: about('How easily it flares and how long it lasts.', z.enum(['low', 'moderate', 'high'])),
     response24h: about('What the tests had done by the next day.', z.enum(['settled', 'up', 'unknown'])),
     usualMorningPain: about('Pain of a usual morning, 0 to 10.', pain),
@@ -337,6 +344,16 @@ export const consultSchema = across(
       wrong(['reviewOn'], `after startOn (${startOn})`, {
         fix: `write a day after ${startOn}, or mend startOn`,
       });
+    }
+    if (startOn !== null && reviewOn !== null && reviewOn > addDays(startOn, MOST_REVIEW_DAYS)) {
+      wrong(
+        ['reviewOn'],
+        `${addDays(startOn, MOST_REVIEW_DAYS)} or earlier: 26 weeks after startOn at most`,
+        {
+          code: 'out-of-range',
+          fix: 'write the day of the next review; nothing lifts this limit',
+        },
+      );
     }
     for (const [index, clearance] of (Array.isArray(value.clearances) ? value.clearances : []).entries()) {
       const on = dateOrNull((clearance as { readonly on?: unknown } | null)?.on);

@@ -259,6 +259,14 @@ export const protocolSchema = across(
           'Longest hold for someone who must not hold long.',
           setting(from(5, 60, 'seconds')),
         ),
+        afterImagingStage: about(
+          'Latest stage of the first programme after a sudden start that a picture cleared.',
+          setting(wholeFrom(1, 4)),
+        ).default({ value: 2, mark: 'choice' }),
+        afterImagingLoadShare: about(
+          'Share of the tested load in that programme.',
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.5, mark: 'choice' }),
       }),
     ),
     week: about(

@@ -33,7 +33,13 @@ export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
   });
 }
 
-const NO_EFFECTS: ScreenEffects = { noRunning: [], lightHolds: [], shortHolds: [], under18: false };
+const NO_EFFECTS: ScreenEffects = {
+  noRunning: [],
+  lightHolds: [],
+  shortHolds: [],
+  under18: false,
+  lightLoads: [],
+};
 
 interface Gap {
   readonly slot: Slot;
@@ -68,7 +74,7 @@ function chosenFor(person: Person, name: StageName, stage: Stage) {
 }
 
 function nameOf({ stages }: Protocol, stage: Stage, index: number): StageName {
-  return stage === keepStageOf(stages) ? 'keep' : ((index + 1) as StageName);
+  return stage === keepStageOf(stages) ? 'keepGoing' : ((index + 1) as StageName);
 }
 
 function wordsOf({ leaves, reasons }: Gap) {

@@ -7,6 +7,8 @@ import {
   AUTHORS_LEAD,
   AUTHORS_TITLE,
   bodySentence,
+  CONSULTS,
+  CONSULTS_HEADING,
   defaultText,
   FORM,
   KEY_COLUMNS,
@@ -35,6 +37,11 @@ export function authorsPage(): PlainPage {
     lead: AUTHORS_LEAD,
     sections: [
       ...KINDS.map(kindSection),
+      section(
+        'revisions',
+        CONSULTS_HEADING,
+        CONSULTS.map((one) => paragraph(one)),
+      ),
       section(
         'own-folder',
         OVERLAY_HEADING,

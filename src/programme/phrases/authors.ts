@@ -36,6 +36,12 @@ export function defaultText(value: string): string {
   return `no, ${value} when left out`;
 }
 
+export const CONSULTS_HEADING = 'A consult and its revisions';
+export const CONSULTS = [
+  'A value that is not plausible for the person is an error. Where it is right all the same, add an entry under "confirmed" with its path, the value as it stands there, and how it was checked; the record and the note show it. An entry that confirms nothing is an error too.',
+  '"loadleaf new consult <alias>" writes an empty consult. Of somebody who has one it writes the next revision as a draft: what lasts is taken over, what must be asked again is empty, every item of the screen reads notAsked. A file with "draft: yes" is checked and never built; a yes in its screen that stops every programme withdraws the leaflet in use.',
+  'A sudden pop, and a sudden start under 18, are lifted only by a clearance with "imaging" (kind, on, result). The first programme after it is held to an early stage and light loads.',
+] as const;
 export const PROBLEMS_HEADING = 'What else is looked at';
 export const OVERLAY_HEADING = 'A clinic’s own folder';
 export const OVERLAY = [

@@ -46,11 +46,15 @@ export function limitText(limit: Limit): string {
 export function endText(
   { exercise, change, at, stoppedBy }: LadderEnd,
   titleOf: (card: string) => string,
+  isLight: boolean,
 ): string {
   const [what, ends] = ENDING_WORDS[change];
   const where = at === null ? 'at its start' : `at ${endAmountText(change, at, titleOf)}`;
-  return `${exercise}: ${what} ${ends} ${where}${stoppedBy === null ? '' : `: ${limitText(stoppedBy)}`}.`;
+  const limit = isLight && stoppedBy === 'testedLoad' ? LIGHT : stoppedBy && limitText(stoppedBy);
+  return `${exercise}: ${what} ${ends} ${where}${limit === null ? '' : `: ${limit}`}.`;
 }
+
+const LIGHT = 'the light loads of a first programme after a sudden start';
 
 const ENDING_WORDS: Readonly<Record<ChangeKind, readonly [what: string, ends: string]>> = {
   range: ['range', 'ends'],

@@ -65,7 +65,7 @@ export function blockText(
       }
     : {
         expected,
-        fix: `Have it assessed first: ${ask}; in an emergency ${urgent}. Then record who cleared it, when and on what ground under clearances.`,
+        fix: `Have it assessed first: ${ask}; in an emergency ${urgent}. Then record who cleared it, when and on what ground under clearances${item === 'popBruise' ? ', with the picture under imaging (kind, on, result)' : ''}.`,
       };
 }
 
@@ -80,14 +80,28 @@ export function lightHoldsText(item: ScreenItem, answer: Answer): Wording {
   };
 }
 
-/** For someone under 18 without a recorded clearance. */
-export function under18Text(answer: Answer): Wording {
+/** For a file that is not built itself, but newer than what is in use. */
+export function withdrawnText(fix: string): string {
+  return `${fix} The leaflet in use is withdrawn meanwhile.`;
+}
+
+/** For an item whose clearance holds no picture. */
+export function noPictureText(item: ScreenItem): Wording {
+  return {
+    expected: `no, or cleared by a picture: after ${SCREEN_WORDS[item]} words alone lift nothing`,
+    fix: `Add imaging to the clearance of ${item}: kind, on and result of the picture that was taken.`,
+  };
+}
+
+/** For someone under 18 without a recorded clearance; `noPicture`: there is one, but without a picture. */
+export function under18Text(answer: Answer, noPicture: boolean): Wording {
+  if (noPicture) return noPictureText('suddenOnsetUnder18');
   return {
     expected: 'a clearance for someone under 18',
     fix:
       answer === 'no'
         ? 'Record under clearances (flag: suddenOnsetUnder18) who considered a growth-plate cause, when and with what result.'
-        : 'A sudden start under 18 needs imaging before any loading: record the result with its date under clearances (flag: suddenOnsetUnder18).',
+        : 'A sudden start under 18 needs imaging before any loading: record it under clearances (flag: suddenOnsetUnder18) with imaging: kind, on and result.',
   };
 }
 

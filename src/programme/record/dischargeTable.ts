@@ -7,7 +7,7 @@ import { stagesAfter } from '../stageChoice.ts';
 /** One table at the end of treatment and in the last stage before it; none earlier, and none for prevention. */
 export function dischargeTable({ person, course, stage }: Decided): Table[] {
   const [next] = stagesAfter(person.protocol, stage.chosen);
-  const isNext = next !== undefined && next[0] === 'keep';
+  const isNext = next !== undefined && next[0] === 'keepGoing';
   if (course === 'prevention' || (course === 'treatment' && !isNext)) return [];
   return [
     {

@@ -14,6 +14,7 @@ export function findingsTables(consult: Consult, nameOf: (id: string) => string)
     testsTable(consult, nameOf),
     testedSetsTable(consult, nameOf),
     outcomesTable(consult),
+    confirmedTable(consult),
   ].filter(({ rows }) => rows.length > 0);
 }
 
@@ -27,10 +28,15 @@ export function screenTable(consult: Consult): Table {
       return [
         capital(SCREEN_WORDS[item]),
         ANSWER_WORDS[consult.screen[item]],
-        clearance === undefined ? '-' : `${clearance.decision} (${clearance.by}, ${clearance.on})`,
+        clearance === undefined ? '-' : clearanceText(clearance),
       ];
     }),
   };
+}
+
+function clearanceText({ decision, by, on, imaging }: Consult['clearances'][number]): string {
+  const picture = imaging === undefined ? '' : `; ${imaging.kind} of ${imaging.on}: ${imaging.result}`;
+  return `${decision} (${by}, ${on}${picture})`;
 }
 
 function personTable(consult: Consult): Table {
@@ -161,6 +167,15 @@ function testedSetsTable(consult: Consult, nameOf: (id: string) => string): Tabl
       rangeDeg === undefined ? NOT_RECORDED : `${rangeDeg}°`,
       `${pain} of 10`,
     ]),
+  };
+}
+
+/** What looked like a slip and is right. */
+function confirmedTable({ confirmed }: Consult): Table {
+  return {
+    caption: 'Confirmed values',
+    columns: ['Where', 'Value', 'How it was checked'],
+    rows: confirmed.map(({ path, value, reason }) => [path, String(value), reason]),
   };
 }
 

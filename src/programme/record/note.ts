@@ -1,4 +1,5 @@
 /** A plain note of 12 to 15 lines to paste into the clinic's own system. */
+import type { Consult } from '../../content/library.ts';
 import type { Decided } from '../decide.ts';
 import { painLimits } from '../painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
@@ -22,17 +23,26 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
   const effects = effectTexts(person);
   const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
   const own =
-    stage.chosen === 'keep'
+    stage.chosen === 'keepGoing'
       ? 'chosen by the clinician'
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
-  const chosen = stage.chosenBy === 'proposal' ? 'as proposed from the tests' : own;
+  const proposed =
+    stage.chosen === stage.proposed
+      ? 'as proposed from the tests'
+      : `held back, the tests speak for ${stageWord(stage.proposed)}`;
+  const chosen = stage.chosenBy === 'proposal' ? proposed : own;
   return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
     `Tests: ${listText(tests)}.`,
+    ...(consult.confirmed.length === 0 ? [] : [`Confirmed: ${confirmedText(consult.confirmed)}.`]),
     `Screen: ${effects.length === 0 ? 'nothing that limits the programme.' : effects.join(' ')}`,
     `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];
+}
+
+function confirmedText(confirmed: Consult['confirmed']): string {
+  return confirmed.map(({ path, value, reason }) => `${path} ${value} (${reason})`).join('; ');
 }
 
 function afterLines({ person, running, sitting }: Decided, gaveUp: readonly string[]): string[] {

@@ -90,7 +90,7 @@ function runningRemarks({ person, running }: Decided): string[] {
 function ladderRemarks({ person, session }: Decided): string[] {
   const ends = session.ladder.ends
     .filter(({ reached }) => reached !== 'end')
-    .map((end) => endText(end, (card) => cardOf(person, card).title));
+    .map((end) => endText(end, (card) => cardOf(person, card).title, person.effects.lightLoads.length > 0));
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
     const longest = longestHoldSeconds(fit.card, person);

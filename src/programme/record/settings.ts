@@ -42,7 +42,7 @@ function capRows(
 }
 
 function stageKey({ stages }: Protocol, index: number): string {
-  return index < numberedStages(stages).length ? `stage ${index + 1}` : 'keep';
+  return index < numberedStages(stages).length ? `stage ${index + 1}` : 'keep going';
 }
 
 // Numbers that come as a span or as a table.

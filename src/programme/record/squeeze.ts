@@ -30,7 +30,7 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
 
 /** What a stage is called on a flag in a chart, where its name has no room. */
 function flagOf({ stages }: Protocol, index: number): string {
-  return index < numberedStages(stages).length ? String(index + 1) : 'keep';
+  return index < numberedStages(stages).length ? String(index + 1) : 'keep going';
 }
 
 /** Every posed card of the protocol by its squeeze without a weight, over its whole movement; prescribed ones at their range and load. */

@@ -1,0 +1,51 @@
+/** Tested sets against the body: what a set says could be lifted once (Epley), as a share of body mass. */
+import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import type { ExerciseCard, Known } from '../library.ts';
+import type { ConsultFrontMatter } from '../schema/consult.ts';
+import type { Plausible } from '../schema/plausible.ts';
+import { above, type Doubt } from './doubt.ts';
+
+type TestedSet = ConsultFrontMatter['testedSets'][number];
+
+export function loadDoubts(
+  { testedSets, massKg = REFERENCE_BODY.massKg }: ConsultFrontMatter,
+  limits: Plausible,
+  { exercises }: Known,
+): Doubt[] {
+  return testedSets.flatMap((set, index) => [
+    ...liftDoubt(set, index, massKg, shareFor(exercises.get(set.card) ?? null, limits)),
+    ...above(set.repetitions, limits.repetitionsToFailure.value - set.reserve, {
+      rule: 'repetitionsToFailure',
+      path: ['testedSets', index, 'repetitions'],
+      inputs: { reserve: set.reserve },
+    }),
+  ]);
+}
+
+/** How strong a lift of this card may be: by where the weight is and how many legs carry it. */
+function shareFor(card: ExerciseCard | null, limits: Plausible): number | null {
+  if (card?.movement?.loadAt === undefined) return null;
+  const oneLeg = card.legs === 'each' || card.movement.loadAt.startsWith('work');
+  const atAnkle = card.movement.loadAt.endsWith('ankle');
+  if (atAnkle) return (oneLeg ? limits.liftAtOneAnkle : limits.liftAtBothAnkles).value;
+  return (oneLeg ? limits.liftOnOneLeg : limits.liftOnBothLegs).value;
+}
+
+// One repetition is the load itself; over 30 to failure Epley says nothing more of strength.
+const MOST_TO_FAILURE = 30;
+
+function liftDoubt(set: TestedSet, index: number, massKg: number, share: number | null): Doubt[] {
+  const { loadKg, repetitions, reserve } = set;
+  const toFailure = Math.min(MOST_TO_FAILURE, repetitions + reserve);
+  const factor = toFailure <= 1 ? 1 : 1 + toFailure / 30;
+  if (share === null || loadKg * factor <= share * massKg) return [];
+  return [
+    {
+      rule: 'liftForMass',
+      path: ['testedSets', index, 'loadKg'],
+      value: loadKg,
+      most: Math.floor((share * massKg) / factor),
+      inputs: { repetitions, reserve, massKg, share, onceKg: Math.round(loadKg * factor) },
+    },
+  ];
+}

@@ -1,0 +1,30 @@
+/** Every doubt about a consult, but for the clinician's own numbers, which only a programme can judge. */
+import type { Known } from '../library.ts';
+import type { ConsultFrontMatter } from '../schema/consult.ts';
+import { bodyDoubts } from './body.ts';
+import { dateDoubts } from './dates.ts';
+import type { Doubt } from './doubt.ts';
+import { habitDoubts } from './habits.ts';
+import { kitDoubts } from './kit.ts';
+import { loadDoubts } from './loads.ts';
+import { revisionDoubts } from './revisions.ts';
+import { scoreDoubts } from './scores.ts';
+
+/** `last`: the revision before, null for the first. None where the clinic file, which holds the limits, is broken. */
+export function doubtsAbout(
+  consult: ConsultFrontMatter,
+  last: ConsultFrontMatter | null,
+  known: Known,
+): Doubt[] {
+  const limits = known.clinic?.plausible;
+  if (limits === undefined) return [];
+  return [
+    ...bodyDoubts(consult, limits),
+    ...loadDoubts(consult, limits, known),
+    ...kitDoubts(consult, limits),
+    ...habitDoubts(consult, limits, known),
+    ...scoreDoubts(consult, limits),
+    ...dateDoubts(consult, limits),
+    ...(last === null ? [] : revisionDoubts(consult, last, limits)),
+  ];
+}

@@ -460,7 +460,7 @@ describe('does-not-fit', () => {
   });
 
   it('not every week on its one day', () => {
-    const does = 'doesNow: [{ what: football, times: 0.5, days: [tue] }]\n';
+    const does = 'doesNow: [{ what: cycling, times: 0.5, days: [tue] }]\n';
     expect(printedWith(OTTER, 'cannotDo: []\n', `${does}cannotDo: []\n`)).toBe('');
   });
 

@@ -9,10 +9,19 @@ import { modelIn, type Models } from './model.ts';
 import { flareHold, morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
+import { needsDecision, painDecision } from './painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
 import type { PassedOver, StageChoice } from './programme.ts';
-import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
+import {
+  noCardFor,
+  noSession,
+  notWithoutPain,
+  noSuchStep,
+  noWeek,
+  painNeedsDecision,
+  tooFewMinutes,
+} from './refusals.ts';
 import { placedRuns, type RunningFacts } from './running.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
@@ -95,6 +104,8 @@ function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | R
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));
   if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
     return refused([notWithoutPain(consult, pain)]);
+  if (needsDecision(consult, protocol) && painDecision(consult) === null)
+    return refused([painNeedsDecision(consult, protocol.painRule.decisionFrom.value)]);
   const person = personOf(consult, library, protocol, effects, (body) =>
     modelIn(models, library.version, body),
   );

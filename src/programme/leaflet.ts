@@ -12,7 +12,7 @@ import { easierRows } from './easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
-import { painLimits } from './painLimits.ts';
+import { limitsOf } from './painLimits.ts';
 import { logSheet } from './phrases/log.ts';
 import {
   datesText,
@@ -125,7 +125,7 @@ function painSections(
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
   const holds = prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title);
   return {
-    painRule: painRuleText(painLimits(consult, protocol)),
+    painRule: painRuleText(limitsOf(consult, protocol)),
     morningCheck: morningCheckText(
       morningBands(consult.usualMorningPain, protocol.morningCheck),
       taskOf(decided),

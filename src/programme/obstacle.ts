@@ -3,7 +3,7 @@ import type { ExerciseCard, Slot } from '../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../content/schema/words.ts';
 import type { ConsultKit } from '../content/schema/consult.ts';
 import type { PassedOver } from './programme.ts';
-import { painLimits } from './painLimits.ts';
+import { triedAtMost } from './painLimits.ts';
 import type { Bounds, Person } from './person.ts';
 
 export type Obstacle = Pick<PassedOver, 'limit' | 'value' | 'because'>;
@@ -52,7 +52,7 @@ const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-dri
 /** That this card hurt more than the pain rule allows when it was tried; null when it did not. */
 export function painObstacle(card: ExerciseCard, person: Person): Obstacle | null {
   const hurt = testPain(card, person);
-  if (hurt === null || hurt <= painLimits(person.consult, person.protocol).atMost) return null;
+  if (hurt === null || hurt <= triedAtMost(person.consult, person.protocol)) return null;
   return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
 }
 

@@ -6,7 +6,7 @@ import type { Programme, Section } from '../../src/programme/programme.ts';
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
-import { programmeOf, workshop } from './shipped.ts';
+import { programmeOf, refusalsOf, workshop } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
 const said = ({ parts }: Section) => JSON.stringify(parts);
@@ -26,7 +26,6 @@ describe('pain during exercise', () => {
   it.each([
     [2, 'pain up to 3 out of 10', 'At 4 or 5: finish the set'],
     [3, 'pain up to 4 out of 10', 'At 5: finish the set'],
-    [5, 'pain up to 5 out of 10', 'At 5: finish the set'],
   ])('usual pain %i: %s, then one thing at each number', (usualMorningPain, upTo, then) => {
     const text = said(
       made({ usualMorningPain, stage: 1, tests: [{ test: 'prone-curl-hold', pain: 3 }] }).painRule,
@@ -34,6 +33,39 @@ describe('pain during exercise', () => {
     expect(text).toContain(upTo);
     expect(text).toContain(then);
     expect(text).not.toContain('do less');
+  });
+});
+
+describe('pain during exercise where usual is high, or irritability', () => {
+  it.each([
+    [
+      { usualMorningPain: 4 },
+      'no more pain than is usual for you, 4 out of 10. It has settled by the evening',
+    ],
+    [
+      { usualMorningPain: 6 },
+      'no more pain than is usual for you, 6 out of 10. It has settled by the evening',
+    ],
+    [{ usualMorningPain: 2, irritability: 'high' }, 'than is usual for you, 2 out of 10'],
+    [{ usualMorningPain: 0, irritability: 'high' }, 'no pain, as is usual for you'],
+  ] as const)('%j', (different, words) => {
+    const { painRule, morningCheck, record } = made({ ...different, stage: 1 });
+    expect(said(painRule)).toContain(words);
+    expect(said(painRule)).not.toMatch(/up to|At 5/);
+    expect(said(morningCheck)).toContain('Use this table from the first day.');
+    expect(said(morningCheck)).not.toContain('just write the score down');
+    expect(record.remarks.join(' ')).toContain('no more than usual, and settled by the evening, for');
+    expect(record.note.join(' ')).toContain('no more than usual');
+  });
+
+  it('of 7 or more needs the decision of the clinician, which the record names', () => {
+    const high = person({ usualMorningPain: 7, stage: 1 });
+    expect(refusalsOf(high)).toEqual(['does-not-fit usualMorningPain']);
+    const decided = { path: 'pain.decision', value: 'goOn', reason: 'long known, seen by a doctor' };
+    const { record, painRule } = programmeOf({ ...high, overrides: [decided] });
+    expect(said(painRule)).toContain('7 out of 10');
+    expect(record.remarks.join(' ')).toContain('own decision (long known, seen by a doctor)');
+    expect(record.remarks.join(' ')).not.toContain('is not used');
   });
 });
 

@@ -42,7 +42,15 @@ export const sitting = {
   noBudgetUnder: choice(5),
 };
 
-export const pain = { duringAtMost: choice(3), overUsualAtMost: choice(1), neverAbove: choice(5) };
+export const pain = {
+  duringAtMost: choice(3),
+  overUsualAtMost: choice(1),
+  neverAbove: choice(5),
+  usualOnlyFrom: choice(4),
+};
+
+/** A calm tendon with this usual pain. */
+export const calm = (usualPain: number) => ({ usualPain, irritability: 'moderate' }) as const;
 
 export const morning = {
   carryOnOver: choice(1),

@@ -302,7 +302,7 @@ export const consultSchema = across(
       z.array(
         z.strictObject({
           path: about(
-            'card.cell, for example long-lever-bridge-hold.sets.',
+            'card.cell, for example long-lever-bridge-hold.sets; or running.decision (keep, walk-run or none), or pain.decision (goOn: usual pain is high, and a programme is written all the same).',
             z.string().regex(/^[a-z0-9-]+\.[A-Za-z]+$/, 'card.cell, such as long-lever-bridge-hold.sets'),
           ),
           value: about('The value.', z.union([z.number(), z.string()], 'a number or text')),

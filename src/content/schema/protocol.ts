@@ -151,7 +151,15 @@ export const protocolSchema = across(
       z.strictObject({
         duringAtMost: about('Pain during an exercise at most.', setting(pain)),
         overUsualAtMost: about('Or so much over the usual pain.', setting(pain)),
-        neverAbove: about('Never above this, whatever is usual.', setting(pain)),
+        neverAbove: about('Never above this, but where no more than usual holds.', setting(pain)),
+        usualOnlyFrom: about(
+          'From this usual pain on, and with high irritability: no more than usual during an exercise, and settled by the evening.',
+          setting(pain),
+        ).default({ value: 4, mark: 'choice' }),
+        decisionFrom: about(
+          "From this usual pain on a programme needs the clinician's decision: in the consult under overrides, path pain.decision.",
+          setting(pain),
+        ).default({ value: 7, mark: 'choice' }),
       }),
     ),
     morningCheck: about(
@@ -165,7 +173,10 @@ export const protocolSchema = across(
         repetitions: about('Repetitions of the check.', setting(wholeFrom(1, 20))),
         carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
         sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),
-        easeBackAt: about('From this pain on: ease back.', setting(pain)),
+        easeBackAt: about(
+          'From this pain on: ease back; read as usual + 2 where that is more.',
+          setting(pain),
+        ),
         contactAfterDays: about('Not settled by then: get in touch.', setting(wholeFrom(1, 60))),
         contactWhenRisingDays: about('Rising for so long: get in touch.', setting(wholeFrom(1, 60))),
       }),

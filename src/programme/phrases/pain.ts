@@ -1,28 +1,47 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
 import type { FlarePlan } from '../../week/flare.ts';
 import type { MorningBands } from '../../week/morning.ts';
-import type { Section } from '../programme.ts';
+import type { PainLimits } from '../../week/painLimits.ts';
+import type { Part, Section } from '../programme.ts';
 import { countText, list, paragraph, section, table } from './plain.ts';
 
-/** Pain 0-10 during exercise that is all right for this person. */
-export interface PainLimits {
-  readonly atMost: number;
-  readonly neverAbove: number;
-}
-
 /** Pain during exercise by number, and what it does not mean. */
-export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
+export function painRuleText(limits: PainLimits): Section {
   return section('pain-rule', 'How much pain is all right', [
-    paragraph(`While you exercise, pain up to ${atMost} out of 10 is all right.`, 'strong'),
-    list([
-      `At ${eitherText(Math.min(atMost + 1, neverAbove), neverAbove)}: finish the set, and do not add anything next time.`,
-      `Above ${neverAbove}: stop that exercise for today.`,
-      'Tingling or numbness down the leg: stop that exercise, and tell us.',
-    ]),
+    ...(limits.usualOnly ? usualOnlyParts(limits) : byNumberParts(limits)),
     paragraph(
       'Sore is not the same as harmed. Bending is normal, and it comes back. When we turn the volume down for a while, it is not a ban.',
     ),
   ]);
+}
+
+const TINGLING = 'Tingling or numbness down the leg: stop that exercise, and tell us.';
+
+function byNumberParts({ atMost, neverAbove }: PainLimits): Part[] {
+  return [
+    paragraph(`While you exercise, pain up to ${atMost} out of 10 is all right.`, 'strong'),
+    list([
+      `At ${eitherText(Math.min(atMost + 1, neverAbove), neverAbove)}: finish the set, and do not add anything next time.`,
+      `Above ${neverAbove}: stop that exercise for today.`,
+      TINGLING,
+    ]),
+  ];
+}
+
+function usualOnlyParts({ atMost: usual }: PainLimits): Part[] {
+  return [
+    paragraph(
+      usual === 0
+        ? 'While you exercise: no pain, as is usual for you. What comes later has settled by the evening.'
+        : `While you exercise: no more pain than is usual for you, ${usual} out of 10. It has settled by the evening.`,
+      'strong',
+    ),
+    list([
+      `More than ${usual}: stop that exercise for today. Use the easier numbers next time.`,
+      'Not settled by the evening: use the easier numbers next time.',
+      TINGLING,
+    ]),
+  ];
 }
 
 /** When to get in touch about the morning check, days. */
@@ -52,13 +71,16 @@ export function morningCheckText(
       spanText(...sameAgain),
       'Once: do the same again, add nothing. Two mornings running: ease back.',
     ]);
-  rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
+  if (easeBackFrom <= 10)
+    rows.push([easeBackFrom === 10 ? '10' : `${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
   return section('morning-check', 'Morning check', [
     paragraph(
       `Every morning at the same time, ${taskText(task, repetitions)} Score the pain from 0 to 10. Your usual is ${usual}.`,
     ),
     table('What your score tells you', ['Score', 'What to do'], rows),
-    paragraph('In the first week, just write the score down. That shows what is usual for you.'),
+    paragraph(
+      'Use this table from the first day. Write each score down: the first week also shows what is usual for you.',
+    ),
     paragraph(`Get in touch if it ${notSettledText(contact)}.`),
   ]);
 }

@@ -1,4 +1,5 @@
 /** Words of the record for what the ladder, the run decision and a race ended in; the codes stay in the room that found them. */
+import type { Consult } from '../../content/library.ts';
 import type { ChangeKind } from '../../dose/dose.ts';
 import type { LadderEnd } from '../../dose/ladder.ts';
 import type { Amount, Limit } from '../../dose/rung.ts';
@@ -7,7 +8,7 @@ import type { RaceNote } from '../../week/race.ts';
 import type { Reason } from '../../week/reason.ts';
 import type { RunCount } from '../../week/runCount.ts';
 import type { RunReasonCode } from '../../week/runDecision.ts';
-import { numberText } from './plain.ts';
+import { listText, numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
 import { amountText } from './steps.ts';
 
@@ -138,4 +139,21 @@ function kindText(kind: Reason['inputs'][string] | undefined): string {
 
 function rounded(value: Reason['inputs'][string] | undefined): string {
   return typeof value === 'number' ? numberText(Math.round(value * 100) / 100) : String(value);
+}
+
+/** Why the pain rule is the stricter one. `from`: the usual pain from which it is. */
+export function usualOnlyText(
+  { irritability, usualMorningPain }: Pick<Consult, 'irritability' | 'usualMorningPain'>,
+  from: number,
+): string {
+  const because = [
+    ...(irritability === 'high' ? ['irritability is high'] : []),
+    ...(usualMorningPain >= from ? [`usual pain is ${usualMorningPain}, ${from} or more`] : []),
+  ];
+  return `Pain during exercise: no more than usual, and settled by the evening, for ${listText(because)}.`;
+}
+
+/** That a programme is written although usual pain is high. */
+export function painDecisionText(usual: number, reason: string): string {
+  return `Usual pain is ${usual}: the programme is written by the clinician's own decision (${reason}).`;
 }

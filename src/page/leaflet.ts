@@ -80,9 +80,9 @@ function glanceHtml({ exercises }: Programme): Html {
 }
 
 /** What must be found at once, from the top: the headings themselves as ways to their places. */
-function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
+function waysHtml({ precautions, painRule, flare, getHelp, emergency }: Programme): Html {
   const ways = [
-    ...[painRule, flare, getHelp].filter(({ parts }) => parts.length > 0),
+    ...[precautions, painRule, flare, getHelp].filter(({ parts }) => parts.length > 0),
     { id: EMERGENCY_ID, heading: emergency.heading },
   ];
   return html`<ul class="ways">
@@ -90,8 +90,8 @@ function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
   </ul> `;
 }
 
-function painHtml({ painRule, morningCheck, easier, flare, missedDays }: Programme): Html {
-  return html`${sectionHtml(painRule, 'caution')}${[morningCheck, easier, flare, missedDays].map((part) => sectionHtml(part))}`;
+function painHtml({ precautions, painRule, morningCheck, easier, flare, missedDays }: Programme): Html {
+  return html`${sectionHtml(precautions, 'caution')}${sectionHtml(painRule, 'caution')}${[morningCheck, easier, flare, missedDays].map((part) => sectionHtml(part))}`;
 }
 
 function planHtml(programme: Programme, labels: LeafletLabels): Html {

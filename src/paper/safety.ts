@@ -36,7 +36,7 @@ export function safetyIn(pen: Pen, programme: Programme, text: TextStyle): Safet
   return ways.reduce((least, one) => (one.heightPt < least.heightPt ? one : least));
 }
 
-/** Pain rule and flare, morning check, missed days and when to get help; hung into the tree in the order of need. */
+/** Pain rule and flare, morning check, what to heed, missed days and when to get help; hung into the tree in the order of need. */
 function columnsWith(
   pen: Pen,
   parent: Tag,
@@ -49,6 +49,7 @@ function columnsWith(
   const sidePt = (roomPt * (1 - middle)) / 2;
   const blocksOf = (section: Section, widthPt: number) =>
     sectionBlocks(pen, parent, section, look.style('heading3'), text, widthPt, look.space.mediumPt);
+  const precautions = blocksOf(programme.precautions, sidePt);
   const painRule = blocksOf(programme.painRule, sidePt);
   const morningCheck = blocksOf(programme.morningCheck, roomPt * middle);
   const flare = blocksOf(programme.flare, sidePt);
@@ -57,7 +58,7 @@ function columnsWith(
   return [
     { xPt: look.sheet.leftPt, blocks: [...painRule, ...flare] },
     { xPt: look.sheet.leftPt + sidePt + COLUMN_GAP_PT, blocks: morningCheck },
-    { xPt: look.sheet.rightPt - sidePt, blocks: [...missedDays, ...getHelp] },
+    { xPt: look.sheet.rightPt - sidePt, blocks: [...precautions, ...missedDays, ...getHelp] },
   ];
 }
 

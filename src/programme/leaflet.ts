@@ -30,6 +30,8 @@ import {
   morningCheckText,
   painRuleText,
 } from './phrases/pain.ts';
+import { precautionsOf } from './precautions.ts';
+import { precautionsText } from './phrases/precautions.ts';
 import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
@@ -77,6 +79,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     nextSession: nextSession(decided),
     exercises: exercisesOf(shown[0].prescriptions, person),
     steps: stepTables(shown, person),
+    precautions: precautionsSection(decided),
     ...painSections(decided),
     week: weekText(week.plan, runs),
     ...sections,
@@ -147,6 +150,13 @@ function painSections(
     ),
     getHelp: getHelpText(clinic.contact, contact),
   };
+}
+
+function precautionsSection({ person, running }: Decided) {
+  return precautionsText(precautionsOf(person), {
+    runs: running.decision.decision !== 'none',
+    impactFromWeek: person.protocol.maternity.impactFromWeekAfterBirth.value,
+  });
 }
 
 // What stands among today's exercises needs no second description.

@@ -27,9 +27,15 @@ export function obstacleTo(
   }
   if (person.effects.noRunning.length > 0 && SPRINGY.includes(card.kind))
     return { limit: 'screen', value: card.kind, because: 'the screen allows nothing fast or springy' };
+  if (person.maternity?.jumps === false && SPRINGY.includes(card.kind))
+    return {
+      limit: 'screen',
+      value: card.kind,
+      because: 'nothing fast or springy in pregnancy, or in the first weeks after birth without a clearance',
+    };
   const hurt = painObstacle(card, person);
   if (hurt !== null) return hurt;
-  const need = card.needs.find((one) => person.consult.cannotDo.includes(one));
+  const need = card.needs.find((one) => person.cannotDo.includes(one));
   if (need !== undefined)
     return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
   const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));

@@ -43,6 +43,8 @@ export interface Programme {
   readonly exercises: readonly Exercise[];
   /** The present step in full, then the next two as a preview. */
   readonly steps: readonly StepTable[];
+  /** What to heed because of blood pressure, a medicine, pregnancy or birth; without parts where nothing is. */
+  readonly precautions: Section;
   readonly painRule: Section;
   readonly morningCheck: Section;
   /** Easier numbers for after a flare or two bad mornings. */

@@ -149,6 +149,7 @@ function shape(markup: string): string[] {
 function textsOf(programme: Programme): string[] {
   const { exercises, steps, advice, log, nextSession, emergency, clinic } = programme;
   const sections = [
+    'precautions',
     'painRule',
     'morningCheck',
     'easier',
@@ -187,6 +188,7 @@ function labelTexts(programme: Programme): string[] {
 }
 
 function sectionTexts({ heading, parts }: Section): string[] {
+  if (parts.length === 0) return [];
   return [
     heading,
     ...parts.flatMap((part) => {

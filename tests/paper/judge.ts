@@ -32,6 +32,7 @@ export async function collisions(bytes: Uint8Array): Promise<readonly string[]> 
 function printed(programme: Programme): readonly string[] {
   const { exercises, steps, advice, log, clinic, emergency, nextSession, opening, notice } = programme;
   const sections = [
+    programme.precautions,
     programme.painRule,
     programme.morningCheck,
     programme.easier,
@@ -44,7 +45,7 @@ function printed(programme: Programme): readonly string[] {
     programme.stretching,
     programme.activities,
     programme.whatComesNext,
-  ];
+  ].filter(({ parts }) => parts.length > 0);
   return [
     programme.title,
     programme.dates,

@@ -4,6 +4,7 @@ import { labelsOf } from '../../src/programme/phrases/labels.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 
 const SECTIONS = [
+  'precautions',
   'painRule',
   'morningCheck',
   'easier',
@@ -75,6 +76,7 @@ export function labelLines(programme: Programme): string[] {
 }
 
 export function sectionLines({ heading, parts }: Section): string[] {
+  if (parts.length === 0) return [];
   return [
     `# ${heading}`,
     ...parts.flatMap((part) => {

@@ -359,6 +359,32 @@ export const protocolSchema = across(
         ),
       }),
     ),
+    maternity: about(
+      'House rules of pregnancy and the time after birth.',
+      z.strictObject({
+        notFlatFromWeek: about(
+          'From this week of pregnancy nothing is done lying flat on the back or face down.',
+          setting(wholeFrom(1, 42, 'weeks')),
+        ),
+        impactFromWeekAfterBirth: about(
+          'No jumping or running before this week after birth unless a clearance is recorded.',
+          setting(wholeFrom(0, 104, 'weeks')),
+        ),
+        runMostPregnant: about('The hardest kind of run in pregnancy.', setting(z.enum(RUN_KINDS))),
+      }),
+    ).default({
+      notFlatFromWeek: {
+        value: 20,
+        mark: 'memory',
+        cite: 'General advice on exercise in pregnancy: not long flat on the back in the second half',
+      },
+      impactFromWeekAfterBirth: {
+        value: 12,
+        mark: 'memory',
+        cite: 'Guidance on running after birth: not before about 12 weeks',
+      },
+      runMostPregnant: { value: 'easy', mark: 'choice' },
+    }),
     activities: about(
       'What people do besides: from which stage it is welcome, and how until then.',
       z.array(

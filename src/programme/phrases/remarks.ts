@@ -8,6 +8,7 @@ import type { RaceNote } from '../../week/race.ts';
 import type { Reason } from '../../week/reason.ts';
 import type { RunCount } from '../../week/runCount.ts';
 import type { RunReasonCode } from '../../week/runDecision.ts';
+import type { Maternity } from '../maternity.ts';
 import { listText, numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
 import { amountText } from './steps.ts';
@@ -76,6 +77,8 @@ const DECISION_WORDS: Words<RunReasonCode> = {
   'does-not-run': () => 'does not run',
   'screen-stops-running': ({ items }) => `none, for the screen says so (${items})`,
   'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
+  'maternity-limits-running': ({ kind, most }) =>
+    `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
   irritable: () => 'the tendon is irritable',
   'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
   'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,
@@ -87,6 +90,12 @@ const DECISION_WORDS: Words<RunReasonCode> = {
     `the decision of the consult, ${kindText(decision)}, is more than the rules allow`,
   'pull-above-stage-cap': ({ pullBw, capBw }) =>
     `easy running pulls with about ${rounded(pullBw)} body weights, above the stage's cap of ${rounded(capBw)}: a decision, not a sum`,
+};
+
+const MATERNITY_WORDS: Readonly<Record<Maternity['kind'], string>> = {
+  pregnant: 'pregnancy',
+  'after-birth': 'the first weeks after birth, without a recorded clearance',
+  'not-recorded': 'pregnant or after birth, weeks not recorded',
 };
 
 /** Why running is what it is. */

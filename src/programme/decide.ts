@@ -6,7 +6,8 @@ import { courseOf, type Course } from './course.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
 import { laterStages, type Later } from './later.ts';
 import { modelIn, type Models } from './model.ts';
-import { flareHold, morningTask } from './morningTask.ts';
+import { flareHolds, type FlareHold } from './flareHolds.ts';
+import { morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { needsDecision, painDecision } from './painLimits.ts';
@@ -57,8 +58,8 @@ export interface Decided extends Where {
   /** The present rung first, then up to two more. */
   readonly shown: readonly [Shown, ...Shown[]];
   readonly morningTask: ExerciseCard | null;
-  /** What is held in a flare when the programme itself has no hold. */
-  readonly flareHold: ExerciseCard | null;
+  /** What is still held in a flare; empty when nothing is. */
+  readonly flareHolds: readonly FlareHold[];
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
@@ -81,7 +82,7 @@ export function decide(consult: Consult, workshop: Workshop): Decided | Refused 
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
     sitting: sittingPlan(person, where.bounds),
-    flareHold: flareHold(person),
+    flareHolds: flareHolds(work.shown[0].prescriptions, person),
     outlook: outlookOf(person, stage.chosen, work.week.plan),
     later: laterStages(person, stage.chosen),
   };

@@ -89,7 +89,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: course === 'treatment',
       stretchesNow: stretchesNow(consult),
     }),
-    activities: activitiesSection(week.activities, protocol, stage.chosen),
+    activities: activitiesSection(week.activities, protocol, stage.chosen, person.maternity?.jumps ?? true),
     whatComesNext: nextSection(decided),
     advice: adviceFor(consult, protocol, stage.chosen, course, library),
     log: logSheet(logDays(consult, week.entries, runs)),
@@ -126,7 +126,6 @@ function painSections(
   const { contactAfterDays, contactWhenRisingDays, repetitions } = protocol.morningCheck;
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
-  const holds = prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title);
   return {
     painRule: painRuleText(limitsOf(consult, protocol)),
     morningCheck: morningCheckText(
@@ -138,8 +137,7 @@ function painSections(
     easier: easierText(easierRows(prescriptions, person)),
     flare: flareText(
       flare,
-      holds,
-      decided.flareHold?.title ?? null,
+      decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),
       sitting.free,
       decided.running.decision.decision !== 'none',
     ),
@@ -148,7 +146,7 @@ function painSections(
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact),
+    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp),
   };
 }
 

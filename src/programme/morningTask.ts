@@ -12,24 +12,26 @@ import { boundsOf, cardOf, type Person } from './person.ts';
 export function morningTask(person: Person): ExerciseCard | null {
   const stage = firstStage(person);
   if (stage === undefined) return null;
-  const candidates = [person.protocol.morningCheck.card, ...holdsOf(stage)];
+  const candidates = [person.protocol.morningCheck.card, ...holdSlots(stage).flatMap(({ cards }) => cards)];
   return candidates.map((id) => cardOf(person, id)).find((card) => isDone(card, stage, person)) ?? null;
 }
 
-/** The first hold of the gentlest stage that this person can do; null when there is none. */
-export function flareHold(person: Person): ExerciseCard | null {
+/** The first hold of the gentlest stage that this person can do, with its slot; null when there is none. */
+export function firstHold(person: Person): { readonly slot: Slot; readonly card: ExerciseCard } | null {
   const stage = firstStage(person);
   if (stage === undefined) return null;
-  const holds = holdsOf(stage).map((id) => cardOf(person, id));
-  return holds.find((card) => isDone(card, stage, person)) ?? null;
+  const holds = holdSlots(stage).flatMap((slot) =>
+    slot.cards.map((id) => ({ slot, card: cardOf(person, id) })),
+  );
+  return holds.find(({ card }) => isDone(card, stage, person)) ?? null;
 }
 
 function firstStage({ protocol: { stages } }: Person): Stage | undefined {
   return numberedStages(stages)[0] ?? stages[0];
 }
 
-function holdsOf({ slots }: Stage): readonly string[] {
-  return slots.filter(({ dose }) => dose.kind === 'hold').flatMap(({ cards }) => cards);
+function holdSlots({ slots }: Stage): readonly Slot[] {
+  return slots.filter(({ dose }) => dose.kind === 'hold');
 }
 
 function isDone(card: ExerciseCard, stage: Stage, person: Person): boolean {

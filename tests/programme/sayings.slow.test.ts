@@ -87,6 +87,42 @@ describe('the morning check', () => {
   });
 });
 
+describe('when to get in touch about the night', () => {
+  it('is said as it is with each tendon: lying on the sore side hurts with the gluteal one', () => {
+    const { getHelp } = made(GLUTEAL);
+    expect(said(getHelp)).toContain('in any position and does not ease when you turn over');
+    expect(said(getHelp)).toContain('when you lie on the sore side is common with this tendon');
+    expect(said(getHelp)).not.toContain('Pain wakes you at night, or');
+    expect(said(made().getHelp)).toContain('Pain wakes you at night, or you have a fever.');
+    expect(said(made().getHelp)).not.toContain('sore side');
+  });
+});
+
+describe('a flare', () => {
+  it('asks less than the present holds: rest first, then shorter, fewer, once a day', () => {
+    const { flare, exercises } = made({ stage: 1, usualMorningPain: 3 });
+    const [first] = exercises;
+    expect(first?.dose).toBe('4 × 30 s');
+    expect(said(flare)).toContain('The first day: rest.');
+    expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 15 seconds`);
+  });
+
+  it('of someone without holds is a short hold from the beginning', () => {
+    expect(said(made({ stage: 3 }).flare)).toMatch(
+      /do only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,
+    );
+  });
+
+  it('leaves the exercises out where nothing can be held', () => {
+    const none = made({
+      protocol: 'runner-strength',
+      usualMorningPain: 0,
+      tests: [{ test: 'single-leg-hinge', pain: 0 }],
+    });
+    expect(said(none.flare)).toContain('For 3 to 4 days leave the exercises out, and keep gently on the move.');
+  });
+});
+
 describe('light holds because of the screen', () => {
   it('are told to the patient, and whom to ask', () => {
     const { opening } = made({

@@ -61,6 +61,7 @@ export const morning = {
 };
 
 export const flare = {
+  restDays: choice(1),
   holdsOnlyDays: { from: 2, to: 3 },
   sittingFactor: choice(0.5),
   mark: 'choice',

@@ -141,8 +141,9 @@ describe('missed days', () => {
 });
 
 describe('a flare', () => {
-  it('is two to three days of holds, walks for runs, half the sitting, then one step back', () => {
+  it('is a day of rest, two to three days of holds, walks for runs, half the sitting, then one step back', () => {
     expect(flarePlan(15, flare)).toEqual({
+      restDays: 1,
       holdsOnlyDays: { from: 2, to: 3 },
       runsBecome: 'walk',
       sittingMinutes: 7,

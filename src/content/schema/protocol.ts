@@ -199,10 +199,35 @@ export const protocolSchema = across(
             to: about('At the most.', wholeFrom(1, 14)),
           }),
         ),
+        restDays: about('Days of rest before the holds.', setting(wholeFrom(0, 7))).default({
+          value: 1,
+          mark: 'choice',
+        }),
+        holdsAtMost: about('Holds kept at most, the most important first.', setting(wholeFrom(1, 5))).default(
+          {
+            value: 2,
+            mark: 'choice',
+          },
+        ),
+        setsFactor: about('Sets of a hold times this.', setting(from(0.1, 1, ''))).default({
+          value: 0.5,
+          mark: 'choice',
+        }),
+        holdFactor: about('Seconds of a hold times this.', setting(from(0.1, 1, ''))).default({
+          value: 0.5,
+          mark: 'choice',
+        }),
         sittingFactor: about('Sitting times this.', setting(from(0, 1, ''))),
         mark: source.shape.mark,
       }),
     ),
+    getHelp: about(
+      'When to get in touch, in the words of this tendon.',
+      z.strictObject({
+        night: about('Which pain at night is a reason to get in touch, a sentence for the leaflet.', line),
+        expected: about('What belongs to this tendon and is no reason by itself.', line).optional(),
+      }),
+    ).default({ night: 'Pain wakes you at night, or you have a fever.' }),
     missedDays: about(
       'What to do after missed days.',
       z.strictObject({

@@ -1,9 +1,11 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
+import type { Protocol } from '../../content/library.ts';
+import type { FlareDose } from '../../dose/flareDose.ts';
 import type { FlarePlan } from '../../week/flare.ts';
 import type { MorningBands } from '../../week/morning.ts';
 import type { PainLimits } from '../../week/painLimits.ts';
 import type { Part, Section } from '../programme.ts';
-import { countText, list, paragraph, section, table } from './plain.ts';
+import { countText, list, paragraph, secondsText, section, table } from './plain.ts';
 
 /** Pain during exercise by number, and what it does not mean. */
 export function painRuleText(limits: PainLimits): Section {
@@ -116,15 +118,20 @@ export function easierText(rows: readonly (readonly string[])[]): Section {
   ]);
 }
 
-/** `holds`: the still holds of the programme by title; `hold`: one from the beginning where it has none; `freeSitting`: nothing is counted any more. */
+/** A hold that is kept in a flare, by its title. */
+export interface FlareHoldWords {
+  readonly title: string;
+  readonly dose: FlareDose;
+  readonly withoutWeight: boolean;
+}
+
+/** `holds`: what is still held, empty for nothing; `freeSitting`: nothing is counted any more. */
 export function flareText(
-  { holdsOnlyDays, sittingMinutes }: FlarePlan,
-  holds: readonly string[],
-  hold: string | null,
+  { restDays, holdsOnlyDays, sittingMinutes }: FlarePlan,
+  holds: readonly FlareHoldWords[],
   freeSitting: boolean,
   runs: boolean,
 ): Section {
-  const days = `For ${holdsOnlyDays.from} to ${holdsOnlyDays.to} days`;
   const sitting =
     sittingMinutes === null
       ? freeSitting
@@ -134,7 +141,7 @@ export function flareText(
   return section('flare', 'If it flares up', [
     paragraph('A flare is a bad spell, not a step back to the start. It passes.'),
     list([
-      holdsText(days, holds, hold),
+      ...holdsTexts(restDays, holdsOnlyDays, holds),
       ...(runs ? ['Walk instead of running.'] : []),
       sitting,
       'When the morning check is back to your usual, start again with the easier numbers.',
@@ -142,11 +149,32 @@ export function flareText(
   ]);
 }
 
-function holdsText(days: string, holds: readonly string[], hold: string | null): string {
-  if (holds.length > 0) return `${days} do only this: ${holds.join('; ')}.`;
-  return hold === null
-    ? `${days} leave the exercises out, and keep gently on the move.`
-    : `${days} do only still holds, as at the beginning: ${hold}.`;
+function holdsTexts(
+  restDays: number,
+  { from, to }: FlarePlan['holdsOnlyDays'],
+  holds: readonly FlareHoldWords[],
+): string[] {
+  if (holds.length === 0)
+    return [
+      `For ${from + restDays} to ${to + restDays} days leave the exercises out, and keep gently on the move.`,
+    ];
+  const rest =
+    restDays === 0
+      ? []
+      : [
+          `${restDays === 1 ? 'The first day' : `The first ${restDays} days`}: rest. No exercises, only short, easy walks.`,
+        ];
+  const after = restDays === 0 ? 'For' : 'Then for';
+  return [
+    ...rest,
+    `${after} ${from} to ${to} days do only this, gently and once a day: ${holds.map(flareHoldText).join('; ')}.`,
+  ];
+}
+
+/** @example 'Bridge hold from pillows, 2 holds of 15 seconds' */
+function flareHoldText({ title, dose, withoutWeight }: FlareHoldWords): string {
+  const weight = withoutWeight ? ', no weight' : '';
+  return `${title}, ${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}${weight}`;
 }
 
 /** Days off, counted: the same again, easier, or back to the beginning. `onward`: nothing is left to begin again, so the easier numbers are. */
@@ -162,14 +190,19 @@ export function missedDaysText(sameUnder: number, oneBackUpTo: number, onward: b
 }
 
 /** When to get in touch, and how. */
-export function getHelpText(contact: readonly string[], rules: ContactRules): Section {
+export function getHelpText(
+  contact: readonly string[],
+  rules: ContactRules,
+  { night, expected }: Protocol['getHelp'],
+): Section {
   return section('get-help', 'When to get in touch', [
     list([
       `The pain ${notSettledText(rules)}.`,
-      'Pain wakes you at night, or you have a fever.',
+      night,
       'Tingling, numbness or weakness in the leg.',
       'One spot of bone hurts, or it hurts to hop.',
     ]),
+    ...(expected === undefined ? [] : [paragraph(expected)]),
     paragraph(contact.join(' · ')),
   ]);
 }

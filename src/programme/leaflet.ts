@@ -72,6 +72,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     step,
     opening: openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
+      gentle: precautionsOf(person).gentle,
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),
@@ -91,7 +92,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     }),
     activities: activitiesSection(week.activities, protocol, stage.chosen, person.maternity?.jumps ?? true),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(consult, protocol, stage.chosen, course, library),
+    advice: adviceFor(person, stage.chosen, course),
     log: logSheet(logDays(consult, week.entries, runs)),
     calendar,
     letter: letterOf(decided),

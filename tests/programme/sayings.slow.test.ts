@@ -90,7 +90,7 @@ describe('the morning check', () => {
 describe('when to get in touch about the night', () => {
   it('is said as it is with each tendon: lying on the sore side hurts with the gluteal one', () => {
     const { getHelp } = made(GLUTEAL);
-    expect(said(getHelp)).toContain('in any position and does not ease when you turn over');
+    expect(said(getHelp)).toContain('wakes you in every position');
     expect(said(getHelp)).toContain('when you lie on the sore side is common with this tendon');
     expect(said(getHelp)).not.toContain('Pain wakes you at night, or');
     expect(said(made().getHelp)).toContain('Pain wakes you at night, or you have a fever.');
@@ -119,7 +119,9 @@ describe('a flare', () => {
       usualMorningPain: 0,
       tests: [{ test: 'single-leg-hinge', pain: 0 }],
     });
-    expect(said(none.flare)).toContain('For 3 to 4 days leave the exercises out, and keep gently on the move.');
+    expect(said(none.flare)).toContain(
+      'For 3 to 4 days leave the exercises out, and keep gently on the move.',
+    );
   });
 });
 

@@ -68,6 +68,52 @@ const leaflets: readonly (readonly [name: string, programme: Programme])[] = [
       }),
     ),
   ],
+  [
+    'irritable, blood pressure, hernia not asked',
+    programmeOf(
+      person({
+        stage: 1,
+        irritability: 'high',
+        usualMorningPain: 5,
+        screen: { ...ALL_CLEAR, uncontrolledBloodPressure: 'yes', hernia: 'notAsked' },
+      }),
+    ),
+  ],
+  [
+    'tablets, antibiotic and injection',
+    programmeOf(
+      person({
+        screen: { ...ALL_CLEAR, oralSteroid: 'yes', fluoroquinolone: 'yes', recentInjection: 'notAsked' },
+        clearances: (['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const).map((flag) => ({
+          flag,
+          by: 'doctor',
+          on: person().seenOn,
+          decision: 'light holds may go on',
+        })),
+      }),
+    ),
+  ],
+  ['30 weeks pregnant', programmeOf(person({ pregnancy: { weeks: 30 }, stage: 2, running: RUNNER }))],
+  ['8 weeks after birth', programmeOf(person({ afterBirth: { weeks: 8 }, stage: 2, running: RUNNER }))],
+  [
+    'pregnant or after birth, weeks not recorded',
+    programmeOf(person({ cannotDo: ['pregnant-or-postpartum'], stage: 1 })),
+  ],
+  [
+    'a driver who cannot kneel, no kit',
+    programmeOf(
+      person({
+        stage: 1,
+        cannotDo: ['kneel'],
+        kit: NO_KIT,
+        sitting: { toleranceMinutes: 20, fixedBlocksMinutes: [180] },
+        doesNow: [
+          { what: 'driving', times: 5 },
+          { what: 'gardening', times: 1 },
+        ],
+      }),
+    ),
+  ],
   ['walk and run', programmeOf(person({ running: { ...RUNNER, decision: 'walk-run' }, kit: FULL_KIT }))],
   [
     'the gluteal protocol',

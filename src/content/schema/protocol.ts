@@ -132,6 +132,10 @@ export const protocolSchema = across(
     tendon: about('The tendon, in plain words.', line),
     angle: about('Which joint angle squeezes it, or none of the model.', angle),
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
+    whyGentle: about(
+      'The same for someone who is told to take care (blood pressure, a medicine, pregnancy): without strong or heavy work. Left out, the sentences that speak of it are left out.',
+      z.array(line).min(1).max(3),
+    ).optional(),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
       z.array(

@@ -1,6 +1,6 @@
 /** The present step's exercises as the patient sees them. */
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
-import { altText, captionText } from './phrases/figures.ts';
+import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
@@ -22,14 +22,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
         exercise.slot.when === 'between' ? { label: BETWEEN_SESSIONS, text: textOf(cells, 'days') } : null,
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose, countedAs(card)),
-      figures:
-        picture === null
-          ? null
-          : {
-              scene: picture.scene,
-              captions: picture.scene.frames.map(captionText),
-              alt: altText(card.title, side, picture.scene.frames),
-            },
+      figures: figureText(card.title, side, picture),
       howFar,
       facts: FACTS.flatMap((name) => {
         const text = textOf(cells, name);

@@ -10,6 +10,7 @@ import { calendarOf } from './calendar.ts';
 import type { Decided } from './decide.ts';
 import { easierRows } from './easier.ts';
 import { exercisesOf } from './exercises.ts';
+import { namedExercises } from './namedExercises.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from './painLimits.ts';
@@ -91,6 +92,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       stretchesNow: stretchesNow(consult),
     }),
     activities: activitiesSection(week.activities, protocol, stage.chosen, person.maternity?.jumps ?? true),
+    named: namedExercises(decided),
     whatComesNext: nextSection(decided),
     advice: adviceFor(person, stage.chosen, course),
     log: logSheet(logDays(consult, week.entries, runs)),

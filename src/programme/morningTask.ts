@@ -2,7 +2,7 @@
 import { numberedStages } from '../content/keepStage.ts';
 import type { ExerciseCard, Slot, Stage } from '../content/library.ts';
 
-import { fitCard, isObstacle } from './fit.ts';
+import { fitCard, isObstacle, type Fit } from './fit.ts';
 import { boundsOf, cardOf, type Person } from './person.ts';
 
 /**
@@ -35,11 +35,20 @@ function holdSlots({ slots }: Stage): readonly Slot[] {
 }
 
 function isDone(card: ExerciseCard, stage: Stage, person: Person): boolean {
+  return fitIn(card, stage, person) !== null;
+}
+
+/** How a card is done without a weight in the gentlest stage; null where it is not. */
+export function gentlyDone(card: ExerciseCard, person: Person): Fit | null {
+  const stage = firstStage(person);
+  return stage === undefined ? null : fitIn(card, stage, person);
+}
+
+function fitIn(card: ExerciseCard, stage: Stage, person: Person): Fit | null {
   const [slot] = stage.slots;
-  return (
-    slot !== undefined &&
-    !isObstacle(fitCard(card, unloaded(slot), person, boundsOf(person, 1, stage, false)))
-  );
+  if (slot === undefined) return null;
+  const answer = fitCard(card, unloaded(slot), person, boundsOf(person, 1, stage, false));
+  return isObstacle(answer) ? null : answer;
 }
 
 // A few repetitions without a weight: what was tested with a weight says nothing of them.

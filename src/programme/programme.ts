@@ -58,6 +58,8 @@ export interface Programme {
   readonly stretching: Section;
   /** Keep, change how, leave until. */
   readonly activities: Section;
+  /** Named on this leaflet besides the present exercises: morning check, flare, steps to come. */
+  readonly named: NamedExercises;
   readonly whatComesNext: Section;
   readonly advice: readonly AdviceText[];
   readonly log: LogSheet;
@@ -193,6 +195,23 @@ export interface Exercise {
   readonly body: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
   readonly cautions: readonly string[];
   readonly cells: readonly Cell[];
+}
+
+/** Exercises with pictures and words, but no dose of their own. */
+export interface NamedExercises {
+  readonly heading: string;
+  readonly exercises: readonly NamedExercise[];
+}
+
+export interface NamedExercise {
+  readonly card: string;
+  readonly title: string;
+  readonly side: string;
+  /** Where it is named: `For the morning check.` */
+  readonly where: string;
+  readonly figures: FigureText | null;
+  readonly body: Exercise['body'];
+  readonly cautions: readonly string[];
 }
 
 export interface FigureText {

@@ -20,6 +20,7 @@ import {
 } from '../../src/programme/programme.ts';
 import { screenEffects } from '../../src/programme/screen.ts';
 import { MARKS } from '../../src/units/source.ts';
+import { namelessTitles } from '../programme/leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 
@@ -528,6 +529,19 @@ describe('a flare', () => {
           expect(dose.timesPerDay).toBeLessThanOrEqual(present.timesPerDay);
           expect(dose.sets * dose.holdSeconds).toBeLessThan(workSeconds(present));
         }
+      }),
+      runs(25),
+    );
+  });
+});
+
+describe('every exercise that is named', () => {
+  it('has its words on the leaflet, whoever comes', () => {
+    const titles = [...shipped.exercises.values()].map(({ title }) => title);
+    fc.assert(
+      fc.property(anybody, (consult) => {
+        const programme = tried(consult);
+        if (programme !== null) expect(namelessTitles(programme, titles)).toEqual([]);
       }),
       runs(25),
     );

@@ -135,7 +135,6 @@ function painSections(
       morningBands(consult.usualMorningPain, protocol.morningCheck),
       taskOf(decided),
       repetitions.value,
-      contact,
     ),
     easier: easierText(easierRows(prescriptions, person)),
     flare: flareText(

@@ -4,8 +4,8 @@ import type { ScreenItem } from '../content/schema/consult.ts';
 import type { Maternity } from './maternity.ts';
 import type { Person } from './person.ts';
 
-/** `yes`: recorded so, cleared or not. `not-asked`: nobody knows, so it acts like yes. */
-export type Known = 'yes' | 'not-asked';
+/** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
+export type Known = 'yes' | 'cleared' | 'not-asked';
 
 /** Items that bear on a held breath. */
 export type BreathItem = 'uncontrolledBloodPressure' | 'hernia';
@@ -24,8 +24,12 @@ export interface Precautions {
 
 /** Empty lists and null where nothing has to be heeded. */
 export function precautionsOf({ consult, effects, maternity, protocol }: Person): Precautions {
-  const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult);
-  const medicines = known(['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const, consult);
+  const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
+  const medicines = known(
+    ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
+    consult,
+    effects.lightHolds,
+  );
   const short = effects.shortHolds.length > 0;
   const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
   return {
@@ -37,16 +41,14 @@ export function precautionsOf({ consult, effects, maternity, protocol }: Person)
   };
 }
 
+/** `acting`: the items whose effect nothing lifts. */
 function known<Item extends ScreenItem>(
   items: readonly Item[],
-  { screen, cannotDo }: Consult,
+  { screen }: Consult,
+  acting: readonly ScreenItem[],
 ): { item: Item; known: Known }[] {
-  return items.flatMap((item) => {
-    if (item === 'uncontrolledBloodPressure' && cannotDo.includes('uncontrolled-blood-pressure'))
-      return [{ item, known: 'yes' as const }];
-    const answer = screen[item];
-    return answer === 'no'
-      ? []
-      : [{ item, known: answer === 'yes' ? ('yes' as const) : ('not-asked' as const) }];
+  return items.flatMap((item): { item: Item; known: Known }[] => {
+    if (acting.includes(item)) return [{ item, known: screen[item] === 'notAsked' ? 'not-asked' : 'yes' }];
+    return screen[item] === 'yes' ? [{ item, known: 'cleared' }] : [];
   });
 }

@@ -52,7 +52,7 @@ describe('pain during exercise where usual is high, or irritability', () => {
     const { painRule, morningCheck, record } = made({ ...different, stage: 1 });
     expect(said(painRule)).toContain(words);
     expect(said(painRule)).not.toMatch(/up to|At 5/);
-    expect(said(morningCheck)).toContain('Use this table from the first day.');
+    expect(said(morningCheck)).toContain('Use this table from day one');
     expect(said(morningCheck)).not.toContain('just write the score down');
     expect(record.remarks.join(' ')).toContain('no more than usual, and settled by the evening, for');
     expect(record.note.join(' ')).toContain('no more than usual');
@@ -103,13 +103,13 @@ describe('a flare', () => {
     const { flare, exercises } = made({ stage: 1, usualMorningPain: 3 });
     const [first] = exercises;
     expect(first?.dose).toBe('4 × 30 s');
-    expect(said(flare)).toContain('The first day: rest.');
+    expect(said(flare)).toContain('First day: rest');
     expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 15 seconds`);
   });
 
   it('of someone without holds is a short hold from the beginning', () => {
     expect(said(made({ stage: 3 }).flare)).toMatch(
-      /do only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,
+      /only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,
     );
   });
 

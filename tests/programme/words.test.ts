@@ -162,7 +162,7 @@ describe('what must be said', () => {
     ['sore is not harmed', /Sore is not the same as harmed/],
     ['turning the volume down is no ban', /turn the volume down.*not a ban/],
     ['tingling in the leg stops an exercise', /Tingling or numbness down the leg: stop/],
-    ['the first week shows what is usual, and the table holds in it', /Use this table from the first day/],
+    ['the first week shows what is usual, and the table holds in it', /Use this table from day one/],
   ];
 
   it.each(leaflets)('stands on: %s', (_, programme) => {

@@ -64,7 +64,6 @@ export function morningCheckText(
   bands: MorningBands,
   task: MorningTask | null,
   repetitions: number,
-  contact: ContactRules,
 ): Section {
   const { usual, carryOnTo, sameAgain, easeBackFrom } = bands;
   const rows: string[][] = [[spanText(0, carryOnTo), 'Carry on as planned.']];
@@ -80,10 +79,7 @@ export function morningCheckText(
       `Every morning at the same time, ${taskText(task, repetitions)} Score the pain from 0 to 10. Your usual is ${usual}.`,
     ),
     table('What your score tells you', ['Score', 'What to do'], rows),
-    paragraph(
-      'Use this table from the first day. Write each score down: the first week also shows what is usual for you.',
-    ),
-    paragraph(`Get in touch if it ${notSettledText(contact)}.`),
+    paragraph('Use this table from day one. Write each score down: the first week also shows your usual.'),
   ]);
 }
 
@@ -161,14 +157,9 @@ function holdsTexts(
   const rest =
     restDays === 0
       ? []
-      : [
-          `${restDays === 1 ? 'The first day' : `The first ${restDays} days`}: rest. No exercises, only short, easy walks.`,
-        ];
-  const after = restDays === 0 ? 'For' : 'Then for';
-  return [
-    ...rest,
-    `${after} ${from} to ${to} days do only this, gently and once a day: ${holds.map(flareHoldText).join('; ')}.`,
-  ];
+      : [`${restDays === 1 ? 'First day' : `First ${restDays} days`}: rest, with short, easy walks only.`];
+  const days = `${restDays === 0 ? 'For' : 'Then for'} ${from} to ${to} days`;
+  return [...rest, `${days} only this, gently and once a day: ${holds.map(flareHoldText).join('; ')}.`];
 }
 
 /** @example 'Bridge hold from pillows, 2 holds of 15 seconds' */

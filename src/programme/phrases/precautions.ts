@@ -29,6 +29,10 @@ const BREATH_KNOWN: Readonly<Record<BreathItem, string>> = {
   uncontrolledBloodPressure: 'Your blood pressure is not under control yet.',
   hernia: 'You have a hernia.',
 };
+const BREATH_CLEARED: Readonly<Record<BreathItem, string>> = {
+  uncontrolledBloodPressure: 'Your blood pressure has been high. It has been looked at since.',
+  hernia: 'You have a hernia. It has been looked at.',
+};
 const BREATH_NAMES: Readonly<Record<BreathItem, string>> = {
   uncontrolledBloodPressure: 'your blood pressure',
   hernia: 'a hernia',
@@ -36,7 +40,9 @@ const BREATH_NAMES: Readonly<Record<BreathItem, string>> = {
 
 function breathLines({ breath, holdAtMostSeconds }: Precautions): string[] {
   if (breath.length === 0) return [];
-  const yes = breath.filter(({ known }) => known === 'yes').map(({ item }) => BREATH_KNOWN[item]);
+  const yes = breath.flatMap(({ item, known }) =>
+    known === 'not-asked' ? [] : [(known === 'yes' ? BREATH_KNOWN : BREATH_CLEARED)[item]],
+  );
   const open = breath.filter(({ known }) => known === 'not-asked').map(({ item }) => BREATH_NAMES[item]);
   const items = breath.map(({ item }) => item);
   const short =

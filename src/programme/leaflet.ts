@@ -33,7 +33,7 @@ import {
 } from './phrases/pain.ts';
 import { precautionsOf } from './precautions.ts';
 import { precautionsText } from './phrases/precautions.ts';
-import { runningText } from './phrases/running.ts';
+import { RUN_WHILE_PREGNANT, runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
 import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
@@ -128,14 +128,11 @@ function painSections(
   const { prescriptions } = shown[0];
   const { contactAfterDays, contactWhenRisingDays, repetitions } = protocol.morningCheck;
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
+  const bands = morningBands(consult.usualMorningPain, protocol.morningCheck);
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
   return {
     painRule: painRuleText(limitsOf(consult, protocol)),
-    morningCheck: morningCheckText(
-      morningBands(consult.usualMorningPain, protocol.morningCheck),
-      taskOf(decided),
-      repetitions.value,
-    ),
+    morningCheck: morningCheckText(bands, taskOf(decided), repetitions.value),
     easier: easierText(easierRows(prescriptions, person)),
     flare: flareText(
       flare,
@@ -148,7 +145,7 @@ function painSections(
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp),
+    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands),
   };
 }
 
@@ -183,8 +180,13 @@ function runningSection({ person, running, bounds }: Decided) {
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: protocol.runningRules.fastGrowth.value,
     raceEasyDays: protocol.runningRules.raceEasyDays,
-    stageWords: bounds.stage.running.words,
+    stageWords: runningWords(person, bounds.stage.running.words),
   });
+}
+
+// What pregnancy leaves stands over what the stage would open.
+function runningWords({ maternity }: Decided['person'], stageWords: string): string {
+  return maternity?.kind === 'pregnant' ? RUN_WHILE_PREGNANT : stageWords;
 }
 
 function sittingSection({ person, course, sitting, bounds }: Decided) {

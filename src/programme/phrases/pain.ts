@@ -100,8 +100,9 @@ function taskText(task: MorningTask | null, repetitions: number): string {
   return `${how}: ${task.title}.${task.how === '' ? '' : ` ${task.how}`}`;
 }
 
-function notSettledText({ afterDays, risingDays }: ContactRules): string {
-  return `has not settled within ${countText(afterDays, 'day')}, or if it has been rising for ${countText(Math.round(risingDays / 7), 'week')}`;
+/** `carryOnTo`: the score up to which this person carries on; above it nothing is settled. */
+function contactText(carryOnTo: number, { afterDays, risingDays }: ContactRules): string {
+  return `Your morning score has been over ${carryOnTo} for ${countText(afterDays, 'day')}, or rising for ${countText(Math.round(risingDays / 7), 'week')}.`;
 }
 
 /** Exercise, dose, weight and how far when easing back. */
@@ -185,10 +186,11 @@ export function getHelpText(
   contact: readonly string[],
   rules: ContactRules,
   { night, expected }: Protocol['getHelp'],
+  { carryOnTo }: MorningBands,
 ): Section {
   return section('get-help', 'When to get in touch', [
     list([
-      `The pain ${notSettledText(rules)}.`,
+      contactText(carryOnTo, rules),
       night,
       'Tingling, numbness or weakness in the leg.',
       'One spot of bone hurts, or it hurts to hop.',

@@ -79,7 +79,7 @@ function medicineLines({ medicines }: Precautions): string[] {
     [
       ...yes,
       ...(open.length === 0 ? [] : [`We do not know yet whether you had ${listText(open, 'or')}.`]),
-      'So this plan is light: still holds, no weight, no running.',
+      'So this plan is light: still holds and gentle moving, no weight, no running.',
     ].join(' '),
     'Ask the doctor who prescribed or gave it before you do more.',
     'A snap, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.',
@@ -109,7 +109,7 @@ function maternityLines({ maternity }: Precautions, facts: PrecautionFacts): str
         PREGNANT_SIGNS,
       ];
     case 'after-birth':
-      return [`You gave birth not long ago. ${ASK}`, BREATHE, ...impactLines(maternity, facts), BIRTH_SIGNS];
+      return [`${bornText(maternity, facts)} ${ASK}`, BREATHE, ...impactLines(maternity, facts), BIRTH_SIGNS];
     case 'not-recorded':
       return [
         `You are pregnant, or gave birth not long ago. ${ASK}`,
@@ -120,6 +120,12 @@ function maternityLines({ maternity }: Precautions, facts: PrecautionFacts): str
         BIRTH_SIGNS,
       ];
   }
+}
+
+function bornText({ weeks }: Maternity, { impactFromWeek }: PrecautionFacts): string {
+  return weeks !== null && weeks >= impactFromWeek
+    ? 'You gave birth some months ago.'
+    : 'You gave birth not long ago.';
 }
 
 function impactLines({ jumps, clearedBy }: Maternity, { impactFromWeek }: PrecautionFacts): string[] {

@@ -74,6 +74,11 @@ describe('at 30 weeks', () => {
       expect(text).toContain(words);
   });
 
+  it('the running section says no more than easy', () => {
+    expect(text).toContain('Easy and flat only while you are pregnant.');
+    expect(text).not.toContain('hills or strides come next');
+  });
+
   it('no hard run is planned', () => {
     expect(text).not.toMatch(/fast run:|strides: /i);
     expect(programme.record.remarks.join(' ')).toContain('at most: pregnancy');
@@ -93,6 +98,21 @@ describe('8 weeks after birth', () => {
     expect(ownLines(programme).join('\n')).toContain(
       'No jumping and no running in the first 12 weeks after birth',
     );
+  });
+
+  it('springy cards are passed over, also those without a word for it on the cannot-do list', () => {
+    const { record } = made({ ...sporty, stage: 3, afterBirth: { weeks: 8 } });
+    const springyOnes = record.passedOver.filter(({ because }) =>
+      /fast or springy in pregnancy/.test(because),
+    );
+    expect(springyOnes.map(({ card }) => card)).toContain('hurdle-walk-overs');
+  });
+
+  it('what is hard besides waits for an answer', () => {
+    const hurdles = { ...sporty, stage: 2 as const, doesNow: [{ what: 'hurdles', times: 1 }] };
+    const words = 'Leave out jumping, sprinting and hard effort for now.';
+    expect(ownLines(made({ ...hurdles, afterBirth: { weeks: 8 } })).join('\n')).toContain(words);
+    expect(ownLines(made({ ...hurdles, afterBirth: { weeks: 30 } })).join('\n')).not.toContain(words);
   });
 
   it('unless it was cleared; then the leaflet says so', () => {

@@ -107,6 +107,22 @@ describe('a flare', () => {
     expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 15 seconds`);
   });
 
+  it('keeps two holds at most, and none of their weight', () => {
+    const many = made({ stage: 1, usualMorningPain: 3 });
+    const held = many.exercises.filter(({ dose }) => dose.endsWith(' s'));
+    expect(held.length).toBeGreaterThan(2);
+    expect(held.filter(({ title }) => said(many.flare).includes(title))).toHaveLength(2);
+    const weighted = made({
+      stage: 1,
+      cannotDo: ['lie-supine'],
+      testedSets: [testedSet('prone-curl-hold', 4, 1, 0)],
+    });
+    expect(
+      exercise(weighted, 'prone-curl-hold')?.cells.find(({ cell }) => cell === 'loadKg')?.value,
+    ).toBeGreaterThan(0);
+    expect(said(weighted.flare)).toContain('seconds, no weight');
+  });
+
   it('of someone without holds is a short hold from the beginning', () => {
     expect(said(made({ stage: 3 }).flare)).toMatch(
       /only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,

@@ -9,7 +9,7 @@ import type { TextStyle } from './sheet.ts';
 import { looseTag, type Tag } from './tag.ts';
 
 /** How wide the middle column is, of the width of all three; it holds the table of the morning check. */
-const MIDDLES = [0.28, 0.305, 0.33, 0.38, 0.44];
+const MIDDLES = [0.25, 0.265, 0.28, 0.305, 0.33, 0.38, 0.44];
 
 /** One column with its place and texts. */
 export interface SafetyColumn {

@@ -69,7 +69,7 @@ describe('at 30 weeks', () => {
       'Never hold your breath',
       'Do not lie flat on your back for long',
       'No jumping, and nothing fast. Run easy at most.',
-      'call your midwife or doctor at once: bleeding',
+      'call your midwife or doctor at once for these: bleeding',
     ])
       expect(text).toContain(words);
   });

@@ -94,7 +94,11 @@ describe('what to heed is said, and nothing says otherwise', () => {
     ],
     ['fluoroquinolone', CLEARED('fluoroquinolone'), [/fluoroquinolone/, /plan is light/, /Ask the doctor/]],
     ['injection', CLEARED('recentInjection'), [/an injection near the tendon/, /plan is light/]],
-    ['pregnant', { pregnancy: { weeks: 12 } }, [BREATH, /Ask your midwife or doctor/, /at once: bleeding/]],
+    [
+      'pregnant',
+      { pregnancy: { weeks: 12 } },
+      [BREATH, /Ask your midwife or doctor/, /at once for these: bleeding/],
+    ],
     ['after birth', { afterBirth: { weeks: 3 } }, [BREATH, /first 12 weeks after birth/, /you leak urine/]],
   ];
 

@@ -17,7 +17,7 @@ export function painRuleText(limits: PainLimits): Section {
   ]);
 }
 
-const TINGLING = 'Tingling or numbness down the leg: stop that exercise, and tell us.';
+const TINGLING = 'Tingling or numbness down the leg: stop, and tell us.';
 
 function byNumberParts({ atMost, neverAbove }: PainLimits): Part[] {
   return [
@@ -79,7 +79,7 @@ export function morningCheckText(
       `Every morning at the same time, ${taskText(task, repetitions)} Score the pain from 0 to 10. Your usual is ${usual}.`,
     ),
     table('What your score tells you', ['Score', 'What to do'], rows),
-    paragraph('Use this table from day one. Write each score down: the first week also shows your usual.'),
+    paragraph('Use this table from day one. The scores of the first week also show your usual.'),
   ]);
 }
 
@@ -177,7 +177,7 @@ export function missedDaysText(sameUnder: number, oneBackUpTo: number, onward: b
       `${sameUnder} to ${oneBackUpTo} days: start again with the easier numbers.`,
       `More than ${oneBackUpTo} days, or after a fever: get in touch. ${onward ? 'You start with the easier numbers, and stay with them for two weeks.' : 'You start this part again from its first step.'}`,
     ]),
-    paragraph('A late session moves the next one on. There is nothing to catch up.'),
+    paragraph('A late session moves the next one on.'),
   ]);
 }
 

@@ -86,13 +86,14 @@ function medicineLines({ medicines }: Precautions): string[] {
   ];
 }
 
-const ASK = 'Ask your midwife or doctor if this plan is right for you, and again before you do more.';
-const NOT_FLAT = 'Do not lie flat on your back for long. Lie on your side, or prop yourself up.';
-// General stop signs of exercise in pregnancy and after birth, from memory; local advice comes first.
+const ASK = 'Ask your midwife or doctor about this plan, and before you do more.';
+const NOT_FLAT = 'Do not lie flat on your back for long.';
+// General stop signs of exercise in pregnancy and after birth, from memory; local advice comes first. Chest pain,
+// breathlessness and a swollen leg stand in the emergency box beside them.
 const PREGNANT_SIGNS =
-  'Stop, and call your midwife or doctor at once: bleeding, lost fluid, a belly that tightens again and again. Also chest pain, a headache or dizziness that stays, a sore swollen calf, or a baby that moves less.';
+  'Stop, and call your midwife or doctor at once for these: bleeding, lost fluid, or a belly that tightens again and again. Also for a headache or dizziness that stays, or a baby that moves less.';
 const BIRTH_SIGNS =
-  'Stop, and ask your midwife, your doctor or us: you leak urine, feel a weight or a bulge below, or a scar hurts. Call at once for heavy bleeding, fever, or a sore swollen calf.';
+  'Stop if you leak urine, feel a weight or bulge below, or a scar hurts. Then ask your midwife, your doctor or us. Call at once for heavy bleeding or fever.';
 
 function maternityLines({ maternity }: Precautions, facts: PrecautionFacts): string[] {
   if (maternity === null) return [];

@@ -179,7 +179,7 @@ function textsOf(programme: Programme): string[] {
     ...sections.flatMap((name) => sectionTexts(programme[name])),
     ...named.exercises.flatMap((one) => [
       named.heading, one.title, one.where, one.side, ...one.cautions, ...proseTexts(one.body),
-      ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions]),
+      ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions.slice(-1)]),
     ]),
     ...advice.flatMap(({ heading, body }) => [heading, ...proseTexts(body)]),
     log.heading, log.hint, ...log.columns, ...log.days.flatMap(({ label, planned }) => [label, planned]),

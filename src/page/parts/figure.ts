@@ -20,14 +20,14 @@ export function figureHtml({ scene, captions, alt }: FigureText): Html {
   </figure> `;
 }
 
-/** The last picture alone, which shows the first as a shadow, with all captions under it. */
+/** The last picture alone with its caption; it shows the first as a shadow. */
 export function lastFigureHtml({ scene, captions, alt }: FigureText): Html {
   const last = drawScene(scene).at(-1);
   if (last === undefined) return nothing;
   return html`<figure class="frames">
     <div class="frame">
       ${drawingHtml(last, alt, (last.viewBox.width / 1000) * EMS_PER_METRE)}
-      ${captions.map((caption) => html`<p class="caption">${caption}</p> `)}
+      <p class="caption">${captions.at(-1) ?? ''}</p>
     </div>
   </figure> `;
 }

@@ -11,7 +11,7 @@ import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem, type ProblemCode } from './problem.ts';
 import { checkCard } from './reference.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
-import { OVERRIDES, RUN_CHOICE, RUNNING_DECISION } from './schema/override.ts';
+import { OVERRIDES, PAIN_CHOICE, PAIN_DECISION, RUN_CHOICE, RUNNING_DECISION } from './schema/override.ts';
 
 /** Everything the consult names that the library does not know; of what is broken there, nothing is said. */
 export function consultReferences(
@@ -194,6 +194,7 @@ function checkOverride(
   const path = [...at, 'path'];
   const valuePath = [...at, 'value'];
   if (target === RUNNING_DECISION) return shapeProblems(front, RUN_CHOICE, value, valuePath);
+  if (target === PAIN_DECISION) return shapeProblems(front, PAIN_CHOICE, value, valuePath);
   const [card = '', cell = ''] = target.split('.');
   const noCard = checkCard(front, path, card, cards, { after: `.${cell}`, wordsOf });
   const cellShape: z.ZodType | undefined = Object.hasOwn(OVERRIDES, cell)

@@ -29,6 +29,7 @@ export function exerciseCard(
     landmark: front.landmark ?? null,
     photos: front.photos ?? [],
     cautions: front.cautions,
+    withWeight: front.withWeight,
     evidence: front.evidence,
     reviewedOn: front.reviewedOn,
     nextReviewOn: front.nextReviewOn,

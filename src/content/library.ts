@@ -37,6 +37,8 @@ export interface ExerciseCard {
   /** Pictures that stand beside the card's file. */
   readonly photos: readonly { readonly file: string; readonly alt: string }[];
   readonly cautions: readonly string[];
+  /** Sentences that are said only where there is a weight. */
+  readonly withWeight: readonly string[];
   readonly evidence: readonly Source[];
   readonly reviewedOn: IsoDate;
   readonly nextReviewOn: IsoDate;

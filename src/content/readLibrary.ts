@@ -13,6 +13,7 @@ import type { Known, Library, Shelves } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
+import { adviceWords, exerciseWords } from './ownWords.ts';
 import { pictureProblems } from './pictures.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { errorAt, sortProblems, type Problem } from './problem.ts';
@@ -63,6 +64,8 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
     ...checkFolders(own, Object.values(FOLDERS)),
     ...exerciseReferences(exercises.cards, ids),
+    ...exercises.cards.flatMap(exerciseWords),
+    ...advice.cards.flatMap(adviceWords),
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, ids)),
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),

@@ -21,7 +21,7 @@ export type HoldAnswer =
   | None<{ readonly rule: 'tooShort'; readonly testedSeconds: number; readonly needed: number }>;
 
 // Seconds to which a hold is rounded down: what a person counts without a watch [choice].
-const GRAIN_SECONDS = 5;
+export const GRAIN_SECONDS = 5;
 
 /**
  * Seconds of a hold, a multiple of 5: the smallest of the protocol's dose, the share of the tested seconds, the

@@ -8,6 +8,7 @@ import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
 import { betweenHtml, doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
 import { logHtml } from './parts/log.ts';
 import { footHtml, mastheadHtml } from './parts/masthead.ts';
+import { namedHtml, placesOf } from './parts/named.ts';
 import { proseHtml } from './parts/prose.ts';
 import { hangHtml, sectionHtml } from './parts/section.ts';
 import { stepsHtml } from './parts/steps.ts';
@@ -80,9 +81,9 @@ function glanceHtml({ exercises }: Programme): Html {
 }
 
 /** What must be found at once, from the top: the headings themselves as ways to their places. */
-function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
+function waysHtml({ precautions, painRule, flare, getHelp, emergency }: Programme): Html {
   const ways = [
-    ...[painRule, flare, getHelp].filter(({ parts }) => parts.length > 0),
+    ...[precautions, painRule, flare, getHelp].filter(({ parts }) => parts.length > 0),
     { id: EMERGENCY_ID, heading: emergency.heading },
   ];
   return html`<ul class="ways">
@@ -90,13 +91,15 @@ function waysHtml({ painRule, flare, getHelp, emergency }: Programme): Html {
   </ul> `;
 }
 
-function painHtml({ painRule, morningCheck, easier, flare, missedDays }: Programme): Html {
-  return html`${sectionHtml(painRule, 'caution')}${[morningCheck, easier, flare, missedDays].map((part) => sectionHtml(part))}`;
+function painHtml(programme: Programme): Html {
+  const { precautions, painRule, morningCheck, easier, flare, missedDays } = programme;
+  const places = placesOf(programme);
+  return html`${sectionHtml(precautions, 'caution')}${sectionHtml(painRule, 'caution')}${[morningCheck, easier, flare, missedDays].map((part) => sectionHtml(part, '', places))}`;
 }
 
 function planHtml(programme: Programme, labels: LeafletLabels): Html {
-  const { week, running, sitting, stretching, activities, steps, whatComesNext } = programme;
-  return html`${[week, running, sitting, stretching, activities].map((part) => sectionHtml(part))}${stepsHtml(steps, labels)}${sectionHtml(whatComesNext)}`;
+  const { week, running, sitting, stretching, activities, steps, named, whatComesNext } = programme;
+  return html`${[week, running, sitting, stretching, activities].map((part) => sectionHtml(part))}${stepsHtml(steps, labels, placesOf(programme))}${namedHtml(named, labels)}${sectionHtml(whatComesNext)}`;
 }
 
 function helpHtml({ getHelp, emergency }: Programme): Html {

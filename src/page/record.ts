@@ -54,7 +54,7 @@ function stageHtml({ stage, step, dates, clinician }: Programme, labels: RecordL
 }
 
 function foundHtml({ record }: Programme, labels: RecordLabels): Html {
-  return html`${hangHtml('findings', labels.findings, html`${record.findings.map(tableHtml)}${proseHtml(record.notes, 3)}`)}
+  return html`${hangHtml('findings', labels.findings, html`${record.findings.map((one) => tableHtml(one))}${proseHtml(record.notes, 3)}`)}
   ${hangHtml('screen', labels.screen, html`${tableHtml(record.screen)}${sentences(record.effects)}`)}`;
 }
 
@@ -72,7 +72,7 @@ function aheadHtml({ record, steps }: Programme, leaflet: LeafletLabels, labels:
   return hangHtml(
     'steps-ahead',
     labels.stepsAhead,
-    html`${record.stepsAhead.parts.map(partHtml)}
+    html`${record.stepsAhead.parts.map((part) => partHtml(part))}
     ${coming.map(
       (step) =>
         html`<details>

@@ -48,7 +48,7 @@ export function howToBlocks(
 }
 
 /** The title, on its line the dose in words where page one has it in signs alone. */
-function titleBlock(
+export function titleBlock(
   pen: Pen,
   parent: Tag,
   title: string,
@@ -98,7 +98,8 @@ function opening({ look }: Pen, parent: Tag, level: 3 | 4, heading: string, text
   return { text: `${heading} `, style, tag: open(parent, `H${level}`) };
 }
 
-function cautionBlocks(
+/** What to watch for, in one paragraph. */
+export function cautionBlocks(
   pen: Pen,
   parent: Tag,
   cautions: readonly string[],

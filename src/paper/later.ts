@@ -3,6 +3,7 @@ import type { Programme, Section } from '../programme/programme.ts';
 import type { Block } from './block.ts';
 import { headedProse, howToBlocks, type HowTo } from './howTo.ts';
 import { logBlocks, logColumnsFor } from './log.ts';
+import { namedBlocks } from './named.ts';
 import { columnWidthPt, flow, flowTogether, type Pages } from './pages.ts';
 import type { Pen } from './pen.ts';
 import { sectionBlocks, sectionGapPt } from './section.ts';
@@ -116,6 +117,7 @@ function compose(pen: Pen, later: Later, { text, numbers, preview }: Density): C
     ...howToBlocks(pen, loose, later, text, columnPt),
     ...planOf(programme).flatMap((section) => planBlocks(pen, loose, section, text, columnPt)),
     ...comingBlocks(pen, loose, steps, labels, { text, preview }, columnPt),
+    ...namedBlocks(pen, loose, programme.named, labels, text, columnPt),
     ...planBlocks(pen, loose, whatComesNext, text, columnPt),
     ...adviceBlocks(pen, loose, programme, text, columnPt),
   ];

@@ -1,5 +1,5 @@
 /** The head of page one: the clinic in the line of the running head, then the title, the dates, for whom and why. */
-import type { Programme } from '../programme/programme.ts';
+import type { Programme, Section } from '../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';
@@ -32,6 +32,7 @@ export function mastheadBlock(
   const below = [
     text(programme.dates, look.style('label', 'accent'), look.space.hairPt),
     text(programme.opening.join(' '), opening, look.space.smallPt),
+    ...precautionBlocks(pen, root, programme.precautions, opening, widthPt),
   ];
   const topPt = clinic.heightPt + TITLE_GAP_PT;
   const belowPt = topPt + Math.max(title.heightPt, mark?.heightPt ?? 0) + look.space.hairPt;
@@ -46,6 +47,26 @@ export function mastheadBlock(
       drawStack(below, xPt, yPt + belowPt);
     },
   };
+}
+
+/** What to heed, over the whole width: its heading runs into its sentences. None where nothing is to be heeded. */
+function precautionBlocks(
+  pen: Pen,
+  root: Tag,
+  { heading, parts }: Section,
+  style: TextStyle,
+  widthPt: number,
+): readonly Block[] {
+  const { look } = pen;
+  const sentences = parts.flatMap((part) =>
+    part.kind === 'list' ? part.entries : part.kind === 'paragraph' ? [part.text] : [],
+  );
+  if (sentences.length === 0) return [];
+  const tag = open(root, 'Sect');
+  const bold: TextStyle = { ...style, cut: 'bold', colour: look.colour.accent };
+  const head: Run = { text: `${heading}  `, style: bold, tag: open(tag, 'H2') };
+  const words: Run = { text: sentences.join(' '), style };
+  return [textBlock(pen, tag, 'P', [head, words], widthPt, look.space.smallPt)];
 }
 
 /** White between the clinic's line and the title, and how far a logo reaches into it, points. */

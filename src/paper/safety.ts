@@ -9,7 +9,7 @@ import type { TextStyle } from './sheet.ts';
 import { looseTag, type Tag } from './tag.ts';
 
 /** How wide the middle column is, of the width of all three; it holds the table of the morning check. */
-const MIDDLES = [0.28, 0.33, 0.38, 0.44];
+const MIDDLES = [0.25, 0.265, 0.28, 0.305, 0.33, 0.38, 0.44];
 
 /** One column with its place and texts. */
 export interface SafetyColumn {
@@ -36,7 +36,7 @@ export function safetyIn(pen: Pen, programme: Programme, text: TextStyle): Safet
   return ways.reduce((least, one) => (one.heightPt < least.heightPt ? one : least));
 }
 
-/** Pain rule and flare, morning check, missed days and when to get help; hung into the tree in the order of need. */
+/** Pain rule and missed days, morning check, flare and when to get help: so they are about equally long; hung into the tree in the order of need. */
 function columnsWith(
   pen: Pen,
   parent: Tag,
@@ -55,9 +55,9 @@ function columnsWith(
   const missedDays = blocksOf(programme.missedDays, sidePt);
   const getHelp = blocksOf(programme.getHelp, sidePt);
   return [
-    { xPt: look.sheet.leftPt, blocks: [...painRule, ...flare] },
+    { xPt: look.sheet.leftPt, blocks: [...painRule, ...missedDays] },
     { xPt: look.sheet.leftPt + sidePt + COLUMN_GAP_PT, blocks: morningCheck },
-    { xPt: look.sheet.rightPt - sidePt, blocks: [...missedDays, ...getHelp] },
+    { xPt: look.sheet.rightPt - sidePt, blocks: [...flare, ...getHelp] },
   ];
 }
 

@@ -2,24 +2,26 @@
 import type { Protocol } from '../content/library.ts';
 import { activityRule, type JudgedActivity } from '../week/activities.ts';
 import type { SportDays } from '../week/sport.ts';
-import { ASK_FIRST, activitiesText, LIGHTER, type ActivityWords } from './phrases/activities.ts';
+import { ASK_FIRST, activitiesText, LIGHTER, NO_JUMPS, type ActivityWords } from './phrases/activities.ts';
 import { capital } from './phrases/plain.ts';
 import { isLeftOut, keptText, NO_ROOM } from './phrases/sport.ts';
 import type { Section } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
-/** Each activity judged for a stage, in words. */
+/** Each activity judged for a stage, in words. `jumps`: false where nothing may spring or be run hard just now. */
 export function activitiesSection(
   judged: readonly JudgedActivity[],
   protocol: Protocol,
   stage: StageName,
   sport: readonly SportDays[],
+  jumps: boolean,
 ): Section {
   return activitiesText(
     judged.map(({ what, verdict, fromStage, everydayLoad }): ActivityWords => {
       const known = activityRule(what, protocol.activities);
       if (known === null || verdict === 'ask') return { what, verdict: 'ask', how: ASK_FIRST, until: null };
       const until = protocol.stages[known.fromStage - 1]?.name ?? null;
+      if (!jumps && known.hard) return { what, verdict: 'ask', how: NO_JUMPS, until: null };
       if (verdict === 'leave') return { what, verdict: 'leave', how: known.until, until };
       if (everydayLoad !== null)
         return { what, verdict: 'change', how: `${known.how} ${LIGHTER}`, until: null };

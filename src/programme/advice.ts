@@ -1,7 +1,10 @@
 /** Which advice cards stand on this leaflet: those whose occasion holds for this person. */
-import type { AdviceCard, Consult, Library, Protocol } from '../content/library.ts';
+import type { AdviceCard, Consult } from '../content/library.ts';
 import type { SHOW_WHEN } from '../content/schema/advice.ts';
 import type { Course } from './course.ts';
+import { hasNoWeight } from './kitAtHome.ts';
+import type { Person } from './person.ts';
+import { circumstancesOf, fitted } from './personalAdvice.ts';
 import type { AdviceText } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
@@ -11,13 +14,13 @@ type Occasion = (typeof SHOW_WHEN)[number];
 const SITS_UNDER_MINUTES = 120;
 
 /** Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. */
-export function adviceFor(
-  consult: Consult,
-  { angle: its }: Protocol,
-  stage: StageName,
-  course: Course,
-  library: Library,
-): AdviceText[] {
+export function adviceFor(person: Person, stage: StageName, course: Course): AdviceText[] {
+  const {
+    consult,
+    library,
+    protocol: { angle: its },
+  } = person;
+  const circumstances = circumstancesOf(person);
   const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage);
   const shown = [...library.advice.values()].filter(
     ({ showWhen, angle = its }) => angle === its && showWhen.some((occasion) => holds.has(occasion)),
@@ -28,6 +31,7 @@ export function adviceFor(
     );
   shown.sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
   return shown
+    .flatMap((card) => fitted(card, circumstances) ?? [])
     .slice(0, library.clinic.defaults.adviceAtMost)
     .map(({ id, title, body }) => ({ id, heading: title, body }));
 }
@@ -85,19 +89,4 @@ function preventionOccasions({ ageYears, kit }: Consult): ReadonlySet<Occasion> 
 /** Whether stretching, or a class that is made of it, is among what the person does now. */
 export function stretchesNow({ doesNow }: Consult): boolean {
   return doesNow.some(({ what }) => /stretch|yoga|pilates/i.test(what));
-}
-
-function hasNoWeight({
-  dumbbellsKg,
-  kettlebellsKg,
-  bottlesL,
-  barKg,
-  rucksack,
-  bands,
-}: Consult['kit']): boolean {
-  return (
-    [dumbbellsKg, kettlebellsKg, bottlesL, bands].every((things) => things.length === 0) &&
-    barKg === undefined &&
-    !rucksack
-  );
 }

@@ -8,10 +8,12 @@ import { notYetDischarged, stillSore } from './discharged.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
 import { laterStages, type Later } from './later.ts';
 import { modelIn, type Models } from './model.ts';
-import { flareHold, morningTask } from './morningTask.ts';
+import { flareHolds, type FlareHold } from './flareHolds.ts';
+import { morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
 import { ownDoubtRefusals } from './ownDoubts.ts';
 import { ownRefusals } from './ownRefusals.ts';
+import { needsDecision, painDecision } from './painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
 import type { PassedOver, Programme, StageChoice } from './programme.ts';
@@ -22,6 +24,7 @@ import {
   noSuchStep,
   notWithoutPain,
   noWeek,
+  painNeedsDecision,
   tooFewMinutes,
 } from './refusals.ts';
 import { placedRuns, type RunningFacts } from './running.ts';
@@ -60,8 +63,8 @@ export interface Decided extends Where {
   /** The present rung first, then up to two more. */
   readonly shown: readonly [Shown, ...Shown[]];
   readonly morningTask: ExerciseCard | null;
-  /** What is held in a flare when the programme itself has no hold. */
-  readonly flareHold: ExerciseCard | null;
+  /** What is still held in a flare; empty when nothing is. */
+  readonly flareHolds: readonly FlareHold[];
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
@@ -91,7 +94,7 @@ export function decide(
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
     sitting: sittingPlan(person, where.bounds),
-    flareHold: flareHold(person),
+    flareHolds: flareHolds(work.shown[0].prescriptions, person),
     outlook: outlookOf(person, stage.chosen, work.week.plan),
     later: laterStages(person, stage.chosen),
   };
@@ -127,6 +130,8 @@ function whoAndWhere(
     return refused([notWithoutPain(consult, pain)]);
   const sore = courseOf(protocol, stage.chosen) === 'discharge' ? stillSore(consult, protocol) : null;
   if (sore !== null) return refused([notYetDischarged(consult, sore)]);
+  if (needsDecision(consult, protocol) && painDecision(consult) === null)
+    return refused([painNeedsDecision(consult, protocol.painRule.decisionFrom.value)]);
   const person = personOf(consult, library, protocol, effects, (body) =>
     modelIn(models, library.version, body),
   );

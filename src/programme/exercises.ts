@@ -1,6 +1,7 @@
 /** The present step's exercises as the patient sees them. */
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
-import { altText, captionText } from './phrases/figures.ts';
+import { figureText } from './figureText.ts';
+import { cardWords } from './cardWords.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 import type { Cell, CellName, Exercise } from './programme.ts';
@@ -10,7 +11,7 @@ const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve',
 
 /** In the order of the session; one entry for each prescription. */
 export function exercisesOf(prescriptions: readonly Prescription[], { consult }: Person): Exercise[] {
-  return prescriptions.map(({ card, exercise, at, cells, howFar, picture }) => {
+  return prescriptions.map(({ card, exercise, at, byFeel, cells, howFar, picture }) => {
     const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
     return {
       card: card.id,
@@ -21,21 +22,13 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
         exercise.slot.when === 'between' ? { label: BETWEEN_SESSIONS, text: textOf(cells, 'days') } : null,
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose, countedAs(card)),
-      figures:
-        picture === null
-          ? null
-          : {
-              scene: picture.scene,
-              captions: picture.scene.frames.map(captionText),
-              alt: altText(card.title, side, picture.scene.frames),
-            },
+      figures: figureText(card.title, side, picture),
       howFar,
       facts: FACTS.flatMap((name) => {
         const text = textOf(cells, name);
         return text === '' ? [] : [{ label: COLUMN_WORDS[name], text, cell: name }];
       }),
-      body: card.body,
-      cautions: card.cautions,
+      ...cardWords(card, byFeel || at.loadKg > 0),
       cells,
     };
   });

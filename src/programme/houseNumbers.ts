@@ -15,6 +15,7 @@ export const NUMBER_GROUPS = [
   'week',
   'runningRules',
   'sittingRules',
+  'maternity',
 ] as const satisfies readonly (keyof Protocol)[];
 export type NumberGroup = (typeof NUMBER_GROUPS)[number];
 

@@ -10,9 +10,10 @@ import { calendarOf } from './calendar.ts';
 import type { Decided } from './decide.ts';
 import { easierRows } from './easier.ts';
 import { exercisesOf } from './exercises.ts';
+import { namedExercises } from './namedExercises.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
-import { painLimits } from './painLimits.ts';
+import { limitsOf } from './painLimits.ts';
 import { logSheet } from './phrases/log.ts';
 import {
   datesText,
@@ -30,7 +31,9 @@ import {
   morningCheckText,
   painRuleText,
 } from './phrases/pain.ts';
-import { runningText } from './phrases/running.ts';
+import { precautionsOf } from './precautions.ts';
+import { precautionsText } from './phrases/precautions.ts';
+import { RUN_WHILE_PREGNANT, runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
 import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
@@ -70,6 +73,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     step,
     opening: openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
+      gentle: precautionsOf(person).gentle,
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),
@@ -77,6 +81,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     nextSession: nextSession(decided),
     exercises: exercisesOf(shown[0].prescriptions, person),
     steps: stepTables(shown, person),
+    precautions: precautionsSection(decided),
     ...painSections(decided),
     week: weekText(week.plan, runs),
     ...sections,
@@ -86,9 +91,16 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: course === 'treatment',
       stretchesNow: stretchesNow(consult),
     }),
-    activities: activitiesSection(week.activities, protocol, stage.chosen, week.plan.sport),
+    activities: activitiesSection(
+      week.activities,
+      protocol,
+      stage.chosen,
+      week.plan.sport,
+      person.maternity?.jumps ?? true,
+    ),
+    named: namedExercises(decided),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(consult, protocol, stage.chosen, course, library),
+    advice: adviceFor(person, stage.chosen, course),
     log: logSheet(logDays(consult, week.entries, runs)),
     calendar,
     letter: letterOf(decided),
@@ -122,21 +134,15 @@ function painSections(
   const { prescriptions } = shown[0];
   const { contactAfterDays, contactWhenRisingDays, repetitions } = protocol.morningCheck;
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
+  const bands = morningBands(consult.usualMorningPain, protocol.morningCheck);
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
-  const holds = prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title);
   return {
-    painRule: painRuleText(painLimits(consult, protocol)),
-    morningCheck: morningCheckText(
-      morningBands(consult.usualMorningPain, protocol.morningCheck),
-      taskOf(decided),
-      repetitions.value,
-      contact,
-    ),
+    painRule: painRuleText(limitsOf(consult, protocol)),
+    morningCheck: morningCheckText(bands, taskOf(decided), repetitions.value),
     easier: easierText(easierRows(prescriptions, person)),
     flare: flareText(
       flare,
-      holds,
-      decided.flareHold?.title ?? null,
+      decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),
       sitting.free,
       decided.running.decision.decision !== 'none',
     ),
@@ -145,8 +151,15 @@ function painSections(
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact),
+    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands),
   };
+}
+
+function precautionsSection({ person, running }: Decided) {
+  return precautionsText(precautionsOf(person), {
+    runs: running.decision.decision !== 'none',
+    impactFromWeek: person.protocol.maternity.impactFromWeekAfterBirth.value,
+  });
 }
 
 // What stands among today's exercises needs no second description.
@@ -173,8 +186,13 @@ function runningSection({ person, running, bounds }: Decided) {
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: protocol.runningRules.fastGrowth.value,
     raceEasyDays: protocol.runningRules.raceEasyDays,
-    stageWords: bounds.stage.running.words,
+    stageWords: runningWords(person, bounds.stage.running.words),
   });
+}
+
+// What pregnancy leaves stands over what the stage would open.
+function runningWords({ maternity }: Decided['person'], stageWords: string): string {
+  return maternity?.kind === 'pregnant' ? RUN_WHILE_PREGNANT : stageWords;
 }
 
 function sittingSection({ person, course, sitting, bounds }: Decided) {

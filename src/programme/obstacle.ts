@@ -3,7 +3,7 @@ import type { ExerciseCard, Slot } from '../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../content/schema/words.ts';
 import type { ConsultKit } from '../content/schema/consult.ts';
 import type { PassedOver } from './programme.ts';
-import { painLimits } from './painLimits.ts';
+import { triedAtMost } from './painLimits.ts';
 import type { Bounds, Person } from './person.ts';
 
 export type Obstacle = Pick<PassedOver, 'limit' | 'value' | 'because'>;
@@ -27,9 +27,15 @@ export function obstacleTo(
   }
   if (person.effects.noRunning.length > 0 && SPRINGY.includes(card.kind))
     return { limit: 'screen', value: card.kind, because: 'the screen allows nothing fast or springy' };
+  if (person.maternity?.jumps === false && SPRINGY.includes(card.kind))
+    return {
+      limit: 'screen',
+      value: card.kind,
+      because: 'nothing fast or springy in pregnancy, or in the first weeks after birth without a clearance',
+    };
   const hurt = painObstacle(card, person);
   if (hurt !== null) return hurt;
-  const need = card.needs.find((one) => person.consult.cannotDo.includes(one));
+  const need = card.needs.find((one) => person.cannotDo.includes(one));
   if (need !== undefined)
     return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
   const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));
@@ -52,7 +58,7 @@ const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-dri
 /** That this card hurt more than the pain rule allows when it was tried; null when it did not. */
 export function painObstacle(card: ExerciseCard, person: Person): Obstacle | null {
   const hurt = testPain(card, person);
-  if (hurt === null || hurt <= painLimits(person.consult, person.protocol).atMost) return null;
+  if (hurt === null || hurt <= triedAtMost(person.consult, person.protocol)) return null;
   return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
 }
 

@@ -1,6 +1,6 @@
 /** The clinician's own numbers for single cells: put in place of the rule's, marked, and refused where they cannot be. */
 import type { Consult } from '../content/library.ts';
-import { RUNNING_DECISION } from '../content/schema/override.ts';
+import { DECISIONS } from '../content/schema/override.ts';
 import type { Tempo } from '../dose/dose.ts';
 import type { Prescribed } from '../dose/rung.ts';
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
@@ -72,6 +72,10 @@ export function ownDays(own: Own): Weekday[] | null {
 /** Entries for cards that are not in the programme, as sentences for the record. */
 export function unusedEntries({ overrides }: Consult, cards: ReadonlySet<string>): string[] {
   return overrides
-    .filter(({ path }) => path !== RUNNING_DECISION && !cards.has(path.split('.')[0] ?? ''))
+    .filter(({ path }) => !isDecision(path) && !cards.has(path.split('.')[0] ?? ''))
     .map(({ path }) => `The entry for ${path} is not used: the card is not in this programme.`);
+}
+
+function isDecision(path: string): boolean {
+  return DECISIONS.some((one) => one === path);
 }

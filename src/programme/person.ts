@@ -4,6 +4,8 @@ import type { Body } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
 import { bodyOf } from './body.ts';
+import type { CannotDo } from '../content/schema/words.ts';
+import { cannotDoOf, maternityOf, type Maternity } from './maternity.ts';
 import type { Model } from './model.ts';
 import type { DecidedBy } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
@@ -15,6 +17,10 @@ export interface Person {
   readonly clinic: Clinic;
   readonly protocol: Protocol;
   readonly effects: ScreenEffects;
+  /** Null where it is no matter. */
+  readonly maternity: Maternity | null;
+  /** What was recorded, and what follows from pregnancy or birth. */
+  readonly cannotDo: readonly CannotDo[];
   readonly body: Body;
   readonly model: Model;
   /** Degrees of hip flexion not to be passed because it hurt there: the provoked angle less the house margin; null when nothing hurt. */
@@ -30,12 +36,15 @@ export function personOf(
   modelFor: (body: Body) => Model,
 ): Person {
   const body = bodyOf(consult, library.clinic);
+  const maternity = maternityOf(consult, protocol);
   return {
     consult,
     library,
     clinic: library.clinic,
     protocol,
     effects,
+    maternity,
+    cannotDo: cannotDoOf(consult, maternity),
     body,
     model: modelFor(body),
     provokedDeg: provokedDeg(consult, protocol),

@@ -48,6 +48,8 @@ export interface Programme {
   readonly exercises: readonly Exercise[];
   /** The present step in full, then the next two as a preview. */
   readonly steps: readonly StepTable[];
+  /** What to heed because of blood pressure, a medicine, pregnancy or birth; without parts where nothing is. */
+  readonly precautions: Section;
   readonly painRule: Section;
   readonly morningCheck: Section;
   /** Easier numbers for after a flare or two bad mornings. */
@@ -61,6 +63,8 @@ export interface Programme {
   readonly stretching: Section;
   /** Keep, change how, leave until. */
   readonly activities: Section;
+  /** Named on this leaflet besides the present exercises: morning check, flare, steps to come. */
+  readonly named: NamedExercises;
   readonly whatComesNext: Section;
   readonly advice: readonly AdviceText[];
   readonly log: LogSheet;
@@ -196,6 +200,23 @@ export interface Exercise {
   readonly body: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
   readonly cautions: readonly string[];
   readonly cells: readonly Cell[];
+}
+
+/** Exercises with pictures and words, but no dose of their own. */
+export interface NamedExercises {
+  readonly heading: string;
+  readonly exercises: readonly NamedExercise[];
+}
+
+export interface NamedExercise {
+  readonly card: string;
+  readonly title: string;
+  readonly side: string;
+  /** Where it is named: `For the morning check.` */
+  readonly where: string;
+  readonly figures: FigureText | null;
+  readonly body: Exercise['body'];
+  readonly cautions: readonly string[];
 }
 
 export interface FigureText {

@@ -1,5 +1,6 @@
 /** Why no programme can be written, each with the place in the consult and the cure. */
 import type { Consult, Slot } from '../content/library.ts';
+import { PAIN_DECISION } from '../content/schema/override.ts';
 import type { Refusal } from '../units/refusal.ts';
 import type { NoWeek } from '../week/plan.ts';
 import { gaveUpText } from './phrases/week.ts';
@@ -22,6 +23,15 @@ export function notWithoutPain(consult: Consult, pain: number): Refusal {
     found: consult.protocol,
     expected: `the staged protocol of what hurts: pain ${pain} of 10 is recorded, and this one is for someone without`,
     fix: 'Write the protocol of the tendon that hurts.',
+  });
+}
+
+/** Usual pain so high that only the clinician's own decision lets a programme be written. */
+export function painNeedsDecision(consult: Consult, decisionFrom: number): Refusal {
+  return refusal(consult, 'does-not-fit', ['usualMorningPain'], {
+    found: String(consult.usualMorningPain),
+    expected: `below ${decisionFrom}, or with a recorded decision: with usual pain of ${decisionFrom} or more no programme is written without one`,
+    fix: `Look for what else may cause so much pain. If a programme is right all the same, record the decision under overrides: path ${PAIN_DECISION}, value goOn, and the reason.`,
   });
 }
 

@@ -1,6 +1,6 @@
 /** Running as decided for one person: the decision, the weeks to the review, the step rate. */
 import type { Consult, Protocol, Stage } from '../content/library.ts';
-import { runDecision, type RunDecision } from '../week/runDecision.ts';
+import { runDecision, type RunDecision, type MaternityLimit } from '../week/runDecision.ts';
 import { runningPlan, type RunHabit, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
 import type { WalkRunRung } from '../week/plannedRun.ts';
@@ -54,7 +54,7 @@ export function runningFacts(person: Person, stage: Stage, runDays = DAYS_A_WEEK
 
 const DAYS_A_WEEK = 7;
 
-function decisionOf({ consult, protocol, effects }: Person, stage: Stage): RunDecision {
+function decisionOf({ consult, protocol, effects, maternity }: Person, stage: Stage): RunDecision {
   return runDecision(
     {
       runs: consult.running.runs,
@@ -68,10 +68,16 @@ function decisionOf({ consult, protocol, effects }: Person, stage: Stage): RunDe
       // Light holds at most leaves no room for running either.
       noRunning: [...effects.noRunning, ...effects.lightHolds],
       stageMost: stage.running.most,
+      maternity: maternityLimit(maternity),
       stageTensionBw: stage.caps.tensionBw,
     },
     protocol.runningRules,
   );
+}
+
+function maternityLimit(maternity: Person['maternity']): MaternityLimit | null {
+  if (maternity === null || maternity.runMost === null) return null;
+  return { most: maternity.runMost, kind: maternity.kind, weeks: maternity.weeks };
 }
 
 // What the consult does not ask for is handed on as not known.

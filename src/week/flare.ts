@@ -4,13 +4,16 @@ import { roundDown } from '../units/round.ts';
 import { type Reason, reason, type Setting } from './reason.ts';
 
 export interface FlareRules {
+  /** Days without exercises before the holds. */
+  readonly restDays: Setting;
   readonly holdsOnlyDays: { readonly from: number; readonly to: number };
   readonly sittingFactor: Setting;
   readonly mark: Mark;
 }
 
-/** Some days of holds only, runs walked, sitting shortened; then one step back once the morning check is back to usual. */
+/** Rest first, then some days of a few short holds only, runs walked, sitting shortened; then one step back once the morning check is back to usual. */
 export interface FlarePlan {
+  readonly restDays: number;
   readonly holdsOnlyDays: { readonly from: number; readonly to: number };
   readonly runsBecome: 'walk';
   /** Minutes at a time, whole; null when there is no budget to shorten. */
@@ -23,6 +26,7 @@ export interface FlarePlan {
 /** The plan for a flare; `sittingMinutes` is the present budget, null when there is none. */
 export function flarePlan(sittingMinutes: number | null, rules: FlareRules): FlarePlan {
   return {
+    restDays: rules.restDays.value,
     holdsOnlyDays: rules.holdsOnlyDays,
     runsBecome: 'walk',
     sittingMinutes: sittingMinutes === null ? null : roundDown(sittingMinutes * rules.sittingFactor.value, 1),

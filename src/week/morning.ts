@@ -1,11 +1,6 @@
 /** What the morning check and the pain during exercise say about today (house rules 5). */
+import { painLimits, type PainPerson, type PainRules } from './painLimits.ts';
 import { type Reason, reason, type Setting } from './reason.ts';
-
-export interface PainRules {
-  readonly duringAtMost: Setting;
-  readonly overUsualAtMost: Setting;
-  readonly neverAbove: Setting;
-}
 
 export interface MorningRules {
   readonly carryOnOver: Setting;
@@ -61,9 +56,9 @@ export function morningDecision(
       reason('rising', { days: rules.contactWhenRisingDays.value, usual }, rules.contactWhenRisingDays.mark),
     ],
     [
-      today >= rules.easeBackAt.value,
+      today >= bands.easeBackFrom && today >= rules.easeBackAt.value,
       'ease-back',
-      reason('pain-too-high', { today, from: rules.easeBackAt.value }, rules.easeBackAt.mark),
+      reason('pain-too-high', { today, usual, from: bands.easeBackFrom }, rules.easeBackAt.mark),
     ],
     [
       today >= bands.easeBackFrom,
@@ -96,21 +91,30 @@ export interface MorningBands {
   readonly usual: number;
   readonly carryOnTo: number;
   readonly sameAgain: readonly [from: number, to: number] | null;
+  /** Above 10 where no score is high enough. */
   readonly easeBackFrom: number;
 }
 
-/** The bands of a morning score: up to usual + 1 carry on, usual + 2 once the same again, above that or from the fixed score on ease back. @example morningBands(2, rules).easeBackFrom // => 5 */
+/**
+ * The bands of a morning score: up to usual + 1 carry on, usual + 2 once the same again, above that ease back. From the
+ * fixed score on ease back at once as well, but for usual and for one morning at usual + 2, however high usual is: so a
+ * usual day always reads carry on (house rules 11.5).
+ * @example morningBands(2, rules).easeBackFrom // => 5
+ */
 export function morningBands(usual: number, rules: MorningRules): MorningBands {
-  const sameAgainTo = usual + Math.max(rules.sameAgainOver.value, rules.carryOnOver.value);
-  const easeBackFrom = Math.min(rules.easeBackAt.value, sameAgainTo + 1);
-  const carryOnTo = Math.min(usual + rules.carryOnOver.value, easeBackFrom - 1);
+  const { carryOnOver, sameAgainOver, easeBackAt } = rules;
+  const carryOnTo = Math.min(MOST_SCORE, usual + carryOnOver.value);
+  const underFixed = Math.max(easeBackAt.value - 1, carryOnTo + 1);
+  const sameAgainTo = Math.min(MOST_SCORE, usual + sameAgainOver.value, underFixed);
   return {
     usual,
     carryOnTo,
-    sameAgain: carryOnTo + 1 < easeBackFrom ? [carryOnTo + 1, easeBackFrom - 1] : null,
-    easeBackFrom,
+    sameAgain: carryOnTo < sameAgainTo ? [carryOnTo + 1, sameAgainTo] : null,
+    easeBackFrom: Math.max(carryOnTo, sameAgainTo) + 1,
   };
 }
+
+const MOST_SCORE = 10;
 
 // A morning without a score says nothing new: the last one known goes on; before the first there is none.
 function filled(scores: readonly (number | null)[]): number[] {
@@ -150,19 +154,40 @@ export interface PainGate {
   readonly allowed: boolean;
   readonly stop: boolean;
   readonly next: Exclude<MorningAnswer, 'contact'>;
-  readonly because: Reason<'pain-small' | 'pain-near-usual' | 'pain-over-limit' | 'pain-over-ceiling'>;
+  readonly because: Reason<
+    | 'pain-small'
+    | 'pain-near-usual'
+    | 'pain-over-limit'
+    | 'pain-over-ceiling'
+    | 'pain-as-usual'
+    | 'pain-over-usual'
+  >;
 }
 
 /**
  * What pain during exercise (0-10) allows: up to the fixed limit, or usual + 1 below the ceiling. Above the fixed limit
- * nothing grows next time even where the pain is allowed; above the ceiling the exercise stops and eases back.
- * @example painGate(4, 2, rules).next // => 'same-again'
+ * nothing grows next time even where the pain is allowed; above the ceiling the exercise stops and eases back. Where
+ * usual is high, or irritability, usual is limit and ceiling in one.
+ * @example painGate(4, { usualPain: 2, irritability: 'low' }, rules).next // => 'same-again'
  */
-export function painGate(during: number, usual: number, rules: PainRules): PainGate {
-  const ceiling = rules.neverAbove.value;
+export function painGate(during: number, person: PainPerson, rules: PainRules): PainGate {
+  const { atMost, neverAbove: ceiling, usualOnly } = painLimits(person, rules);
+  const usual = person.usualPain;
+  if (usualOnly) {
+    const allowed = during <= usual;
+    return {
+      allowed,
+      stop: !allowed,
+      next: allowed ? 'carry-on' : 'ease-back',
+      because: reason(
+        allowed ? 'pain-as-usual' : 'pain-over-usual',
+        { during, usual },
+        rules.usualOnlyFrom.mark,
+      ),
+    };
+  }
   const small = Math.min(rules.duringAtMost.value, ceiling);
-  const nearUsual = Math.min(ceiling, usual + rules.overUsualAtMost.value);
-  const inputs = { during, usual, smallTo: small, nearUsualTo: nearUsual, ceiling };
+  const inputs = { during, usual, smallTo: small, nearUsualTo: atMost, ceiling };
   if (during > ceiling) {
     const because = reason('pain-over-ceiling', inputs, rules.neverAbove.mark);
     return { allowed: false, stop: true, next: 'ease-back', because };
@@ -171,7 +196,7 @@ export function painGate(during: number, usual: number, rules: PainRules): PainG
     const because = reason('pain-small', inputs, rules.duringAtMost.mark);
     return { allowed: true, stop: false, next: 'carry-on', because };
   }
-  const allowed = during <= nearUsual;
+  const allowed = during <= atMost;
   const because = reason(allowed ? 'pain-near-usual' : 'pain-over-limit', inputs, rules.overUsualAtMost.mark);
   return { allowed, stop: false, next: 'same-again', because };
 }

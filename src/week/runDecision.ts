@@ -20,10 +20,19 @@ export interface RunFacts {
   readonly worstTestPain: number;
 }
 
+/** The hardest run in pregnancy or the first weeks after birth, and which of them it is. */
+export interface MaternityLimit {
+  readonly most: RunKind;
+  readonly kind: string;
+  readonly weeks: number | null;
+}
+
 /** What bounds running from outside: the screen's items that stop it, and the stage. */
 export interface RunLimits {
   readonly noRunning: readonly string[];
   readonly stageMost: RunKind;
+  /** What pregnancy or the first weeks after birth leave; null when they are no matter. */
+  readonly maternity?: MaternityLimit | null;
   /** The stage's cap on pull, body weights; null when lifted. */
   readonly stageTensionBw: number | null;
 }
@@ -32,6 +41,7 @@ export type RunReasonCode =
   | 'does-not-run'
   | 'screen-stops-running'
   | 'stage-limits-running'
+  | 'maternity-limits-running'
   | 'irritable'
   | 'usual-pain'
   | 'test-pain'
@@ -107,6 +117,12 @@ function boundsOf(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): 
       firm: true,
       because: reason('screen-stops-running', { items: limits.noRunning.join(', ') }),
     },
+    limits.maternity !== undefined &&
+      limits.maternity !== null && {
+        most: limits.maternity.most,
+        firm: true,
+        because: reason('maternity-limits-running', { ...limits.maternity }, 'memory'),
+      },
     limits.stageMost !== 'fast' && {
       most: limits.stageMost,
       firm: false,

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consult, Library, Protocol, Slot, Stage } from '../../src/content/library.ts';
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
+import { decide, type Decided } from '../../src/programme/decide.ts';
 import { fitCard, isObstacle, type Fit } from '../../src/programme/fit.ts';
 import { isPosed, modelIn } from '../../src/programme/model.ts';
 import { boundsOf, personOf, type Bounds, type Person } from '../../src/programme/person.ts';
@@ -19,6 +20,7 @@ import {
 } from '../../src/programme/programme.ts';
 import { screenEffects } from '../../src/programme/screen.ts';
 import { MARKS } from '../../src/units/source.ts';
+import { namelessTitles } from '../programme/leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 
@@ -501,6 +503,54 @@ describe('a weight that is felt for', () => {
         }
       }),
       runs(4),
+    );
+  });
+});
+
+describe('a flare', () => {
+  const decided = (consult: Consult): Decided | null => {
+    const answer = decide(consult, workshop);
+    return 'refusals' in answer ? null : answer;
+  };
+  type Present = Decided['shown'][0]['prescriptions'][number]['at']['dose'];
+  const workSeconds = ({ sets, repetitions, holdSeconds, tempo, timesPerDay }: Present) =>
+    sets *
+    timesPerDay *
+    (holdSeconds ?? (repetitions ?? 0) * ((tempo?.goSeconds ?? 1) + (tempo?.backSeconds ?? 1)));
+
+  it('always asks less than the present dose, in every number, whoever comes', () => {
+    fc.assert(
+      fc.property(anybody, (consult) => {
+        const one = decided(consult);
+        if (one === null) return;
+        const { prescriptions } = one.shown[0];
+        const now = prescriptions.reduce((sum, { at }) => sum + workSeconds(at.dose), 0);
+        const then = one.flareHolds.reduce((sum, { dose }) => sum + dose.sets * dose.holdSeconds, 0);
+        expect(then).toBeLessThan(now);
+        expect(one.person.protocol.flare.restDays.value).toBeGreaterThan(0);
+        for (const { card, dose } of one.flareHolds) {
+          const present = prescriptions.find((other) => other.card.id === card.id)?.at.dose;
+          if (present?.holdSeconds === undefined || present.holdSeconds === null) continue;
+          expect(dose.sets).toBeLessThanOrEqual(present.sets);
+          expect(dose.holdSeconds).toBeLessThanOrEqual(present.holdSeconds);
+          expect(dose.timesPerDay).toBeLessThanOrEqual(present.timesPerDay);
+          expect(dose.sets * dose.holdSeconds).toBeLessThan(workSeconds(present));
+        }
+      }),
+      runs(25),
+    );
+  });
+});
+
+describe('every exercise that is named', () => {
+  it('has its words on the leaflet, whoever comes', () => {
+    const titles = [...shipped.exercises.values()].map(({ title }) => title);
+    fc.assert(
+      fc.property(anybody, (consult) => {
+        const programme = tried(consult);
+        if (programme !== null) expect(namelessTitles(programme, titles)).toEqual([]);
+      }),
+      runs(25),
     );
   });
 });

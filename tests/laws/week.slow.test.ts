@@ -45,12 +45,21 @@ describe('more pain never gives a more permissive answer', () => {
   });
 
   it('of the pain gate', () => {
-    law([score, score], (during, usual) => {
-      const here = painGate(during, usual, pain);
-      const worse = painGate(during + 1, usual, pain);
+    law([score, score, fc.constantFrom('low', 'high')], (during, usualPain, irritability) => {
+      const here = painGate(during, { usualPain, irritability }, pain);
+      const worse = painGate(during + 1, { usualPain, irritability }, pain);
       expect(Number(worse.allowed)).toBeLessThanOrEqual(Number(here.allowed));
       expect(strictness(worse.next)).toBeGreaterThanOrEqual(strictness(here.next));
       expect(Number(worse.stop)).toBeGreaterThanOrEqual(Number(here.stop));
+      const irritable = painGate(during, { usualPain, irritability: 'high' }, pain);
+      expect(Number(irritable.allowed)).toBeLessThanOrEqual(Number(here.allowed));
+    });
+  });
+
+  it('of the morning check, and still a usual day always reads carry on, however high usual is', () => {
+    law([score], (usual) => {
+      expect(morningDecision(usual, usual, [usual, usual], morning).answer).toBe('carry-on');
+      expect(morningBands(usual, morning).carryOnTo).toBeGreaterThanOrEqual(usual);
     });
   });
 

@@ -65,7 +65,7 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
       markup
         .replace(/<(style|script)>[^]*?<\/\1>/g, '')
         .replace(/<svg[^]*?<\/svg>/g, '')
-        .replace(/<\/?(span|bdi)\b[^>]*>/g, '')
+        .replace(/<\/?(span|bdi|a)\b[^>]*>/g, '')
         .replace(/<[^>]*>/g, '\n'),
     )} `;
     for (const text of known) rest = rest.replaceAll(escapedLike(text), ' ');
@@ -154,8 +154,9 @@ function shape(markup: string): string[] {
 
 /** Everything a patient must be able to read, as the programme words it. */
 function textsOf(programme: Programme): string[] {
-  const { exercises, steps, advice, log, nextSession, emergency, clinic } = programme;
+  const { exercises, steps, named, advice, log, nextSession, emergency, clinic } = programme;
   const sections = [
+    'precautions',
     'painRule',
     'morningCheck',
     'easier',
@@ -183,6 +184,10 @@ function textsOf(programme: Programme): string[] {
       ...step.prescriptions.flatMap(({ title, cells }) => [title, ...cells.map(({ text }) => text)]),
     ]),
     ...sections.flatMap((name) => sectionTexts(programme[name])),
+    ...named.exercises.flatMap((one) => [
+      named.heading, one.title, one.where, one.side, ...one.cautions, ...proseTexts(one.body),
+      ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions.slice(-1)]),
+    ]),
     ...advice.flatMap(({ heading, body }) => [heading, ...proseTexts(body)]),
     log.heading, log.hint, ...log.columns, ...log.days.flatMap(({ label, planned }) => [label, planned]),
   ]; // prettier-ignore
@@ -194,6 +199,7 @@ function labelTexts(programme: Programme): string[] {
 }
 
 function sectionTexts({ heading, parts }: Section): string[] {
+  if (parts.length === 0) return [];
   return [
     heading,
     ...parts.flatMap((part) => {

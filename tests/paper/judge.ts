@@ -30,8 +30,9 @@ export async function collisions(bytes: Uint8Array): Promise<readonly string[]> 
 
 /** What must stand in the leaflet word for word. */
 function printed(programme: Programme): readonly string[] {
-  const { exercises, steps, advice, log, clinic, emergency, nextSession, opening, notice } = programme;
+  const { exercises, steps, named, advice, log, clinic, emergency, nextSession, opening, notice } = programme;
   const sections = [
+    programme.precautions,
     programme.painRule,
     programme.morningCheck,
     programme.easier,
@@ -44,7 +45,7 @@ function printed(programme: Programme): readonly string[] {
     programme.stretching,
     programme.activities,
     programme.whatComesNext,
-  ];
+  ].filter(({ parts }) => parts.length > 0);
   return [
     programme.title,
     programme.dates,
@@ -79,6 +80,15 @@ function printed(programme: Programme): readonly string[] {
     ...sections.flatMap((section) =>
       stringsIn(section, ['heading', 'text', 'entries', 'caption', 'columns', 'rows']),
     ),
+    ...(named.exercises.length === 0 ? [] : [named.heading]),
+    ...named.exercises.flatMap((one) => [
+      one.title,
+      one.where,
+      one.side,
+      ...one.cautions,
+      ...(one.figures === null ? [] : one.figures.captions),
+      ...stringsIn(one.body, ['heading', 'text']),
+    ]),
     ...advice.flatMap((card) => stringsIn(card, ['heading', 'text'])),
     log.heading,
     log.hint,

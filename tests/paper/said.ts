@@ -22,7 +22,7 @@ export async function cellFaults(programme: Programme, bytes: Uint8Array): Promi
   expected.forEach(({ step, prescription }, at) => {
     const found = said[at];
     const place = `step ${step.step}, ${prescription.card}`;
-    if (found?.step !== step.heading || found.title !== plain(prescription.title))
+    if (found?.step !== step.heading || plain(found.title) !== plain(prescription.title))
       faults.push(`${place}: ${found?.step}, ${found?.title}`);
     for (const { cell, text } of prescription.cells) {
       const printed = found?.byLabel.get(step.columns[cell]) ?? '';
@@ -34,9 +34,12 @@ export async function cellFaults(programme: Programme, bytes: Uint8Array): Promi
   return faults;
 }
 
-/** White space as a line break leaves it. */
+/** White space as a line break leaves it; a word may break at its hyphen. */
 function plain(text: string): string {
-  return text.replace(/\s+/g, ' ').trim();
+  return text
+    .replace(/\s+/g, ' ')
+    .replace(/- (?=\w)/g, '-')
+    .trim();
 }
 
 async function saidBy(programme: Programme, bytes: Uint8Array): Promise<readonly Said[]> {

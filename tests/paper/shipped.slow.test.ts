@@ -16,8 +16,8 @@ const workshop = { library: workspace.library, models: new Map(), loadleaf: '0' 
 const assembled = workspace.current.map((consult) => assembleProgramme(consult, null, workshop));
 const programmes = assembled.flatMap((one) => ('programme' in one ? [one.programme] : []));
 
-/** Two sheets printed on both sides; a page more from five exercises on. */
-const pagesMost = ({ exercises }: Programme) => (exercises.length > 4 ? 5 : 4);
+/** Two sheets printed on both sides, and a page for what else is named; a page more from five exercises on. */
+const pagesMost = ({ exercises }: Programme) => (exercises.length > 4 ? 6 : 5);
 
 it('every shipped consult has a programme to print', () => {
   expect(assembled.filter((one) => 'refusals' in one)).toEqual([]);

@@ -199,6 +199,18 @@ describe('does-not-fit', () => {
     `);
   });
 
+  it('usual pain of 7 or more without a recorded decision', () => {
+    expect(printedWith({ 'usualMorningPain: 2': 'usualMorningPain: 7' })).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:18:19: error does-not-fit usualMorningPain is 7; must be below 7, or with a recorded decision: with usual pain of 7 or more no programme is written without one.
+          usualMorningPain: 7
+                            ^
+      Fix: Look for what else may cause so much pain. If a programme is right all the same, record the decision under overrides: path pain.decision, value goOn, and the reason."
+    `);
+    expect(
+      printedWith({ ...own('pain.decision', 'goOn'), 'usualMorningPain: 2': 'usualMorningPain: 7' }),
+    ).toMatch(/^written/);
+  });
+
   it('repetitions for a hold', () => {
     expect(printedWith(own('long-lever-bridge-hold.repetitions', '8'))).toMatchInlineSnapshot(`
       "consults/otter-r1.md:181:12: error does-not-fit overrides[0].value is 8; must be left out: this exercise is held.

@@ -237,3 +237,31 @@ describe('all Problems of all files in one run', () => {
     `);
   });
 });
+
+describe('words of its own that a file does not have', () => {
+  it('advice that gives way', () => {
+    const by =
+      'showWhen: [sits]\ngivesWay:\n  - { entry: Stand up when it begin., when: [kneel], instead: Rest. }';
+    expect(printedWith('advice/sitting.md', 'showWhen: [sits]', by)).toMatchInlineSnapshot(`
+      "advice/sitting.md:5:14: error wrong-word givesWay[0].entry is Stand up when it begin.; must be words of this file, letter for letter.
+            - { entry: Stand up when it begin., when: [kneel], instead: Rest. }
+                       ^
+      Fix: write: Stand up when it begins."
+    `);
+  });
+
+  it('what a card says of a weight', () => {
+    expect(printedWith(BRIDGE, 'evidence:', 'withWeight: [Take the weight from a table.]\nevidence:'))
+      .toMatchInlineSnapshot(`
+      "exercises/bridge.md:17:14: error wrong-word withWeight[0] is Take the weight from a table.; must be words of this file, letter for letter.
+          withWeight: [Take the weight from a table.]
+                       ^
+      Fix: copy the sentence from the body."
+    `);
+  });
+
+  it('and not when they are there', () => {
+    const by = 'showWhen: [sits]\ngivesWay:\n  - { entry: Stand up when it begins., when: [kneel] }';
+    expect(printedWith('advice/sitting.md', 'showWhen: [sits]', by)).toBe('');
+  });
+});

@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Library } from '../../src/content/library.ts';
 import { adviceFor } from '../../src/programme/advice.ts';
+import { modelOf } from '../../src/programme/model.ts';
+import { personOf } from '../../src/programme/person.ts';
 import { person } from './person.ts';
 import { shipped } from './shipped.ts';
 
@@ -11,6 +13,7 @@ const roomy: Library = {
   clinic: { ...shipped.clinic, defaults: { ...shipped.clinic.defaults, adviceAtMost: 12 } },
 };
 const protocol = shipped.protocols.get('proximal-hamstring')!;
+const NO_EFFECTS = { noRunning: [], lightHolds: [], shortHolds: [], under18: false, lightLoads: [] } as const;
 
 describe('advice on sitting', () => {
   it.each([
@@ -20,7 +23,8 @@ describe('advice on sitting', () => {
     [120, false],
     [180, false],
   ])('for someone who can sit %d minutes: %s', (toleranceMinutes, isThere) => {
-    const shown = adviceFor(person({ sitting: { toleranceMinutes } }), protocol, 2, 'treatment', roomy);
+    const sits = personOf(person({ sitting: { toleranceMinutes } }), roomy, protocol, NO_EFFECTS, modelOf);
+    const shown = adviceFor(sits, 2, 'treatment');
     expect(shown.map(({ id }) => id).includes('sitting-well')).toBe(isThere);
   });
 });

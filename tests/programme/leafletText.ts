@@ -4,6 +4,7 @@ import { labelsOf } from '../../src/programme/phrases/labels.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 
 const SECTIONS = [
+  'precautions',
   'painRule',
   'morningCheck',
   'easier',
@@ -25,7 +26,7 @@ export function leafletLines(programme: Programme): string[] {
 
 /** Without the texts of cards and advice. */
 export function ownLines(programme: Programme): string[] {
-  const { nextSession, exercises, steps, emergency, log } = programme;
+  const { nextSession, exercises, steps, named, emergency, log } = programme;
   return [
     programme.title,
     programme.runningLine,
@@ -54,6 +55,8 @@ export function ownLines(programme: Programme): string[] {
             .join('; ')}`,
       ),
     ]),
+    ...(named.exercises.length === 0 ? [] : [`# ${named.heading}`]),
+    ...named.exercises.map(({ title, where, side }) => `${title}: ${where} ${side}`),
     ...SECTIONS.flatMap((name) => sectionLines(programme[name])),
     `# ${log.heading}`,
     log.hint,
@@ -62,9 +65,15 @@ export function ownLines(programme: Programme): string[] {
 }
 
 /** Texts of cards and advice, as far as they stand on this leaflet. */
-export function cardLines({ exercises, advice }: Programme): string[] {
+export function cardLines({ exercises, named, advice }: Programme): string[] {
   return [
     ...exercises.flatMap(({ title, body, cautions }) => [`# ${title}`, ...proseLines(body), ...cautions]),
+    ...named.exercises.flatMap(({ title, where, body, cautions }) => [
+      `# ${title}`,
+      where,
+      ...proseLines(body),
+      ...cautions,
+    ]),
     ...advice.flatMap(({ heading, body }) => [`# ${heading}`, ...proseLines(body)]),
   ];
 }
@@ -75,6 +84,7 @@ export function labelLines(programme: Programme): string[] {
 }
 
 export function sectionLines({ heading, parts }: Section): string[] {
+  if (parts.length === 0) return [];
   return [
     `# ${heading}`,
     ...parts.flatMap((part) => {
@@ -105,4 +115,18 @@ function blockLines(block: Block): string[] {
 
 function inlineText(inlines: readonly Inline[]): string {
   return inlines.map((one) => (one.kind === 'text' ? one.text : inlineText(one.children))).join('');
+}
+
+/** Titles of the library that stand on the leaflet without their words; of titles that lie in one another the longest counts. */
+export function namelessTitles(programme: Programme, titles: readonly string[]): string[] {
+  const told = new Set([...programme.exercises, ...programme.named.exercises].map(({ title }) => title));
+  const longestFirst = titles.toSorted((a, b) => b.length - a.length);
+  return leafletLines(programme).flatMap((line) => {
+    let rest = line;
+    return longestFirst.filter((title) => {
+      if (!rest.includes(title)) return false;
+      rest = rest.replaceAll(title, '');
+      return !told.has(title);
+    });
+  });
 }

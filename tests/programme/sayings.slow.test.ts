@@ -6,7 +6,7 @@ import type { Programme, Section } from '../../src/programme/programme.ts';
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
-import { programmeOf, workshop } from './shipped.ts';
+import { programmeOf, refusalsOf, workshop } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
 const said = ({ parts }: Section) => JSON.stringify(parts);
@@ -26,7 +26,6 @@ describe('pain during exercise', () => {
   it.each([
     [2, 'pain up to 3 out of 10', 'At 4 or 5: finish the set'],
     [3, 'pain up to 4 out of 10', 'At 5: finish the set'],
-    [5, 'pain up to 5 out of 10', 'At 5: finish the set'],
   ])('usual pain %i: %s, then one thing at each number', (usualMorningPain, upTo, then) => {
     const text = said(
       made({ usualMorningPain, stage: 1, tests: [{ test: 'prone-curl-hold', pain: 3 }] }).painRule,
@@ -34,6 +33,39 @@ describe('pain during exercise', () => {
     expect(text).toContain(upTo);
     expect(text).toContain(then);
     expect(text).not.toContain('do less');
+  });
+});
+
+describe('pain during exercise where usual is high, or irritability', () => {
+  it.each([
+    [
+      { usualMorningPain: 4 },
+      'no more pain than is usual for you, 4 out of 10. It has settled by the evening',
+    ],
+    [
+      { usualMorningPain: 6 },
+      'no more pain than is usual for you, 6 out of 10. It has settled by the evening',
+    ],
+    [{ usualMorningPain: 2, irritability: 'high' }, 'than is usual for you, 2 out of 10'],
+    [{ usualMorningPain: 0, irritability: 'high' }, 'no pain, as is usual for you'],
+  ] as const)('%j', (different, words) => {
+    const { painRule, morningCheck, record } = made({ ...different, stage: 1 });
+    expect(said(painRule)).toContain(words);
+    expect(said(painRule)).not.toMatch(/up to|At 5/);
+    expect(said(morningCheck)).toContain('Use this table from day one');
+    expect(said(morningCheck)).not.toContain('just write the score down');
+    expect(record.remarks.join(' ')).toContain('no more than usual, and settled by the evening, for');
+    expect(record.note.join(' ')).toContain('no more than usual');
+  });
+
+  it('of 7 or more needs the decision of the clinician, which the record names', () => {
+    const high = person({ usualMorningPain: 7, stage: 1 });
+    expect(refusalsOf(high)).toEqual(['does-not-fit usualMorningPain']);
+    const decided = { path: 'pain.decision', value: 'goOn', reason: 'long known, seen by a doctor' };
+    const { record, painRule } = programmeOf({ ...high, overrides: [decided] });
+    expect(said(painRule)).toContain('7 out of 10');
+    expect(record.remarks.join(' ')).toContain('own decision (long known, seen by a doctor)');
+    expect(record.remarks.join(' ')).not.toContain('is not used');
   });
 });
 
@@ -52,6 +84,60 @@ describe('the morning check', () => {
   it('says it once where the card is in the plan', () => {
     const sore = made({ protocol: 'gluteal-tendon', tests: [{ test: 'week-one-exercises', pain: 4 }] });
     expect(said(sore.morningCheck)).toContain('Standing side push into the wall. Score the pain');
+  });
+});
+
+describe('when to get in touch about the night', () => {
+  it('is said as it is with each tendon: lying on the sore side hurts with the gluteal one', () => {
+    const { getHelp } = made(GLUTEAL);
+    expect(said(getHelp)).toContain('wakes you in every position');
+    expect(said(getHelp)).toContain('when you lie on the sore side is common with this tendon');
+    expect(said(getHelp)).not.toContain('Pain wakes you at night, or');
+    expect(said(made().getHelp)).toContain('Pain wakes you at night, or you have a fever.');
+    expect(said(made().getHelp)).not.toContain('sore side');
+  });
+});
+
+describe('a flare', () => {
+  it('asks less than the present holds: rest first, then shorter, fewer, once a day', () => {
+    const { flare, exercises } = made({ stage: 1, usualMorningPain: 3 });
+    const [first] = exercises;
+    expect(first?.dose).toBe('4 × 30 s');
+    expect(said(flare)).toContain('First day: rest');
+    expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 15 seconds`);
+  });
+
+  it('keeps two holds at most, and none of their weight', () => {
+    const many = made({ stage: 1, usualMorningPain: 3 });
+    const held = many.exercises.filter(({ dose }) => dose.endsWith(' s'));
+    expect(held.length).toBeGreaterThan(2);
+    expect(held.filter(({ title }) => said(many.flare).includes(title))).toHaveLength(2);
+    const weighted = made({
+      stage: 1,
+      cannotDo: ['lie-supine'],
+      testedSets: [testedSet('prone-curl-hold', 4, 1, 0)],
+    });
+    expect(
+      exercise(weighted, 'prone-curl-hold')?.cells.find(({ cell }) => cell === 'loadKg')?.value,
+    ).toBeGreaterThan(0);
+    expect(said(weighted.flare)).toContain('seconds, no weight');
+  });
+
+  it('of someone without holds is a short hold from the beginning', () => {
+    expect(said(made({ stage: 3 }).flare)).toMatch(
+      /only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,
+    );
+  });
+
+  it('leaves the exercises out where nothing can be held', () => {
+    const none = made({
+      protocol: 'runner-strength',
+      usualMorningPain: 0,
+      tests: [{ test: 'single-leg-hinge', pain: 0 }],
+    });
+    expect(said(none.flare)).toContain(
+      'For 3 to 4 days leave the exercises out, and keep gently on the move.',
+    );
   });
 });
 

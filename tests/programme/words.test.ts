@@ -77,6 +77,52 @@ const leaflets: readonly (readonly [name: string, programme: Programme])[] = [
       }),
     ),
   ],
+  [
+    'irritable, blood pressure, hernia not asked',
+    programmeOf(
+      person({
+        stage: 1,
+        irritability: 'high',
+        usualMorningPain: 5,
+        screen: { ...ALL_CLEAR, uncontrolledBloodPressure: 'yes', hernia: 'notAsked' },
+      }),
+    ),
+  ],
+  [
+    'tablets, antibiotic and injection',
+    programmeOf(
+      person({
+        screen: { ...ALL_CLEAR, oralSteroid: 'yes', fluoroquinolone: 'yes', recentInjection: 'notAsked' },
+        clearances: (['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const).map((flag) => ({
+          flag,
+          by: 'doctor',
+          on: person().seenOn,
+          decision: 'light holds may go on',
+        })),
+      }),
+    ),
+  ],
+  ['30 weeks pregnant', programmeOf(person({ pregnancy: { weeks: 30 }, stage: 2, running: RUNNER }))],
+  ['8 weeks after birth', programmeOf(person({ afterBirth: { weeks: 8 }, stage: 2, running: RUNNER }))],
+  [
+    'pregnant or after birth, weeks not recorded',
+    programmeOf(person({ cannotDo: ['pregnant-or-postpartum'], stage: 1 })),
+  ],
+  [
+    'a driver who cannot kneel, no kit',
+    programmeOf(
+      person({
+        stage: 1,
+        cannotDo: ['kneel'],
+        kit: NO_KIT,
+        sitting: { toleranceMinutes: 20, fixedBlocksMinutes: [180] },
+        doesNow: [
+          { what: 'driving', times: 5 },
+          { what: 'gardening', times: 1 },
+        ],
+      }),
+    ),
+  ],
   ['walk and run', programmeOf(person({ running: { ...RUNNER, decision: 'walk-run' }, kit: FULL_KIT }))],
   [
     'the gluteal protocol',
@@ -125,7 +171,7 @@ describe('what must be said', () => {
     ['sore is not harmed', /Sore is not the same as harmed/],
     ['turning the volume down is no ban', /turn the volume down.*not a ban/],
     ['tingling in the leg stops an exercise', /Tingling or numbness down the leg: stop/],
-    ['a baseline week first', /In the first week, just write the score down/],
+    ['the first week shows what is usual, and the table holds in it', /Use this table from day one/],
   ];
 
   it.each(leaflets)('stands on: %s', (_, programme) => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { morningDecision, painGate } from '../../src/week/morning.ts';
 import { notBefore, recoveryHours } from '../../src/week/recovery.ts';
-import { clock, morning, pain, rested } from '../week/houseRules.ts';
+import { calm, clock, morning, pain, rested } from '../week/houseRules.ts';
 
 describe('pain gate on a fixed test task, physiotherapy page on the hamstring tendon [secondary]', () => {
   it.each([
@@ -12,7 +12,7 @@ describe('pain gate on a fixed test task, physiotherapy page on the hamstring te
     [4, false],
     [10, false],
   ])('pain %d: tolerated %s', (during, allowed) => {
-    expect(painGate(during, 0, pain).allowed).toBe(allowed);
+    expect(painGate(during, calm(0), pain).allowed).toBe(allowed);
   });
 });
 
@@ -20,12 +20,12 @@ describe('pain-monitoring model, Silbernagel 2007, Am J Sports Med 35(6):897-906
   const model = { ...pain, duringAtMost: { value: 5, mark: 'memory' } } as const;
 
   it('5 during is allowed, and carried on when the next morning is back to base', () => {
-    expect(painGate(5, 2, model).allowed).toBe(true);
+    expect(painGate(5, calm(2), model).allowed).toBe(true);
     expect(morningDecision(2, 2, [2], morning).answer).toBe('carry-on');
   });
 
   it('6 is not allowed, during or the next morning', () => {
-    expect(painGate(6, 2, model)).toMatchObject({ allowed: false, stop: true });
+    expect(painGate(6, calm(2), model)).toMatchObject({ allowed: false, stop: true });
     expect(morningDecision(6, 2, [2], morning).answer).toBe('ease-back');
   });
 });

@@ -43,7 +43,15 @@ export const sitting = {
   noBudgetUnder: choice(5),
 };
 
-export const pain = { duringAtMost: choice(3), overUsualAtMost: choice(1), neverAbove: choice(5) };
+export const pain = {
+  duringAtMost: choice(3),
+  overUsualAtMost: choice(1),
+  neverAbove: choice(5),
+  usualOnlyFrom: choice(4),
+};
+
+/** A calm tendon with this usual pain. */
+export const calm = (usualPain: number) => ({ usualPain, irritability: 'moderate' }) as const;
 
 export const morning = {
   carryOnOver: choice(1),
@@ -54,6 +62,7 @@ export const morning = {
 };
 
 export const flare = {
+  restDays: choice(1),
   holdsOnlyDays: { from: 2, to: 3 },
   sittingFactor: choice(0.5),
   mark: 'choice',

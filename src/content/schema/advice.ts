@@ -1,6 +1,6 @@
 /** An advice card: one thing worth saying, and when to say it. */
 import { z } from 'zod';
-import { about, angle, source, title } from './words.ts';
+import { about, angle, CANNOT_DO, line, source, title } from './words.ts';
 
 /** When an advice card stands on a leaflet. */
 export const SHOW_WHEN = [
@@ -22,6 +22,18 @@ export const SHOW_WHEN = [
   'prevention',
 ] as const;
 
+/** What advice may have to give way to: a cannot-do word, or what holds for the person. */
+export const CIRCUMSTANCES = [
+  ...CANNOT_DO,
+  'gentle',
+  'no-weights',
+  'no-running',
+  'pregnant',
+  'after-birth',
+] as const;
+export type Circumstance = (typeof CIRCUMSTANCES)[number];
+const circumstances = z.array(z.enum(CIRCUMSTANCES)).min(1, 'at least one word');
+
 export const adviceSchema = z.strictObject({
   title: about('The heading as the patient reads it.', title),
   showWhen: about(
@@ -29,6 +41,20 @@ export const adviceSchema = z.strictObject({
     z.array(z.enum(SHOW_WHEN)).min(1, 'at least one occasion'),
   ),
   angle: about('For tendons that this joint angle squeezes; for all when left out.', angle).optional(),
+  notWhen: about(
+    'People it is not for: a cannot-do word, or gentle (blood pressure, a medicine, pregnancy, the first weeks after birth), no-weights, no-running, pregnant, after-birth.',
+    circumstances,
+  ).default([]),
+  givesWay: about(
+    'Sentences of the body that are not for everybody.',
+    z.array(
+      z.strictObject({
+        entry: about('The paragraph or list entry, word for word.', line),
+        when: about('For whom it is left out, in the words of notWhen.', circumstances),
+        instead: about('What stands there instead; nothing when left out.', line).optional(),
+      }),
+    ),
+  ).default([]),
   sources: about('What it rests on.', z.array(source).min(1, 'at least one source')),
 });
 

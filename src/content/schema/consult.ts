@@ -231,6 +231,24 @@ export const consultSchema = across(
       [],
     ),
     cannotDo: about('What this person cannot or must not do.', z.array(cannotDo)),
+    pregnancy: about(
+      'Pregnant: the week on the day of the consult. Under cannotDo alone, without this key, it acts like the second half.',
+      z.strictObject({ weeks: about('Full weeks of pregnancy.', wholeFrom(1, 43, 'weeks')) }),
+    ).optional(),
+    afterBirth: about(
+      'After birth: the weeks since, on the day of the consult. Under cannotDo alone, without this key, it acts like the first weeks.',
+      z.strictObject({
+        weeks: about('Full weeks since the birth.', wholeFrom(0, 260, 'weeks')),
+        clearance: about(
+          'A recorded decision that lifts the rule of no jumping and no running in the first weeks.',
+          z.strictObject({
+            by: about('Who decided.', line),
+            on: about('When.', date),
+            decision: about('What was decided and on what ground.', line),
+          }),
+        ).optional(),
+      }),
+    ).optional(),
     tests: about('Tests done today, at least one.', z.array(test).min(1, 'at least one test with its pain')),
     testedSets: about('Sets done to find the load.', z.array(testedSet)).default([]),
     kit: about('What there is at home.', kit),
@@ -310,7 +328,7 @@ export const consultSchema = across(
       z.array(
         z.strictObject({
           path: about(
-            'card.cell, for example long-lever-bridge-hold.sets.',
+            'card.cell, for example long-lever-bridge-hold.sets; or running.decision (keep, walk-run or none), or pain.decision (goOn: usual pain is high, and a programme is written all the same).',
             z.string().regex(/^[a-z0-9-]+\.[A-Za-z]+$/, 'card.cell, such as long-lever-bridge-hold.sets'),
           ),
           value: about('The value.', z.union([z.number(), z.string()], 'a number or text')),
@@ -359,6 +377,21 @@ export const consultSchema = across(
       const on = dateOrNull((clearance as { readonly on?: unknown } | null)?.on);
       if (on === null || startOn === null || on <= startOn) continue;
       wrong(['clearances', index, 'on'], `startOn (${startOn}) or earlier`, {
+        fix: 'write the day on which it was decided; what is still to be decided lifts nothing',
+      });
+    }
+    if (value.pregnancy !== undefined && value.afterBirth !== undefined) {
+      wrong(['afterBirth'], 'left out when pregnancy is recorded', {
+        fix: 'keep the one that holds today',
+        because: 'pregnancy',
+      });
+    }
+    const clearedOn = dateOrNull(
+      (value.afterBirth as { readonly clearance?: { readonly on?: unknown } } | null | undefined)?.clearance
+        ?.on,
+    );
+    if (clearedOn !== null && startOn !== null && clearedOn > startOn) {
+      wrong(['afterBirth', 'clearance', 'on'], `startOn (${startOn}) or earlier`, {
         fix: 'write the day on which it was decided; what is still to be decided lifts nothing',
       });
     }

@@ -144,6 +144,10 @@ export const exerciseSchema = across(
       ),
     ).optional(),
     cautions: about('What to watch for, a sentence each.', z.array(line).min(1, 'at least one caution')),
+    withWeight: about(
+      'Cautions and sentences of the body that stand on a leaflet only where the dose carries a weight, word for word.',
+      z.array(line),
+    ).default([]),
     evidence: about('What the card rests on.', z.array(source).min(1, 'at least one source with its mark')),
     reviewedOn: about('Last review of the card.', date),
     nextReviewOn: about('Next review of the card.', date),

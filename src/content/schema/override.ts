@@ -17,6 +17,13 @@ export const OVERRIDES = {
   days: line,
 } as const;
 
-/** The one entry that is no cell of a card: the clinician's own decision on running, over the house rules. */
+/** An entry that is no cell of a card: the clinician's own decision on running, over the house rules. */
 export const RUNNING_DECISION = 'running.decision';
 export const RUN_CHOICE = z.enum(['keep', 'walk-run', 'none']);
+
+/** The other: that a programme is written although usual pain is high, decided by the clinician. */
+export const PAIN_DECISION = 'pain.decision';
+export const PAIN_CHOICE = z.enum(['goOn']);
+
+/** Entries that are no cell of a card. */
+export const DECISIONS = [RUNNING_DECISION, PAIN_DECISION] as const;

@@ -132,6 +132,10 @@ export const protocolSchema = across(
     tendon: about('The tendon, in plain words.', line),
     angle: about('Which joint angle squeezes it, or none of the model.', angle),
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
+    whyGentle: about(
+      'The same for someone who is told to take care (blood pressure, a medicine, pregnancy): without strong or heavy work. Left out, the sentences that speak of it are left out.',
+      z.array(line).min(1).max(3),
+    ).optional(),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
       z.array(
@@ -151,7 +155,15 @@ export const protocolSchema = across(
       z.strictObject({
         duringAtMost: about('Pain during an exercise at most.', setting(pain)),
         overUsualAtMost: about('Or so much over the usual pain.', setting(pain)),
-        neverAbove: about('Never above this, whatever is usual.', setting(pain)),
+        neverAbove: about('Never above this, but where no more than usual holds.', setting(pain)),
+        usualOnlyFrom: about(
+          'From this usual pain on, and with high irritability: no more than usual during an exercise, and settled by the evening.',
+          setting(pain),
+        ).default({ value: 4, mark: 'choice' }),
+        decisionFrom: about(
+          "From this usual pain on a programme needs the clinician's decision: in the consult under overrides, path pain.decision.",
+          setting(pain),
+        ).default({ value: 7, mark: 'choice' }),
       }),
     ),
     morningCheck: about(
@@ -165,7 +177,10 @@ export const protocolSchema = across(
         repetitions: about('Repetitions of the check.', setting(wholeFrom(1, 20))),
         carryOnOver: about('Up to so much over usual: carry on.', setting(pain)),
         sameAgainOver: about('So much over usual, once: same again, no increase.', setting(pain)),
-        easeBackAt: about('From this pain on: ease back.', setting(pain)),
+        easeBackAt: about(
+          'From this pain on: ease back; read as usual + 2 where that is more.',
+          setting(pain),
+        ),
         contactAfterDays: about('Not settled by then: get in touch.', setting(wholeFrom(1, 60))),
         contactWhenRisingDays: about('Rising for so long: get in touch.', setting(wholeFrom(1, 60))),
       }),
@@ -188,10 +203,35 @@ export const protocolSchema = across(
             to: about('At the most.', wholeFrom(1, 14)),
           }),
         ),
+        restDays: about('Days of rest before the holds.', setting(wholeFrom(0, 7))).default({
+          value: 1,
+          mark: 'choice',
+        }),
+        holdsAtMost: about('Holds kept at most, the most important first.', setting(wholeFrom(1, 5))).default(
+          {
+            value: 2,
+            mark: 'choice',
+          },
+        ),
+        setsFactor: about('Sets of a hold times this.', setting(from(0.1, 1, ''))).default({
+          value: 0.5,
+          mark: 'choice',
+        }),
+        holdFactor: about('Seconds of a hold times this.', setting(from(0.1, 1, ''))).default({
+          value: 0.5,
+          mark: 'choice',
+        }),
         sittingFactor: about('Sitting times this.', setting(from(0, 1, ''))),
         mark: source.shape.mark,
       }),
     ),
+    getHelp: about(
+      'When to get in touch, in the words of this tendon.',
+      z.strictObject({
+        night: about('Which pain at night is a reason to get in touch, a sentence for the leaflet.', line),
+        expected: about('What belongs to this tendon and is no reason by itself.', line).optional(),
+      }),
+    ).default({ night: 'Pain wakes you at night, or you have a fever.' }),
     missedDays: about(
       'What to do after missed days.',
       z.strictObject({
@@ -360,6 +400,32 @@ export const protocolSchema = across(
         ),
       }),
     ),
+    maternity: about(
+      'House rules of pregnancy and the time after birth.',
+      z.strictObject({
+        notFlatFromWeek: about(
+          'From this week of pregnancy nothing is done lying flat on the back or face down.',
+          setting(wholeFrom(1, 42, 'weeks')),
+        ),
+        impactFromWeekAfterBirth: about(
+          'No jumping or running before this week after birth unless a clearance is recorded.',
+          setting(wholeFrom(0, 104, 'weeks')),
+        ),
+        runMostPregnant: about('The hardest kind of run in pregnancy.', setting(z.enum(RUN_KINDS))),
+      }),
+    ).default({
+      notFlatFromWeek: {
+        value: 20,
+        mark: 'memory',
+        cite: 'General advice on exercise in pregnancy: not long flat on the back in the second half',
+      },
+      impactFromWeekAfterBirth: {
+        value: 12,
+        mark: 'memory',
+        cite: 'Guidance on running after birth: not before about 12 weeks',
+      },
+      runMostPregnant: { value: 'easy', mark: 'choice' },
+    }),
     activities: about(
       'What people do besides: from which stage it is welcome, and how until then.',
       z.array(

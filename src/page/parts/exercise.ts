@@ -30,7 +30,7 @@ export function exerciseHtml(
       ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
         ${numbersHtml(exercise, told, columns, labels.dose)}
-        <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise, labels)}</div>
+        <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise.cautions, labels)}</div>
       </div>
     </div>
   </article> `;
@@ -60,7 +60,7 @@ function howFarHtml(first: readonly Woven[], { howFar }: Exercise, labels: Leafl
   return html`<div class="how-far">${headingHtml(labels.howFar, 4)}${listHtml(lines, false)}</div> `;
 }
 
-function cautionsHtml({ cautions }: Exercise, labels: LeafletLabels): Html {
+export function cautionsHtml(cautions: Exercise['cautions'], labels: LeafletLabels): Html {
   if (cautions.length === 0) return nothing;
   const lines = cautions.map((caution) => html`${caution}`);
   return html`${headingHtml(labels.watchFor, 4)}${listHtml(lines, false)}`;

@@ -1,7 +1,7 @@
 /** The pictures of an exercise: one drawing a frame, all on the sheet at one scale, with one text alternative. */
 import { drawScene } from '../../figure/scene.ts';
 import type { FigureText } from '../../programme/programme.ts';
-import { html, type Html } from '../html.ts';
+import { html, nothing, type Html } from '../html.ts';
 import { drawingHtml } from './drawing.ts';
 
 // A metre of the pictured world in ems of the page: two lying figures fill the text column, a standing one is a hand high.
@@ -17,5 +17,17 @@ export function figureHtml({ scene, captions, alt }: FigureText): Html {
         <p class="caption">${captions[at] ?? ''}</p>
       </div> `;
     })}
+  </figure> `;
+}
+
+/** The last picture alone with its caption; it shows the first as a shadow. */
+export function lastFigureHtml({ scene, captions, alt }: FigureText): Html {
+  const last = drawScene(scene).at(-1);
+  if (last === undefined) return nothing;
+  return html`<figure class="frames">
+    <div class="frame">
+      ${drawingHtml(last, alt, (last.viewBox.width / 1000) * EMS_PER_METRE)}
+      <p class="caption">${captions.at(-1) ?? ''}</p>
+    </div>
   </figure> `;
 }

@@ -1,12 +1,13 @@
 /** Plain tables of text. */
 import type { Table } from '../../programme/programme.ts';
 import { html, type Html } from '../html.ts';
+import { linked, NO_PLACES, type Places } from './linked.ts';
 
 // More columns than this do not fit a phone; such a table scrolls by itself.
 const NARROW_COLUMNS = 3;
 
 /** The table with its caption; the first cell of a row is the row's header. */
-export function tableHtml({ caption, columns, rows }: Table): Html {
+export function tableHtml({ caption, columns, rows }: Table, places: Places = NO_PLACES): Html {
   const table = html`<table>
     <caption>
       ${caption}
@@ -17,16 +18,16 @@ export function tableHtml({ caption, columns, rows }: Table): Html {
       </tr>
     </thead>
     <tbody>
-      ${rows.map(rowHtml)}
+      ${rows.map((row) => rowHtml(row, places))}
     </tbody>
   </table> `;
   return columns.length > NARROW_COLUMNS ? wideTableHtml(table, caption) : table;
 }
 
-function rowHtml([first = '', ...others]: readonly string[]): Html {
+function rowHtml([first = '', ...others]: readonly string[], places: Places): Html {
   return html`<tr>
-    <th scope="row">${first}</th>
-    ${others.map((text) => html`<td>${text}</td>`)}
+    <th scope="row">${linked(first, places)}</th>
+    ${others.map((text) => html`<td>${linked(text, places)}</td>`)}
   </tr> `;
 }
 

@@ -76,7 +76,7 @@ function factsHtml({ facts }: CardView): Html {
 
 function estimateHtml({ sentences, curve, tables }: EstimateView): Html {
   return html`${sentences.map((sentence) => html`<p>${sentence}</p> `)}
-  ${curve === null ? nothing : curveHtml(curve)} ${tables.map(tableHtml)}`;
+  ${curve === null ? nothing : curveHtml(curve)} ${tables.map((one) => tableHtml(one))}`;
 }
 
 function curveHtml(curve: CurveView): Html {

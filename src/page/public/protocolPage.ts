@@ -73,7 +73,7 @@ export function protocolPageHtml(protocol: ProtocolView, view: LibraryView, asse
         LABELS.settings,
         html`<details>
           <summary>${LABELS.foldedSettings}</summary>
-          ${protocol.settings.map(tableHtml)}
+          ${protocol.settings.map((one) => tableHtml(one))}
         </details>`,
         'broad',
       )}
@@ -92,7 +92,7 @@ function stageHtml({ facet, heading, parts, slots }: StageView, number: number):
   return hangHtml(
     `stage-${number}`,
     heading,
-    html`${parts.map(partHtml)} ${slots.map(slotHtml)}
+    html`${parts.map((part) => partHtml(part))} ${slots.map(slotHtml)}
       <p><a href="${UP}${indexWith('stage', facet)}">${LABELS.cardsOfStage}</a></p>`,
   );
 }

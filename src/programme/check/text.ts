@@ -38,14 +38,24 @@ export function exerciseSheet({ id, title, landmark, photos, cautions, body }: E
   return { kind: 'exercise', id, texts };
 }
 
-function adviceSheet({ id, title, body }: AdviceCard): Sheet {
-  return { kind: 'advice', id, texts: [leaflet(['title'], title), ...bodyTexts(body, 'leaflet')] };
+function adviceSheet({ id, title, givesWay, body }: AdviceCard): Sheet {
+  const texts = [
+    leaflet(['title'], title),
+    ...givesWay.flatMap(({ instead }, index) =>
+      instead === undefined ? [] : [leaflet(['givesWay', index, 'instead'], instead)],
+    ),
+    ...bodyTexts(body, 'leaflet'),
+  ];
+  return { kind: 'advice', id, texts };
 }
 
-function protocolSheet({ id, tendon, why, stages, activities, body }: Protocol): Sheet {
+function protocolSheet({ id, tendon, why, whyGentle, getHelp, stages, activities, body }: Protocol): Sheet {
   const texts = [
     leaflet(['tendon'], tendon),
     ...why.map((sentence, index) => leaflet(['why', index], sentence)),
+    ...(whyGentle ?? []).map((sentence, index) => leaflet(['whyGentle', index], sentence)),
+    leaflet(['getHelp', 'night'], getHelp.night),
+    ...(getHelp.expected === undefined ? [] : [leaflet(['getHelp', 'expected'], getHelp.expected)]),
     ...stages.flatMap(({ running, sitting, stretching }, index) => [
       leaflet(['stages', index, 'running', 'words'], running.words),
       leaflet(['stages', index, 'sitting'], sitting),

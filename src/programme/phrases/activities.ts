@@ -54,4 +54,7 @@ export function everydayLoadText(
   return `${capital(what)}: ${countText(Number(days), 'hard day')} a week${beside} cannot lie ${hoursApart} h apart (${mostDays} can). It counts as everyday load (house choice): it holds no day on the recovery clock, and the leaflet asks for less of it.`;
 }
 
+export const NO_JUMPS =
+  'Leave out jumping, sprinting and hard effort for now. Ask us before you go on with it.';
+
 export const ASK_FIRST = 'We have not planned for this one. Ask before you go on with it.';

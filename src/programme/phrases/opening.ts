@@ -35,6 +35,8 @@ const TURNED_DOWN =
 export interface OpeningFacts {
   /** The screen allows no more than light holds. */
   readonly lightHolds: boolean;
+  /** Strong or heavy work would contradict what the patient is told to heed. */
+  readonly gentle: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
 }
@@ -44,14 +46,15 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
+  const why = gentle ? gentleWhy(protocol) : protocol.why;
   switch (course) {
     case 'treatment':
       return [
         `This is for ${where}.`,
-        ...protocol.why,
+        ...why,
         ...(turnedDown ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...beganTexts(consult.changedBefore),
@@ -63,8 +66,13 @@ export function openingText(
         'Bending is normal, and so is an odd sore day.',
       ];
     case 'prevention':
-      return [`This is for ${where}, while nothing hurts.`, ...protocol.why];
+      return [`This is for ${where}, while nothing hurts.`, ...why];
   }
+}
+
+/** The protocol's own gentle words; without them the sentences that promise strong or heavy work are left out. */
+function gentleWhy({ why, whyGentle }: Protocol): readonly string[] {
+  return whyGentle ?? why.filter((sentence) => !/\b(?:strong|heav)/i.test(sentence));
 }
 
 /** The emergency box in the words of the patient's country. */

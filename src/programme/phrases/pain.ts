@@ -1,28 +1,49 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
+import type { Protocol } from '../../content/library.ts';
+import type { FlareDose } from '../../dose/flareDose.ts';
 import type { FlarePlan } from '../../week/flare.ts';
 import type { MorningBands } from '../../week/morning.ts';
-import type { Section } from '../programme.ts';
-import { countText, list, paragraph, section, table } from './plain.ts';
-
-/** Pain 0-10 during exercise that is all right for this person. */
-export interface PainLimits {
-  readonly atMost: number;
-  readonly neverAbove: number;
-}
+import type { PainLimits } from '../../week/painLimits.ts';
+import type { Part, Section } from '../programme.ts';
+import { countText, list, paragraph, secondsText, section, table } from './plain.ts';
 
 /** Pain during exercise by number, and what it does not mean. */
-export function painRuleText({ atMost, neverAbove }: PainLimits): Section {
+export function painRuleText(limits: PainLimits): Section {
   return section('pain-rule', 'How much pain is all right', [
-    paragraph(`While you exercise, pain up to ${atMost} out of 10 is all right.`, 'strong'),
-    list([
-      `At ${eitherText(Math.min(atMost + 1, neverAbove), neverAbove)}: finish the set, and do not add anything next time.`,
-      `Above ${neverAbove}: stop that exercise for today.`,
-      'Tingling or numbness down the leg: stop that exercise, and tell us.',
-    ]),
+    ...(limits.usualOnly ? usualOnlyParts(limits) : byNumberParts(limits)),
     paragraph(
       'Sore is not the same as harmed. Bending is normal, and it comes back. When we turn the volume down for a while, it is not a ban.',
     ),
   ]);
+}
+
+const TINGLING = 'Tingling or numbness down the leg: stop, and tell us.';
+
+function byNumberParts({ atMost, neverAbove }: PainLimits): Part[] {
+  return [
+    paragraph(`While you exercise, pain up to ${atMost} out of 10 is all right.`, 'strong'),
+    list([
+      `At ${eitherText(Math.min(atMost + 1, neverAbove), neverAbove)}: finish the set, and do not add anything next time.`,
+      `Above ${neverAbove}: stop that exercise for today.`,
+      TINGLING,
+    ]),
+  ];
+}
+
+function usualOnlyParts({ atMost: usual }: PainLimits): Part[] {
+  return [
+    paragraph(
+      usual === 0
+        ? 'While you exercise: no pain, as is usual for you. What comes later has settled by the evening.'
+        : `While you exercise: no more pain than is usual for you, ${usual} out of 10. It has settled by the evening.`,
+      'strong',
+    ),
+    list([
+      `More than ${usual}: stop that exercise for today. Use the easier numbers next time.`,
+      'Not settled by the evening: use the easier numbers next time.',
+      TINGLING,
+    ]),
+  ];
 }
 
 /** When to get in touch about the morning check, days. */
@@ -43,7 +64,6 @@ export function morningCheckText(
   bands: MorningBands,
   task: MorningTask | null,
   repetitions: number,
-  contact: ContactRules,
 ): Section {
   const { usual, carryOnTo, sameAgain, easeBackFrom } = bands;
   const rows: string[][] = [[spanText(0, carryOnTo), 'Carry on as planned.']];
@@ -52,14 +72,14 @@ export function morningCheckText(
       spanText(...sameAgain),
       'Once: do the same again, add nothing. Two mornings running: ease back.',
     ]);
-  rows.push([`${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
+  if (easeBackFrom <= 10)
+    rows.push([easeBackFrom === 10 ? '10' : `${easeBackFrom} or more`, 'Ease back: use the easier numbers.']);
   return section('morning-check', 'Morning check', [
     paragraph(
       `Every morning at the same time, ${taskText(task, repetitions)} Score the pain from 0 to 10. Your usual is ${usual}.`,
     ),
     table('What your score tells you', ['Score', 'What to do'], rows),
-    paragraph('In the first week, just write the score down. That shows what is usual for you.'),
-    paragraph(`Get in touch if it ${notSettledText(contact)}.`),
+    paragraph('Use this table from day one. The scores of the first week also show your usual.'),
   ]);
 }
 
@@ -80,8 +100,9 @@ function taskText(task: MorningTask | null, repetitions: number): string {
   return `${how}: ${task.title}.${task.how === '' ? '' : ` ${task.how}`}`;
 }
 
-function notSettledText({ afterDays, risingDays }: ContactRules): string {
-  return `has not settled within ${countText(afterDays, 'day')}, or if it has been rising for ${countText(Math.round(risingDays / 7), 'week')}`;
+/** `carryOnTo`: the score up to which this person carries on; above it nothing is settled. */
+function contactText(carryOnTo: number, { afterDays, risingDays }: ContactRules): string {
+  return `Your morning score has been over ${carryOnTo} for ${countText(afterDays, 'day')}, or rising for ${countText(Math.round(risingDays / 7), 'week')}.`;
 }
 
 /** Exercise, dose, weight and how far when easing back. */
@@ -94,15 +115,20 @@ export function easierText(rows: readonly (readonly string[])[]): Section {
   ]);
 }
 
-/** `holds`: the still holds of the programme by title; `hold`: one from the beginning where it has none; `freeSitting`: nothing is counted any more. */
+/** A hold that is kept in a flare, by its title. */
+export interface FlareHoldWords {
+  readonly title: string;
+  readonly dose: FlareDose;
+  readonly withoutWeight: boolean;
+}
+
+/** `holds`: what is still held, empty for nothing; `freeSitting`: nothing is counted any more. */
 export function flareText(
-  { holdsOnlyDays, sittingMinutes }: FlarePlan,
-  holds: readonly string[],
-  hold: string | null,
+  { restDays, holdsOnlyDays, sittingMinutes }: FlarePlan,
+  holds: readonly FlareHoldWords[],
   freeSitting: boolean,
   runs: boolean,
 ): Section {
-  const days = `For ${holdsOnlyDays.from} to ${holdsOnlyDays.to} days`;
   const sitting =
     sittingMinutes === null
       ? freeSitting
@@ -112,7 +138,7 @@ export function flareText(
   return section('flare', 'If it flares up', [
     paragraph('A flare is a bad spell, not a step back to the start. It passes.'),
     list([
-      holdsText(days, holds, hold),
+      ...holdsTexts(restDays, holdsOnlyDays, holds),
       ...(runs ? ['Walk instead of running.'] : []),
       sitting,
       'When the morning check is back to your usual, start again with the easier numbers.',
@@ -120,11 +146,27 @@ export function flareText(
   ]);
 }
 
-function holdsText(days: string, holds: readonly string[], hold: string | null): string {
-  if (holds.length > 0) return `${days} do only this: ${holds.join('; ')}.`;
-  return hold === null
-    ? `${days} leave the exercises out, and keep gently on the move.`
-    : `${days} do only still holds, as at the beginning: ${hold}.`;
+function holdsTexts(
+  restDays: number,
+  { from, to }: FlarePlan['holdsOnlyDays'],
+  holds: readonly FlareHoldWords[],
+): string[] {
+  if (holds.length === 0)
+    return [
+      `For ${from + restDays} to ${to + restDays} days leave the exercises out, and keep gently on the move.`,
+    ];
+  const rest =
+    restDays === 0
+      ? []
+      : [`${restDays === 1 ? 'First day' : `First ${restDays} days`}: rest, with short, easy walks only.`];
+  const days = `${restDays === 0 ? 'For' : 'Then for'} ${from} to ${to} days`;
+  return [...rest, `${days} only this, gently and once a day: ${holds.map(flareHoldText).join('; ')}.`];
+}
+
+/** @example 'Bridge hold from pillows, 2 holds of 15 seconds' */
+function flareHoldText({ title, dose, withoutWeight }: FlareHoldWords): string {
+  const weight = withoutWeight ? ', no weight' : '';
+  return `${title}, ${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}${weight}`;
 }
 
 /** Days off, counted: the same again, easier, or back to the beginning. `onward`: nothing is left to begin again, so the easier numbers are. */
@@ -135,19 +177,25 @@ export function missedDaysText(sameUnder: number, oneBackUpTo: number, onward: b
       `${sameUnder} to ${oneBackUpTo} days: start again with the easier numbers.`,
       `More than ${oneBackUpTo} days, or after a fever: get in touch. ${onward ? 'You start with the easier numbers, and stay with them for two weeks.' : 'You start this part again from its first step.'}`,
     ]),
-    paragraph('A late session moves the next one on. There is nothing to catch up.'),
+    paragraph('A late session moves the next one on.'),
   ]);
 }
 
 /** When to get in touch, and how. */
-export function getHelpText(contact: readonly string[], rules: ContactRules): Section {
+export function getHelpText(
+  contact: readonly string[],
+  rules: ContactRules,
+  { night, expected }: Protocol['getHelp'],
+  { carryOnTo }: MorningBands,
+): Section {
   return section('get-help', 'When to get in touch', [
     list([
-      `The pain ${notSettledText(rules)}.`,
-      'Pain wakes you at night, or you have a fever.',
+      contactText(carryOnTo, rules),
+      night,
       'Tingling, numbness or weakness in the leg.',
       'One spot of bone hurts, or it hurts to hop.',
     ]),
+    ...(expected === undefined ? [] : [paragraph(expected)]),
     paragraph(contact.join(' · ')),
   ]);
 }

@@ -1,4 +1,5 @@
 /** Words of the record for what the ladder, the run decision and a race ended in; the codes stay in the room that found them. */
+import type { Consult } from '../../content/library.ts';
 import type { ChangeKind } from '../../dose/dose.ts';
 import type { LadderEnd } from '../../dose/ladder.ts';
 import type { Amount, Limit } from '../../dose/rung.ts';
@@ -7,7 +8,8 @@ import type { RaceNote } from '../../week/race.ts';
 import type { Reason } from '../../week/reason.ts';
 import type { RunCount } from '../../week/runCount.ts';
 import type { RunReasonCode } from '../../week/runDecision.ts';
-import { numberText } from './plain.ts';
+import type { Maternity } from '../maternity.ts';
+import { listText, numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
 import { amountText } from './steps.ts';
 
@@ -79,6 +81,8 @@ const DECISION_WORDS: Words<RunReasonCode> = {
   'does-not-run': () => 'does not run',
   'screen-stops-running': ({ items }) => `none, for the screen says so (${items})`,
   'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
+  'maternity-limits-running': ({ kind, most }) =>
+    `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
   irritable: () => 'the tendon is irritable',
   'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
   'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,
@@ -90,6 +94,12 @@ const DECISION_WORDS: Words<RunReasonCode> = {
     `the decision of the consult, ${kindText(decision)}, is more than the rules allow`,
   'pull-above-stage-cap': ({ pullBw, capBw }) =>
     `easy running pulls with about ${rounded(pullBw)} body weights, above the stage's cap of ${rounded(capBw)}: a decision, not a sum`,
+};
+
+const MATERNITY_WORDS: Readonly<Record<Maternity['kind'], string>> = {
+  pregnant: 'pregnancy',
+  'after-birth': 'the first weeks after birth, without a recorded clearance',
+  'not-recorded': 'pregnant or after birth, weeks not recorded',
 };
 
 /** Why running is what it is. */
@@ -142,4 +152,21 @@ function kindText(kind: Reason['inputs'][string] | undefined): string {
 
 function rounded(value: Reason['inputs'][string] | undefined): string {
   return typeof value === 'number' ? numberText(Math.round(value * 100) / 100) : String(value);
+}
+
+/** Why the pain rule is the stricter one. `from`: the usual pain from which it is. */
+export function usualOnlyText(
+  { irritability, usualMorningPain }: Pick<Consult, 'irritability' | 'usualMorningPain'>,
+  from: number,
+): string {
+  const because = [
+    ...(irritability === 'high' ? ['irritability is high'] : []),
+    ...(usualMorningPain >= from ? [`usual pain is ${usualMorningPain}, ${from} or more`] : []),
+  ];
+  return `Pain during exercise: no more than usual, and settled by the evening, for ${listText(because)}.`;
+}
+
+/** That a programme is written although usual pain is high. */
+export function painDecisionText(usual: number, reason: string): string {
+  return `Usual pain is ${usual}: the programme is written by the clinician's own decision (${reason}).`;
 }

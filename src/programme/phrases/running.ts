@@ -187,3 +187,7 @@ function stepRateParts(target: StepRateTarget | null): Part[] {
     ),
   ];
 }
+
+/** In place of what the stage would open. */
+export const RUN_WHILE_PREGNANT =
+  'Easy and flat only while you are pregnant. Walk as soon as running does not feel right.';

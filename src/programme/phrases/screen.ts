@@ -1,6 +1,7 @@
 /** What the clinician reads when the screen stops a programme, and in the record when it limits one. */
 import type { Clinic } from '../../content/library.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
+import type { Maternity } from '../maternity.ts';
 
 export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
   saddleNumbness: 'numbness between the legs',
@@ -127,4 +128,21 @@ export function effectText(
 // An item that was answered no acts only when the cannot-do list names the same thing.
 function whence(answer: Answer): string {
   return answer === 'no' ? 'cannot-do list' : ANSWER_WORDS[answer];
+}
+
+/** What pregnancy or the time after birth does to the programme, for the record. */
+export function maternityText({ kind, weeks, liesFlat, jumps, runMost, clearedBy }: Maternity): string {
+  const who = {
+    pregnant: `Pregnant, week ${weeks} by the review`,
+    'after-birth': `After birth, ${weeks} weeks at the start`,
+    'not-recorded':
+      'Pregnant or after birth, weeks not recorded, so as in the second half and the first weeks',
+  }[kind];
+  const what = [
+    ...(liesFlat ? [] : ['nothing lying flat on the back or face down']),
+    ...(jumps ? [] : ['nothing fast or springy']),
+    ...(runMost === null ? [] : [runMost === 'none' ? 'no running' : `${runMost} running at most`]),
+    ...(clearedBy === null ? [] : [`running and jumping cleared early by ${clearedBy}`]),
+  ];
+  return `${who}${what.length === 0 ? '' : `: ${what.join(', ')}`}.`;
 }

@@ -62,7 +62,7 @@ function blockParts(blocksMinutes: readonly number[]): Part[] {
   const blocks = listText(blocksMinutes.map((minutes) => countText(minutes, 'minute')));
   return [
     paragraph(
-      `You told us of ${blocks} of sitting that cannot be cut short. Use a cushion, sit tall, shift your weight often, and walk for two minutes before and after.`,
+      `You told us of ${blocks} of sitting that cannot be cut short. Use a cushion, lean back a little, and shift your weight often. Walk for two minutes before and after it, and at each stop on the way.`,
     ),
   ];
 }

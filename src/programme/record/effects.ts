@@ -1,13 +1,17 @@
 /** What the screen does to this programme, a sentence for every effect that holds. */
 import type { Person } from '../person.ts';
 import { lightLoadsText } from '../phrases/afterImaging.ts';
-import { effectText, YOUNG_TEXT } from '../phrases/screen.ts';
+import { effectText, maternityText, YOUNG_TEXT } from '../phrases/screen.ts';
 
 /** Empty when nothing of the screen acts. */
-export function effectTexts({ consult, effects }: Person): string[] {
+export function effectTexts({ consult, effects, maternity }: Person): string[] {
   const named = (['noRunning', 'lightHolds', 'shortHolds'] as const)
     .filter((effect) => effects[effect].length > 0)
     .map((effect) => effectText(effect, effects[effect], consult.screen));
-  const light = effects.lightLoads.length === 0 ? [] : [lightLoadsText(effects.lightLoads)];
-  return [...named, ...(effects.under18 ? [YOUNG_TEXT] : []), ...light];
+  return [
+    ...named,
+    ...(effects.under18 ? [YOUNG_TEXT] : []),
+    ...(effects.lightLoads.length === 0 ? [] : [lightLoadsText(effects.lightLoads)]),
+    ...(maternity === null ? [] : [maternityText(maternity)]),
+  ];
 }

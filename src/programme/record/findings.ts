@@ -67,6 +67,7 @@ function personTable(consult: Consult): Table {
       consult.changedBefore.length === 0 ? undefined : listText(consult.changedBefore),
     ],
     ['Cannot do', consult.cannotDo.length === 0 ? 'nothing named' : listText(consult.cannotDo)],
+    ...maternityRows(consult),
     ['Kit', kitText(consult.kit)],
     ['Days and minutes', `${consult.days.join(', ')}; ${consult.minutesPerDay} minutes`],
     ['Sitting tolerance', `${sitting.toleranceMinutes} minutes`],
@@ -93,6 +94,14 @@ function personTable(consult: Consult): Table {
     columns: ['Finding', 'Recorded'],
     rows: rows.map(([name, value]) => [name, String(value ?? NOT_RECORDED)]),
   };
+}
+
+function maternityRows({ pregnancy, afterBirth }: Consult): [string, string][] {
+  if (pregnancy !== undefined) return [['Pregnant', `${pregnancy.weeks} weeks`]];
+  if (afterBirth === undefined) return [];
+  const { weeks, clearance } = afterBirth;
+  const cleared = clearance === undefined ? '' : `; ${clearance.decision} (${clearance.by}, ${clearance.on})`;
+  return [['After birth', `${weeks} weeks${cleared}`]];
 }
 
 function goalText({ what, on, doneTimes }: Consult['goals'][number]): string {

@@ -1,7 +1,8 @@
 /** A plain note of 12 to 15 lines to paste into the clinic's own system. */
 import type { Consult } from '../../content/library.ts';
 import type { Decided } from '../decide.ts';
-import { painLimits } from '../painLimits.ts';
+import { limitsOf } from '../painLimits.ts';
+import type { PainLimits } from '../../week/painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
@@ -47,16 +48,21 @@ function confirmedText(confirmed: Consult['confirmed']): string {
 
 function afterLines({ person, running, sitting }: Decided, gaveUp: readonly string[]): string[] {
   const { consult, protocol } = person;
-  const limits = painLimits(consult, protocol);
   const goals = consult.goals.map(({ what }) => what);
   return [
     `Running: ${consult.running.runs ? runningText(running.decision) : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
-    `Pain up to ${limits.atMost}/10 during exercise, never above ${limits.neverAbove}; morning check explained.`,
+    painText(limitsOf(consult, protocol)),
     `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
     `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
     `Review ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];
+}
+
+function painText({ atMost, neverAbove, usualOnly }: PainLimits): string {
+  return usualOnly
+    ? `Pain during exercise no more than usual (${atMost}/10) and settled by the evening; morning check explained.`
+    : `Pain up to ${atMost}/10 during exercise, never above ${neverAbove}; morning check explained.`;
 }
 
 function runningText({ decision, most }: Decided['running']['decision']): string {

@@ -5,10 +5,19 @@ import { dischargeCriteria } from '../discharge.ts';
 import { isModelled } from '../estimate.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
+import { limitsOf, needsDecision, painDecision } from '../painLimits.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
 import { strengthText } from '../phrases/muscles.ts';
 import { listText } from '../phrases/plain.ts';
-import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
+import {
+  endText,
+  longestText,
+  painDecisionText,
+  raceText,
+  runCountText,
+  runReasonText,
+  usualOnlyText,
+} from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
@@ -41,6 +50,7 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
         ]
       : []),
     ...(isModelled(person) ? strengthText(person.body) : []),
+    ...painRemarks(person),
     ...(provokedDeg === null
       ? []
       : [`What hurt holds the hip bend to ${provokedDeg}° whatever the stage allows.`]),
@@ -50,6 +60,17 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
           `Morning check: ${protocol.morningCheck.card} cannot be done; ${morningTask?.id ?? 'twenty steps'} stands in.`,
         ]),
     ...unusedEntries(consult, cards),
+  ];
+}
+
+/** Whose rule of pain during exercise is the stricter one, and who decided to go on with high usual pain. */
+function painRemarks({ consult, protocol }: Decided['person']): string[] {
+  const decision = needsDecision(consult, protocol) ? painDecision(consult) : null;
+  return [
+    ...(limitsOf(consult, protocol).usualOnly
+      ? [usualOnlyText(consult, protocol.painRule.usualOnlyFrom.value)]
+      : []),
+    ...(decision === null ? [] : [painDecisionText(consult.usualMorningPain, decision)]),
   ];
 }
 

@@ -1,0 +1,84 @@
+/** Exercises the leaflet names besides the present ones: of each its picture and words, so that it can be done. */
+import type { ExerciseCard } from '../content/library.ts';
+import { cardWords } from './cardWords.ts';
+import type { Decided, Shown } from './decide.ts';
+import { figureText } from './figureText.ts';
+import { isPosed } from './model.ts';
+import { gentlyDone } from './morningTask.ts';
+import { painfulSide, type Person } from './person.ts';
+import { sideText } from './phrases/dose.ts';
+import { NAMED_HEADING, whereText, type Where } from './phrases/named.ts';
+import type { NamedExercise, NamedExercises } from './programme.ts';
+import { pictureOf, type Picture } from './scene.ts';
+
+/** In the order morning check, flare, steps to come; each once, with every place that names it. */
+export function namedExercises({ person, shown, morningTask, flareHolds }: Decided): NamedExercises {
+  const present = new Set(shown[0].prescriptions.map(({ card }) => card.id));
+  const named = [
+    ...(morningTask === null ? [] : [doneNow(morningTask, { kind: 'morning-check' }, person)]),
+    ...flareHolds.map(({ card }) => doneNow(card, { kind: 'flare' }, person)),
+    ...shown.slice(1).flatMap((one) => laterOnes(one)),
+  ].filter(({ card }) => !present.has(card.id));
+  const cards = [...new Map(named.map(({ card }) => [card.id, card])).keys()];
+  return {
+    heading: NAMED_HEADING,
+    exercises: cards.flatMap((id) => {
+      const places = named.filter(({ card }) => card.id === id);
+      const [first] = places;
+      return first === undefined
+        ? []
+        : [
+            exerciseOf(
+              first,
+              places.map(({ where }) => where),
+              person,
+            ),
+          ];
+    }),
+  };
+}
+
+interface Named {
+  readonly card: ExerciseCard;
+  readonly where: Where;
+  readonly picture: Picture | null;
+  readonly weighted: boolean;
+}
+
+function doneNow(card: ExerciseCard, where: Where, person: Person): Named {
+  const rangeDeg = gentlyDone(card, person)?.rangeDeg ?? null;
+  const picture = isPosed(card) ? pictureOf(card, rangeDeg, null, person) : null;
+  return { card, where, picture, weighted: false };
+}
+
+function laterOnes({ rung, prescriptions }: Shown): Named[] {
+  return prescriptions.map(({ card, picture, at, byFeel }) => ({
+    card,
+    where: { kind: 'step', step: rung.step },
+    picture,
+    weighted: byFeel || at.loadKg > 0,
+  }));
+}
+
+/** What is done today has all its words, what comes later how to begin and how to move. */
+function exerciseOf(
+  { card, picture, weighted }: Named,
+  places: readonly Where[],
+  person: Person,
+): NamedExercise {
+  const { body, cautions } = cardWords(card, weighted);
+  const isLater = places.every(({ kind }) => kind === 'step');
+  const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(person.consult));
+  return {
+    card: card.id,
+    title: card.title,
+    side,
+    where: whereText(places),
+    figures: figureText(card.title, side, picture),
+    body: isLater ? body.filter(({ heading }) => SHORT.includes(heading)) : body,
+    cautions: isLater ? [] : cautions,
+  };
+}
+
+/** The headings of a card that say how to do it. */
+const SHORT: readonly string[] = ['Set up', 'Move'];

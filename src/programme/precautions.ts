@@ -1,0 +1,54 @@
+/** What the screen and the body ask to heed, as the patient must know it too (house rules 11.11 and 11.14). */
+import type { Consult } from '../content/library.ts';
+import type { ScreenItem } from '../content/schema/consult.ts';
+import type { Maternity } from './maternity.ts';
+import type { Person } from './person.ts';
+
+/** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
+export type Known = 'yes' | 'cleared' | 'not-asked';
+
+/** Items that bear on a held breath. */
+export type BreathItem = 'uncontrolledBloodPressure' | 'hernia';
+/** Items that leave light holds at most. */
+export type MedicineItem = 'oralSteroid' | 'fluoroquinolone' | 'recentInjection';
+
+export interface Precautions {
+  readonly breath: readonly { readonly item: BreathItem; readonly known: Known }[];
+  /** Longest hold in seconds while they act; null when every one of them was cleared. */
+  readonly holdAtMostSeconds: number | null;
+  readonly medicines: readonly { readonly item: MedicineItem; readonly known: Known }[];
+  readonly maternity: Maternity | null;
+  /** Words such as strong or heavy would contradict what is heeded. */
+  readonly gentle: boolean;
+}
+
+/** Empty lists and null where nothing has to be heeded. */
+export function precautionsOf({ consult, effects, maternity, protocol }: Person): Precautions {
+  const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
+  const medicines = known(
+    ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
+    consult,
+    effects.lightHolds,
+  );
+  const short = effects.shortHolds.length > 0;
+  const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
+  return {
+    breath,
+    holdAtMostSeconds: short ? protocol.limits.screenedHoldSeconds.value : null,
+    medicines,
+    maternity,
+    gentle: short || effects.lightHolds.length > 0 || early,
+  };
+}
+
+/** `acting`: the items whose effect nothing lifts. */
+function known<Item extends ScreenItem>(
+  items: readonly Item[],
+  { screen }: Consult,
+  acting: readonly ScreenItem[],
+): { item: Item; known: Known }[] {
+  return items.flatMap((item): { item: Item; known: Known }[] => {
+    if (acting.includes(item)) return [{ item, known: screen[item] === 'notAsked' ? 'not-asked' : 'yes' }];
+    return screen[item] === 'yes' ? [{ item, known: 'cleared' }] : [];
+  });
+}

@@ -1,0 +1,104 @@
+/** Every exercise the leaflet names can be done from the leaflet: picture, words and an address of its own. */
+import { describe, expect, it } from 'vitest';
+import { leafletHtml } from '../../src/page/leaflet.ts';
+import { whereText } from '../../src/programme/phrases/named.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import { assets } from '../page/assets.ts';
+import { squeezed, tagsOf } from '../page/readBack.ts';
+import { namelessTitles } from './leafletText.ts';
+import { NO_KIT, person, RUNNER, testedSet } from './person.ts';
+import { programmeOf, shipped } from './shipped.ts';
+
+const titles = [...shipped.exercises.values()].map(({ title }) => title);
+
+const CASES: readonly (readonly [string, Programme])[] = [
+  ['stage 1', programmeOf(person({ stage: 1, usualMorningPain: 3 }))],
+  [
+    'stage 2 with runs',
+    programmeOf(person({ running: RUNNER, testedSets: [testedSet('hip-hinge', 8, 10, 4)] })),
+  ],
+  ['stage 2, nothing at home', programmeOf(person({ stage: 2, kit: NO_KIT }))],
+  ['stage 2, a harder version coming', programmeOf(person({ stage: 2, step: 4 }))],
+  ['stage 3, a harder version coming', programmeOf(person({ stage: 3, step: 5 }))],
+  ['stage 3', programmeOf(person({ stage: 3 }))],
+  ['who cannot lie on the back', programmeOf(person({ stage: 1, cannotDo: ['lie-supine', 'lie-prone'] }))],
+  ['30 weeks pregnant', programmeOf(person({ stage: 2, pregnancy: { weeks: 30 } }))],
+  [
+    'the gluteal protocol',
+    programmeOf(person({ protocol: 'gluteal-tendon', tests: [{ test: 'week-one-exercises', pain: 2 }] })),
+  ],
+  [
+    'keeping on',
+    programmeOf(
+      person({
+        stage: 'keepGoing',
+        discharge: { decidedBy: 'R. Sample', on: '2026-11-20' },
+        usualMorningPain: 0,
+        tests: [{ test: 'hip-hinge', pain: 0 }],
+      }),
+    ),
+  ],
+];
+
+describe.each(CASES)('the leaflet of %s', (_, programme) => {
+  it('has the words of every exercise it names', () => {
+    expect(namelessTitles(programme, titles)).toEqual([]);
+  });
+
+  it('has an address, a picture where there is one to draw, and how to begin and move', () => {
+    const tags = tagsOf(leafletHtml(programme, assets));
+    const ids = tags.flatMap(({ attributes }) => attributes['id'] ?? []);
+    for (const { card, title, figures, body } of programme.named.exercises) {
+      expect(ids, title).toContain(`named-${card}`);
+      expect(figures !== null, title).toBe(shipped.exercises.get(card)?.movement !== null);
+      expect(
+        body.map(({ heading }) => heading),
+        title,
+      ).toEqual(expect.arrayContaining(['Set up', 'Move']));
+    }
+    const places = new Map([
+      ...programme.named.exercises.map(({ title, card }): [string, string] => [title, `#named-${card}`]),
+      ...programme.exercises.map(({ title }, at): [string, string] => [title, `#exercise-${at + 1}`]),
+    ]);
+    const links = tags.filter(
+      ({ name, attributes }) => name === 'a' && attributes['href']?.startsWith('#named-'),
+    );
+    expect(links.map(({ attributes }) => attributes['href'])).toEqual(
+      links.map(({ text }) => places.get(squeezed(text))),
+    );
+    for (const { card } of programme.named.exercises)
+      expect(links.map(({ attributes }) => attributes['href'])).toContain(`#named-${card}`);
+  });
+
+  it('names no present exercise twice', () => {
+    const present = programme.exercises.map(({ card }) => card);
+    const named = programme.named.exercises.map(({ card }) => card);
+    expect(named.filter((card) => present.includes(card))).toEqual([]);
+    expect(new Set(named).size).toBe(named.length);
+  });
+});
+
+describe('where an exercise is named', () => {
+  it.each([
+    [[{ kind: 'morning-check' }], 'For the morning check.'],
+    [
+      [{ kind: 'flare' }, { kind: 'step', step: 3 }, { kind: 'step', step: 2 }],
+      'In a flare and later, from step 2 on.',
+    ],
+    [[{ kind: 'step', step: 2 }], 'Later, from step 2 on.'],
+  ] as const)('%j', (places, text) => expect(whereText(places)).toBe(text));
+});
+
+it('what comes later is told shortly, what is done now in full', () => {
+  const { named } = programmeOf(person({ stage: 2 }));
+  const now = named.exercises.find(({ where }) => where.includes('morning check'));
+  expect(now?.body.map(({ heading }) => heading)).toContain('Look out for');
+  const shorter = CASES.flatMap(([, programme]) => programme.named.exercises).filter(({ where }) =>
+    where.startsWith('Later'),
+  );
+  expect(shorter.length).toBeGreaterThan(0);
+  for (const { body, cautions } of shorter) {
+    expect(body.map(({ heading }) => heading)).toEqual(['Set up', 'Move']);
+    expect(cautions).toEqual([]);
+  }
+});

@@ -33,6 +33,7 @@ export const PROBLEM_CODES = [
   'image',
   'load-not-in-kit',
   'no-free-day',
+  'words-against-dose',
   // Warnings: wording, evidence and review dates only, never a number.
   'review-overdue',
   'card-unused',

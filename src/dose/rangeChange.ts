@@ -14,7 +14,7 @@ import {
 } from './step.ts';
 
 // Degrees a step asks for where the progression does not say [choice].
-const BY_DEG = 10;
+const BY_DEG = 5;
 
 /** Opens the range by 5 to 15°, the widest that fits first. */
 export function range(entry: Change, standing: Standing): Tries {

@@ -1,5 +1,6 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
+import type { Body } from '../mechanics/body.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
@@ -11,14 +12,17 @@ import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
-import type { PassedOver, StageChoice } from './programme.ts';
+import { hollowOf, noWhole, type Hollow } from './wholeStage.ts';
+import type { NoWholeStage } from './phrases/stage.ts';
+import type { PassedOver, Programme, StageChoice } from './programme.ts';
 import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
 import { placedRuns, type RunningFacts } from './running.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
-import { chooseStage, stageOf } from './stageChoice.ts';
+import { chooseStage, fallenBack, stageOf } from './stageChoice.ts';
+import { stageRefusals } from './stageRefusals.ts';
 import type { WeekFacts } from './weekPlan.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
@@ -53,25 +57,33 @@ export interface Decided extends Where {
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
+  /** Every exercise sits far below the bend of the stage; null otherwise. */
+  readonly hollow: Hollow | null;
 }
 
 export interface Refused {
   readonly refusals: readonly Refusal[];
 }
 
-/** Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. */
-export function decide(consult: Consult, workshop: Workshop): Decided | Refused {
-  const where = whoAndWhere(consult, workshop);
-  if ('refusals' in where) return where;
-  const work = whatAndWhen(where);
-  if ('refusals' in work) return work;
-  const { person, stage } = where;
+/**
+ * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. A proposal
+ * without a whole programme goes back to the last stage that has one (house rules 11.1). `previous`: the revision before.
+ */
+export function decide(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
+  const who = whoIsIt(consult, previous, workshop);
+  if ('refusals' in who) return who;
+  const found = wholeProgramme(who);
+  if ('refusals' in found) return found;
+  const { person, stage, bounds, work } = found;
   return {
-    ...where,
+    person,
+    stage,
+    bounds,
+    hollow: found.hollow,
     ...work,
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
-    sitting: sittingPlan(person, where.bounds),
+    sitting: sittingPlan(person, bounds),
     flareHold: flareHold(person),
     outlook: outlookOf(person, stage.chosen, work.week.plan),
     later: laterStages(person, stage.chosen),
@@ -85,20 +97,54 @@ interface Where {
   readonly bounds: Bounds;
 }
 
-function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | Refused {
+interface Who {
+  readonly person: Person;
+  readonly stage: StageChoice;
+}
+
+function whoIsIt(consult: Consult, previous: Programme | null, workshop: Workshop): Who | Refused {
+  const { library, models } = workshop;
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
   const effects = screenEffects(consult, library.clinic);
   if ('refusals' in effects) return effects;
-  const stage = chooseStage(consult, protocol, library, effects);
+  const modelFor = (body: Body) => modelIn(models, library.version, body);
+  const person = personOf(consult, library, protocol, effects, modelFor, previous);
+  const stage = chooseStage(consult, protocol, library, effects, person.sudden);
+  const barred = stageRefusals(consult, stage, protocol, library, person.sudden);
+  if (barred.length > 0) return refused(barred);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));
   if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
     return refused([notWithoutPain(consult, pain)]);
-  const person = personOf(consult, library, protocol, effects, (body) =>
-    modelIn(models, library.version, body),
-  );
-  return { person, stage, bounds: boundsOf(person, stage.chosen, stageOf(protocol, stage.chosen), false) };
+  return { person, stage };
+}
+
+interface Whole extends Where {
+  readonly work: Work;
+  readonly hollow: Hollow | null;
+}
+
+/** The work of the stage, or of the last one before it that has a whole programme; what stands against the first when none has. */
+function wholeProgramme({ person, stage: wished }: Who): Whole | Refused {
+  let first: Whole | Refused | null = null;
+  let stage: StageChoice | null = wished;
+  while (stage !== null) {
+    const whole: Whole | Refused = wholeAt(person, stage);
+    const why: NoWholeStage | null = 'refusals' in whole ? noWhole(whole.refusals) : whole.hollow;
+    if (why === null) return whole;
+    first ??= whole;
+    stage = fallenBack(stage, person.protocol, why);
+  }
+  return first as Whole | Refused;
+}
+
+function wholeAt(person: Person, stage: StageChoice): Whole | Refused {
+  const bounds = boundsOf(person, stage.chosen, stageOf(person.protocol, stage.chosen), false);
+  const where = { person, stage, bounds };
+  const work = whatAndWhen(where);
+  if ('refusals' in work) return work;
+  return { ...where, work, hollow: hollowOf(work.session, person, bounds) };
 }
 
 /** The worst pain of a usual morning or a test above what the stage may be entered with; null when there is none. */

@@ -253,7 +253,7 @@ export interface PassedOver {
   readonly stage: number | 'keep';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry. */
   readonly limit: string;
   readonly value: number | string | null;
 }

@@ -3,7 +3,7 @@ import type { Consult, Slot, Stage } from '../content/library.ts';
 import { loadFor, type HipMomentPair, type LoadAnswer } from '../dose/load.ts';
 import type { TestedSet } from '../dose/tested.ts';
 import { lighterBy } from './firstDose.ts';
-import { distanceTo, type PosedCard } from './model.ts';
+import type { PosedCard } from './model.ts';
 import { painfulSide, type Person } from './person.ts';
 import { numberText } from './phrases/plain.ts';
 
@@ -25,7 +25,10 @@ export type TestedAnswer =
   /** `unusable`: it says nothing of the load · `tooMuch`: even without a weight the dose asks for more than was shown. */
   | { readonly kind: 'unusable' | 'tooMuch'; readonly set: ConsultSet; readonly because: string };
 
-/** An answer for every set of this card; of a card that works one leg at a time, for those of the painful side. */
+/**
+ * An answer for every set of this card; of a card that works one leg at a time, for those of the painful side. Where none
+ * was tested, for what was done last in the stage before.
+ */
 export function testedAnswers(
   card: PosedCard,
   slot: Slot,
@@ -33,10 +36,44 @@ export function testedAnswers(
   stage: Stage,
   settingsDeg: readonly number[],
 ): TestedAnswer[] {
-  const side = painfulSide(person.consult);
-  return person.consult.testedSets
-    .filter((set) => set.card === card.id && (card.legs === 'together' || set.side === side))
-    .map((set) => answerOf(set, card, slot, person, stage, settingsDeg));
+  return setsOf(card, slot, person, stage).map((set) =>
+    answerOf(set, card, slot, person, stage, settingsDeg),
+  );
+}
+
+function setsOf(card: PosedCard, slot: Slot, person: Person, stage: Stage): readonly ConsultSet[] {
+  const tested = ownSets(card, person);
+  return tested.length > 0 ? tested : lastSets(card, slot, person, stage);
+}
+
+/** The sets tested with a card on the side that is treated. */
+export function ownSets({ id, legs }: PosedCard, { consult }: Person): readonly ConsultSet[] {
+  const side = painfulSide(consult);
+  return consult.testedSets.filter((set) => set.card === id && (legs === 'together' || set.side === side));
+}
+
+// What was done in the stage before and not tested again is gone on with as if it had been tested so.
+function lastSets(card: PosedCard, { dose }: Slot, { lastDone, consult, protocol }: Person, stage: Stage) {
+  const held = dose.repetitions === null;
+  return lastDone.flatMap((one): ConsultSet[] => {
+    const { loadKg, repetitions, reserve, rangeDeg, tempo } = one;
+    const elsewhere = protocol.stages[Number(one.stage) - 1]?.name !== stage.name;
+    if (one.card !== card.id || !elsewhere || loadKg === null || (repetitions === null) !== held) return [];
+    return [
+      {
+        card: card.id,
+        side: painfulSide(consult),
+        loadKg,
+        repetitions: repetitions ?? 1,
+        reserve: reserve ?? 0,
+        ...(rangeDeg === null ? {} : { rangeDeg }),
+        ...(tempo === null
+          ? {}
+          : { tempo: { go: tempo.goSeconds, hold: tempo.holdSeconds, back: tempo.backSeconds } }),
+        pain: 0,
+      },
+    ];
+  });
 }
 
 /** Of several usable sets the one with the lowest load. */
@@ -56,7 +93,7 @@ function answerOf(
   const unusable = (because: string) => ({ kind: 'unusable', set, because }) as const;
   if (set.pain > painAtMost)
     return unusable(`the ${nameOf(set)} hurt ${set.pain}, ${painAtMost} at most is asked`);
-  if (!isUseful(set, card, person, settingsDeg))
+  if (!isUseful(set, settingsDeg))
     return unusable(`the ${nameOf(set)} went to ${set.rangeDeg}° only, too little of the movement`);
   const testedToDeg = settingsDeg.length === 0 ? null : (set.rangeDeg ?? null);
   // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
@@ -81,17 +118,10 @@ function answerOf(
   };
 }
 
-/** A set that went less far than the least useful range says nothing of a range that is of use. */
-function isUseful(
-  { rangeDeg }: ConsultSet,
-  card: PosedCard,
-  { model, protocol }: Person,
-  settingsDeg: readonly number[],
-): boolean {
+/** A set that went less far than the card can be set to says nothing of it. */
+function isUseful({ rangeDeg }: ConsultSet, settingsDeg: readonly number[]): boolean {
   const [nearest] = settingsDeg;
-  if (rangeDeg === undefined || nearest === undefined) return true;
-  if (rangeDeg < nearest) return false;
-  return distanceTo(card, rangeDeg, model.gentleEnd(card)) >= protocol.limits.leastRange.value - 1e-9;
+  return rangeDeg === undefined || nearest === undefined || rangeDeg >= nearest;
 }
 
 function asked(

@@ -57,6 +57,7 @@ const still: Measure = () => ({
   compressionBw: 0.2,
   hipMomentNm: 50,
   compressionTimeBwS: 0.6,
+  tensionTimeBwS: 0.6,
   refusedBy: null,
 });
 
@@ -88,6 +89,7 @@ const deadlift =
       compressionBw,
       hipMomentNm: between(DEADLIFT_NM, rangeDeg ?? 45, loadKg),
       compressionTimeBwS: 4 * compressionBw,
+      tensionTimeBwS: 4 * compressionBw,
       refusedBy: (rangeDeg ?? 0) > capDeg ? 'hipFlexion' : over,
     };
   };
@@ -382,6 +384,7 @@ describe('the session', () => {
       compressionBw: rangeDeg === 40 ? 0.9 : 1.1,
       hipMomentNm: 50,
       compressionTimeBwS: 1,
+      tensionTimeBwS: 1,
       refusedBy: null,
     });
     const { rungs, ends } = climbed(ladderOfSteps(three, LIMITS, measure));

@@ -8,6 +8,7 @@ import { isPosed } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
 import type { PassedOver } from './programme.ts';
+import { sessionLength } from './sessionLength.ts';
 import { isKnown } from './shown.ts';
 
 export interface Choice {
@@ -47,14 +48,15 @@ export function chooseCards(person: Person, bounds: Bounds): Chosen {
 function noRoomFor(
   { when }: Slot,
   before: readonly Choice[],
-  { protocol }: Person,
-  { stage }: Bounds,
+  person: Person,
+  bounds: Bounds,
 ): Obstacle | null {
+  const { exercisesAtMost } = sessionLength(person, bounds);
   const count = (...kinds: readonly Slot['when'][]) =>
     before.filter(({ slot }) => kinds.includes(slot.when)).length;
-  const most = protocol.limits.besideSession.value;
-  if (when !== 'between' && count('session', 'daily') >= stage.maxExercises)
-    return slotFull(stage.maxExercises, 'a session day');
+  const most = person.protocol.limits.besideSession.value;
+  if (when !== 'between' && count('session', 'daily') >= exercisesAtMost)
+    return slotFull(exercisesAtMost, 'a session day');
   if (when !== 'session' && count(when) >= most)
     return slotFull(most, when === 'daily' ? 'the work of every day' : 'the days between');
   return null;

@@ -20,6 +20,7 @@ import { placedRuns, type RunningFacts } from './running.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
+import { sessionLength, type SessionLength } from './sessionLength.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, fallenBack, stageOf } from './stageChoice.ts';
 import { stageRefusals } from './stageRefusals.ts';
@@ -45,6 +46,7 @@ export interface Decided extends Where {
   readonly course: Course;
   readonly passedOver: readonly PassedOver[];
   readonly gaveUp: FittedDays['gaveUp'];
+  readonly length: SessionLength;
   readonly running: RunningFacts;
   readonly week: WeekFacts;
   readonly session: Session;
@@ -153,7 +155,10 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
   return worst > enter.painAtMost ? worst : null;
 }
 
-type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
+type Work = Pick<
+  Decided,
+  'passedOver' | 'gaveUp' | 'length' | 'running' | 'week' | 'session' | 'step' | 'shown'
+>;
 
 /** The cards, the minutes, the week, the ladder and the rung of today. */
 function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
@@ -161,7 +166,8 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   const { choices, passedOver, empty } = chooseCards(person, bounds);
   if (empty.length > 0)
     return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
-  const fitted = fitDays(choices, person);
+  const length = sessionLength(person, bounds);
+  const fitted = fitDays(choices, person, length);
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
   const { wished, week } = runsInWeek(person, bounds, fitted.kept);
   if ('fits' in week) return refused([noWeek(consult, week)]);
@@ -178,8 +184,9 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
     prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
   });
   return {
-    passedOver: [...passedOver, ...leftOut(fitted, kept, person, bounds)],
+    passedOver: [...passedOver, ...leftOut(fitted, kept, length, person, bounds)],
     gaveUp: fitted.gaveUp,
+    length,
     running: placedRuns(wished, week.plan),
     week,
     session,
@@ -193,12 +200,17 @@ function refused(refusals: readonly Refusal[]): Refused {
 }
 
 /** Chosen cards for which there are no minutes, or no day. */
-function leftOut(fitted: FittedDays, kept: readonly Choice[], person: Person, bounds: Bounds): PassedOver[] {
-  const { minutesPerDay } = person.consult;
-  const noMinutes = `left out, to fit ${minutesPerDay} minutes`;
+function leftOut(
+  fitted: FittedDays,
+  kept: readonly Choice[],
+  { minutes }: SessionLength,
+  person: Person,
+  bounds: Bounds,
+): PassedOver[] {
+  const noMinutes = `left out, to fit ${minutes} minutes`;
   const noDay = 'left out: no day between the sessions has time for it';
   const out = (choices: readonly Choice[], limit: string, value: number | null, because: string) =>
     choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, because }));
   const dayless = fitted.kept.filter(({ slot }) => !kept.some((one) => one.slot === slot));
-  return [...out(fitted.leftOut, 'minutes', minutesPerDay, noMinutes), ...out(dayless, 'days', null, noDay)];
+  return [...out(fitted.leftOut, 'minutes', minutes, noMinutes), ...out(dayless, 'days', null, noDay)];
 }

@@ -6,14 +6,17 @@ import type { Slot } from '../content/library.ts';
 import type { TimedDose } from '../dose/work.ts';
 import { RESOLUTION } from '../dose/growth.ts';
 import { HOLD_GRAIN_SECONDS } from '../dose/step.ts';
-import type { EntryBasis, Lowered } from './entered.ts';
+import type { Source } from '../units/source.ts';
+import type { Entry, EntryBasis, Lowered } from './entered.ts';
 import { MODEL_ANGLE } from './estimate.ts';
 import { familyOf } from './family.ts';
+import type { Why } from './firstDose.ts';
 import type { Fit } from './fit.ts';
 import type { KitLoad } from '../dose/kit.ts';
 import { NOTHING } from './load.ts';
 import { distanceTo, isPosed, type PosedCard } from './model.ts';
-import type { Bounds, Person } from './person.ts';
+import { cardOf, type Bounds, type Person } from './person.ts';
+import { entryRule } from './phrases/entry.ts';
 import {
   burdenOf,
   QUANTITIES,
@@ -27,30 +30,37 @@ import {
 /** The fit as it enters; null where even its lightest form is more than was shown. */
 export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
-  if (isSlight(card, fit, person)) return withEntry(fit, fit, 'slight', null, null);
+  if (!isMeasured(card, person, bounds))
+    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
+  if (isSlight(card, fit, person)) return withEntry(fit, fit, 'slight', null, null, titleIn(person));
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
-  if (limits === null) return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null);
+  if (limits === null)
+    return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null, titleIn(person));
   const broken = brokenBy(card, fit, limits, person);
-  if (broken === null) return withEntry(fit, fit, limits.basis, limits, null);
+  if (broken === null) return withEntry(fit, fit, limits.basis, limits, null, titleIn(person));
   const inPeak = withinPeaks(fit, card, limits, person);
   const fewer = inPeak === null ? null : withFewer(inPeak, card, limits, person);
-  return fewer === null ? null : withEntry(fit, fewer, limits.basis, limits, broken);
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, limits, broken, titleIn(person));
 }
 
 /** The least useful range, without a weight. */
 export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
+  if (!isMeasured(card, person, bounds))
+    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
   const least = gentlest(fit, card, person);
-  if (limits === null) return withEntry(fit, least, 'nothing', null, null);
+  if (limits === null) return withEntry(fit, least, 'nothing', null, null, titleIn(person));
   // Nothing of the family is as gentle: then no more than a step above the largest of it.
   const growth = Math.max(limits.growth, person.protocol.limits.stepGrowth.value);
   const widened = { ...limits, growth };
   const broken = brokenBy(card, fit, limits, person);
   const fewer = withFewer(least, card, widened, person);
-  return fewer === null ? null : withEntry(fit, fewer, limits.basis, widened, broken);
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, widened, broken, titleIn(person));
+}
+
+function titleIn(person: Person): (card: string) => string {
+  return (id) => cardOf(person, id).title;
 }
 
 /** Whether two exercises can be told apart by the model in this person's stage. */
@@ -143,12 +153,12 @@ function askedBy(card: PosedCard, { rangeDeg, load, first }: Fit, person: Person
   return burdenOf(card, { rangeDeg, loadKg: load.load.loadKg, dose: first.dose }, person);
 }
 
-function isSlight(card: PosedCard, fit: Fit, person: Person): boolean {
-  const asked = askedBy(card, fit, person);
+/** Whether it squeezes and pulls so little that the entry of a stage does not matter to it, a calf raise for example. */
+function isSlight(card: PosedCard, { rangeDeg, load, first }: Fit, { model, protocol }: Person): boolean {
+  const { slightSqueezeBw, slightPullBw } = protocol.limits;
+  const peak = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo)?.peak;
   return (
-    asked !== null &&
-    asked.compressionBw <= RESOLUTION.compressionBw &&
-    asked.hipMomentNm <= RESOLUTION.hipMomentNm
+    peak !== undefined && peak.compressionBw <= slightSqueezeBw.value && peak.tensionBw <= slightPullBw.value
   );
 }
 
@@ -231,24 +241,39 @@ function oneLess(fit: Fit): Fit | null {
   return { ...fit, first: { ...fit.first, dose: less } };
 }
 
+/** The fit as it enters, with the reason in every number that was taken down. */
 function withEntry(
   before: Fit,
   after: Fit,
   basis: EntryBasis,
   limits: EntryLimits | null,
   quantity: Quantity | null,
+  titleOf: (card: string) => string,
 ): Fit {
+  const lowered = loweredBetween(before, after);
+  const { card = null, by = null, growth = 1 } = limits ?? {};
+  const entry: Entry = { basis, card, by, growth, quantity, lowered };
+  if (lowered.length === 0) return { ...after, entry };
+  const rule = entryRule(entry, titleOf);
+  const fell = (what: Lowered['what']) => lowered.find((one) => one.what === what);
+  const [load, amount] = [fell('load'), fell('repetitions') ?? fell('holdSeconds')];
   return {
     ...after,
-    entry: {
-      basis,
-      card: limits?.card ?? null,
-      by: limits?.by ?? null,
-      growth: limits?.growth ?? 1,
-      quantity,
-      lowered: loweredBetween(before, after),
-    },
+    entry,
+    rangeDecidedBy: fell('range') === undefined ? after.rangeDecidedBy : 'step',
+    load:
+      load === undefined ? after.load : { ...after.load, decidedBy: 'step', because: rule, source: HOUSE },
+    first:
+      amount === undefined
+        ? after.first
+        : { ...after.first, why: { ...after.first.why, [amount.what]: amountWhy(rule, amount) } },
   };
+}
+
+const HOUSE: Source = { cite: 'house rules 4 and 11.2', mark: 'choice' };
+
+function amountWhy(rule: string, { from }: Lowered): Why {
+  return { rule, inputs: { byRule: from }, source: HOUSE, decidedBy: 'step' };
 }
 
 function loweredBetween(before: Fit, after: Fit): readonly Lowered[] {

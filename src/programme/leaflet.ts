@@ -33,9 +33,10 @@ import {
 import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
-import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
+import { minutesText, nextSessionText, shortSessionText, weekText } from './phrases/week.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { recordOf } from './record/record.ts';
+import { shortSession } from './shortSession.ts';
 import { stageNumber } from './stageChoice.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 import { stepTables } from './steps.ts';
@@ -106,11 +107,14 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
 function nextSession({ person, week, shown }: Decided): NextSession {
   const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? person.consult.startOn;
   const seconds = sessionDaySeconds(shown[0].prescriptions, person);
+  const short = shortSession(shown[0].prescriptions, person);
   return {
     heading: 'Your next session',
     when: nextSessionText(first, nextAfter(week.plan, first)?.clearDays ?? 0),
     minutes: minutesText(seconds),
     minutesValue: Math.ceil(seconds / 60),
+    short: short === null ? '' : shortSessionText(short),
+    shortCards: short?.exercises.map(({ card }) => card) ?? [],
   };
 }
 

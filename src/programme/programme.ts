@@ -97,6 +97,10 @@ export interface NextSession {
   /** `About 25 minutes with rests.` */
   readonly minutes: string;
   readonly minutesValue: number;
+  /** `If you only have 15 minutes, do these two: ...`; empty where a session day has no exercise. */
+  readonly short: string;
+  /** The cards of that sentence, in the order of the session. */
+  readonly shortCards: readonly string[];
 }
 
 export const CELLS = [

@@ -289,6 +289,14 @@ export const protocolSchema = across(
           'Its loads are this share of what the tests allow, at most.',
           setting(from(0.1, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        slightSqueezeBw: about(
+          'Up to this squeeze, and the pull below, an exercise enters a stage without a look at what was tested.',
+          setting(from(0, 1, 'body weights')),
+        ).default({ value: 0.1, mark: 'choice' }),
+        slightPullBw: about(
+          'Up to this pull; a calf raise without a weight has about 0.6.',
+          setting(from(0, 3, 'body weights')),
+        ).default({ value: 0.75, mark: 'choice' }),
         fewRepetitions: about(
           'Repetitions in a first session at most of a card whose words ask for few at first.',
           setting(wholeFrom(1, 60)),

@@ -3,11 +3,15 @@ import { REFERENCE_BODY } from '../../mechanics/body.ts';
 import type { Decided } from '../decide.ts';
 import { dischargeCriteria } from '../discharge.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
+import { gentlerThanTested } from '../gentler.ts';
 import { unusedEntries } from '../overrides.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
+import { contradictionText, entryText, gentlerText } from '../phrases/entry.ts';
 import { listText } from '../phrases/plain.ts';
 import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
-import { recoveryText } from '../phrases/week.ts';
+import { hollowRemark, suddenRemark } from '../phrases/stage.ts';
+import { recoveryText, sessionLengthText } from '../phrases/week.ts';
+import { contradictions } from '../painfulSets.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
 
@@ -16,6 +20,8 @@ export function remarksOf(decided: Decided): string[] {
   return [
     ...personRemarks(decided),
     ...stageRemarks(decided),
+    ...entryRemarks(decided),
+    sessionLengthText(decided.length, decided.person.consult.minutesPerDay),
     `Recovery: ${recoveryText(decided.week.plan.liftRecovery)}`,
     ...decided.week.activities.flatMap(({ what, everydayLoad }) =>
       everydayLoad === null ? [] : [everydayLoadText(what, everydayLoad)],
@@ -64,6 +70,30 @@ function stageRemarks(decided: Decided): string[] {
     open.length === 0
       ? 'Discharge: all that is asked is met.'
       : `Discharge is the clinician's own decision; open: ${listText(names)}.`,
+  ];
+}
+
+/** How the stage is entered: what was taken down, what is gentler than tested, sets that contradict each other. */
+function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): string[] {
+  const titleOf = (id: string) => cardOf(person, id).title;
+  const { prescriptions } = shown[0];
+  const entered = prescriptions.flatMap(({ fit, at, card }) =>
+    fit.entry === null || step > 1 || at.card !== fit.card.id
+      ? []
+      : (entryText(card.title, fit.entry, titleOf) ?? []),
+  );
+  const gentler = prescriptions.flatMap((one) => {
+    const found = gentlerThanTested(one, person, bounds);
+    return found === null ? [] : [gentlerText(one.card.title, found)];
+  });
+  return [
+    ...(person.sudden === null ? [] : [suddenRemark(person.sudden)]),
+    ...(hollow === null ? [] : [hollowRemark(stage.chosen, hollow)]),
+    ...entered,
+    ...gentler,
+    ...contradictions(person).map(({ card, painful, painless }) =>
+      contradictionText(titleOf(card), painful, painless),
+    ),
   ];
 }
 

@@ -114,8 +114,19 @@ function isGentlestFirst({ when, dose }: Slot): boolean {
 function inOrder(slot: Slot, person: Person, bounds: Bounds): readonly string[] {
   const { cards } = slot;
   if (isGentlestFirst(slot)) return gentlestHolds(cards, person, bounds);
-  const known = cards.filter((id) => !bounds.ahead && isKnown(id, person, bounds));
+  const known = knownOf(slot, person, bounds);
   return [...known, ...cards.filter((id) => !known.includes(id))];
+}
+
+/** Cards with a load that may be gone on with at home, by a tested set or from the stage before. */
+function knownOf(slot: Slot, person: Person, bounds: Bounds): readonly string[] {
+  if (bounds.ahead) return [];
+  return slot.cards.filter((id) => {
+    if (!isKnown(id, person, bounds)) return false;
+    const answer = fitCard(cardOf(person, id), slot, person, bounds);
+    const done = person.lastDone.some(({ card }) => card === id);
+    return !isObstacle(answer) && (done || (answer.load.byTest && answer.load.load.loadKg > 0));
+  });
 }
 
 /** Holds between sessions: those with a pose by their pull, the least first; the protocol's order for what has none. */
@@ -136,7 +147,7 @@ function knownFirst(
   person: Person,
   bounds: Bounds,
 ): PassedOver[] {
-  if (isGentlestFirst(slot) || !isKnown(id, person, bounds)) return [];
+  if (isGentlestFirst(slot) || !knownOf(slot, person, bounds).includes(id)) return [];
   return slot.cards
     .slice(0, slot.cards.indexOf(id))
     .filter((one) => !already.some(({ card }) => card === one))

@@ -3,34 +3,10 @@ import type { Prescription } from './prescribe.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import type { Bounds, Person } from './person.ts';
 import type { Cell, CellName } from './programme.ts';
+import type { Gentler, GentlerReason } from './gentlerReason.ts';
 import { shownWith, type Shown } from './shown.ts';
 import { contradictions } from './painfulSets.ts';
 import { longestHoldSeconds } from './firstDose.ts';
-
-/** Reasons that may stand behind a dose under the protocol's share of what was tested. */
-export type GentlerReason =
-  | 'cap'
-  | 'growth'
-  | 'pain'
-  | 'kit'
-  | 'effort'
-  | 'unusable'
-  | 'longest'
-  | 'screen'
-  | 'sudden'
-  | 'published'
-  | 'young'
-  | 'minutes'
-  | 'clinician';
-
-/** `given` and `tested` in kilograms, seconds, or body weights of pull. */
-export interface Gentler {
-  readonly what: 'load' | 'hold' | 'pull';
-  readonly given: number;
-  readonly tested: number;
-  /** At least one; a dose without a reason is not that low. */
-  readonly reasons: readonly GentlerReason[];
-}
 
 /** The first thing of an exercise that is under the share of what was tested with it, on the first rung; null when none is. */
 export function gentlerThanTested(one: Prescription, person: Person, bounds: Bounds): Gentler | null {

@@ -51,7 +51,11 @@ describe('an entry', () => {
 
   it('of a weight that would be felt for is a number again', () => {
     const programme = programmeOf(
-      person({ stage: 3, overrides: [{ path: 'romanian-deadlift.loadKg', value: 8, reason: 'known' }] }),
+      person({
+        stage: 3,
+        tests: [...person().tests, { test: 'single-leg-hinge', pain: 1 }],
+        overrides: [{ path: 'romanian-deadlift.loadKg', value: 8, reason: 'known' }],
+      }),
     );
     expect(cell(programme, 'romanian-deadlift', 'loadKg')).toMatchObject({
       value: 8,

@@ -1,6 +1,6 @@
 /** How an exercise entered the stage and where it is gentler than what was tested, in sentences for the clinician. */
 import type { Entry, Lowered } from '../entered.ts';
-import type { Gentler, GentlerReason } from '../gentler.ts';
+import type { Gentler, GentlerReason } from '../gentlerReason.ts';
 import type { Quantity } from '../shown.ts';
 import { listText, numberText } from './plain.ts';
 

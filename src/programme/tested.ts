@@ -3,7 +3,7 @@ import type { Consult, Slot, Stage } from '../content/library.ts';
 import { loadFor, type HipMomentPair, type LoadAnswer } from '../dose/load.ts';
 import type { TestedSet } from '../dose/tested.ts';
 import { lighterBy } from './firstDose.ts';
-import type { PosedCard } from './model.ts';
+import { distanceTo, type PosedCard } from './model.ts';
 import { painfulSide, type Person } from './person.ts';
 import { numberText } from './phrases/plain.ts';
 
@@ -93,7 +93,7 @@ function answerOf(
   const unusable = (because: string) => ({ kind: 'unusable', set, because }) as const;
   if (set.pain > painAtMost)
     return unusable(`the ${nameOf(set)} hurt ${set.pain}, ${painAtMost} at most is asked`);
-  if (!isUseful(set, settingsDeg))
+  if (!isUseful(set, card, person, settingsDeg))
     return unusable(`the ${nameOf(set)} went to ${set.rangeDeg}° only, too little of the movement`);
   const testedToDeg = settingsDeg.length === 0 ? null : (set.rangeDeg ?? null);
   // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
@@ -118,10 +118,19 @@ function answerOf(
   };
 }
 
-/** A set that went less far than the card can be set to says nothing of it. */
-function isUseful({ rangeDeg }: ConsultSet, settingsDeg: readonly number[]): boolean {
+/** A set that went less far than the card can be set to, or more than a step short of its least useful range, says nothing of it. */
+function isUseful(
+  { rangeDeg }: ConsultSet,
+  card: PosedCard,
+  { model, protocol }: Person,
+  settingsDeg: readonly number[],
+): boolean {
   const [nearest] = settingsDeg;
-  return rangeDeg === undefined || nearest === undefined || rangeDeg >= nearest;
+  if (rangeDeg === undefined || nearest === undefined) return true;
+  if (rangeDeg < nearest) return false;
+  const { leastRange, roundAngleDeg } = protocol.limits;
+  const stepOnDeg = rangeDeg + roundAngleDeg.value;
+  return distanceTo(card, stepOnDeg, model.gentleEnd(card)) >= leastRange.value - 1e-9;
 }
 
 function asked(

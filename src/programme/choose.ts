@@ -9,7 +9,7 @@ import type { Obstacle } from './obstacle.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
 import type { PassedOver } from './programme.ts';
 import { sessionLength } from './sessionLength.ts';
-import { isKnown } from './shown.ts';
+import { isHoldTested, isKnown } from './shown.ts';
 
 export interface Choice {
   readonly slot: Slot;
@@ -118,14 +118,16 @@ function inOrder(slot: Slot, person: Person, bounds: Bounds): readonly string[] 
   return [...known, ...cards.filter((id) => !known.includes(id))];
 }
 
-/** Cards with a load that may be gone on with at home, by a tested set or from the stage before. */
+/** Cards with a load or a hold that may be gone on with at home, by a test or from the stage before. */
 function knownOf(slot: Slot, person: Person, bounds: Bounds): readonly string[] {
   if (bounds.ahead) return [];
   return slot.cards.filter((id) => {
     if (!isKnown(id, person, bounds)) return false;
     const answer = fitCard(cardOf(person, id), slot, person, bounds);
     const done = person.lastDone.some(({ card }) => card === id);
-    return !isObstacle(answer) && (done || (answer.load.byTest && answer.load.load.loadKg > 0));
+    if (isObstacle(answer)) return false;
+    const { byTest, load } = answer.load;
+    return done || isHoldTested(id, person) || (byTest && load.loadKg > 0);
   });
 }
 
@@ -171,7 +173,7 @@ function gentlestOf(fits: readonly Fit[], slot: Slot, person: Person, bounds: Bo
 const UNTESTED: Obstacle = {
   limit: 'testedSet',
   value: null,
-  because: 'another card of this slot was tested with a weight, or done before',
+  because: 'another card of this slot was tested with a weight or for its seconds, or done before',
 };
 
 const NOTHING_LIKE_IT: Obstacle = {

@@ -13,6 +13,7 @@ export interface ShortSession {
     readonly title: string;
     readonly sets: number;
     readonly setsInPlan: number;
+    readonly held: boolean;
   }[];
   /** The whole session takes no longer than that. */
   readonly wholeFits: boolean;
@@ -40,6 +41,7 @@ export function shortSession(prescriptions: readonly Prescription[], person: Per
       title: card.title,
       sets: timed[index]?.dose.sets ?? at.dose.sets,
       setsInPlan: at.dose.sets,
+      held: at.dose.holdSeconds !== null,
     })),
     isAll: ranked.length === chosen.length,
     wholeFits: sessionDaySeconds(prescriptions, person) <= shortMinutes.value * 60,

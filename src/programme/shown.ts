@@ -35,9 +35,17 @@ export function shownWith(id: string, person: Person, bounds: Bounds): readonly 
 
 /** Whether a load or a hold of this card is known that may be gone on with. */
 export function isKnown(id: string, person: Person, bounds: Bounds): boolean {
-  return shownWith(id, person, bounds).some(
-    ({ by, loadKg }) => by === 'lastDone' || (by === 'testedSet' && loadKg > 0),
+  return (
+    isHoldTested(id, person) ||
+    shownWith(id, person, bounds).some(
+      ({ by, loadKg }) => by === 'lastDone' || (by === 'testedSet' && loadKg > 0),
+    )
   );
+}
+
+/** Whether it was held for so many seconds, on the leg that is treated. */
+export function isHoldTested(id: string, person: Person): boolean {
+  return testsOfSide(cardOf(person, id), person.consult).some(({ seconds }) => seconds !== undefined);
 }
 
 // Within a stage the ladder itself goes on from where it stood; what was done counts where a stage is entered.

@@ -98,7 +98,10 @@ function answerOf(
   const testedToDeg = settingsDeg.length === 0 ? null : (set.rangeDeg ?? null);
   // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
   if (slot.dose.repetitions === null) {
-    const because = 'the load that was held in the test';
+    const because =
+      ownSets(card, person).length > 0
+        ? 'the load that was held in the test'
+        : 'the load that was held in the stage before';
     return { kind: 'usable', set, loadKg: set.loadKg, by: 'held', because, testedToDeg };
   }
   const answer = asked(set, card, slot, person, stage.loadLimit === 'none' ? null : set.loadKg);

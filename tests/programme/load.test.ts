@@ -173,7 +173,7 @@ describe('of the cards of a slot in stage 3', () => {
   });
 
   it('those passed over for a tested one say so', () => {
-    const because = 'another card of this slot was tested with a weight, or done before';
+    const because = 'another card of this slot was tested with a weight or for its seconds, or done before';
     expect(taken({ testedSets: [bow(16)] }).over).toEqual([
       expect.objectContaining({ card: 'romanian-deadlift', limit: 'testedSet', because }),
       expect.objectContaining({ card: 'single-leg-hinge', limit: 'testedSet', because }),

@@ -96,7 +96,7 @@ export function hollowRemark(stage: StageName, why: Extract<NoWholeStage, { code
 function noWholeText(why: NoWholeStage): string {
   switch (why.code) {
     case 'empty-slot':
-      return why.because.join('; ');
+      return why.because.map((slot) => `nothing fills ${slot}`).join('; ');
     case 'no-room':
       return why.found;
     case 'hollow':

@@ -154,8 +154,8 @@ export function recoveryText({
 /** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
 export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
   if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
-  const names = exercises.map(({ title, sets, setsInPlan }) =>
-    sets === setsInPlan ? title : `${title} (${countText(sets, 'set')})`,
+  const names = exercises.map(({ title, sets, setsInPlan, held }) =>
+    sets === setsInPlan ? title : `${title} (${countText(sets, held ? 'hold' : 'set')})`,
   );
   const few =
     names.length === 1

@@ -20,6 +20,12 @@ export function gentlerThanTested(one: Prescription, person: Person, bounds: Bou
   return found === undefined ? null : { ...found, reasons: reasonsFor(found.what, one, card, person) };
 }
 
+const CELLS_OF: Readonly<Record<Gentler['what'], readonly CellName[]>> = {
+  load: ['loadKg'],
+  hold: ['holdSeconds'],
+  pull: ['loadKg', 'hipFlexionDeg'],
+};
+
 type Compared = Pick<Gentler, 'what' | 'given' | 'tested'>;
 
 function comparisons(
@@ -68,7 +74,7 @@ function reasonsFor(
   card: PosedCard,
   person: Person,
 ): readonly GentlerReason[] {
-  const names: readonly CellName[] = what === 'hold' ? ['holdSeconds'] : ['loadKg', 'hipFlexionDeg'];
+  const names = CELLS_OF[what];
   const byCell = cells
     .filter(({ cell }) => names.includes(cell))
     .flatMap((cell) => reasonOf(cell, what, fit.load.byTest));

@@ -46,7 +46,7 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
         <h2 id="next-heading">${nextSession.heading}</h2>
         <p class="when">${nextSession.when}</p>
         <p>${nextSession.minutes}</p>
-        ${nextSession.short === '' ? '' : html`<p>${nextSession.short}</p>`} ${glanceHtml(programme)}
+        ${glanceHtml(programme)}
       </div>
       <div class="why">
         ${programme.opening.map((sentence) => html`<p>${sentence}</p> `)}

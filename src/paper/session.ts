@@ -39,9 +39,9 @@ export function sessionBlock(pen: Pen, parent: Tag, session: NextSession, widthP
   };
 }
 
-function whenRuns({ look }: Pen, { when, minutes, short }: NextSession, style: TextStyle): readonly Run[] {
+function whenRuns({ look }: Pen, { when, minutes }: NextSession, style: TextStyle): readonly Run[] {
   return [
     { text: `${when} `, style: { ...style, cut: 'bold' } },
-    { text: short === '' ? minutes : `${minutes} ${short}`, style: { ...style, colour: look.colour.quiet } },
+    { text: minutes, style: { ...style, colour: look.colour.quiet } },
   ];
 }

@@ -34,7 +34,8 @@ import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
 import { minutesText, nextSessionText, shortSessionText, weekText } from './phrases/week.ts';
-import type { NextSession, Programme } from './programme.ts';
+import { paragraph } from './phrases/plain.ts';
+import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from './shortSession.ts';
 import { stageNumber } from './stageChoice.ts';
@@ -48,6 +49,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const { clinic } = library;
   const runs = running.plan.weeks[0]?.runs ?? [];
   const calendar = calendarOf(week.entries, runs);
+  const next = nextSession(decided);
   const sections = {
     running: runningSection(decided),
     sitting: sittingSection(decided),
@@ -75,11 +77,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     }),
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
-    nextSession: nextSession(decided),
+    nextSession: next,
     exercises: exercisesOf(shown[0].prescriptions, person),
     steps: stepTables(shown, person),
     ...painSections(decided),
-    week: weekText(week.plan, runs),
+    week: withShortDay(weekText(week.plan, runs), next.short),
     ...sections,
     stretching: stretchingText({
       stageWords: bounds.stage.stretching,
@@ -95,6 +97,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),
   };
+}
+
+/** The week, with what to do on a day with little time. */
+function withShortDay(week: Section, short: string): Section {
+  return short === '' ? week : { ...week, parts: [...week.parts, paragraph(short, 'strong')] };
 }
 
 /** Whether the revision before, of the same protocol, stood at a later stage or step. */

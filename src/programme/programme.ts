@@ -97,7 +97,7 @@ export interface NextSession {
   /** `About 25 minutes with rests.` */
   readonly minutes: string;
   readonly minutesValue: number;
-  /** `If you only have 15 minutes, do these two: ...`; empty where a session day has no exercise. */
+  /** `If you only have 15 minutes, do these two: ...`, as the week says it; empty where a session day has no exercise. */
   readonly short: string;
   /** The cards of that sentence, in the order of the session. */
   readonly shortCards: readonly string[];

@@ -164,7 +164,7 @@ function textsOf(programme: Programme): string[] {
   ] as const;
   return [
     programme.title, programme.runningLine, programme.dates, programme.clinician, clinic.name, ...clinic.contact,
-    ...programme.opening, ...programme.notice, nextSession.heading, nextSession.when, nextSession.minutes, nextSession.short,
+    ...programme.opening, ...programme.notice, nextSession.heading, nextSession.when, nextSession.minutes,
     emergency.heading, ...emergency.lines,
     ...exercises.flatMap((one) => [
       one.title, one.side, one.dose, one.doseWords, ...one.howFar, ...one.cautions,

@@ -58,7 +58,6 @@ function printed(programme: Programme): readonly string[] {
     nextSession.heading,
     nextSession.when,
     nextSession.minutes,
-    nextSession.short,
     ...exercises.flatMap((one) => [
       one.title,
       one.side,

@@ -34,7 +34,7 @@ export function ownLines(programme: Programme): string[] {
     emergency.heading,
     ...emergency.lines,
     ...programme.notice,
-    `${nextSession.heading}: ${nextSession.when} ${nextSession.minutes} ${nextSession.short}`.trim(),
+    `${nextSession.heading}: ${nextSession.when} ${nextSession.minutes}`,
     ...exercises.flatMap(({ title, side, dose, doseWords, howFar, facts }) => [
       `# ${title}`,
       side,

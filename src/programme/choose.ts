@@ -4,6 +4,7 @@ import { marginOf, type Caps } from '../mechanics/cap.ts';
 import { enter, gentlestVersion } from './entry.ts';
 import { easierChain } from './family.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
+import { NOTHING } from './load.ts';
 import { isPosed } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
@@ -118,6 +119,14 @@ function inOrder(slot: Slot, person: Person, bounds: Bounds): readonly string[] 
   return [...known, ...cards.filter((id) => !known.includes(id))];
 }
 
+// Between sessions the gentlest of the slot is held, and a weight would make it another one.
+function withoutWeight(fit: Fit): Fit {
+  const because = 'between sessions without a weight: the gentlest hold of the slot';
+  if (fit.load.load.loadKg === 0) return fit;
+  const load = { ...fit.load, load: NOTHING, byFeel: false, because, decidedBy: 'dose' } as const;
+  return { ...fit, load, loads: [NOTHING] };
+}
+
 /** Cards with a load or a hold that may be gone on with at home, by a test or from the stage before. */
 function knownOf(slot: Slot, person: Person, bounds: Bounds): readonly string[] {
   if (bounds.ahead) return [];
@@ -199,7 +208,9 @@ function tried(
   if (before.some(({ fit }) => fit.card.id === id))
     return { limit: 'slotFull', value: null, because: 'it is already in the session' };
   const answer = fitCard(cardOf(person, id), slot, person, bounds);
-  return isObstacle(answer) ? answer : (tooMuchSqueeze(answer, before, person, bounds) ?? answer);
+  if (isObstacle(answer)) return answer;
+  const fit = isGentlestFirst(slot) ? withoutWeight(answer) : answer;
+  return tooMuchSqueeze(fit, before, person, bounds) ?? fit;
 }
 
 /** House rules 4: so many cards above half the squeeze cap in a session, no more. */

@@ -6,7 +6,8 @@ export type EntryBasis = 'own' | 'family' | 'nothing' | 'slight' | 'notModelled'
 
 /** What was taken down to enter, and which quantity asked for it. */
 export interface Lowered {
-  readonly what: 'range' | 'load' | 'repetitions' | 'holdSeconds';
+  /** `feltLoad`: the most that a weight may be which is felt for. */
+  readonly what: 'range' | 'load' | 'feltLoad' | 'repetitions' | 'holdSeconds';
   readonly from: number;
   readonly to: number;
 }

@@ -32,7 +32,8 @@ export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit
   const { card } = fit;
   if (!isMeasured(card, person, bounds))
     return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
-  if (isSlight(card, fit, person)) return withEntry(fit, fit, 'slight', null, null, titleIn(person));
+  const bare = fit.load.byFeel ? unloaded(fit) : fit;
+  if (isSlight(card, bare, person)) return withEntry(fit, bare, 'slight', null, null, titleIn(person));
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
   if (limits === null)
     return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null, titleIn(person));
@@ -215,9 +216,11 @@ function usefulRanges(
 }
 
 function gentlest(fit: Fit, card: PosedCard, person: Person): Fit {
-  const rangeDeg = usefulRanges(fit, card, person).at(-1) ?? null;
-  const byFeel = false;
-  return { ...fit, rangeDeg, load: { ...fit.load, load: NOTHING, byFeel } };
+  return { ...unloaded(fit), rangeDeg: usefulRanges(fit, card, person).at(-1) ?? null };
+}
+
+function unloaded(fit: Fit): Fit {
+  return { ...fit, load: { ...fit.load, load: NOTHING, byFeel: false } };
 }
 
 /** The same with ever fewer repetitions or seconds until it is within; null when a single one is too much. */
@@ -256,7 +259,8 @@ function withEntry(
   if (lowered.length === 0) return { ...after, entry };
   const rule = entryRule(entry, titleOf);
   const fell = (what: Lowered['what']) => lowered.find((one) => one.what === what);
-  const [load, amount] = [fell('load'), fell('repetitions') ?? fell('holdSeconds')];
+  const load = fell('load') ?? fell('feltLoad');
+  const amount = fell('repetitions') ?? fell('holdSeconds');
   return {
     ...after,
     entry,
@@ -279,7 +283,7 @@ function amountWhy(rule: string, { from }: Lowered): Why {
 function loweredBetween(before: Fit, after: Fit): readonly Lowered[] {
   const pairs: readonly (readonly [Lowered['what'], number | null, number | null])[] = [
     ['range', before.rangeDeg, after.rangeDeg],
-    ['load', before.load.load.loadKg, after.load.load.loadKg],
+    [before.load.byFeel ? 'feltLoad' : 'load', before.load.load.loadKg, after.load.load.loadKg],
     ['repetitions', before.first.dose.repetitions, after.first.dose.repetitions],
     ['holdSeconds', before.first.dose.holdSeconds, after.first.dose.holdSeconds],
   ];

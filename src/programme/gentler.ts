@@ -91,6 +91,7 @@ function reasonsFor(
       ...(what === 'hold' && fit.first.dose.holdSeconds === longestHoldSeconds(card, person)
         ? (['longest'] as const)
         : []),
+      ...(what !== 'hold' && exercise.slot.when === 'between' ? (['between'] as const) : []),
       ...(what === 'hold' && exercise.slot.doseSource.mark === 'read' ? (['published'] as const) : []),
     ]),
   ];

@@ -11,6 +11,7 @@ export type GentlerReason =
   | 'longest'
   | 'screen'
   | 'sudden'
+  | 'between'
   | 'published'
   | 'young'
   | 'minutes'

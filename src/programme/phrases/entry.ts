@@ -16,6 +16,7 @@ const BY_WORDS = { lastDone: 'done last', testedSet: 'tested', test: 'tried' } a
 /** The rule by which a number was taken down. @example 'at most 1.3 times what was tested with Short bow (peak squeeze)' */
 export function entryRule(entry: Entry, titleOf: (card: string) => string): string {
   const { basis, card, by, growth, quantity } = entry;
+  if (basis === 'slight') return 'not tested, and light enough to begin without a weight';
   if (basis === 'nothing' || card === null || by === null)
     return 'nothing like it was tested or done before: its gentlest version';
   const most = growth === 1 ? 'no more than' : `at most ${numberText(growth)} times`;
@@ -30,9 +31,21 @@ export function entryText(title: string, entry: Entry, titleOf: (card: string) =
 }
 
 function loweredText({ what, from, to }: Lowered): string {
-  const unit = { range: '°', load: ' kg', repetitions: '', holdSeconds: ' s' }[what];
-  const name = { range: 'range', load: 'weight', repetitions: 'repetitions', holdSeconds: 'hold' }[what];
-  return `${name} ${numberText(to)}${unit} instead of ${numberText(from)}${unit}`;
+  const [now, before] = [numberText(to), numberText(from)];
+  switch (what) {
+    case 'range':
+      return `range ${now}° instead of ${before}°`;
+    case 'load':
+      return `weight ${now} kg instead of ${before} kg`;
+    case 'feltLoad':
+      return to === 0
+        ? 'no weight instead of one that is felt for'
+        : `a weight felt for up to ${now} kg instead of ${before} kg`;
+    case 'repetitions':
+      return `${now} repetitions instead of ${before}`;
+    case 'holdSeconds':
+      return `hold ${now} s instead of ${before} s`;
+  }
 }
 
 const REASON_WORDS: Readonly<Record<GentlerReason, string>> = {
@@ -45,6 +58,7 @@ const REASON_WORDS: Readonly<Record<GentlerReason, string>> = {
   longest: 'the longest hold of the protocol',
   screen: 'the screen',
   sudden: 'light after a sudden start',
+  between: 'holds between sessions carry no weight',
   published: 'the dose as it is published',
   young: 'under 18',
   minutes: 'the minutes there are',

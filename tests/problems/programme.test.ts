@@ -287,7 +287,7 @@ describe('does-not-fit', () => {
   it('a weight for someone with light holds at most', () => {
     expect(
       printedWith({
-        ...own('prone-leg-lift-hold.loadKg', '2'),
+        ...own('prone-curl-hold.loadKg', '2'),
         'oralSteroid: no': 'oralSteroid: yes',
         'clearances: []':
           'clearances: [{ flag: oralSteroid, by: doctor, on: 2026-11-20, decision: light holds may go on }]',

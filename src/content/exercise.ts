@@ -26,6 +26,7 @@ export function exerciseCard(
     tempo: tempoOf(front.tempo),
     easier: front.easier ?? null,
     harder: front.harder ?? null,
+    fewAtFirst: front.fewAtFirst ?? false,
     landmark: front.landmark ?? null,
     photos: front.photos ?? [],
     cautions: front.cautions,

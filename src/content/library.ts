@@ -32,6 +32,8 @@ export interface ExerciseCard {
   readonly tempo: Tempo;
   readonly easier: string | null;
   readonly harder: string | null;
+  /** A first session has few repetitions of it, as its words say. */
+  readonly fewAtFirst: boolean;
   /** The author's own landmark, where the pose gives none. */
   readonly landmark: string | null;
   /** Pictures that stand beside the card's file. */

@@ -37,6 +37,7 @@ export const PROBLEM_CODES = [
   'load-not-in-kit',
   'no-free-day',
   'issued',
+  'words-against-dose',
   // Warnings: wording, evidence and review dates only, never a number.
   'review-overdue',
   'card-unused',

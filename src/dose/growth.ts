@@ -10,6 +10,8 @@ export interface Measured {
   readonly hipMomentNm: number;
   /** N over the time of one repetition, or of one second of a hold: body weights x seconds. */
   readonly compressionTimeBwS: number;
+  /** Pull T over the same time: body weights x seconds. */
+  readonly tensionTimeBwS: number;
   /** The cap that forbids it, null when admitted. */
   readonly refusedBy: Cap | null;
 }
@@ -31,15 +33,16 @@ export interface Burden {
   readonly measured: Measured | null;
   readonly loadKg: number;
   readonly compressionTimeBwS: number;
+  readonly tensionTimeBwS: number;
   readonly workSeconds: number;
   readonly perWeek: number;
 }
 
 /**
- * Below these the model cannot tell two values apart, so growth is reckoned from here: squeeze is shown to 0.1 body
- * weights, and 5 N·m is a few percent of what a hip can do [choice].
+ * Below these the model cannot tell two values apart, so growth is reckoned from here: squeeze and pull are shown to 0.1
+ * body weights, and 5 N·m is a few percent of what a hip can do [choice].
  */
-export const RESOLUTION = { compressionBw: 0.1, hipMomentNm: 5 } as const;
+export const RESOLUTION = { compressionBw: 0.1, hipMomentNm: 5, tensionBw: 0.1 } as const;
 
 // Binary dust: 1.3 x 30 / 30 is 1.3000000000000000444.
 const DUST = 1e-9;
@@ -52,12 +55,13 @@ export function burdenOf(at: Prescribed, measured: Measured | null): Burden {
     measured,
     loadKg: at.loadKg,
     compressionTimeBwS: units * (measured?.compressionTimeBwS ?? 0),
+    tensionTimeBwS: units * (measured?.tensionTimeBwS ?? 0),
     workSeconds: tensionSeconds(dose),
     perWeek: dose.timesPerDay * at.daysPerWeek,
   };
 }
 
-/** The limit that one exercise's step breaks, or null: squeeze, hip moment, squeeze over the session, work, week. */
+/** The limit that one exercise's step breaks, or null: squeeze, hip moment, squeeze and pull over the session, work, week. */
 export function exerciseGrowth(before: Burden, after: Burden, limits: GrowthLimits): Limit | null {
   const grows = (from: number, to: number, floor = 0, by = limits.stepGrowth) =>
     to > by * Math.max(from, floor) * (1 + DUST) + DUST;
@@ -70,19 +74,21 @@ export function exerciseGrowth(before: Burden, after: Burden, limits: GrowthLimi
   } else if (grows(before.loadKg, after.loadKg)) return 'loadGrowth';
   if (grows(before.compressionTimeBwS, after.compressionTimeBwS, timeFloor(before)))
     return 'compressionTimeGrowth';
+  if (grows(before.tensionTimeBwS, after.tensionTimeBwS, pullFloor(before))) return 'tensionTimeGrowth';
   if (grows(before.workSeconds, after.workSeconds)) return 'workGrowth';
   return weekGrowth([before], [after], limits);
 }
 
-/** The limit that a whole session's step breaks in squeeze over time, once through or over the week, or null. */
+/** The limit that a whole session's step breaks in squeeze or pull over time, once through or over the week, or null. */
 export function sessionGrowth(
   before: readonly Burden[],
   after: readonly Burden[],
   limits: GrowthLimits,
 ): Limit | null {
-  const floor = sum(before, timeFloor);
-  const [from, to] = [sum(before, timeOf), sum(after, timeOf)];
-  if (to > limits.stepGrowth * Math.max(from, floor) * (1 + DUST) + DUST) return 'compressionTimeGrowth';
+  const grows = (of: (burden: Burden) => number, floor: (burden: Burden) => number) =>
+    sum(after, of) > limits.stepGrowth * Math.max(sum(before, of), sum(before, floor)) * (1 + DUST) + DUST;
+  if (grows(timeOf, timeFloor)) return 'compressionTimeGrowth';
+  if (grows(pullOf, pullFloor)) return 'tensionTimeGrowth';
   return weekGrowth(before, after, limits);
 }
 
@@ -92,15 +98,19 @@ function weekGrowth(
   { weekGrowth: by }: GrowthLimits,
 ): Limit | null {
   const week = (of: (burden: Burden) => number) => (burden: Burden) => of(burden) * burden.perWeek;
-  const time = Math.max(sum(before, week(timeOf)), sum(before, week(timeFloor)));
-  const tooMuchSqueeze = sum(after, week(timeOf)) > by * time * (1 + DUST) + DUST;
-  const work = sum(before, week(workOf));
-  return tooMuchSqueeze || sum(after, week(workOf)) > by * work * (1 + DUST) + DUST ? 'weekGrowth' : null;
+  const grows = (of: (burden: Burden) => number, floor: (burden: Burden) => number) => {
+    const from = Math.max(sum(before, week(of)), sum(before, week(floor)));
+    return sum(after, week(of)) > by * from * (1 + DUST) + DUST;
+  };
+  const tooMuch = grows(timeOf, timeFloor) || grows(pullOf, pullFloor) || grows(workOf, workOf);
+  return tooMuch ? 'weekGrowth' : null;
 }
 
 const timeOf = (burden: Burden) => burden.compressionTimeBwS;
+const pullOf = (burden: Burden) => burden.tensionTimeBwS;
 const workOf = (burden: Burden) => burden.workSeconds;
 const timeFloor = (burden: Burden) => (burden.measured ? RESOLUTION.compressionBw * burden.workSeconds : 0);
+const pullFloor = (burden: Burden) => (burden.measured ? RESOLUTION.tensionBw * burden.workSeconds : 0);
 
 function sum(burdens: readonly Burden[], of: (burden: Burden) => number): number {
   return burdens.reduce((total, burden) => total + of(burden), 0);

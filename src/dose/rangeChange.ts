@@ -2,6 +2,7 @@
 import type { Change, Prescribed } from './rung.ts';
 import {
   END,
+  LEAST_SETS,
   cardOf,
   eased,
   lighter,
@@ -14,7 +15,7 @@ import {
 } from './step.ts';
 
 // Degrees a step asks for where the progression does not say [choice].
-const BY_DEG = 10;
+const BY_DEG = 5;
 
 /** Opens the range by 5 to 15°, the widest that fits first. */
 export function range(entry: Change, standing: Standing): Tries {
@@ -52,14 +53,17 @@ export function lever(_entry: Change, { exercise, at, rules }: Standing): Tries 
   return next ? tries('lever', next.card, levered(next, at, rules)) : END;
 }
 
-// A harder card starts no further and no heavier than the last, and with few repetitions.
+// A harder card starts no further and no heavier than the last, with few repetitions, and with fewer sets where it pulls
+// so much more.
 function* levered(next: LadderCard, at: Prescribed, rules: StepRules): Iterable<Prescribed> {
   const count = at.dose.repetitions;
   const dose = { ...at.dose, repetitions: count && Math.min(count, rules.repetitionsBack) };
   for (const rangeDeg of lessFar(next, at.rangeDeg)) {
     const loads = lighter(next, at.loadKg);
     for (const loadKg of loads) yield { ...at, card: next.card, rangeDeg, loadKg, dose };
-    yield* eased({ ...at, card: next.card, rangeDeg, loadKg: loads.at(-1) ?? at.loadKg, dose }, rules);
+    const lightest = { ...at, card: next.card, rangeDeg, loadKg: loads.at(-1) ?? at.loadKg };
+    for (let sets = at.dose.sets; sets >= Math.min(LEAST_SETS, at.dose.sets); sets--)
+      yield* eased({ ...lightest, dose: { ...dose, sets } }, rules);
   }
 }
 

@@ -28,10 +28,11 @@ export type Cap = (typeof CAPS)[number];
 /** What can stand against a step. */
 export type Limit =
   | Cap
-  /** Over the growth of a step in peak squeeze, hip moment, squeeze over the session, work, kilograms of an unmodelled card. */
+  /** Over the growth of a step in peak squeeze, hip moment, squeeze and pull over the session, work, kilograms of an unmodelled card. */
   | 'compressionGrowth'
   | 'hipMomentGrowth'
   | 'compressionTimeGrowth'
+  | 'tensionTimeGrowth'
   | 'workGrowth'
   | 'loadGrowth'
   | 'weekGrowth'

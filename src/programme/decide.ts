@@ -1,7 +1,7 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
+import type { Body } from '../mechanics/body.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { heldBack, newlyImaged } from './afterImaging.ts';
 import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
 import { notYetDischarged, stillSore } from './discharged.ts';
@@ -16,6 +16,8 @@ import { ownRefusals } from './ownRefusals.ts';
 import { needsDecision, painDecision } from './painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
+import { hollowOf, noWhole, type Hollow } from './wholeStage.ts';
+import type { NoWholeStage } from './phrases/stage.ts';
 import type { PassedOver, Programme, StageChoice } from './programme.ts';
 import {
   noCardFor,
@@ -31,8 +33,10 @@ import { placedRuns, type RunningFacts } from './running.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
+import { sessionLength, type SessionLength } from './sessionLength.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
-import { chooseStage, stageOf } from './stageChoice.ts';
+import { chooseStage, fallenBack, stageOf } from './stageChoice.ts';
+import { stageRefusals } from './stageRefusals.ts';
 import { stepNow } from './stepNow.ts';
 import type { WeekFacts } from './weekPlan.ts';
 import { workDays } from './workDays.ts';
@@ -56,6 +60,7 @@ export interface Decided extends Where {
   readonly course: Course;
   readonly passedOver: readonly PassedOver[];
   readonly gaveUp: FittedDays['gaveUp'];
+  readonly length: SessionLength;
   readonly running: RunningFacts;
   readonly week: WeekFacts;
   readonly session: Session;
@@ -68,6 +73,8 @@ export interface Decided extends Where {
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
+  /** Every exercise sits far below the bend of the stage; null otherwise. */
+  readonly hollow: Hollow | null;
 }
 
 export interface Refused {
@@ -75,25 +82,24 @@ export interface Refused {
 }
 
 /**
- * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why.
- * `previous`: the revision before; null for the first, and where it cannot be made.
+ * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. A proposal
+ * without a whole programme goes back to the last stage that has one (house rules 11.1). `previous`: the revision before.
  */
-export function decide(
-  consult: Consult,
-  workshop: Workshop,
-  previous: Programme | null = null,
-): Decided | Refused {
-  const where = whoAndWhere(consult, workshop, previous);
-  if ('refusals' in where) return where;
-  const work = whatAndWhen(where, previous);
-  if ('refusals' in work) return work;
-  const { person, stage } = where;
+export function decide(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
+  const who = whoIsIt(consult, previous, workshop);
+  if ('refusals' in who) return who;
+  const found = wholeProgramme(who, previous);
+  if ('refusals' in found) return found;
+  const { person, stage, bounds, work } = found;
   return {
-    ...where,
+    person,
+    stage,
+    bounds,
+    hollow: found.hollow,
     ...work,
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
-    sitting: sittingPlan(person, where.bounds),
+    sitting: sittingPlan(person, bounds),
     flareHolds: flareHolds(work.shown[0].prescriptions, person),
     outlook: outlookOf(person, stage.chosen, work.week.plan),
     later: laterStages(person, stage.chosen),
@@ -107,24 +113,23 @@ interface Where {
   readonly bounds: Bounds;
 }
 
-function whoAndWhere(
-  consult: Consult,
-  { library, models }: Workshop,
-  previous: Programme | null,
-): Where | Refused {
+interface Who {
+  readonly person: Person;
+  readonly stage: StageChoice;
+}
+
+function whoIsIt(consult: Consult, previous: Programme | null, workshop: Workshop): Who | Refused {
+  const { library, models } = workshop;
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
-  const screened = screenEffects(consult, library.clinic);
-  if ('refusals' in screened) return screened;
-  const effects = { ...screened, lightLoads: newlyImaged(consult, previous) };
-  const stage = heldBack(
-    chooseStage(consult, protocol, library, effects),
-    consult,
-    protocol,
-    effects.lightLoads,
-  );
-  if ('code' in stage) return refused([stage]);
+  const effects = screenEffects(consult, library.clinic);
+  if ('refusals' in effects) return effects;
+  const modelFor = (body: Body) => modelIn(models, library.version, body);
+  const person = personOf(consult, library, protocol, effects, modelFor, previous);
+  const stage = chooseStage(consult, protocol, library, effects, person.sudden);
+  const barred = stageRefusals(consult, stage, protocol, library, person.sudden);
+  if (barred.length > 0) return refused(barred);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));
   if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
     return refused([notWithoutPain(consult, pain)]);
@@ -132,10 +137,34 @@ function whoAndWhere(
   if (sore !== null) return refused([notYetDischarged(consult, sore)]);
   if (needsDecision(consult, protocol) && painDecision(consult) === null)
     return refused([painNeedsDecision(consult, protocol.painRule.decisionFrom.value)]);
-  const person = personOf(consult, library, protocol, effects, (body) =>
-    modelIn(models, library.version, body),
-  );
-  return { person, stage, bounds: boundsOf(person, stage.chosen, stageOf(protocol, stage.chosen), false) };
+  return { person, stage };
+}
+
+interface Whole extends Where {
+  readonly work: Work;
+  readonly hollow: Hollow | null;
+}
+
+/** The work of the stage, or of the last one before it that has a whole programme; what stands against the first when none has. */
+function wholeProgramme({ person, stage: wished }: Who, previous: Programme | null): Whole | Refused {
+  let first: Whole | Refused | null = null;
+  let stage: StageChoice | null = wished;
+  while (stage !== null) {
+    const whole: Whole | Refused = wholeAt(person, stage, previous);
+    const why: NoWholeStage | null = 'refusals' in whole ? noWhole(whole.refusals) : whole.hollow;
+    if (why === null) return whole;
+    first ??= whole;
+    stage = fallenBack(stage, person.protocol, why);
+  }
+  return first as Whole | Refused;
+}
+
+function wholeAt(person: Person, stage: StageChoice, previous: Programme | null): Whole | Refused {
+  const bounds = boundsOf(person, stage.chosen, stageOf(person.protocol, stage.chosen), false);
+  const where = { person, stage, bounds };
+  const work = whatAndWhen(where, previous);
+  if ('refusals' in work) return work;
+  return { ...where, work, hollow: hollowOf(work.session, person, bounds) };
 }
 
 /** The worst pain of a usual morning or a test above what the stage may be entered with; null when there is none. */
@@ -144,7 +173,10 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
   return worst > enter.painAtMost ? worst : null;
 }
 
-type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
+type Work = Pick<
+  Decided,
+  'passedOver' | 'gaveUp' | 'length' | 'running' | 'week' | 'session' | 'step' | 'shown'
+>;
 
 /** The cards, the minutes, the week, the ladder and the rung of today. */
 function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | null): Work | Refused {
@@ -152,7 +184,8 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
   const { choices, passedOver, empty } = chooseCards(person, bounds);
   if (empty.length > 0)
     return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
-  const fitted = fitDays(choices, person);
+  const length = sessionLength(person, bounds);
+  const fitted = fitDays(choices, person, length);
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
   const { wished, week } = runsInWeek(person, bounds, fitted.kept);
   if ('fits' in week) return refused([noWeek(consult, week)]);
@@ -177,8 +210,9 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
   const doubtful = ownDoubtRefusals(now.prescriptions, person);
   if (doubtful.length > 0) return refused(doubtful);
   return {
-    passedOver: [...passedOver, ...leftOut(fitted, kept, week.setAside, person, bounds)],
+    passedOver: [...passedOver, ...leftOut(fitted, kept, week.setAside, length, person, bounds)],
     gaveUp: fitted.gaveUp,
+    length,
     running: placedRuns(wished, week.plan),
     week,
     session,
@@ -196,17 +230,17 @@ function leftOut(
   fitted: FittedDays,
   kept: readonly Choice[],
   setAside: readonly Choice[],
+  { minutes }: SessionLength,
   person: Person,
   bounds: Bounds,
 ): PassedOver[] {
-  const { minutesPerDay } = person.consult;
-  const noMinutes = `left out, to fit ${minutesPerDay} minutes`;
+  const noMinutes = `left out, to fit ${minutes} minutes`;
   const noDay = 'left out: no day between the sessions has time for it';
   const out = (choices: readonly Choice[], limit: string, value: number | null, because: string) =>
     choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, because }));
   const dayless = fitted.kept.filter(({ slot }) => [...kept, ...setAside].every((one) => one.slot !== slot));
   return [
-    ...out(fitted.leftOut, 'minutes', minutesPerDay, noMinutes),
+    ...out(fitted.leftOut, 'minutes', minutes, noMinutes),
     ...out(dayless, 'days', null, noDay),
     ...out(setAside, 'days', null, 'left out: it makes way for what else the week holds'),
   ];

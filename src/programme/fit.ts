@@ -4,12 +4,15 @@ import type { KitLoad } from '../dose/kit.ts';
 import type { Fit as Admitted, RefusedLoad } from '../mechanics/fit.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
 import { barredText } from './barred.ts';
+import type { Entry } from './entered.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
 import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { obstacleTo, painObstacle, type Obstacle } from './obstacle.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
+import { painfulFromKg } from './painfulSets.ts';
+import { isKnown } from './shown.ts';
 import { rangeSettings, stepHeightsM, type RangeSetting } from './rangeSettings.ts';
 
 export interface Fit {
@@ -23,13 +26,15 @@ export interface Fit {
   /** Hip bends the ladder may use, ascending; empty where it is not graded. */
   readonly settingsDeg: readonly number[];
   readonly rangeDecidedBy: DecidedBy;
+  /** How it enters the stage; null while it is only looked at. */
+  readonly entry: Entry | null;
 }
 
 /** The card at the first step of a stage, or the first thing that stands against it. */
 export function fitCard(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): Fit | Obstacle {
   const obstacle = obstacleTo(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;
-  const first = firstDose(slot, card, person);
+  const first = firstDose(slot, card, person, isKnown(card.id, person, bounds));
   if (isObstacle(first)) return first;
   const easier = easierObstacle(card, slot, person, bounds);
   if (easier !== null) return easier;
@@ -61,6 +66,7 @@ function fitUnposed(card: ExerciseCard, first: FirstDose): Fit {
     rangeDeg: null,
     settingsDeg: [],
     rangeDecidedBy: 'dose',
+    entry: null,
   };
 }
 
@@ -84,10 +90,12 @@ function fitPosed(
     card,
     first,
     load: lightened(wanted, found, bounds),
-    loads: wanted.byFeel ? [load] : loads,
+    // What hurt is not climbed back to before it is tested again.
+    loads: wanted.byFeel ? [load] : loads.filter((one) => one.loadKg < painfulFromKg(card, null, person)),
     rangeDeg,
     settingsDeg,
     rangeDecidedBy: rangeDeg === settingsDeg.at(-1) ? 'dose' : found.rangeDecidedBy,
+    entry: null,
   };
 }
 

@@ -1,9 +1,16 @@
 /** Session days and the days between cut to the minutes there are; what is done daily counts on both. */
 import type { Slot } from '../content/library.ts';
-import { fitToMinutes, type FittedExercise, type GivenUp, type MinutesAnswer } from '../dose/minutes.ts';
+import {
+  fitToMinutes,
+  GIVES_WAY,
+  type FittedExercise,
+  type GivenUp,
+  type MinutesAnswer,
+} from '../dose/minutes.ts';
 import type { TimedDose } from '../dose/work.ts';
 import type { Choice } from './choose.ts';
 import type { Person } from './person.ts';
+import type { SessionLength } from './sessionLength.ts';
 
 /** A choice that the minutes leave in, with the dose they leave it. */
 export interface Kept extends Choice {
@@ -17,11 +24,20 @@ export interface FittedDays {
 }
 
 /** The choices that fit, what gave way and what was left out; the minutes it takes at least when not even that fits. */
-export function fitDays(choices: readonly Choice[], { consult, clinic }: Person): FittedDays | number {
+export function fitDays(
+  choices: readonly Choice[],
+  { clinic, protocol }: Person,
+  { minutes }: SessionLength,
+): FittedDays | number {
   const asked = choices.map((choice) => askedOf(choice, clinic));
   const daily = asked.filter(({ when }) => when === 'daily');
   const days = (['session', 'between'] as const).map((when) =>
-    fitToMinutes([...asked.filter((one) => one.when === when), ...daily], consult.minutesPerDay),
+    fitToMinutes(
+      [...asked.filter((one) => one.when === when), ...daily],
+      minutes,
+      GIVES_WAY,
+      protocol.session.shortExercises.value,
+    ),
   );
   const short = days.flatMap((day) => ('none' in day ? [Math.ceil(day.why.leastSeconds / 60)] : []));
   if (short.length > 0) return Math.max(...short);

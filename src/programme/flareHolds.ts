@@ -42,6 +42,6 @@ function firstHoldDose(
   person: Person,
   rules: Parameters<typeof flareDose>[1],
 ): FlareDose | null {
-  const first = firstDose(slot, card, person);
+  const first = firstDose(slot, card, person, false);
   return isObstacle(first) ? null : flareDose(first.dose, rules);
 }

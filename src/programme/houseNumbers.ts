@@ -12,6 +12,7 @@ export const NUMBER_GROUPS = [
   'goingOn',
   'discharge',
   'limits',
+  'session',
   'week',
   'runningRules',
   'sittingRules',

@@ -6,12 +6,12 @@ import { landmarks, type Landmark } from '../mechanics/landmark.ts';
 import { stretchFrom } from '../mechanics/sweep.ts';
 import { distanceTo, isPosed, type PosedCard } from './model.ts';
 import type { Person } from './person.ts';
-import { landmarkText, landmarkValue } from './phrases/landmarks.ts';
+import { landmarkText, landmarkValue, partText } from './phrases/landmarks.ts';
 import { rangeSettings } from './rangeSettings.ts';
 import { shownDeg } from './scene.ts';
 
 export interface HowFar {
-  /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way. */
+  /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way, `part` for less of it. */
   readonly value: string;
   /** Most useful first, at least one. */
   readonly texts: readonly [string, ...string[]];
@@ -28,6 +28,8 @@ export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowF
     return { value: 'card', texts: [card.landmark, ...(text === undefined ? [] : [text]), ...more] };
   if (first !== undefined && text !== undefined)
     return { value: landmarkValue(first), texts: [text, ...more] };
+  const share = shareOfTheWay(card, at, person);
+  if (share < 1) return { value: 'part', texts: [partText(share)] };
   return {
     value: 'full',
     texts: [at.dose.holdSeconds === null ? 'The whole way, as in the picture' : 'As in the picture'],
@@ -46,6 +48,13 @@ export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed):
 
 function wordsFor({ legs }: ExerciseCard, { dose }: Prescribed): (landmark: Landmark) => string {
   return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null);
+}
+
+/** How much of the movement is done, 0 to 1; 1 where it is not graded by hip bend. */
+function shareOfTheWay(card: ExerciseCard, { rangeDeg }: Prescribed, person: Person): number {
+  if (!isPosed(card) || rangeDeg === null) return 1;
+  const farDeg = rangeSettings(card, person).at(-1)?.deg ?? rangeDeg;
+  return rangeDeg >= farDeg ? 1 : distanceTo(card, rangeDeg, person.model.gentleEnd(card));
 }
 
 /** Landmarks that say how far; of a card whose range is not graded by hip bend most say nothing. */

@@ -36,9 +36,11 @@ import { precautionsText } from './phrases/precautions.ts';
 import { RUN_WHILE_PREGNANT, runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
-import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
-import type { NextSession, Programme } from './programme.ts';
+import { minutesText, nextSessionText, shortSessionText, weekText } from './phrases/week.ts';
+import { paragraph } from './phrases/plain.ts';
+import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
+import { shortSession } from './shortSession.ts';
 import { stageNumber } from './stageChoice.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 import { stepTables } from './steps.ts';
@@ -50,6 +52,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const { clinic } = library;
   const runs = running.plan.weeks[0]?.runs ?? [];
   const calendar = calendarOf(week.entries, runs);
+  const next = nextSession(decided);
   const sections = {
     running: runningSection(decided),
     sitting: sittingSection(decided),
@@ -78,12 +81,12 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     }),
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
-    nextSession: nextSession(decided),
+    nextSession: next,
     exercises: exercisesOf(shown[0].prescriptions, person),
     steps: stepTables(shown, person),
     precautions: precautionsSection(decided),
     ...painSections(decided),
-    week: weekText(week.plan, runs),
+    week: withShortDay(weekText(week.plan, runs), next.short),
     ...sections,
     stretching: stretchingText({
       stageWords: bounds.stage.stretching,
@@ -108,6 +111,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   };
 }
 
+/** The week, with what to do on a day with little time. */
+function withShortDay(week: Section, short: string): Section {
+  return short === '' ? week : { ...week, parts: [...week.parts, paragraph(short, 'strong')] };
+}
+
 /** Whether the revision before, of the same protocol, stood at a later stage or step. */
 function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }: Decided): boolean {
   if (previous.record.versions.protocol !== protocol.id) return false;
@@ -118,11 +126,14 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
 function nextSession({ person, week, shown }: Decided): NextSession {
   const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? person.consult.startOn;
   const seconds = sessionDaySeconds(shown[0].prescriptions, person);
+  const short = shortSession(shown[0].prescriptions, person);
   return {
     heading: 'Your next session',
     when: nextSessionText(first, nextAfter(week.plan, first)?.clearDays ?? 0),
     minutes: minutesText(seconds),
     minutesValue: Math.ceil(seconds / 60),
+    short: short === null ? '' : shortSessionText(short),
+    shortCards: short?.exercises.map(({ card }) => card) ?? [],
   };
 }
 

@@ -4,10 +4,10 @@ import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../dose/
 import type { Source } from '../units/source.ts';
 import { countUntil, type PosedCard } from './model.ts';
 import type { Obstacle } from './obstacle.ts';
-import { lightLoadWords, nothingFelt } from './phrases/afterImaging.ts';
 import { decidedByOf, type Bounds, type Person } from './person.ts';
 import type { DecidedBy } from './programme.ts';
 import type { RangeSetting } from './rangeSettings.ts';
+import { painfulFromKg } from './painfulSets.ts';
 import { leastFrom, testedAnswers, type TestedAnswer, type Usable } from './tested.ts';
 
 /** What a card is loaded with at the first step. */
@@ -68,39 +68,55 @@ export function startLoad(
   const loads = loadsFor(card, person);
   if (loads.length === 1) return without('kit', 'there is no weight for it in the house');
   const usable = tested.filter((one) => one.kind === 'usable');
-  if (usable.length > 0) return fromTested(leastFrom(usable), loads, person);
+  if (usable.length > 0) return fromTested(leastFrom(usable), card, loads, person);
   if (tested.length > 0)
     return without('testedSet', tested.map(({ because }) => because).join('; '), HOUSE_LOADS);
+  if (person.sudden !== null)
+    return without('testedSet', 'nothing tested with this card, and light after a sudden start', HOUSE_LOADS);
   if (stage.loadLimit !== 'none' || slot.dose.repetitions === null || person.effects.under18)
     return without('testedSet', 'nothing tested with this card, so no weight yet', HOUSE_LOADS);
-  const { lightLoads } = person.effects;
-  if (lightLoads.length > 0) return without('testedSet', nothingFelt(lightLoads), HOUSE_SCREEN);
   return byFeel(card, loads, settings, person, bounds);
 }
 
 function fromTested(
-  { set, loadKg: fullKg, by, because: whyFull, testedToDeg }: Usable,
+  { set, loadKg: byRuleKg, by, because, testedToDeg }: Usable,
+  card: PosedCard,
   loads: readonly KitLoad[],
-  { clinic: { defaults }, protocol, effects: { lightLoads } }: Person,
-): StartLoad {
-  const share = lightLoads.length > 0 ? protocol.limits.afterImagingLoadShare.value : 1;
-  const loadKg = fullKg * share;
-  const because = share < 1 ? `${whyFull}; ${lightLoadWords(lightLoads, share)}` : whyFull;
-  const load = roundDownToKit(loadKg, loads) ?? NOTHING;
+  person: Person,
+): StartLoad | Obstacle {
+  const { defaults } = person.clinic;
+  const lightKg = byRuleKg * (person.sudden?.loadShare ?? 1);
+  const hurtFromKg = painfulFromKg(card, testedToDeg, person);
+  if (hurtFromKg === 0)
+    return { limit: 'pain', value: 0, because: 'a set without a weight hurt too much when it was tested' };
+  const byPain = lightKg >= hurtFromKg;
+  const loadKg = byPain ? hurtFromKg : lightKg;
+  const load =
+    roundDownToKit(
+      loadKg,
+      loads.filter((one) => one.loadKg < hurtFromKg),
+    ) ?? NOTHING;
   const byFormula = by === 'kilograms' || by === 'hipMoment';
+  const why = [
+    because,
+    ...(person.sudden === null ? [] : [`light after a sudden start: ${person.sudden.loadShare} of it`]),
+    ...(byPain ? [`a set with ${hurtFromKg} kg hurt, so it stays below that`] : []),
+  ].join('; ');
   return {
     load,
     byFeel: false,
     byTest: set.loadKg > 0,
     testedToDeg,
-    decidedBy: Math.abs(load.loadKg - loadKg) < 1e-9 ? 'testedSet' : 'kit',
-    because,
+    decidedBy: byPain || Math.abs(load.loadKg - loadKg) < 1e-9 ? 'testedSet' : 'kit',
+    because: why,
     inputs: {
       testedKg: set.loadKg,
       testedRepetitions: set.repetitions,
       testedReserve: set.reserve,
       testedToDeg: set.rangeDeg ?? null,
-      byRuleKg: Math.round(loadKg * 100) / 100,
+      byRuleKg: Math.round(byRuleKg * 100) / 100,
+      ...(person.sudden === null ? {} : { lightShare: person.sudden.loadShare }),
+      ...(byPain ? { hurtFromKg } : {}),
     },
     source: byFormula
       ? {

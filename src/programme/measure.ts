@@ -35,14 +35,21 @@ function measured(
   const loadsKg = [loadKg, ...(loadKg === 0 ? [] : LIGHTER_SHARES.map((share) => share * loadKg))];
   const [swept, ...lighter] = person.model.sweepsTo(card, rangeDeg, loadsKg, tempo);
   if (swept === null || swept === undefined)
-    return { compressionBw: 0, hipMomentNm: 0, compressionTimeBwS: 0, refusedBy: 'hipFlexion' };
+    return {
+      compressionBw: 0,
+      hipMomentNm: 0,
+      compressionTimeBwS: 0,
+      tensionTimeBwS: 0,
+      refusedBy: 'hipFlexion',
+    };
   const all = [swept, ...lighter.filter((one) => one !== null)];
   const repetitionSeconds = tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds;
+  const per = kind === 'hold' ? Math.max(1, repetitionSeconds) : 1;
   return {
     compressionBw: margin * Math.max(...all.map(({ peak }) => peak.compressionBw)),
     hipMomentNm: Math.abs(swept.peak.hipMomentNm),
-    compressionTimeBwS:
-      (margin * swept.compressionTimeBwS) / (kind === 'hold' ? Math.max(1, repetitionSeconds) : 1),
+    compressionTimeBwS: (margin * swept.compressionTimeBwS) / per,
+    tensionTimeBwS: (margin * swept.tensionTimeBwS) / per,
     refusedBy: all.every((one) => isFarInside(one, margin, bounds))
       ? null
       : refusedBy(card, rangeDeg, loadKg, person, bounds),

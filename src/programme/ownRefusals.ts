@@ -7,7 +7,7 @@ import { isPosed } from './model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
 import { workDays } from './workDays.ts';
 import type { Person } from './person.ts';
-import { lightLoadLimit } from './phrases/afterImaging.ts';
+import { suddenLoadLimit } from './phrases/stage.ts';
 import { listText, numberText } from './phrases/plain.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Rung } from '../dose/rung.ts';
@@ -123,14 +123,13 @@ function loadFaults(exercise: SessionExercise, cardId: string, own: Own, person:
         fix: TAKE_OUT,
       },
     ];
-  const { lightLoads } = person.effects;
   const lightKg = fitOf(exercise, cardId).load.load.loadKg;
-  if (lightLoads.length > 0 && value > lightKg)
+  if (person.sudden !== null && value > lightKg)
     return [
       {
         cell: 'loadKg',
         code: 'does-not-fit',
-        expected: lightLoadLimit(lightLoads, lightKg),
+        expected: suddenLoadLimit(lightKg),
         fix: `Write ${numberText(lightKg)} or less, or take the entry out.`,
       },
     ];

@@ -7,9 +7,14 @@ import { bodyOf } from './body.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import { cannotDoOf, maternityOf, type Maternity } from './maternity.ts';
 import type { Model } from './model.ts';
-import type { DecidedBy } from './programme.ts';
+import { lastDoneIn, type LastDone } from './lastDone.ts';
+import { painfulSide } from './painfulSide.ts';
+import type { DecidedBy, Programme } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
-import type { StageName } from './stageChoice.ts';
+import type { StageName } from './stageProposal.ts';
+import { suddenStartOf, type SuddenStart } from './suddenStart.ts';
+
+export { painfulSide };
 
 export interface Person {
   readonly consult: Consult;
@@ -25,15 +30,20 @@ export interface Person {
   readonly model: Model;
   /** Degrees of hip flexion not to be passed because it hurt there: the provoked angle less the house margin; null when nothing hurt. */
   readonly provokedDeg: number | null;
+  /** The present step of the revision before; empty for a first revision. */
+  readonly lastDone: readonly LastDone[];
+  /** A cleared sudden start that no programme has followed yet; null for everybody else. */
+  readonly sudden: SuddenStart | null;
 }
 
-/** One person put together; a height or mass that was not recorded is that of the reference body. */
+/** One person put together; a height or mass that was not recorded is that of the reference body. `previous`: the revision before. */
 export function personOf(
   consult: Consult,
   library: Library,
   protocol: Protocol,
   effects: ScreenEffects,
   modelFor: (body: Body) => Model,
+  previous: Programme | null = null,
 ): Person {
   const body = bodyOf(consult, library.clinic);
   const maternity = maternityOf(consult, protocol);
@@ -48,12 +58,9 @@ export function personOf(
     body,
     model: modelFor(body),
     provokedDeg: provokedDeg(consult, protocol),
+    lastDone: lastDoneIn(previous, protocol.id),
+    sudden: suddenStartOf(consult, protocol, previous),
   };
-}
-
-/** The side that is treated first: the painful one, of two the worse one. */
-export function painfulSide({ side, worseSide }: Consult): 'left' | 'right' {
-  return side === 'both' ? (worseSide ?? 'right') : side;
 }
 
 /** The limits in force at one point of a stage: its caps and the angle that hurt, whichever is smaller. */

@@ -12,7 +12,7 @@ import { howFar, largestHipBendDeg } from './howFar.ts';
 import { loadsFor } from './load.ts';
 import { isPosed } from './model.ts';
 import { ownDays, ownEntries, withOwn } from './overrides.ts';
-import { boundsOf, type Bounds, type Person } from './person.ts';
+import { boundsOf, cardOf, type Bounds, type Person } from './person.ts';
 import type { Cell, ModelEstimate } from './programme.ts';
 import { pictureOf, type Picture } from './scene.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
@@ -82,6 +82,7 @@ function prescription(
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',
     days: ownDays(own) ?? workDays(exercise.slot.when, setting.plan),
     own,
+    titleOf: (id) => cardOf(person, id).title,
   };
   return {
     exercise,

@@ -106,6 +106,10 @@ export interface NextSession {
   /** `About 25 minutes with rests.` */
   readonly minutes: string;
   readonly minutesValue: number;
+  /** `If you only have 15 minutes, do these two: ...`, as the week says it; empty where a session day has no exercise. */
+  readonly short: string;
+  /** The cards of that sentence, in the order of the session. */
+  readonly shortCards: readonly string[];
 }
 
 export const CELLS = [
@@ -279,7 +283,7 @@ export interface PassedOver {
   readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry. */
   readonly limit: string;
   readonly value: number | string | null;
 }

@@ -42,8 +42,6 @@ export interface ScreenEffects {
   readonly shortHolds: readonly ScreenItem[];
   /** Lighter dose, no maximum, no model caps. */
   readonly under18: boolean;
-  /** A sudden start with a new picture: light loads in the first programme after it. */
-  readonly lightLoads: readonly ScreenItem[];
 }
 
 /**
@@ -66,7 +64,6 @@ export function screenEffects(
     lightHolds: holding('lightHolds'),
     shortHolds: uncleared('shortHolds'),
     under18: consult.ageYears < 18,
-    lightLoads: [],
   };
 }
 

@@ -38,7 +38,7 @@ export function sessionFor(
   plan: WeekPlan,
 ): Session | NoSession {
   const opened = boundsOf(person, bounds.name, bounds.stage, true);
-  const exercises = kept.map((one) => sessionExercise(one, person, opened, plan));
+  const exercises = exercisesOf(kept, person, opened, plan);
   const ladder = ladderOfSteps(
     exercises.map((one) => one.ladder),
     ladderLimits(person, bounds),
@@ -47,6 +47,21 @@ export function sessionFor(
   if (!('none' in ladder)) return { exercises, ladder };
   const [fault] = ladder.why;
   return { limit: fault?.limit ?? 'unknown', slot: fault?.exercise ?? null };
+}
+
+// No exercise climbs onto a card that stands in the session already, or that another one may climb to.
+function exercisesOf(
+  kept: readonly Kept[],
+  person: Person,
+  opened: Bounds,
+  plan: WeekPlan,
+): readonly SessionExercise[] {
+  const taken = new Set(kept.map(({ fit }) => fit.card.id));
+  return kept.map((one) => {
+    const exercise = sessionExercise(one, person, opened, plan, taken);
+    for (const { card } of exercise.fits) taken.add(card.id);
+    return exercise;
+  });
 }
 
 /** Whether no session could be put together. */
@@ -71,6 +86,7 @@ function sessionExercise(
   person: Person,
   opened: Bounds,
   plan: WeekPlan,
+  taken: ReadonlySet<string>,
 ): SessionExercise {
   const { setUpSeconds, sideChangeSeconds } = person.clinic.defaults;
   const start: Prescribed = {
@@ -81,9 +97,8 @@ function sessionExercise(
     loadKg: fit.load.load.loadKg,
     daysPerWeek: daysPerWeek(slot, plan),
   };
-  const { under18, lightLoads } = person.effects;
-  const limited = opened.stage.loadLimit !== 'none' || under18 || lightLoads.length > 0;
-  const harder = harderFits(fit, slot, person, opened);
+  const limited = opened.stage.loadLimit !== 'none' || person.effects.under18 || person.sudden !== null;
+  const harder = harderFits(fit, slot, person, opened, taken);
   const fits: readonly [Fit, ...Fit[]] = [fit, ...harder];
   const cards: readonly [LadderCard, ...LadderCard[]] = [
     ladderCard(fit, Infinity, opened),
@@ -118,11 +133,11 @@ function ladderCard({ card, settingsDeg, loads }: Fit, atMostKg: number, { caps 
  * The harder cards it may go on to, as far as this person can do them in this stage; none that was held for less long.
  * A weight that is felt for says nothing of what a harder card would be next to it, and under 18 nothing is measured.
  */
-function harderFits(fit: Fit, slot: Slot, person: Person, opened: Bounds): Fit[] {
+function harderFits(fit: Fit, slot: Slot, person: Person, opened: Bounds, taken: ReadonlySet<string>): Fit[] {
   if (fit.load.byFeel || person.effects.under18) return [];
   const fits: Fit[] = [];
   const longestSeconds = longestHoldSeconds(fit.card, person);
-  for (let id = fit.card.harder; id !== null; id = cardOf(person, id).harder) {
+  for (let id = fit.card.harder; id !== null && !taken.has(id); id = cardOf(person, id).harder) {
     const answer = fitCard(cardOf(person, id), slot, person, opened);
     if (isObstacle(answer) || longestHoldSeconds(answer.card, person) < longestSeconds) break;
     fits.push(answer);

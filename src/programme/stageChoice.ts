@@ -1,39 +1,66 @@
-/** Which stage the recorded tests speak for, and why. The clinician's own choice stands and is marked. */
+/** The stage of this person: the proposal, or the clinician's own choice, which stands and is marked. */
 import { keepStageOf, numberedStages } from '../content/keepStage.ts';
 import type { Consult, Library, Protocol, Stage } from '../content/library.ts';
+import {
+  fellBackText,
+  holdsOnlyTexts,
+  lookedText,
+  ownStageText,
+  stageWord,
+  type NoWholeStage,
+} from './phrases/stage.ts';
 import type { StageChoice } from './programme.ts';
 import type { ScreenEffects } from './screen.ts';
+import { firstStage, proposeStage, type StageName } from './stageProposal.ts';
+import type { SuddenStart } from './suddenStart.ts';
 
-export type StageName = StageChoice['chosen'];
+export { stageWord };
+export type { StageName };
 
-/**
- * The stage for this person. The proposal climbs from the first stage as long as each next one may be entered by
- * its own rules (tests, settled next day, sport); `keep` is proposed only where there is nothing else. Light holds at
- * most is the screen's word: no choice goes beyond the first stage then.
- */
+/** Light holds at most is the screen's word: no choice goes beyond the first stage then. */
 export function chooseStage(
   consult: Consult,
   protocol: Protocol,
   library: Library,
   effects: ScreenEffects,
+  sudden: SuddenStart | null,
 ): StageChoice {
-  if (effects.lightHolds.length > 0) return holdsOnly(consult, protocol);
-  const { reached, because } = propose(consult, protocol, library);
   const own = consult.stage === 'auto' ? null : consult.stage;
+  if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
+  const { reached, looked } = proposeStage(consult, protocol, sudden);
+  const nameOf = testNameIn(protocol, library);
+  const because = looked.map((one) => lookedText(one, nameOf, stageOf(protocol, one.stage).enter.words));
   const chosen = own ?? reached;
   return {
     chosen,
     name: stageOf(protocol, chosen).name,
     proposed: reached,
     chosenBy: own === null ? 'proposal' : 'clinician',
-    because: own === null || own === reached ? because : [...because, ownText(own, reached)],
+    because:
+      own === null || own === reached
+        ? because
+        : [...because, ownStageText(own, reached, consult.stageBecause ?? null)],
   };
 }
 
-function ownText(own: StageName, reached: StageName): string {
-  return own === 'keepGoing'
-    ? 'The clinician ends the treatment: the keep-going stage.'
-    : `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(reached)}.`;
+/** The proposal one stage back, because there is no whole programme where it stood; null when there is no earlier one. */
+export function fallenBack(choice: StageChoice, protocol: Protocol, why: NoWholeStage): StageChoice | null {
+  const { chosen, chosenBy, because } = choice;
+  if (chosenBy !== 'proposal' || chosen === 'keepGoing' || chosen === 1) return null;
+  const earlier = (chosen - 1) as StageName;
+  return {
+    ...choice,
+    chosen: earlier,
+    proposed: earlier,
+    name: stageOf(protocol, earlier).name,
+    because: [...because, fellBackText(chosen, earlier, why)],
+  };
+}
+
+/** A test as the protocol or its card names it. */
+export function testNameIn(protocol: Protocol, library: Library): (id: string) => string {
+  return (id) =>
+    library.exercises.get(id)?.title ?? protocol.tests.find((test) => test.id === id)?.name ?? id;
 }
 
 /** The protocol's stage by its name. Content has checked that it is there. */
@@ -57,84 +84,13 @@ export function stageNumber({ stages }: Protocol, name: StageName): number {
   return name === 'keepGoing' ? stages.length : name;
 }
 
-/** @example stageWord(2) // => 'stage 2' */
-export function stageWord(name: StageName): string {
-  return name === 'keepGoing' ? 'the keep-going stage' : `stage ${name}`;
-}
-
-function holdsOnly(consult: Consult, protocol: Protocol): StageChoice {
+function holdsOnly(own: StageName | null, protocol: Protocol): StageChoice {
   const first = firstStage(protocol);
-  const passedBy =
-    consult.stage === 'auto' || consult.stage === first
-      ? []
-      : [
-          `The clinician wrote ${stageWord(consult.stage)}; it waits until more than light holds are allowed.`,
-        ];
   return {
     chosen: first,
     name: stageOf(protocol, first).name,
     proposed: first,
     chosenBy: 'proposal',
-    because: [`The screen allows light holds only: ${stageWord(first)}.`, ...passedBy],
+    because: holdsOnlyTexts(first, own === first ? null : own),
   };
-}
-
-function firstStage({ stages }: Protocol): StageName {
-  return numberedStages(stages).length === 0 ? 'keepGoing' : 1;
-}
-
-function propose(
-  consult: Consult,
-  protocol: Protocol,
-  library: Library,
-): { reached: StageName; because: string[] } {
-  const because: string[] = [];
-  let reached = firstStage(protocol);
-  for (const [index, stage] of numberedStages(protocol.stages).entries()) {
-    if (index === 0) continue;
-    const name = (index + 1) as StageName;
-    const obstacle = whyNot(stage, consult);
-    because.push(
-      obstacle === null
-        ? `Stage ${name} is open: ${entryText(stage, consult, library)}.`
-        : `Not stage ${name}: ${obstacle}.`,
-    );
-    if (obstacle !== null) break;
-    reached = name;
-  }
-  if (consult.irritability === 'high' && reached !== 1 && reached !== 'keepGoing')
-    because.push('Irritability is high: stage 1 may be the kinder start.');
-  return { reached, because };
-}
-
-function whyNot(stage: Stage, consult: Consult): string | null {
-  const { tests, painAtMost, settled, sport } = stage.enter;
-  if (consult.response24h === 'up') return 'the tests had stirred it up by the next day';
-  const tried = worstOfEach(consult).filter(({ test }) => tests.includes(test));
-  if (tests.length > 0 && tried.length === 0) return `none of its tests was done (${tests.join(', ')})`;
-  const least = Math.min(...tried.map(({ pain }) => pain));
-  if (tests.length > 0 && least > painAtMost)
-    return `pain ${least} in its test, ${painAtMost} at most is asked`;
-  if (settled && consult.response24h !== 'settled') return 'it is not known that the next day was settled';
-  if (sport && !consult.running.runs) return 'no sport that needs it is recorded';
-  return null;
-}
-
-// A test that was done twice, on either side perhaps, counts by what hurt more.
-function worstOfEach({ tests }: Consult): Consult['tests'] {
-  return tests.filter(({ test, pain }, index) =>
-    tests.every(
-      (other, at) => other.test !== test || other.pain < pain || (other.pain === pain && at >= index),
-    ),
-  );
-}
-
-function entryText(stage: Stage, consult: Consult, library: Library): string {
-  const done = worstOfEach(consult).filter(
-    ({ test, pain }) => stage.enter.tests.includes(test) && pain <= stage.enter.painAtMost,
-  );
-  if (done.length === 0) return stage.enter.words.replace(/\.$/, '');
-  return done
-    .map(({ test, pain }) => `${library.exercises.get(test)?.title ?? test} with pain ${pain}`)
-    .join(', ');
 }

@@ -25,7 +25,10 @@ export type TestedAnswer =
   /** `unusable`: it says nothing of the load · `tooMuch`: even without a weight the dose asks for more than was shown. */
   | { readonly kind: 'unusable' | 'tooMuch'; readonly set: ConsultSet; readonly because: string };
 
-/** An answer for every set of this card; of a card that works one leg at a time, for those of the painful side. */
+/**
+ * An answer for every set of this card; of a card that works one leg at a time, for those of the painful side. Where none
+ * was tested, for what was done last in the stage before.
+ */
 export function testedAnswers(
   card: PosedCard,
   slot: Slot,
@@ -33,10 +36,44 @@ export function testedAnswers(
   stage: Stage,
   settingsDeg: readonly number[],
 ): TestedAnswer[] {
-  const side = painfulSide(person.consult);
-  return person.consult.testedSets
-    .filter((set) => set.card === card.id && (card.legs === 'together' || set.side === side))
-    .map((set) => answerOf(set, card, slot, person, stage, settingsDeg));
+  return setsOf(card, slot, person, stage).map((set) =>
+    answerOf(set, card, slot, person, stage, settingsDeg),
+  );
+}
+
+function setsOf(card: PosedCard, slot: Slot, person: Person, stage: Stage): readonly ConsultSet[] {
+  const tested = ownSets(card, person);
+  return tested.length > 0 ? tested : lastSets(card, slot, person, stage);
+}
+
+/** The sets tested with a card on the side that is treated. */
+export function ownSets({ id, legs }: PosedCard, { consult }: Person): readonly ConsultSet[] {
+  const side = painfulSide(consult);
+  return consult.testedSets.filter((set) => set.card === id && (legs === 'together' || set.side === side));
+}
+
+// What was done in the stage before and not tested again is gone on with as if it had been tested so.
+function lastSets(card: PosedCard, { dose }: Slot, { lastDone, consult, protocol }: Person, stage: Stage) {
+  const held = dose.repetitions === null;
+  return lastDone.flatMap((one): ConsultSet[] => {
+    const { loadKg, repetitions, reserve, rangeDeg, tempo } = one;
+    const elsewhere = protocol.stages[Number(one.stage) - 1]?.name !== stage.name;
+    if (one.card !== card.id || !elsewhere || loadKg === null || (repetitions === null) !== held) return [];
+    return [
+      {
+        card: card.id,
+        side: painfulSide(consult),
+        loadKg,
+        repetitions: repetitions ?? 1,
+        reserve: reserve ?? 0,
+        ...(rangeDeg === null ? {} : { rangeDeg }),
+        ...(tempo === null
+          ? {}
+          : { tempo: { go: tempo.goSeconds, hold: tempo.holdSeconds, back: tempo.backSeconds } }),
+        pain: 0,
+      },
+    ];
+  });
 }
 
 /** Of several usable sets the one with the lowest load. */
@@ -61,7 +98,10 @@ function answerOf(
   const testedToDeg = settingsDeg.length === 0 ? null : (set.rangeDeg ?? null);
   // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
   if (slot.dose.repetitions === null) {
-    const because = 'the load that was held in the test';
+    const because =
+      ownSets(card, person).length > 0
+        ? 'the load that was held in the test'
+        : 'the load that was held in the stage before';
     return { kind: 'usable', set, loadKg: set.loadKg, by: 'held', because, testedToDeg };
   }
   const answer = asked(set, card, slot, person, stage.loadLimit === 'none' ? null : set.loadKg);
@@ -81,7 +121,7 @@ function answerOf(
   };
 }
 
-/** A set that went less far than the least useful range says nothing of a range that is of use. */
+/** A set that went less far than the card can be set to, or more than a step short of its least useful range, says nothing of it. */
 function isUseful(
   { rangeDeg }: ConsultSet,
   card: PosedCard,
@@ -91,7 +131,9 @@ function isUseful(
   const [nearest] = settingsDeg;
   if (rangeDeg === undefined || nearest === undefined) return true;
   if (rangeDeg < nearest) return false;
-  return distanceTo(card, rangeDeg, model.gentleEnd(card)) >= protocol.limits.leastRange.value - 1e-9;
+  const { leastRange, roundAngleDeg } = protocol.limits;
+  const stepOnDeg = rangeDeg + roundAngleDeg.value;
+  return distanceTo(card, stepOnDeg, model.gentleEnd(card)) >= leastRange.value - 1e-9;
 }
 
 function asked(

@@ -23,6 +23,7 @@ const burden = (measured: Partial<Measured>) =>
     compressionBw: 0.5,
     hipMomentNm: 50,
     compressionTimeBwS: 1,
+    tensionTimeBwS: 1,
     refusedBy: null,
     ...measured,
   });

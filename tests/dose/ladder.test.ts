@@ -57,6 +57,7 @@ const still: Measure = () => ({
   compressionBw: 0.2,
   hipMomentNm: 50,
   compressionTimeBwS: 0.6,
+  tensionTimeBwS: 0.6,
   refusedBy: null,
 });
 
@@ -88,6 +89,7 @@ const deadlift =
       compressionBw,
       hipMomentNm: between(DEADLIFT_NM, rangeDeg ?? 45, loadKg),
       compressionTimeBwS: 4 * compressionBw,
+      tensionTimeBwS: 4 * compressionBw,
       refusedBy: (rangeDeg ?? 0) > capDeg ? 'hipFlexion' : over,
     };
   };
@@ -400,11 +402,47 @@ describe('the session', () => {
       compressionBw: rangeDeg === 40 ? 0.9 : 1.1,
       hipMomentNm: 50,
       compressionTimeBwS: 1,
+      tensionTimeBwS: 1,
       refusedBy: null,
     });
     const { rungs, ends } = climbed(ladderOfSteps(three, LIMITS, measure));
     expect(rungs.at(-1)?.exercises.map((at) => at.rangeDeg)).toEqual([45, 45, 40]);
     expect(ends.at(-1)).toMatchObject({ exercise: 'c', stoppedBy: 'cardsAboveHalfCap' });
+  });
+
+  it('grows pull over the session by no more than 1.3, where nothing is squeezed', () => {
+    const pullsMore: Measure = (_, { rangeDeg }) => ({
+      compressionBw: 0,
+      hipMomentNm: 50,
+      compressionTimeBwS: 0,
+      tensionTimeBwS: rangeDeg === 40 ? 3 : 4.5,
+      refusedBy: null,
+    });
+    const one = exercise({
+      card: { rangesDeg: [40, 45] },
+      start: { rangeDeg: 40 },
+      progression: [change('range', 5)],
+    });
+    const { rungs } = climb(one, pullsMore);
+    // A wider range with half as much pull again asks for fewer repetitions: 8 x 4.5 over 10 x 3 is 1.2.
+    expect(rungs.at(-1)?.exercises[0]).toMatchObject({ rangeDeg: 45, dose: { repetitions: 8 } });
+  });
+
+  it('goes on to a card that pulls twice as much with fewer sets', () => {
+    const pulls: Measure = (card) => ({
+      compressionBw: 0,
+      hipMomentNm: 50,
+      compressionTimeBwS: 0,
+      tensionTimeBwS: card === 'a' ? 3 : 6,
+      refusedBy: null,
+    });
+    const one = exercise({
+      harder: [{ card: 'b', rangesDeg: [], loadsKg: [0], legs: 'together' }],
+      progression: [change('lever')],
+    });
+    const { rungs } = climb(one, pulls);
+    // 2 x 8 x 6 over 3 x 10 x 3 is 1.07; 3 x 8 x 6 would be 1.6.
+    expect(rungs.at(-1)?.exercises[0]).toMatchObject({ card: 'b', dose: { sets: 2, repetitions: 8 } });
   });
 
   it('keeps to the minutes there are', () => {

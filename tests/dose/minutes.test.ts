@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitToMinutes, type FittedExercise } from '../../src/dose/minutes.ts';
+import { fitToMinutes, GIVES_WAY, type FittedExercise } from '../../src/dose/minutes.ts';
 import { daySeconds, exerciseSeconds, sessionSeconds } from '../../src/dose/session.ts';
 
 const SLOW = { goSeconds: 3, holdSeconds: 0, backSeconds: 3 };
@@ -95,10 +95,31 @@ describe('fitToMinutes', () => {
     ]);
   });
 
+  it('leaves out what is needed before one set is all that is left, down to the least there must be', () => {
+    const three = [exercise('a'), exercise('b'), exercise('c')];
+    const answer = (minutes: number) => {
+      const fitted = fitToMinutes(three, minutes, GIVES_WAY, 2);
+      return 'none' in fitted ? [] : fitted.exercises.map(({ exercise: name, dose }) => [name, dose.sets]);
+    };
+    expect(answer(9)).toEqual([
+      ['a', 2],
+      ['b', 2],
+      ['c', 2],
+    ]);
+    expect(answer(8)).toEqual([
+      ['a', 3],
+      ['b', 2],
+    ]);
+    expect(answer(4)).toEqual([
+      ['a', 2],
+      ['b', 1],
+    ]);
+  });
+
   it('gives none, with the least it takes, when what is needed is too long', () => {
-    expect(gaveUp([exercise('a'), exercise('b')], 5)).toEqual({
+    expect(gaveUp([exercise('a'), exercise('b')], 1)).toEqual({
       none: true,
-      why: { rule: 'tooFewMinutes', leastSeconds: 360 },
+      why: { rule: 'tooFewMinutes', leastSeconds: 120 },
     });
   });
 });

@@ -208,6 +208,23 @@ describe('review-overdue', () => {
   });
 });
 
+describe('words-against-dose', () => {
+  it('a card that asks for few at first, and a dose that is many', () => {
+    expect(checked(BRIDGE, 'Keep your hips level.]', "'Do few at first, then more.']"))
+      .toMatchInlineSnapshot(`
+      "exercises/bridge.md:16:11: error words-against-dose cautions is "Do few at first, then more.", where hamstring begins main with 24 repetitions; must be words that agree with the dose: 10 repetitions in a first session are few.
+          cautions: ['Do few at first, then more.']
+                    ^
+      Fix: write fewAtFirst: yes in the card, so that a first session has few, or mend the words."
+    `);
+  });
+
+  it('not when the card says so to the programme as well', () => {
+    const text = GOOD[BRIDGE].replace('Keep your hips level.]', "'Do few at first, then more.']");
+    expect(checkedWith({ [BRIDGE]: text.replace('cautions:', 'fewAtFirst: yes\ncautions:') })).toBe('');
+  });
+});
+
 describe('card-unused', () => {
   it('in no slot, test or morning check', () => {
     expect(checked(HAMSTRING, ', band-walk]', ']')).toMatchInlineSnapshot(`

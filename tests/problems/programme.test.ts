@@ -123,13 +123,23 @@ describe('no-card-for-slot', () => {
         'cannotDo: []': 'cannotDo: [grip]',
         'painFreeHipFlexionDeg: 60\ntestedSets': 'painFreeHipFlexionDeg: 20\ntestedSets',
         'rucksack: yes': 'rucksack: no',
+        'stage: auto': 'stage: 2',
       }),
     ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:14:8: error no-card-for-slot stage is stage 2, in which no card can fill the slot Bow (hip-hinge: too little of it is admitted (hip bend at most 10°, below what hurt); rucksack-hinge: there is no rucksack in the house); must be a stage in which every needed slot has a card for this person.
-          stage: auto
+          stage: 2
                  ^
       Fix: Write an earlier stage, add what is missing to kit or minutesPerDay, or add a card to Bow in the protocol."
     `);
+  });
+
+  it('a proposed stage goes back to the last one that is whole instead', () => {
+    expect(
+      printedWith({
+        'painFreeHipFlexionDeg: 60\ntestedSets': 'painFreeHipFlexionDeg: 20\ntestedSets',
+        'rucksack: yes': 'rucksack: no',
+      }),
+    ).toBe('written: stage 1');
   });
 });
 
@@ -152,11 +162,11 @@ describe('no-free-day', () => {
 
 describe('nothing-fits', () => {
   it('too few minutes for what is needed', () => {
-    expect(printedWith({ 'minutesPerDay: 45': 'minutesPerDay: 10' })).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:127:16: error nothing-fits minutesPerDay is 10 minutes; must be at least 17 minutes for what the stage needs.
-          minutesPerDay: 10
+    expect(printedWith({ 'minutesPerDay: 45': 'minutesPerDay: 5' })).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:127:16: error nothing-fits minutesPerDay is 5 minutes; must be at least 6 minutes for what the stage needs.
+          minutesPerDay: 5
                          ^
-      Fix: Write minutesPerDay: 17 or more."
+      Fix: Write minutesPerDay: 6 or more."
     `);
   });
 
@@ -176,6 +186,24 @@ describe('nothing-fits', () => {
 });
 
 describe('does-not-fit', () => {
+  it('a stage above the proposal without a reason', () => {
+    expect(printedWith({ 'stage: auto': 'stage: 3' })).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:14:8: error does-not-fit stage is 3; must be stage 2 or earlier, as the tests propose (Not stage 3: pain 5 in One-leg arabesque, the worst of its tests; 3 at most is asked), or with the reason under stageBecause.
+          stage: 3
+                 ^
+      Fix: Write stage: auto, or add stageBecause: with why a later stage is right for this person."
+    `);
+  });
+
+  it('fast work with a test that hurt, whatever the reason', () => {
+    expect(printedWith({ 'stage: auto': 'stage: 4\nstageBecause: wants to race' })).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:14:8: error does-not-fit stage is 4; must be an earlier stage: pain 5 in One-leg arabesque; fast work asks for 3 at most in every test.
+          stage: 4
+                 ^
+      Fix: Write stage: auto, or an earlier stage; no reason lifts this."
+    `);
+  });
+
   it('a step beyond the ladder', () => {
     expect(printedWith({ 'step: 1': 'step: 40' })).toMatchInlineSnapshot(`
       "consults/otter-r1.md:15:7: error does-not-fit step is 40; must be a step of stage 2 for this person: 1 to 4.
@@ -212,7 +240,7 @@ describe('does-not-fit', () => {
   });
 
   it('repetitions for a hold', () => {
-    expect(printedWith(own('long-lever-bridge-hold.repetitions', '8'))).toMatchInlineSnapshot(`
+    expect(printedWith(own('prone-curl-hold.repetitions', '8'))).toMatchInlineSnapshot(`
       "consults/otter-r1.md:181:12: error does-not-fit overrides[0].value is 8; must be left out: this exercise is held.
               value: 8
                      ^
@@ -266,7 +294,7 @@ describe('does-not-fit', () => {
   });
 
   it('a long hold for someone who must hold short', () => {
-    expect(printedWith({ ...own('long-lever-bridge-hold.holdSeconds', '40'), 'hernia: no': 'hernia: yes' }))
+    expect(printedWith({ ...own('prone-curl-hold.holdSeconds', '40'), 'hernia: no': 'hernia: yes' }))
       .toMatchInlineSnapshot(`
       "consults/otter-r1.md:181:12: error does-not-fit overrides[0].value is 40; must be at most 15: the screen allows short holds only.
               value: 40
@@ -278,7 +306,7 @@ describe('does-not-fit', () => {
   it('a weight for someone with light holds at most', () => {
     expect(
       printedWith({
-        ...own('prone-leg-lift-hold.loadKg', '2'),
+        ...own('prone-curl-hold.loadKg', '2'),
         'oralSteroid: no': 'oralSteroid: yes',
         'clearances: []':
           'clearances: [{ flag: oralSteroid, by: doctor, on: 2026-11-20, decision: light holds may go on }]',

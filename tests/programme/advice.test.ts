@@ -13,7 +13,7 @@ const roomy: Library = {
   clinic: { ...shipped.clinic, defaults: { ...shipped.clinic.defaults, adviceAtMost: 12 } },
 };
 const protocol = shipped.protocols.get('proximal-hamstring')!;
-const NO_EFFECTS = { noRunning: [], lightHolds: [], shortHolds: [], under18: false, lightLoads: [] } as const;
+const NO_EFFECTS = { noRunning: [], lightHolds: [], shortHolds: [], under18: false } as const;
 
 describe('advice on sitting', () => {
   it.each([

@@ -9,7 +9,7 @@ import { boundsOf, personOf } from '../../src/programme/person.ts';
 import { person } from './person.ts';
 import { shipped } from './shipped.ts';
 
-const NO_EFFECTS = { noRunning: [], lightHolds: [], shortHolds: [], under18: false, lightLoads: [] } as const;
+const NO_EFFECTS = { noRunning: [], lightHolds: [], shortHolds: [], under18: false } as const;
 const hamstring = shipped.protocols.get('proximal-hamstring')!;
 
 /** The protocol with other squeeze caps in its first two stages. */

@@ -71,8 +71,8 @@ describe('a sudden pop', () => {
     expect(programmeOf(person(STRONG)).stage.chosen).toBeGreaterThan(2);
     const { stage, record } = programmeOf(person({ ...STRONG, ...POP }));
     expect(stage.chosen).toBe(2);
-    expect(stage.because.at(-1)).toContain('stage 2 at most, with light loads');
-    expect(record.effects.join(' ')).toContain('Light loads');
+    expect(stage.because.at(-1)).toContain('is of stage 2 at most');
+    expect(record.remarks.join(' ')).toContain('stage 2 at most, and at most 50 % of the load');
   });
 
   it('is followed by half the tested load at most, and by more only in the programme after', () => {

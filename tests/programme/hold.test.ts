@@ -26,8 +26,10 @@ function held(different: Partial<Consult>): { now: unknown; decidedBy: unknown; 
 
 describe('the first hold', () => {
   it.each([
-    ['untested: the dose', undefined, 30, 'dose'],
-    ['100 s: still the dose', 100, 30, 'dose'],
+    ['untested: the shortest', undefined, 15, 'dose'],
+    ['55 s: the dose', 55, 30, 'dose'],
+    ['70 s: half of it, so that it is not far below', 70, 35, 'testedSet'],
+    ['100 s: the longest', 100, 45, 'dose'],
     ['36 s: 70 %, rounded down to 5', 36, 25, 'testedSet'],
     ['10 s: 5', 10, 5, 'testedSet'],
   ])('%s', (_, seconds, now, decidedBy) => {

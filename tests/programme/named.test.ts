@@ -6,7 +6,7 @@ import type { Programme } from '../../src/programme/programme.ts';
 import { assets } from '../page/assets.ts';
 import { squeezed, tagsOf } from '../page/readBack.ts';
 import { namelessTitles } from './leafletText.ts';
-import { NO_KIT, person, RUNNER, testedSet } from './person.ts';
+import { day, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';
 
 const titles = [...shipped.exercises.values()].map(({ title }) => title);
@@ -18,8 +18,8 @@ const CASES: readonly (readonly [string, Programme])[] = [
     programmeOf(person({ running: RUNNER, testedSets: [testedSet('hip-hinge', 8, 10, 4)] })),
   ],
   ['stage 2, nothing at home', programmeOf(person({ stage: 2, kit: NO_KIT }))],
-  ['stage 2, a harder version coming', programmeOf(person({ stage: 2, step: 4 }))],
-  ['stage 3, a harder version coming', programmeOf(person({ stage: 3, step: 5 }))],
+  ['stage 2, a harder version coming', programmeOf(person({ stage: 2, step: 7, minutesPerDay: 60 }))],
+  ['stage 3, a harder version coming', programmeOf(person({ stage: 3, step: 5, minutesPerDay: 25 }))],
   ['stage 3', programmeOf(person({ stage: 3 }))],
   ['who cannot lie on the back', programmeOf(person({ stage: 1, cannotDo: ['lie-supine', 'lie-prone'] }))],
   ['30 weeks pregnant', programmeOf(person({ stage: 2, pregnancy: { weeks: 30 } }))],
@@ -32,7 +32,7 @@ const CASES: readonly (readonly [string, Programme])[] = [
     programmeOf(
       person({
         stage: 'keepGoing',
-        discharge: { decidedBy: 'R. Sample', on: '2026-11-20' },
+        discharge: { decidedBy: 'R. Sample', on: day('2026-11-20') },
         usualMorningPain: 0,
         tests: [{ test: 'hip-hinge', pain: 0 }],
       }),

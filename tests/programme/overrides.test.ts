@@ -53,6 +53,7 @@ describe('an entry', () => {
     const programme = programmeOf(
       person({
         stage: 3,
+        tests: [...person().tests, { test: 'single-leg-hinge', pain: 1 }],
         overrides: [{ path: 'romanian-deadlift.loadKg', value: 8, reason: 'known' }],
         confirmed: [{ path: 'overrides.0.value', value: 8, reason: 'carries it at work' }],
       }),

@@ -4,7 +4,7 @@ import type { Consult } from '../../src/content/library.ts';
 import { numberedStages } from '../../src/content/keepStage.ts';
 import { stageNumber, stagesAfter, stageWord } from '../../src/programme/stageChoice.ts';
 import { person, RUNNER } from './person.ts';
-import { programmeOf, shipped } from './shipped.ts';
+import { programmeOf, refusalsOf, shipped } from './shipped.ts';
 
 const stageOf = (different: Partial<Consult>) => programmeOf(person(different)).stage;
 const done = (...tests: (readonly [string, number])[]): Consult['tests'] =>
@@ -15,9 +15,51 @@ describe('the proposal', () => {
     ['4 on the only low-flexion test: stage 1', { tests: done(['single-leg-bridge-raised', 4]) }, 1],
     ['3 on a low-flexion test: stage 2', { tests: done(['single-leg-bridge-raised', 3]) }, 2],
     [
-      'the kindest of the low-flexion tests counts',
+      'the worst of the low-flexion tests counts, one mild one does not outweigh it',
       { tests: done(['single-leg-bridge-raised', 6], ['prone-curl-hold', 2]) },
+      1,
+    ],
+    [
+      'a hold of the first stage that was tried counts as one',
+      { tests: done(['single-leg-bridge-raised', 1], ['standing-heel-push-hold', 4]) },
+      1,
+    ],
+    [
+      'the bow at 1 does not outweigh the arabesque at 5',
+      { tests: done(['single-leg-bridge-raised', 1], ['hip-hinge', 1], ['arabesque', 5]) },
       2,
+    ],
+    [
+      'high irritability with every low-flexion test mild and settled: as the tests say',
+      { tests: done(['single-leg-bridge-raised', 3], ['prone-curl-hold', 2]), irritability: 'high' },
+      2,
+    ],
+    [
+      'high irritability, mild, but not known to be settled: stage 1',
+      { tests: done(['single-leg-bridge-raised', 1]), irritability: 'high', response24h: 'unknown' },
+      1,
+    ],
+    [
+      'high irritability keeps fast work shut',
+      {
+        tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),
+        running: RUNNER,
+        irritability: 'high',
+      },
+      3,
+    ],
+    [
+      'a test over 3 that is none of stage 4 keeps fast work shut',
+      {
+        tests: done(
+          ['single-leg-bridge-raised', 0],
+          ['hip-hinge', 0],
+          ['single-leg-hinge', 1],
+          ['slow-towel-curl', 4],
+        ),
+        running: RUNNER,
+      },
+      3,
     ],
     [
       'the worse of one test done twice counts',
@@ -52,12 +94,6 @@ describe('the proposal', () => {
   ])('%s', (_, different, expected) => {
     expect(stageOf(different)).toMatchObject({ chosen: expected, proposed: expected, chosenBy: 'proposal' });
   });
-
-  it('names high irritability without overruling the tests', () => {
-    const { chosen, because } = stageOf({ irritability: 'high' });
-    expect(chosen).toBe(2);
-    expect(because.join(' ')).toContain('stage 1 may be the kinder start');
-  });
 });
 
 const SETTLED = [{ test: 'single-leg-hinge', pain: 1 }];
@@ -66,6 +102,23 @@ describe("the clinician's own", () => {
   it('stands and is marked, both ways', () => {
     expect(stageOf({ stage: 1 })).toMatchObject({ chosen: 1, proposed: 2, chosenBy: 'clinician' });
     expect(stageOf({ stage: 3 })).toMatchObject({ chosen: 3, proposed: 2, chosenBy: 'clinician' });
+  });
+
+  it('above the proposal needs a reason, which the record tells', () => {
+    expect(refusalsOf(person({ stage: 3, stageBecause: undefined } as Partial<Consult>))).toEqual([
+      'does-not-fit stage',
+    ]);
+    expect(stageOf({ stage: 3, stageBecause: 'lifts at work every day' }).because.at(-1)).toBe(
+      'The clinician chose stage 3; the proposal was stage 2. Reason: lifts at work every day.',
+    );
+    expect(refusalsOf(person({ stage: 1, stageBecause: undefined } as Partial<Consult>))).toEqual([]);
+  });
+
+  it.each<[string, Partial<Consult>]>([
+    ['a test over 3', { tests: done(['single-leg-bridge-raised', 1], ['slow-towel-curl', 4]) }],
+    ['high irritability', { irritability: 'high' }],
+  ])('stage 4 is refused with %s, whatever the reason', (_, different) => {
+    expect(refusalsOf(person({ stage: 4, ...different }))).toEqual(['does-not-fit stage']);
   });
 
   it('of ending treatment is told as that', () => {

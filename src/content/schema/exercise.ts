@@ -15,6 +15,7 @@ import {
   source,
   tempo,
   title,
+  yesNo,
 } from './words.ts';
 import { exerciseRule, legRule } from './exerciseRules.ts';
 
@@ -142,6 +143,10 @@ export const exerciseSchema = across(
           alt: about('What it shows, for those who cannot see it.', line),
         }),
       ),
+    ).optional(),
+    fewAtFirst: about(
+      'yes: a first session has few repetitions of it, as its words say; how many is in the protocol.',
+      yesNo,
     ).optional(),
     cautions: about('What to watch for, a sentence each.', z.array(line).min(1, 'at least one caution')),
     withWeight: about(

@@ -92,8 +92,14 @@ const stage = across(
       'What must be true to start in this stage.',
       z.strictObject({
         words: about('In a sentence, for the record.', line),
-        tests: about('Tests of which one must have been done with little pain.', z.array(id)).default([]),
-        painAtMost: about('Pain in it at most.', pain).default(3),
+        tests: about(
+          'Tests of which one at least must have been done, and none with more pain.',
+          z.array(id),
+        ).default([]),
+        painAtMost: about(
+          'Pain at most in them, and in every test with the hip nearly straight.',
+          pain,
+        ).default(3),
         settled: about('Must the next day have been settled?', yesNo).default(false),
         sport: about('Only for someone whose sport needs it?', yesNo).default(false),
       }),
@@ -143,6 +149,10 @@ export const protocolSchema = across(
           id: about('What a consult calls it; the id of the card where one is tested.', id),
           name: about('What the record calls it.', line),
           lowFlexion: about('Is it done with the hip nearly straight?', yesNo),
+          reachesDeg: about(
+            'Hip bend to which it goes where it hurts nobody; the whole movement of its card when left out.',
+            from(0, 140, '°'),
+          ).optional(),
         }),
       ),
     ),
@@ -299,16 +309,59 @@ export const protocolSchema = across(
           'Longest hold for someone who must not hold long.',
           setting(from(5, 60, 'seconds')),
         ),
-        afterImagingStage: about(
-          'Latest stage of the first programme after a sudden start that a picture cleared.',
-          setting(wholeFrom(1, 4)),
-        ).default({ value: 2, mark: 'choice' }),
-        afterImagingLoadShare: about(
-          'Share of the tested load in that programme.',
+        untestedHoldSeconds: about(
+          'The shortest hold: what a hold that was not tested starts with.',
+          setting(from(5, 60, 'seconds')),
+        ).default({ value: 15, mark: 'choice' }),
+        gentlerBelow: about(
+          'A first dose under this share of what was tested needs its reason in the record.',
           setting(from(0.1, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        hollowBelow: about(
+          "A stage in which every exercise stays under this share of the stage's hip bend is not proposed.",
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.6, mark: 'choice' }),
+        suddenStageAtMost: about(
+          'The first programme after a cleared sudden start is of this stage at most.',
+          setting(wholeFrom(1, 9)),
+        ).default({ value: 2, mark: 'choice' }),
+        suddenLoadShare: about(
+          'Its loads are this share of what the tests allow, at most.',
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.5, mark: 'choice' }),
+        slightSqueezeBw: about(
+          'Up to this squeeze, and the pull below, an exercise enters a stage without a look at what was tested.',
+          setting(from(0, 1, 'body weights')),
+        ).default({ value: 0.1, mark: 'choice' }),
+        slightPullBw: about(
+          'Up to this pull; a calf raise without a weight has about 0.6.',
+          setting(from(0, 3, 'body weights')),
+        ).default({ value: 0.75, mark: 'choice' }),
+        fewRepetitions: about(
+          'Repetitions in a first session at most of a card whose words ask for few at first.',
+          setting(wholeFrom(1, 60)),
+        ).default({ value: 10, mark: 'choice' }),
       }),
     ),
+    session: about(
+      'How long a session is, from the second stage on.',
+      z.strictObject({
+        usualMinutes: about('Minutes of a usual session.', setting(from(10, 90, 'minutes'))),
+        usualExercises: about('Exercises in a usual session at most.', setting(wholeFrom(1, 10))),
+        longerFromMinutes: about(
+          'With so many minutes a day or more in the consult, all of them are used.',
+          setting(from(10, 180, 'minutes')),
+        ),
+        shortMinutes: about('What a short day has room for.', setting(from(5, 60, 'minutes'))),
+        shortExercises: about('Exercises of a short day.', setting(wholeFrom(1, 4))),
+      }),
+    ).default({
+      usualMinutes: { value: 25, mark: 'choice' },
+      usualExercises: { value: 4, mark: 'choice' },
+      longerFromMinutes: { value: 40, mark: 'choice' },
+      shortMinutes: { value: 15, mark: 'choice' },
+      shortExercises: { value: 2, mark: 'choice' },
+    }),
     week: about(
       'The recovery clock.',
       z.strictObject({

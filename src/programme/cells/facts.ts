@@ -34,6 +34,7 @@ export interface CellFacts {
   readonly pause: Pause;
   readonly days: readonly Weekday[];
   readonly own: Own;
+  readonly titleOf: (card: string) => string;
 }
 
 /** Value and words of a cell, without its reason. */

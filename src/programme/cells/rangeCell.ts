@@ -1,5 +1,6 @@
 /** How far: by a step, by what limits the stage's first one, or in full. */
 import type { Source } from '../../units/source.ts';
+import { entryRule } from '../phrases/entry.ts';
 import { stepWhy } from './dosed.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 
@@ -22,6 +23,14 @@ export function ranged(facts: CellFacts, said: Said): Made {
       decidedBy: 'dose',
     };
   const { rangeDecidedBy } = fit;
+  if (rangeDecidedBy === 'step')
+    return {
+      ...said,
+      rule: fit.entry === null ? SMALLEST : entryRule(fit.entry, facts.titleOf),
+      inputs: rangeInputs,
+      source: houseRules('4 and 11.2'),
+      decidedBy: 'step',
+    };
   return {
     ...said,
     ...RANGE_WHY[rangeDecidedBy as keyof typeof RANGE_WHY],

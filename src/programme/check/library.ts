@@ -5,6 +5,7 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { bannedWords } from './bannedWords.ts';
 import { weakEvidence } from './evidence.ts';
+import { manyAtFirst } from './fewAtFirst.ts';
 import { cardLength } from './length.ts';
 import { longSentences } from './longSentence.ts';
 import { misplacedNeighbours } from './neighbours.ts';
@@ -24,6 +25,7 @@ export function checkLibrary(library: Library, onDay: IsoDate, placeOf: PlaceOf)
   return sortProblems([
     ...checkShelves(library, onDay, placeOf),
     ...leftOut(library, placeOf),
+    ...manyAtFirst(library, placeOf),
     ...misplacedNeighbours(library, placeOf),
     ...unusedCards(library, placeOf),
   ]);

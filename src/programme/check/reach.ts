@@ -38,7 +38,6 @@ const NO_EFFECTS: ScreenEffects = {
   lightHolds: [],
   shortHolds: [],
   under18: false,
-  lightLoads: [],
 };
 
 interface Gap {

@@ -64,3 +64,17 @@ export function landmarkValue(landmark: Landmark): string {
   const number = 'cm' in landmark ? landmark.cm : landmark.hours;
   return `${landmark.kind} ${number}`;
 }
+
+const PARTS: readonly (readonly [share: number, words: string])[] = [
+  [0.75, 'three quarters'],
+  [0.66, 'two thirds'],
+  [0.5, 'half'],
+  [0.33, 'a third'],
+  [0.25, 'a quarter'],
+];
+
+/** Less than the whole way where no landmark shows it, rounded to the gentle end. @example partText(0.4) // => 'About a third of the whole way' */
+export function partText(share: number): string {
+  const words = PARTS.find(([least]) => share >= least - 0.01)?.[1];
+  return words === undefined ? 'Only a little of the way' : `About ${words} of the whole way`;
+}

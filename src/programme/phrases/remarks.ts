@@ -22,6 +22,7 @@ const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   compressionGrowth: 'peak squeeze would grow too fast for one step',
   hipMomentGrowth: 'the hip moment would grow too fast for one step',
   compressionTimeGrowth: 'squeeze over the session would grow too fast for one step',
+  tensionTimeGrowth: 'pull over the session would grow too fast for one step',
   workGrowth: 'the work of the session would grow too fast for one step',
   loadGrowth: 'the weight would grow too fast for one step',
   weekGrowth: 'the week would grow too fast for one step',

@@ -5,6 +5,8 @@ import type { WeekPlan } from '../../week/plan.ts';
 import type { PlannedRun } from '../../week/plannedRun.ts';
 import type { Reason } from '../../week/reason.ts';
 import type { Section } from '../programme.ts';
+import type { SessionLength } from '../sessionLength.ts';
+import type { ShortSession } from '../shortSession.ts';
 import {
   capital,
   countText,
@@ -157,4 +159,34 @@ export function recoveryText({
   const longer = slower.length === 0 ? '' : `, ${factor} times ${baseHours} h: ${listText(slower)}`;
   const open = notRecorded.length === 0 ? '' : `; not recorded: ${listText(notRecorded)}`;
   return `${hours} h between sessions${longer}${open}.`;
+}
+
+/** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
+export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
+  if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
+  const names = exercises.map(({ title, sets, setsInPlan, held }) =>
+    sets === setsInPlan ? title : `${title} (${countText(sets, held ? 'hold' : 'set')})`,
+  );
+  const few =
+    names.length === 1
+      ? `do this one: ${names[0]}`
+      : `do these ${numberWord(names.length)}: ${listText(names)}`;
+  return wholeFits
+    ? `All of it fits in ${minutes} minutes. With less time than that, ${few}.`
+    : `If you only have ${minutes} minutes, ${few}.`;
+}
+
+function numberWord(count: number): string {
+  return ['no', 'one', 'two', 'three', 'four'][count] ?? String(count);
+}
+
+/** How long sessions are planned, for the record. */
+export function sessionLengthText(
+  { minutes, exercisesAtMost, decidedBy }: SessionLength,
+  minutesPerDay: number,
+): string {
+  const most = countText(exercisesAtMost, 'exercise');
+  return decidedBy === 'usual'
+    ? `Session: the usual ${minutes} minutes and ${most} at most; the consult gives ${minutesPerDay} minutes, and more than the usual length is used only from the minutes the protocol names (session.longerFromMinutes).`
+    : `Session: planned for the ${minutes} minutes the consult gives, ${most} at most.`;
 }

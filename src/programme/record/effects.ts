@@ -1,6 +1,5 @@
 /** What the screen does to this programme, a sentence for every effect that holds. */
 import type { Person } from '../person.ts';
-import { lightLoadsText } from '../phrases/afterImaging.ts';
 import { effectText, maternityText, YOUNG_TEXT } from '../phrases/screen.ts';
 
 /** Empty when nothing of the screen acts. */
@@ -11,7 +10,6 @@ export function effectTexts({ consult, effects, maternity }: Person): string[] {
   return [
     ...named,
     ...(effects.under18 ? [YOUNG_TEXT] : []),
-    ...(effects.lightLoads.length === 0 ? [] : [lightLoadsText(effects.lightLoads)]),
     ...(maternity === null ? [] : [maternityText(maternity)]),
   ];
 }

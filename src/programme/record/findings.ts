@@ -150,8 +150,8 @@ function testsTable(consult: Consult, nameOf: (id: string) => string): Table {
   return {
     caption: 'Tests',
     columns: ['Test', 'Pain', 'Pain began at hip bend', 'Held or done'],
-    rows: consult.tests.map(({ test, pain, painFreeHipFlexionDeg, seconds, repetitions }) => [
-      nameOf(test),
+    rows: consult.tests.map(({ test, pain, painFreeHipFlexionDeg, seconds, repetitions, side }) => [
+      side === undefined ? nameOf(test) : `${nameOf(test)}, ${side === 'both' ? 'both legs' : `${side} leg`}`,
       `${pain} of 10`,
       painFreeHipFlexionDeg === undefined ? NOT_RECORDED : `${painFreeHipFlexionDeg}°`,
       [

@@ -4,9 +4,11 @@ import type { Decided } from '../decide.ts';
 import { dischargeCriteria } from '../discharge.ts';
 import { isModelled } from '../estimate.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
+import { gentlerThanTested } from '../gentler.ts';
 import { unusedEntries } from '../overrides.ts';
 import { limitsOf, needsDecision, painDecision } from '../painLimits.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
+import { contradictionText, entryText, gentlerText } from '../phrases/entry.ts';
 import { strengthText } from '../phrases/muscles.ts';
 import { listText } from '../phrases/plain.ts';
 import {
@@ -18,7 +20,9 @@ import {
   runReasonText,
   usualOnlyText,
 } from '../phrases/remarks.ts';
-import { recoveryText } from '../phrases/week.ts';
+import { hollowRemark, suddenRemark } from '../phrases/stage.ts';
+import { recoveryText, sessionLengthText } from '../phrases/week.ts';
+import { contradictions } from '../painfulSets.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
 
@@ -27,6 +31,8 @@ export function remarksOf(decided: Decided): string[] {
   return [
     ...personRemarks(decided),
     ...stageRemarks(decided),
+    ...entryRemarks(decided),
+    sessionLengthText(decided.length, decided.person.consult.minutesPerDay),
     `Recovery: ${recoveryText(decided.week.plan.liftRecovery)}`,
     ...decided.week.activities.flatMap(({ what, everydayLoad }) =>
       everydayLoad === null ? [] : [everydayLoadText(what, everydayLoad)],
@@ -91,6 +97,30 @@ function stageRemarks(decided: Decided): string[] {
   ];
 }
 
+/** How the stage is entered: what was taken down, what is gentler than tested, sets that contradict each other. */
+function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): string[] {
+  const titleOf = (id: string) => cardOf(person, id).title;
+  const { prescriptions } = shown[0];
+  const entered = prescriptions.flatMap(({ fit, at, card }) =>
+    fit.entry === null || step > 1 || at.card !== fit.card.id
+      ? []
+      : (entryText(card.title, fit.entry, titleOf) ?? []),
+  );
+  const gentler = prescriptions.flatMap((one) => {
+    const found = gentlerThanTested(one, person, bounds);
+    return found === null ? [] : [gentlerText(one.card.title, found)];
+  });
+  return [
+    ...(person.sudden === null ? [] : [suddenRemark(person.sudden)]),
+    ...(hollow === null ? [] : [hollowRemark(stage.chosen, hollow)]),
+    ...entered,
+    ...gentler,
+    ...contradictions(person).map(({ card, painful, painless }) =>
+      contradictionText(titleOf(card), painful, painless),
+    ),
+  ];
+}
+
 function runningRemarks({ person, running }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
@@ -111,7 +141,7 @@ function runningRemarks({ person, running }: Decided): string[] {
 function ladderRemarks({ person, session }: Decided): string[] {
   const ends = session.ladder.ends
     .filter(({ reached }) => reached !== 'end')
-    .map((end) => endText(end, (card) => cardOf(person, card).title, person.effects.lightLoads.length > 0));
+    .map((end) => endText(end, (card) => cardOf(person, card).title, person.sudden !== null));
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
     const longest = longestHoldSeconds(fit.card, person);

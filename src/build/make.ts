@@ -44,13 +44,13 @@ export async function printable(
   };
 }
 
-/** The revision before, made again from its own file; null when there is none that can be made. */
-function previousOf(consult: Consult, { consults }: Workspace, workshop: Workshop): Programme | null {
-  const before = consults
+/** The revision before, made again from its own file after those before it; null when there is none that can be made. */
+function previousOf(consult: Consult, workspace: Workspace, workshop: Workshop): Programme | null {
+  const before = workspace.consults
     .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
     .at(-1);
   if (before === undefined) return null;
-  const made = assembleProgramme(before, null, workshop);
+  const made = assembleProgramme(before, previousOf(before, workspace, workshop), workshop);
   return 'programme' in made ? made.programme : null;
 }
 

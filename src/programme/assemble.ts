@@ -15,7 +15,7 @@ export function assembleProgramme(
   previous: Programme | null,
   workshop: Workshop,
 ): Assembled {
-  const decided = decide(consult, workshop);
+  const decided = decide(consult, previous, workshop);
   if ('refusals' in decided) return { refusals: decided.refusals };
   return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
 }

@@ -1,6 +1,7 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
+import { beginning } from './beginning.ts';
 import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
@@ -11,9 +12,11 @@ import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
 import { prescribe, type Prescription } from './prescribe.ts';
-import type { PassedOver, StageChoice } from './programme.ts';
+import type { PassedOver, Programme, StageChoice } from './programme.ts';
 import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
-import { placedRuns, type RunningFacts } from './running.ts';
+import type { RunningFacts } from './running.ts';
+import { planOf, type PartFacts, type PlanOf } from './datedPlan.ts';
+import { followingParts, type FollowingPart } from './followingParts.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
 import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
@@ -38,6 +41,10 @@ export interface Shown {
 }
 
 export interface Decided extends Where {
+  /** Every day until the review, decided once. */
+  readonly dated: PlanOf;
+  /** Later rungs of a protocol that goes by weeks, as far as the plan reaches. */
+  readonly following: readonly FollowingPart[];
   readonly course: Course;
   readonly passedOver: readonly PassedOver[];
   readonly gaveUp: FittedDays['gaveUp'];
@@ -59,27 +66,57 @@ export interface Refused {
   readonly refusals: readonly Refusal[];
 }
 
-/** Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. */
-export function decide(consult: Consult, workshop: Workshop): Decided | Refused {
+/**
+ * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why.
+ * `previous`: the revision before, for what is not new any more; null for the first.
+ */
+export function decide(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
   const where = whoAndWhere(consult, workshop);
   if ('refusals' in where) return where;
-  const work = whatAndWhen(where);
+  const work = whatAndWhen(where, consult.step ?? 1, []);
   if ('refusals' in work) return work;
-  const { person, stage } = where;
+  const first = inDays(where, work, previous);
+  const { waits } = first.dated;
+  if (waits.length === 0) return first;
+  // What begins only after the review makes room in the session and in the week.
+  const rest = whatAndWhen(where, consult.step ?? 1, waits);
+  return 'refusals' in rest ? first : inDays(where, rest, previous);
+}
+
+/** The days, and everything that stands beside them. */
+function inDays(where: Where, work: Work, previous: Programme | null): Decided {
+  const { person, stage, bounds } = where;
+  const outlook = outlookOf(person, stage.chosen, work.week.plan);
+  const sitting = sittingPlan(person, bounds);
+  const following = followingParts(where, (ahead) => whatAndWhen(ahead, 1, []));
+  const present: PartFacts = { from: person.consult.startOn, week: work.week, session: work.session };
+  const dated = planOf(person, {
+    bounds,
+    parts: [present, ...following],
+    step: work.step,
+    running: work.running,
+    sitting,
+    outlook,
+    previous,
+  });
   return {
     ...where,
     ...work,
+    running: dated.running,
+    dated,
+    following,
+    shown: work.shown.map((one) => beginning(one, dated)) as [Shown, ...Shown[]],
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),
-    sitting: sittingPlan(person, where.bounds),
+    sitting,
     flareHold: flareHold(person),
-    outlook: outlookOf(person, stage.chosen, work.week.plan),
+    outlook,
     later: laterStages(person, stage.chosen),
   };
 }
 
 /** The person, and the point of the protocol. */
-interface Where {
+export interface Where {
   readonly person: Person;
   readonly stage: StageChoice;
   readonly bounds: Bounds;
@@ -107,14 +144,19 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
   return worst > enter.painAtMost ? worst : null;
 }
 
-type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
+export type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
 
 /** The cards, the minutes, the week, the ladder and the rung of today. */
-function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
+function whatAndWhen(
+  { person, stage, bounds }: Where,
+  step: number,
+  waits: readonly string[],
+): Work | Refused {
   const { consult } = person;
-  const { choices, passedOver, empty } = chooseCards(person, bounds);
-  if (empty.length > 0)
-    return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
+  const { choices: all, passedOver: barred, empty } = chooseCards(person, bounds);
+  if (empty.length > 0) return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, barred)));
+  const choices = all.filter(({ slot }) => !waits.includes(slot.name));
+  const passedOver = [...barred, ...waiting(all, waits, person, bounds)];
   const fitted = fitDays(choices, person);
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
   const { wished, week } = runsInWeek(person, bounds, fitted.kept);
@@ -122,7 +164,6 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   const kept = fitted.kept.filter(({ slot }) => workDays(slot.when, week.plan).length > 0);
   const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
-  const step = consult.step ?? 1;
   const [present, ...next] = shownRungs(session, step);
   if (present === undefined) return refused([noSuchStep(consult, stage.chosen, session.ladder.rungs.length)]);
   const own = ownRefusals(session, present, week.plan, person);
@@ -134,12 +175,27 @@ function whatAndWhen({ person, stage, bounds }: Where): Work | Refused {
   return {
     passedOver: [...passedOver, ...leftOut(fitted, kept, person, bounds)],
     gaveUp: fitted.gaveUp,
-    running: placedRuns(wished, week.plan),
+    running: wished,
     week,
     session,
     step,
     shown: [show(present), ...next.map(show)],
   };
+}
+
+/** Chosen cards whose turn comes only after the review. */
+function waiting(
+  choices: readonly Choice[],
+  waits: readonly string[],
+  person: Person,
+  bounds: Bounds,
+): PassedOver[] {
+  const because = 'begins after the review: one new stress a week';
+  return choices
+    .filter(({ slot }) => waits.includes(slot.name))
+    .map(({ slot, fit }) =>
+      passed(person, fit.card.id, slot, bounds, { limit: 'newStress', value: null, because }),
+    );
 }
 
 function refused(refusals: readonly Refusal[]): Refused {

@@ -33,7 +33,12 @@ import {
 import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
-import { minutesText, nextSessionText, weekText } from './phrases/week.ts';
+import { minutesText, nextSessionText, noSessionText, weekText } from './phrases/week.ts';
+import { dayWords } from './parts.ts';
+import { planEntries, planGrowth } from './planEntries.ts';
+import { datedSitting } from './sitting.ts';
+import { weekGroups } from '../week/weekGroups.ts';
+import { order, type RunKind } from '../week/run.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { stageNumber } from './stageChoice.ts';
@@ -42,11 +47,12 @@ import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
 export function leafletOf(decided: Decided, previous: Programme | null, loadleaf: string): Programme {
-  const { person, course, stage, step, bounds, running, week, shown } = decided;
+  const { person, course, stage, step, bounds, dated, week } = decided;
   const { consult, protocol, library } = person;
   const { clinic } = library;
-  const runs = running.plan.weeks[0]?.runs ?? [];
-  const calendar = calendarOf(week.entries, runs);
+  const { days } = dated.plan;
+  const words = dayWords(decided);
+  const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const sections = {
     running: runningSection(decided),
     sitting: sittingSection(decided),
@@ -65,7 +71,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     seenOn: consult.seenOn,
     startOn: consult.startOn,
     reviewOn: consult.reviewOn,
-    dates: datesText(consult),
+    dates: datesText(consult, course),
     stage,
     step,
     opening: openingText(consult, protocol, course, {
@@ -75,10 +81,10 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
     nextSession: nextSession(decided),
-    exercises: exercisesOf(shown[0].prescriptions, person),
-    steps: stepTables(shown, person),
+    exercises: exercisesOf(decided),
+    steps: stepTables(decided),
     ...painSections(decided),
-    week: weekText(week.plan, runs),
+    week: weekText({ ...words, groups: weekGroups(days), gapDays: week.plan.liftGapDays, race: races > 0 }),
     ...sections,
     stretching: stretchingText({
       stageWords: bounds.stage.stretching,
@@ -89,8 +95,10 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
     advice: adviceFor(consult, protocol, stage.chosen, course, library),
-    log: logSheet(logDays(consult, week.entries, runs)),
-    calendar,
+    log: logSheet(logDays(days, words), course),
+    calendar: calendarOf(days, words),
+    plan: planEntries(decided),
+    growth: planGrowth(decided),
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),
   };
@@ -103,12 +111,18 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
   return before === now ? previous.step > step : Number(before) > Number(now);
 }
 
-function nextSession({ person, week, shown }: Decided): NextSession {
-  const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? person.consult.startOn;
-  const seconds = sessionDaySeconds(shown[0].prescriptions, person);
+/** The first session of the plan, with the exercises that stand in it. */
+function nextSession({ person, week, shown, dated }: Decided): NextSession {
+  const first = dated.plan.days.find(({ session }) => session !== null);
+  const has = ({ exercise: { slot } }: (typeof shown)[0]['prescriptions'][number]) =>
+    slot.when !== 'session' || first === undefined || first.session?.exercises.includes(slot.name) === true;
+  const seconds = sessionDaySeconds(shown[0].prescriptions.filter(has), person);
   return {
     heading: 'Your next session',
-    when: nextSessionText(first, nextAfter(week.plan, first)?.clearDays ?? 0),
+    when:
+      first === undefined
+        ? noSessionText(person.consult.reviewOn)
+        : nextSessionText(first.on, nextAfter(week.plan, first.on)?.clearDays ?? 0),
     minutes: minutesText(seconds),
     minutesValue: Math.ceil(seconds / 60),
   };
@@ -165,25 +179,45 @@ function moveOf({ body }: ExerciseCard): string {
   return move?.kind === 'paragraph' ? plainText(move.text) : '';
 }
 
-function runningSection({ person, running, bounds }: Decided) {
+function runningSection({ person, running, bounds, dated, course }: Decided) {
   const { consult, protocol } = person;
+  const { runningRules } = protocol;
+  const { most, words } = bounds.stage.running;
+  const { weeks, days } = dated.plan;
+  const asYouLike = course !== 'treatment' && running.decision.heldBack.length === 0;
   return runningText({
     ...running,
     runs: consult.running.runs,
+    weeks,
+    races: dated.races,
+    raceDays: {
+      taperDays: runningRules.raceTaperDays.value,
+      noHeavyDays: runningRules.raceNoHeavyDays.value,
+    },
+    reviewOn: consult.reviewOn,
+    begins: weeks.flatMap(({ turn: { begins } }) => {
+      const first = days.find((day) => day.runs.some(({ kind }) => kind === begins));
+      return first === undefined || begins === null ? [] : [{ kind: begins as RunKind, on: first.on }];
+    }),
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
-    fastGrowth: protocol.runningRules.fastGrowth.value,
-    raceEasyDays: protocol.runningRules.raceEasyDays,
-    stageWords: bounds.stage.running.words,
+    fastGrowth: runningRules.fastGrowth.value,
+    raceEasyDays: runningRules.raceEasyDays,
+    stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
+    // They tell how hard the stage lets anybody run; who may less is told what waits.
+    stageWords: asYouLike || order(running.decision.most) >= order(most) ? words : null,
   });
 }
 
-function sittingSection({ person, course, sitting, bounds }: Decided) {
+function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
+  const later = datedSitting(sitting, dated.plan.weeks);
   return sittingText({
     now: sitting.now,
     free: sitting.free,
     mayHurt: course !== 'prevention' && person.protocol.angle === 'hipFlexion',
     stepMinutes: person.protocol.sittingRules.stepMinutes.value,
     goalMinutes: person.consult.sitting.goalMinutes ?? null,
+    later,
+    moreToCome: sitting.budget.steps.length > later.length + 1,
     tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),
     stageWords: bounds.stage.sitting,
   });

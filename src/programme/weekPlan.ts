@@ -1,7 +1,6 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../content/library.ts';
 import { judgeActivities, type JudgedActivity } from '../week/activities.ts';
-import { datedSessions, type DatedEntry } from '../week/dates.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
 import { hardDays } from '../week/recovery.ts';
 import type { WeekWish } from '../week/wish.ts';
@@ -13,7 +12,8 @@ import { stageNumber, type StageName } from './stageChoice.ts';
 
 export interface WeekFacts {
   readonly plan: WeekPlan;
-  readonly entries: readonly DatedEntry[];
+  /** How hard a session counts on the clock. */
+  readonly kind: WeekWish['lifts']['kind'];
   readonly activities: readonly JudgedActivity[];
 }
 
@@ -37,9 +37,7 @@ export function weekFacts(
     recoverer(consult),
     protocol.week,
   );
-  return plan.fits
-    ? { plan, entries: datedSessions(plan, consult.startOn, consult.reviewOn), activities }
-    : plan;
+  return plan.fits ? { plan, kind, activities } : plan;
 }
 
 /**
@@ -72,7 +70,7 @@ function wish(
       days: consult.days,
     },
     // Once hilly routes are left, an everyday run is not a hard one.
-    runs: (running.plan.weeks[0]?.runs ?? []).map(({ id, kind }) => ({ id, kind, features: [] })),
+    runs: running.pattern.map(({ id, kind }) => ({ id, kind, features: [] })),
     runDays: WEEKDAYS,
     hillsAndFast: running.plan.hillsAndFast.rule,
     fixed: activities.flatMap(({ what, hardDaysPerWeek }) =>
@@ -83,7 +81,8 @@ function wish(
   };
 }
 
-function recoverer(consult: Consult) {
+/** What slows or helps this person's recovery. */
+export function recoverer(consult: Consult) {
   const { trainingYears, weeksOff } = consult.running;
   return {
     trainingYears: trainingYears ?? null,

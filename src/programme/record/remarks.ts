@@ -6,7 +6,14 @@ import { longestHoldSeconds } from '../firstDose.ts';
 import { unusedEntries } from '../overrides.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
 import { listText } from '../phrases/plain.ts';
-import { endText, longestText, raceText, runCountText, runReasonText } from '../phrases/remarks.ts';
+import {
+  endText,
+  growthText,
+  longestText,
+  raceText,
+  runCountText,
+  runReasonText,
+} from '../phrases/remarks.ts';
 import { recoveryText } from '../phrases/week.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
@@ -21,6 +28,8 @@ export function remarksOf(decided: Decided): string[] {
       everydayLoad === null ? [] : [everydayLoadText(what, everydayLoad)],
     ),
     ...runningRemarks(decided),
+    growthText(decided.dated.plan.weeks),
+    ...partRemarks(decided),
     ...ladderRemarks(decided),
     ...goalRemarks(decided),
     ...decided.later.notes,
@@ -67,7 +76,7 @@ function stageRemarks(decided: Decided): string[] {
   ];
 }
 
-function runningRemarks({ person, running }: Decided): string[] {
+function runningRemarks({ person, running, dated }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
   return [
@@ -80,8 +89,17 @@ function runningRemarks({ person, running }: Decided): string[] {
         ]),
     ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
-    ...plan.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
+    ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
+}
+
+/** A protocol by weeks whose next rung cannot be made for this person. */
+function partRemarks({ person, stage, following }: Decided): string[] {
+  if (!person.protocol.byWeeks || stage.chosen === 'keep') return [];
+  const last = following.at(-1);
+  return last === undefined
+    ? []
+    : [`The plan goes on by weeks: ${following.map(({ name, from }) => `${name} from ${from}`).join('; ')}.`];
 }
 
 function ladderRemarks({ person, session }: Decided): string[] {

@@ -1,0 +1,31 @@
+/** Exercises that begin later than the programme: the day stands in their cells. */
+import type { IsoDate } from '../units/date.ts';
+import type { Shown } from './decide.ts';
+import type { PlanOf } from './datedPlan.ts';
+import { fromDayText } from './phrases/week.ts';
+import type { Prescription } from './prescribe.ts';
+
+/** The first day of an exercise of the present part; null when it begins with the first session, or has no day. */
+export function beginsOn({ plan }: PlanOf, exercise: string): IsoDate | null {
+  const sessions = plan.days.filter(({ part, session }) => part === 0 && session !== null);
+  const first = sessions.find(({ session }) => session?.exercises.includes(exercise));
+  return first === undefined || first.on === sessions[0]?.on ? null : first.on;
+}
+
+/** The rung with the day in the `days` cell of what begins later. */
+export function beginning(shown: Shown, dated: PlanOf): Shown {
+  return { ...shown, prescriptions: shown.prescriptions.map((one) => withDay(one, dated)) };
+}
+
+function withDay(one: Prescription, dated: PlanOf): Prescription {
+  const on = one.exercise.slot.when === 'session' ? beginsOn(dated, one.exercise.slot.name) : null;
+  if (on === null) return one;
+  return {
+    ...one,
+    cells: one.cells.map((cell) =>
+      cell.cell === 'days'
+        ? { ...cell, text: fromDayText(cell.text, on), inputs: { ...cell.inputs, fromDay: on } }
+        : cell,
+    ),
+  };
+}

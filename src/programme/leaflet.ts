@@ -52,6 +52,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const { clinic } = library;
   const { days } = dated.plan;
   const words = dayWords(decided);
+  const runsNow = decided.running.decision.decision === 'keep';
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const sections = {
     running: runningSection(decided),
@@ -94,7 +95,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     }),
     activities: activitiesSection(week.activities, protocol, stage.chosen),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(consult, protocol, stage.chosen, course, library),
+    advice: adviceFor(consult, protocol, stage.chosen, course, library, runsNow),
     log: logSheet(logDays(days, words), course),
     calendar: calendarOf(days, words),
     plan: planEntries(decided),
@@ -223,11 +224,11 @@ function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
   });
 }
 
-function nextSection({ person, course, session, step, outlook }: Decided) {
+function nextSection({ person, course, session, step, outlook, following }: Decided) {
   const { consult, protocol } = person;
   return whatComesNextText({
     course,
-    stepsAhead: session.ladder.rungs.length - step,
+    stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
     months: outlook.usually,
     reviewOn: consult.reviewOn,
     goals: consult.goals.map(({ what }) => what),

@@ -6,7 +6,6 @@ import type { Outlook } from './outlook.ts';
 import type { Person } from './person.ts';
 import type { RunningFacts } from './running.ts';
 import { stageNumber, type StageName } from './stageChoice.ts';
-import { stressesBeforeFast } from './stresses.ts';
 
 /** `begins`: the new stresses of the present stage, in their order. */
 export function racesOf(
@@ -31,8 +30,8 @@ export function racesOf(
 const DAYS_A_WEEK = 7;
 
 /**
- * A race is fast running: the earliest day of the first stage that admits it, and a week for each stress that begins
- * before fast running there. Null where the stage is there and nothing stands before it.
+ * A race is fast running, and the end of the way: the earliest end of the stages, as for any goal. In the stage that
+ * admits fast running it is earlier where all stresses have begun earlier; null where nothing stands before it.
  */
 function fitsFrom(
   person: Person,
@@ -44,14 +43,15 @@ function fitsFrom(
   if (name === 'keep') return null;
   const present = stageNumber(protocol, name) - 1;
   const index = protocol.stages.findIndex(({ running }, at) => at >= present && running.most === 'fast');
-  const stage = protocol.stages[index];
-  if (stage === undefined) return dates.at(-1)?.earliestOn ?? null;
+  const end = dates.at(-1)?.earliestOn ?? null;
   if (index === present) {
     const before = begins.findIndex(({ stress }) => stress === 'fast');
-    // A run never begins in the first week of a programme: that week the exercises are new.
-    return before < 0 ? null : addDays(consult.startOn, DAYS_A_WEEK * Math.max(1, before));
+    if (before < 0) return null;
+    // A run never begins in the first week of a programme: that week the exercises are new. A week of fast running and
+    // the days of less running before a race come after it.
+    const weeks = Math.max(1, before) + 1;
+    const ready = addDays(consult.startOn, DAYS_A_WEEK * weeks + protocol.runningRules.raceTaperDays.value);
+    return end !== null && end < ready ? end : ready;
   }
-  const from = dates.find((date) => date.name === stage.name) ?? dates.at(-1);
-  const weeks = stressesBeforeFast(stage.slots, person);
-  return from === undefined ? null : addDays(from.earliestOn, DAYS_A_WEEK * weeks);
+  return end;
 }

@@ -72,11 +72,3 @@ function doneBefore({ protocol, library }: Person, previous: Programme | null): 
     ...RUN_STRESSES.filter((kind) => previous.plan.some(({ runs }) => runs.some((run) => run.kind === kind))),
   ];
 }
-
-/** How many of the stage's own stresses come before fast running: so many weeks pass before it. */
-export function stressesBeforeFast(slots: readonly Slot[], { library, consult }: Person): number {
-  const cards = slots.flatMap((slot) => slot.cards.map((id) => ({ slot, card: library.exercises.get(id) })));
-  const has = (stress: Stress) =>
-    cards.some(({ slot, card }) => card !== undefined && stressOf(card, slot) === stress);
-  return [has('springs'), has('strides'), consult.running.hills === true].filter(Boolean).length;
-}

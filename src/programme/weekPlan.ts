@@ -5,6 +5,7 @@ import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
 import { hardDays } from '../week/recovery.ts';
 import type { WeekWish } from '../week/wish.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
+import { courseOf } from './course.ts';
 import type { RunningFacts } from './running.ts';
 import type { Choice } from './choose.ts';
 import type { Person } from './person.ts';
@@ -28,7 +29,8 @@ export function weekFacts(
   const activities = judgeActivities(
     consult.doesNow.map(({ what, times }) => ({ what, timesPerWeek: times })),
     protocol.activities,
-    stageNumber(protocol, name),
+    // Nothing is left until later by somebody whom nothing hurts.
+    courseOf(protocol, name) === 'prevention' ? Infinity : stageNumber(protocol, name),
     hardDays(recoverer(consult), protocol.week),
   );
   const kind = sessionKind(kept, stage.hoursBetween < protocol.week.heavyHours.value);

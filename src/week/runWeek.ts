@@ -39,7 +39,7 @@ export function runsByDistance(
   const share = shareOut(base, most);
   const longest: number[] = [base.longestKm];
   let hard: HardDose = base;
-  let fullWeeks = 0;
+  let [fullWeeks, held] = [0, 0];
   return weeks.map(({ keptEasy: easyWeek, grows: turn, opens }) => {
     const open = order(opens) < order(most) ? opens : most;
     const kinds = easyWeek ? [] : specialKinds(open, fullWeeks, share.runs, rule);
@@ -50,13 +50,20 @@ export function runsByDistance(
     const lastKm = Math.max(...longest.slice(-WEEKS_REMEMBERED));
     const longKm =
       easyWeek || !share.hasLong
-        ? share.evenKm
+        ? easyKm(share)
         : grows
           ? grownKm(lastKm, rules)
-          : Math.min(share.longKm, lastKm);
+          : // What has grown is held until the runs' next turn.
+            Math.max(held, Math.min(share.longKm, lastKm));
+    if (!easyWeek) held = Math.max(held, most === 'longer' ? longKm : 0);
     longest.push(longKm);
     return runsOfWeek(share, longKm, easyWeek, kinds, hard);
   });
+}
+
+/** In an easy week no run is longer than the shorter ones of a usual week. */
+function easyKm({ evenKm, otherKm, hasLong }: Share): number {
+  return hasLong && otherKm > 0 ? Math.min(evenKm, otherKm) : evenKm;
 }
 
 interface Share {
@@ -107,7 +114,7 @@ function runsOfWeek(
     return {
       id: `run-${index + 1}`,
       kind,
-      km: index === 0 && hasLong ? longKm : hasLong ? share.otherKm : share.evenKm,
+      km: index === 0 && hasLong ? longKm : hasLong ? share.otherKm : easyWeek ? easyKm(share) : share.evenKm,
       minutes: null,
       walkRun: null,
       fastMinutes: kind === 'fast' ? hard.fastMinutes : null,

@@ -6,6 +6,8 @@ import { dayAndYear, dayText, list, numberText, weekdayAndDay } from './plain.ts
 /** The protocol's sentence for everybody (house rules 11.7). */
 const TOO_EARLY = 'This race comes before your tendon is ready for it; talk with us before you decide.';
 
+const EARLY_ALL_THE_SAME = 'This race comes before your tendon is ready for it.';
+
 export interface RaceWords {
   readonly races: readonly JudgedRace[];
   readonly reviewOn: string;
@@ -27,9 +29,14 @@ function raceText(race: JudgedRace, words: Omit<RaceWords, 'races'>): string {
 }
 
 /** What speaks against it: said to the patient as well, with the date from which it would fit. */
-function againstTexts({ fitsFrom, doubts, notes, inPlan }: JudgedRace): string[] {
+function againstTexts({ fitsFrom, doubts, notes, inPlan, decision }: JudgedRace): string[] {
   const noted = (code: string) => notes.some((note) => note.code === code);
-  if (fitsFrom !== null) return [TOO_EARLY, `It would fit from ${dayAndYear(fitsFrom)}.`];
+  if (fitsFrom !== null)
+    return [
+      decision === undefined ? TOO_EARLY : EARLY_ALL_THE_SAME,
+      `It would fit from ${dayAndYear(fitsFrom)}.`,
+    ];
+  if (inPlan && decision !== undefined) return [];
   if (noted('race-barred')) return ['There is no running for now; talk with us before you decide.'];
   if (doubts.includes('walk-run'))
     return ['You are not back to running without a break yet; talk with us before you decide.'];
@@ -44,10 +51,15 @@ function againstTexts({ fitsFrom, doubts, notes, inPlan }: JudgedRace): string[]
 
 function planTexts(race: JudgedRace, { taperDays, noHeavyDays }: Omit<RaceWords, 'races'>): string[] {
   return [
-    race.decision === undefined
-      ? 'Your plan makes room for it.'
-      : 'We have decided on it together: your plan makes room for it.',
+    roomText(race),
     `In the ${noHeavyDays} days before it there is nothing heavy and nothing fast, and in the ${taperDays} days before it about half the running.`,
     ...(race.easyUntil > race.on ? [`After it: easy days until ${dayText(race.easyUntil)}.`] : []),
   ];
+}
+
+/** It says who made up whose mind: nobody yet, the one who recorded it, or there is nothing to decide. */
+function roomText({ decision, fitsFrom, notes }: JudgedRace): string {
+  if (decision !== undefined) return 'It was decided that you run it, so your plan makes room for it.';
+  const open = fitsFrom !== null || notes.some(({ code }) => code === 'race-beyond-longest');
+  return open ? 'In case you run it, your plan makes room for it.' : 'Your plan makes room for it.';
 }

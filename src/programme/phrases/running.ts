@@ -209,12 +209,13 @@ function weekRow(week: PlanWeek): string[] {
 const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as a hard run.';
 const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
 
-function waitParts({ plan, decision }: RunningWords): Part[] {
+function waitParts({ plan, decision, races }: RunningWords): Part[] {
+  const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race these wait' : 'These wait';
   const hillsOpen = order(decision.most) >= order('hills-or-strides');
   const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
   const entries = [
     ...(plan.moveToFlat ? [hillsOpen ? EASY_ON_THE_FLAT : LEAVE_HILLY_ROUTES] : []),
-    ...(waiting.length > 0 ? [`These wait: ${listText(waiting)}.`] : []),
+    ...(waiting.length > 0 ? [`${apart}: ${listText(waiting)}.`] : []),
     ...(hillsOpen
       ? [
           plan.hillsAndFast.rule === 'never-one-week'

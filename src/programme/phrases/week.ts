@@ -39,7 +39,7 @@ export function weekText(words: WeekWords): Section {
       ? 'The days may be moved. If a session is late, carry on from there the next day.'
       : `The days may be moved, as long as you leave ${countText(gapDays - 1, 'clear day')} between two sessions.`;
   return section('week', 'Your week', [
-    ...groups.map((group) => weekTable(group, words)),
+    ...groups.map((group, index) => weekTable(group, groups[index - 1], words)),
     ...(amountsDiffer
       ? [paragraph('How far or how long you run in which week stands under “Running”.')]
       : []),
@@ -50,21 +50,38 @@ export function weekText(words: WeekWords): Section {
   ]);
 }
 
-function weekTable(group: WeekGroup, words: WeekWords): Part {
+/** A group beside the one before it: all its days, or those that differ where they are few. */
+function weekTable(group: WeekGroup, before: WeekGroup | undefined, words: WeekWords): Part {
   const alone = words.groups.length === 1;
   const days = alone
     ? [...group.days].sort((a, b) => WEEKDAYS.indexOf(a.weekday) - WEEKDAYS.indexOf(b.weekday))
     : group.days;
-  const caption = alone
-    ? 'A usual week'
-    : group.from === group.to
-      ? capital(weekdayAndDay(group.from))
-      : `${capital(dayText(group.from))} to ${dayText(group.to)}`;
-  return table(
-    caption,
-    ['Day', 'Plan'],
-    days.map((one) => [weekdayText(one.weekday), groupDayText(one, words) || 'Free']),
-  );
+  const rows = days.map((one) => [weekdayText(one.weekday), groupDayText(one, words) || 'Free']);
+  const same = new Set((before?.days ?? []).map((one) => rowKey(one, words)));
+  const changed = days.flatMap((one, index) => (same.has(rowKey(one, words)) ? [] : [rows[index] ?? []]));
+  const few = changed.length > 0 && changed.length <= MOST_CHANGED;
+  const caption = alone ? 'A usual week' : spanText(group);
+  return few
+    ? table(`${caption}: what is different from the days before`, ['Day', 'Plan'], changed)
+    : table(caption, ['Day', 'Plan'], everyDay(rows));
+}
+
+const MOST_CHANGED = 3;
+
+function rowKey(one: GroupDay, words: WeekWords): string {
+  return `${one.weekday} ${groupDayText(one, words)}`;
+}
+
+/** @example '24 November to 7 December' */
+function spanText({ from, to }: WeekGroup): string {
+  return from === to ? weekdayAndDay(from) : `${dayText(from)} to ${dayText(to)}`;
+}
+
+/** Seven days that are alike are one line. */
+function everyDay(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const [first] = rows;
+  const alike = rows.length === WEEKDAYS.length && rows.every(([, plan]) => plan === first?.[1]);
+  return alike ? [['Every day', first?.[1] ?? '']] : rows;
 }
 
 function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {

@@ -1,6 +1,6 @@
 /** Exercises that begin later than the programme: the day stands in their cells. */
 import type { IsoDate } from '../units/date.ts';
-import type { Shown } from './decide.ts';
+import type { Shown } from './work.ts';
 import type { PlanOf } from './datedPlan.ts';
 import { fromDayText } from './phrases/week.ts';
 import type { Prescription } from './prescribe.ts';

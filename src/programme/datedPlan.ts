@@ -64,6 +64,7 @@ export function planOf(person: Person, makings: PlanMakings): PlanOf {
     ) as [PlanPart, ...PlanPart[]],
     runWeeks: dated.plan.weeks,
     races: standing,
+    shortestKm: shortestKm(running),
     sessionAfterRaceDays: calendarDays(
       recoveryHours('energy-storage', recoverer(consult), protocol.week).hours,
     ),
@@ -75,6 +76,11 @@ export function planOf(person: Person, makings: PlanMakings): PlanOf {
   );
   const waits = begins.flatMap(({ exercises }) => exercises).filter((exercise) => !begun.has(exercise));
   return { plan: made, running: dated, races, waits };
+}
+
+function shortestKm({ pattern }: RunningFacts): number | null {
+  const kms = pattern.flatMap(({ km }) => km ?? []);
+  return kms.length === 0 ? null : Math.min(...kms);
 }
 
 function turnsOf(

@@ -11,18 +11,17 @@ import { flareHold, morningTask } from './morningTask.ts';
 import { outlookOf, type Outlook } from './outlook.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
-import { prescribe, type Prescription } from './prescribe.ts';
-import type { PassedOver, Programme, StageChoice } from './programme.ts';
+import { prescribe } from './prescribe.ts';
+import type { PassedOver, Programme } from './programme.ts';
 import { noCardFor, noSession, notWithoutPain, noSuchStep, noWeek, tooFewMinutes } from './refusals.ts';
-import type { RunningFacts } from './running.ts';
 import { planOf, type PartFacts, type PlanOf } from './datedPlan.ts';
 import { followingParts, type FollowingPart } from './followingParts.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
-import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
+import { isNoSession, sessionFor, shownRungs } from './session.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, stageOf } from './stageChoice.ts';
-import type { WeekFacts } from './weekPlan.ts';
+import type { Refused, Shown, Where, Work } from './work.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
 
@@ -34,36 +33,18 @@ export interface Workshop {
   readonly loadleaf: string;
 }
 
-/** A rung that is printed, put in numbers. */
-export interface Shown {
-  readonly rung: Rung;
-  readonly prescriptions: readonly Prescription[];
-}
-
-export interface Decided extends Where {
+export interface Decided extends Where, Work {
   /** Every day until the review, decided once. */
   readonly dated: PlanOf;
   /** Later rungs of a protocol that goes by weeks, as far as the plan reaches. */
   readonly following: readonly FollowingPart[];
   readonly course: Course;
-  readonly passedOver: readonly PassedOver[];
-  readonly gaveUp: FittedDays['gaveUp'];
-  readonly running: RunningFacts;
-  readonly week: WeekFacts;
-  readonly session: Session;
-  readonly step: number;
-  /** The present rung first, then up to two more. */
-  readonly shown: readonly [Shown, ...Shown[]];
   readonly morningTask: ExerciseCard | null;
   /** What is held in a flare when the programme itself has no hold. */
   readonly flareHold: ExerciseCard | null;
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
   readonly later: Later;
-}
-
-export interface Refused {
-  readonly refusals: readonly Refusal[];
 }
 
 /**
@@ -115,13 +96,6 @@ function inDays(where: Where, work: Work, previous: Programme | null): Decided {
   };
 }
 
-/** The person, and the point of the protocol. */
-export interface Where {
-  readonly person: Person;
-  readonly stage: StageChoice;
-  readonly bounds: Bounds;
-}
-
 function whoAndWhere(consult: Consult, { library, models }: Workshop): Where | Refused {
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
@@ -143,8 +117,6 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
   const worst = Math.max(usualMorningPain, ...tests.map(({ pain }) => pain));
   return worst > enter.painAtMost ? worst : null;
 }
-
-export type Work = Pick<Decided, 'passedOver' | 'gaveUp' | 'running' | 'week' | 'session' | 'step' | 'shown'>;
 
 /** The cards, the minutes, the week, the ladder and the rung of today. */
 function whatAndWhen(

@@ -1,7 +1,7 @@
 /** A protocol that goes by weeks: its next rungs with their dates, as far as the plan reaches. */
 import { numberedStages } from '../content/keepStage.ts';
 import { addDays } from '../units/date.ts';
-import type { Refused, Shown, Where, Work } from './decide.ts';
+import type { Refused, Shown, Where, Work } from './work.ts';
 import type { PartFacts } from './datedPlan.ts';
 import { boundsOf } from './person.ts';
 import type { StageName } from './stageChoice.ts';

@@ -33,7 +33,8 @@ import {
 import { runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
-import { minutesText, nextSessionText, noSessionText, weekText } from './phrases/week.ts';
+import { fromDayText, minutesText, nextSessionText, noSessionText, weekText } from './phrases/week.ts';
+import { beginsOn } from './beginning.ts';
 import { dayWords } from './parts.ts';
 import { planEntries, planGrowth } from './planEntries.ts';
 import { datedSitting } from './sitting.ts';
@@ -139,6 +140,12 @@ function painSections(
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
   const holds = prescriptions.filter(({ at }) => at.dose.holdSeconds !== null).map(({ card }) => card.title);
+  // What begins later is not done before that day with easier numbers either.
+  const dated = ([title = '', ...row]: readonly string[], index: number) => {
+    const slot = prescriptions[index]?.exercise.slot;
+    const on = slot === undefined || slot.when !== 'session' ? null : beginsOn(decided.dated, slot.name);
+    return [on === null ? title : fromDayText(title, on), ...row];
+  };
   return {
     painRule: painRuleText(painLimits(consult, protocol)),
     morningCheck: morningCheckText(
@@ -147,7 +154,7 @@ function painSections(
       repetitions.value,
       contact,
     ),
-    easier: easierText(easierRows(prescriptions, person)),
+    easier: easierText(easierRows(prescriptions, person).map((row, index) => dated(row, index))),
     flare: flareText(
       flare,
       holds,

@@ -1,6 +1,7 @@
 /** The parts of the plan with their steps and cards: the present one, then the later rungs of a protocol by weeks. */
 import type { ExerciseCard } from '../content/library.ts';
-import type { Decided, Shown } from './decide.ts';
+import type { Decided } from './decide.ts';
+import type { Shown } from './work.ts';
 import type { DayWords } from './phrases/day.ts';
 
 export interface Part {

@@ -11,7 +11,8 @@ import {
   stepHeading,
 } from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
-import type { Decided, Shown } from './decide.ts';
+import type { Decided } from './decide.ts';
+import type { Shown } from './work.ts';
 import type { FollowingPart } from './followingParts.ts';
 import type { Prescription } from './prescribe.ts';
 import type { CellName, StepTable } from './programme.ts';

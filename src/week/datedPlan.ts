@@ -49,6 +49,8 @@ export interface PlanFacts {
   readonly runWeeks: readonly Pick<RunWeek, 'runs' | 'keptEasy'>[];
   /** Those that stand. */
   readonly races: readonly JudgedRace[];
+  /** The shortest run of a usual week, km: in the easy days after a race none is longer. Null where none goes by distance. */
+  readonly shortestKm: number | null;
   /** Calendar days after a race before a session on the recovery clock may come. */
   readonly sessionAfterRaceDays: number;
   readonly turns: readonly Turn[];
@@ -104,7 +106,7 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
     };
   const due = (when: DatedExercise['when']) =>
     exercises.filter((one) => one.when === when && (one.ownDays?.includes(weekday) ?? true));
-  const runs = runsOn(pattern, on, facts.runWeeks[weekIndex], around, facts.rules);
+  const runs = runsOn(pattern, on, facts.runWeeks[weekIndex], around, facts);
   const other = around.before !== null || around.after !== null ? [] : pattern.other;
   const barred = pattern.session && kind !== 'light' && isBarred(around, facts.sessionAfterRaceDays);
   const session =
@@ -184,13 +186,14 @@ function runsOn(
   on: IsoDate,
   week: PlanFacts['runWeeks'][number] | undefined,
   around: RaceDay,
-  { raceTaperShare }: RaceDayRules,
+  { rules, shortestKm }: PlanFacts,
 ): { planned: PlannedRun[]; lost: Lost[] } {
   const wished = (week?.runs ?? []).filter(({ id }) => runs.includes(id));
   const easy = around.before !== null || around.after !== null;
   const planned = wished
     .map((run) => (easy ? easyRun(run) : run))
-    .map((run) => (around.taper === null ? run : shorter(run, raceTaperShare.value)))
+    .map((run) => (around.after === null ? run : noLonger(run, shortestKm)))
+    .map((run) => (around.taper === null ? run : shorter(run, rules.raceTaperShare.value)))
     .filter(({ km, minutes, walkRun }) => (km ?? minutes ?? walkRun?.cycles ?? 0) > 0);
   const hard = easy ? wished.filter(({ kind }) => runLoad(kind).hard) : [];
   return { planned, lost: hard.flatMap(({ kind }) => lostFor(on, around, 'hard-run', kind)) };
@@ -198,6 +201,10 @@ function runsOn(
 
 function easyRun(run: PlannedRun): PlannedRun {
   return order(run.kind) <= order('easy') ? run : { ...run, kind: 'easy', fastMinutes: null, climbM: null };
+}
+
+function noLonger(run: PlannedRun, mostKm: number | null): PlannedRun {
+  return run.km === null || mostKm === null ? run : { ...run, km: Math.min(run.km, mostKm) };
 }
 
 /** A share of a run, rounded down to 0.1 km, whole minutes, whole turns of walk and run. */

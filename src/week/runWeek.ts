@@ -50,7 +50,7 @@ export function runsByDistance(
     const lastKm = Math.max(...longest.slice(-WEEKS_REMEMBERED));
     const longKm =
       easyWeek || !share.hasLong
-        ? easyKm(share)
+        ? share.evenKm
         : grows
           ? grownKm(lastKm, rules)
           : // What has grown is held until the runs' next turn.
@@ -59,11 +59,6 @@ export function runsByDistance(
     longest.push(longKm);
     return runsOfWeek(share, longKm, easyWeek, kinds, hard);
   });
-}
-
-/** In an easy week no run is longer than the shorter ones of a usual week. */
-function easyKm({ evenKm, otherKm, hasLong }: Share): number {
-  return hasLong && otherKm > 0 ? Math.min(evenKm, otherKm) : evenKm;
 }
 
 interface Share {
@@ -114,7 +109,7 @@ function runsOfWeek(
     return {
       id: `run-${index + 1}`,
       kind,
-      km: index === 0 && hasLong ? longKm : hasLong ? share.otherKm : easyWeek ? easyKm(share) : share.evenKm,
+      km: index === 0 && hasLong ? longKm : hasLong ? share.otherKm : share.evenKm,
       minutes: null,
       walkRun: null,
       fastMinutes: kind === 'fast' ? hard.fastMinutes : null,

@@ -69,13 +69,13 @@ function readyIn(
   index: number,
   { disturbed }: WeekRoom,
 ): Grows[] {
-  const count = (what: Grows) => grown.get(what)?.length ?? 0;
+  // The first week is the start, not a turn: on equal terms the exercises go first, for they are the treatment.
+  const turns = (what: Grows) => (grown.get(what) ?? []).filter((at) => at > 0).length;
   return waiting
     .filter(({ what, times, weeksApart }) => {
-      const turns = (grown.get(what) ?? []).filter((at) => what !== 'exercises' || at > 0).length;
       const last = grown.get(what)?.at(-1) ?? 0;
-      return turns < times && index - last >= weeksApart && (!disturbed || what === 'sitting');
+      return turns(what) < times && index - last >= weeksApart && (!disturbed || what === 'sitting');
     })
     .map(({ what }) => what)
-    .sort((a, b) => count(a) - count(b) || GROWS.indexOf(a) - GROWS.indexOf(b));
+    .sort((a, b) => turns(a) - turns(b) || GROWS.indexOf(a) - GROWS.indexOf(b));
 }

@@ -135,8 +135,8 @@ function walkRunCells({ runs }: PlanWeek): string[] {
   if (first.walkRun === null) return ['no walk', amountText(first), 'once'];
   const cycles = [...new Set(runs.map(({ walkRun }) => walkRun?.cycles ?? 1))];
   const { walkMinutes, runMinutes } = first.walkRun;
-  const times = cycles.map((count) => countText(count, 'time'));
-  return [`${walkMinutes} min`, `${runMinutes} min`, listText(times, 'or')];
+  const times = `${listText(cycles.map(String), 'or')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
+  return [`${walkMinutes} min`, `${runMinutes} min`, times];
 }
 
 function weekText({ from, to }: PlanWeek): string {
@@ -238,7 +238,9 @@ function hardParts({ decision, fastGrowth, raceEasyDays }: RunningWords): Part[]
     ({ upToKm, from, to }) => `up to ${numberText(upToKm)} km: ${from} to ${to} days`,
   );
   return [
-    paragraph(`${counts} Let fast minutes or climb grow by ${share} a week, and keep the other as it is.`),
+    paragraph(
+      `${counts} Let fast minutes or climb grow by ${share} a week at most, one of the two, and only in a week in which nothing else grows.`,
+    ),
     ...(rows.length === 0 ? [] : [paragraph(`Easy days after a race of ${rows.join('; ')}.`)]),
   ];
 }

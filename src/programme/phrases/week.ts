@@ -59,7 +59,7 @@ function weekTable(group: WeekGroup, before: WeekGroup | undefined, words: WeekW
   const rows = days.map((one) => [weekdayText(one.weekday), groupDayText(one, words) || 'Free']);
   const same = new Set((before?.days ?? []).map((one) => rowKey(one, words)));
   const changed = days.flatMap((one, index) => (same.has(rowKey(one, words)) ? [] : [rows[index] ?? []]));
-  const few = changed.length > 0 && changed.length <= MOST_CHANGED;
+  const few = changed.length > 0 && changed.length <= MOST_CHANGED && days.length > MOST_CHANGED;
   const caption = alone ? 'A usual week' : spanText(group);
   return few
     ? table(`${caption}: what is different from the days before`, ['Day', 'Plan'], changed)

@@ -33,7 +33,7 @@ function againstTexts({ fitsFrom, doubts, notes, inPlan, decision }: JudgedRace)
   const noted = (code: string) => notes.some((note) => note.code === code);
   if (fitsFrom !== null)
     return [
-      decision === undefined ? TOO_EARLY : EARLY_ALL_THE_SAME,
+      decision === undefined || !inPlan ? TOO_EARLY : EARLY_ALL_THE_SAME,
       `It would fit from ${dayAndYear(fitsFrom)}.`,
     ];
   if (inPlan && decision !== undefined) return [];

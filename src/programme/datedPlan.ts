@@ -56,7 +56,7 @@ export function planOf(person: Person, makings: PlanMakings): PlanOf {
   const standing = races.filter(({ inPlan }) => inPlan);
   const turns = turnsOf(person, makings, begins, standing);
   const dates = { startOn: consult.startOn, reviewOn: consult.reviewOn };
-  const dated = datedRunning(running, person, dates, weekRules(person, turns, begins, standing));
+  const dated = datedRunning(running, person, dates, weekRules(person, turns, begins));
   const made = datedPlan({
     ...dates,
     parts: parts.map((part, index) =>
@@ -113,21 +113,17 @@ function turnsOf(
   return takeTurns(rooms, begins, waiting);
 }
 
-function weekRules(
-  { consult, protocol }: Person,
-  turns: readonly Turn[],
-  begins: readonly NewStress[],
-  races: readonly JudgedRace[],
-): RunWeekRule[] {
+function weekRules({ consult }: Person, turns: readonly Turn[], begins: readonly NewStress[]): RunWeekRule[] {
   const newRuns = begins
     .filter(({ exercises }) => exercises.length === 0)
     .map(({ stress }) => stress as RunKind);
-  return weekFrames(consult).map((frame, index) => {
+  return weekFrames(consult).map((_, index) => {
     const begun = turns.slice(0, index + 1).map((turn) => turn.begins);
     const closed = newRuns.filter((kind) => !begun.some((one) => one === kind));
     const turn = turns[index];
     return {
-      keptEasy: touchesRace(frame, races, protocol.runningRules.raceNoHeavyDays.value),
+      // What a race does to a run is decided day by day.
+      keptEasy: false,
       grows: turn?.grows === 'running' && turn.because === 'turn',
       opens: hardestBelow(closed),
     };

@@ -46,7 +46,7 @@ export interface PlanFacts {
   /** In the order of their dates; the first begins at the start. */
   readonly parts: readonly [PlanPart, ...PlanPart[]];
   /** Runs of every week, by the ids under which the parts' weeks place them. */
-  readonly runWeeks: readonly Pick<RunWeek, 'runs' | 'keptEasy'>[];
+  readonly runWeeks: readonly Pick<RunWeek, 'runs'>[];
   /** Those that stand. */
   readonly races: readonly JudgedRace[];
   /** The shortest run of a usual week, km: in the easy days after a race none is longer. Null where none goes by distance. */
@@ -80,7 +80,7 @@ export function datedPlan(facts: PlanFacts): DatedPlan {
   const days = made.map(({ day }) => day);
   return {
     days,
-    weeks: planWeeks(days, facts.runWeeks, facts.turns),
+    weeks: planWeeks(days, facts.turns),
     lost: made.flatMap(({ lost }) => lost),
   };
 }
@@ -207,7 +207,7 @@ function noLonger(run: PlannedRun, mostKm: number | null): PlannedRun {
   return run.km === null || mostKm === null ? run : { ...run, km: Math.min(run.km, mostKm) };
 }
 
-/** A share of a run, rounded down to 0.1 km, whole minutes, whole turns of walk and run. */
+/** A share of a run (of a longer one it is no longer one), rounded down to 0.1 km, whole minutes, whole turns of walk and run. */
 function shorter(run: PlannedRun, share: number): PlannedRun {
   if (run.walkRun !== null) {
     const cycles = Math.max(1, Math.floor(run.walkRun.cycles * share));
@@ -224,6 +224,7 @@ function shorter(run: PlannedRun, share: number): PlannedRun {
     amount === null ? null : roundDown(amount * share, grain);
   return {
     ...run,
+    kind: run.kind === 'longer' ? 'easy' : run.kind,
     km: part(run.km, 0.1),
     minutes: part(run.minutes, 1),
     fastMinutes: part(run.fastMinutes, 0.1),

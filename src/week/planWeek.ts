@@ -15,19 +15,13 @@ export interface PlanWeek {
   /** Races included; null where nothing goes by distance. */
   readonly longestKm: number | null;
   readonly weeklyKm: number | null;
-  /** A race or the days around one keep its runs easy. */
-  readonly keptEasy: boolean;
   readonly turn: Turn;
 }
 
 const NO_TURN: Omit<Turn, 'week'> = { grows: null, because: null, begins: null };
 
-/** `runWeeks`, `turns`: one for each week of training; a week that only holds a race on the review day has none. */
-export function planWeeks(
-  days: readonly PlanDay[],
-  runWeeks: readonly { readonly keptEasy: boolean }[],
-  turns: readonly Turn[],
-): PlanWeek[] {
+/** `turns`: one for each week of training; a week that only holds a race on the review day has none. */
+export function planWeeks(days: readonly PlanDay[], turns: readonly Turn[]): PlanWeek[] {
   const last = days.at(-1)?.week ?? 0;
   return Array.from({ length: last }, (_, index) => {
     const own = days.filter(({ week }) => week === index + 1);
@@ -49,7 +43,6 @@ export function planWeeks(
               kms.reduce((sum, km) => sum + km, 0),
               0.1,
             ),
-      keptEasy: runWeeks[index]?.keptEasy ?? false,
       turn: turns[index] ?? { week: index + 1, ...NO_TURN },
     };
   });

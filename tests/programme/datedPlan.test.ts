@@ -50,8 +50,27 @@ describe('a race in the period', () => {
   });
 
   it('halves the runs of the seven days before', () => {
-    expect(on(programme, '2026-12-01').runs.map(({ km }) => km)).toEqual([4]);
+    expect(on(programme, '2026-12-01').runs.map(({ km }) => km)).toEqual([4.5]);
     expect(on(programme, '2026-11-28').runs.map(({ km }) => km)).toEqual([7.5]);
+  });
+
+  it('makes no run of the easy days longer than the shorter ones of a usual week', () => {
+    expect(on(programme, '2026-11-24').runs).toMatchObject([{ kind: 'longer', km: 9 }]);
+    expect(on(programme, '2026-12-08').runs).toMatchObject([{ kind: 'easy', km: 7.5 }]);
+  });
+
+  it('turns the hard runs near it into easy ones, and names them', () => {
+    const fast = runner([race('2026-12-06')], {
+      ...STRONG,
+      running: { ...RUNNER, hills: true, speed: true, races: [race('2026-12-06')] },
+    });
+    const hard = fast.plan.filter(({ runs }) =>
+      runs.some(({ kind }) => ['hills-or-strides', 'fast'].includes(kind)),
+    );
+    expect(hard.map((one) => one.on)).toEqual(['2026-11-26', '2026-11-30', '2026-12-14']);
+    expect(fast.record.week.gaveUp.join(' ')).toMatch(
+      /An easy run instead of the hills or strides run on 3 December: before the race of 6 December/,
+    );
   });
 
   it('leaves the first session after it until the clock allows, and counts seven easy days', () => {

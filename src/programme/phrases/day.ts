@@ -1,8 +1,14 @@
 /** What one day of the dated plan holds, in words. */
 import type { PlanDay } from '../../week/planDay.ts';
 import type { PlannedRun } from '../../week/plannedRun.ts';
-import { listText, numberText } from './plain.ts';
+import { capital, listText, numberText } from './plain.ts';
 import { RUN_WORDS, runText, shortRunText } from './running.ts';
+
+/** The entries of a day as they stand in a table: the plan's own work begins with a capital. */
+export function tableEntries(day: PlanDay, words: DayWords, form: DayForm): string[] {
+  const own: readonly DayEntry['kind'][] = ['session', 'between', 'daily'];
+  return dayEntries(day, words, form).map(({ kind, text }) => (own.includes(kind) ? capital(text) : text));
+}
 
 /** What a day is told with. */
 export interface DayWords {

@@ -18,7 +18,7 @@ import {
   weekdayAndDay,
   weekdayText,
 } from './plain.ts';
-import { dayEntries, type DayWords } from './day.ts';
+import { tableEntries, type DayWords } from './day.ts';
 import { RUN_WORDS } from './running.ts';
 import type { IsoDate } from '../../units/date.ts';
 
@@ -85,8 +85,7 @@ function everyDay(rows: readonly (readonly string[])[]): readonly (readonly stri
 }
 
 function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {
-  const entries = dayEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds');
-  return capital(entries.map(({ text }) => text).join('; '));
+  return capital(tableEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds').join('; '));
 }
 
 // What is new on one date is not new on every such weekday.

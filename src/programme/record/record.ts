@@ -1,6 +1,6 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
 import { gaveUpText, gaveWayText, lostTexts } from '../phrases/week.ts';
-import { dayEntries } from '../phrases/day.ts';
+import { tableEntries } from '../phrases/day.ts';
 import { dayWords } from '../parts.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
 import { usualWeek } from '../../week/usualWeek.ts';
@@ -63,7 +63,7 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
       weekday,
       entries: days
         .filter((day) => day.weekday === weekday)
-        .flatMap((day) => dayEntries(day, words, 'full').map(({ text }) => text)),
+        .flatMap((day) => tableEntries(day, words, 'full')),
     })),
     gaveUp: [
       ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),

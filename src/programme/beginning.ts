@@ -5,11 +5,10 @@ import type { PlanOf } from './datedPlan.ts';
 import { fromDayText } from './phrases/week.ts';
 import type { Prescription } from './prescribe.ts';
 
-/** The first day of an exercise of the present part; null when it begins with the first session, or has no day. */
+/** The first day of an exercise that has to wait for its turn; null when it stands in the plan from the beginning. */
 export function beginsOn({ plan }: PlanOf, exercise: string): IsoDate | null {
-  const sessions = plan.days.filter(({ part, session }) => part === 0 && session !== null);
-  const first = sessions.find(({ session }) => session?.exercises.includes(exercise));
-  return first === undefined || first.on === sessions[0]?.on ? null : first.on;
+  const first = plan.days.find(({ part, session }) => part === 0 && session?.begins.includes(exercise));
+  return first?.on ?? null;
 }
 
 /** The rung with the day in the `days` cell of what begins later. */

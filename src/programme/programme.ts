@@ -231,7 +231,7 @@ export interface PlanEntry {
   readonly step: number;
   readonly sessions: readonly {
     readonly exercises: readonly PlannedExercise[];
-    /** Done for the first time in this plan. */
+    /** Done for the first time, after the plan has begun without it. */
     readonly begins: readonly PlannedExercise[];
     /** Rests on this day, or has not begun. */
     readonly without: readonly PlannedExercise[];

@@ -111,7 +111,7 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
   const barred = pattern.session && kind !== 'light' && isBarred(around, facts.sessionAfterRaceDays);
   const session =
     pattern.session && !barred
-      ? sessionOn(due('session'), weekIndex + 1, around, begun, {
+      ? sessionOn(due('session'), bare, around, begun, {
           afterRun: pattern.afterRun && runs.planned.length > 0,
           afterOther: pattern.afterOther && other.length > 0,
         })
@@ -150,7 +150,7 @@ function isBarred({ before, daysAfter }: RaceDay, sessionAfterRaceDays: number):
 
 function sessionOn(
   due: readonly DatedExercise[],
-  week: number,
+  { week, part }: Pick<PlanDay, 'week' | 'part'>,
   { after }: RaceDay,
   begun: Set<string>,
   order: Pick<PlannedSession, 'afterRun' | 'afterOther'>,
@@ -159,7 +159,8 @@ function sessionOn(
     fromWeek !== null && fromWeek <= week && !(springs && after !== null);
   const done = due.filter(has);
   if (done.length === 0) return null;
-  const fresh = done.filter(({ card }) => !begun.has(card));
+  // On the first day of all nothing is told as new; later it is what had to wait, or what a later part brings.
+  const fresh = done.filter(({ card, fromWeek }) => !begun.has(card) && (part > 0 || (fromWeek ?? 1) > 1));
   done.forEach(({ card }) => begun.add(card));
   return {
     exercises: namesOf(done),

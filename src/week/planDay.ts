@@ -26,7 +26,7 @@ export interface PlanDay {
 export interface PlannedSession {
   /** Slot names, in the order of the session. */
   readonly exercises: readonly string[];
-  /** Done for the first time in this plan. */
+  /** Done for the first time, after the plan has begun without it. */
   readonly begins: readonly string[];
   /** Rests on this day, for a race or because it has not begun. */
   readonly without: readonly string[];

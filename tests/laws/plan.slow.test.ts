@@ -324,8 +324,7 @@ describe('one thing at a time', () => {
       const begins = plan.flatMap(({ week, sessions }) =>
         sessions.some((one) => one.begins.length > 0) ? [week] : [],
       );
-      const firstSession = plan.find(({ sessions }) => sessions.length > 0)?.week;
-      for (const week of begins) if (week !== firstSession) expect(growth[week - 1]?.grows).toBe('exercises');
+      for (const week of begins) expect(growth[week - 1]?.grows).toBe('exercises');
       const notBefore = steps.flatMap(({ goOnWhen }) => goOnWhen).filter((text) => text.startsWith('it is '));
       const turns = growth.filter(({ grows, because }) => grows === 'exercises' && because === 'turn');
       for (const text of notBefore)

@@ -57,11 +57,10 @@ function sessionText({ part, session, other }: PlanDay, words: DayWords, form: D
   const step = words.stepOf(part);
   const titles = (exercises: readonly string[]) =>
     listText(exercises.map((exercise) => words.titleOf(part, exercise)));
-  const fresh = session.begins.length > 0 && session.begins.length < session.exercises.length;
   return [
     step === null ? 'exercises' : `exercises of step ${step}`,
     session.without.length === 0 ? '' : ` without ${titles(session.without)}`,
-    fresh && form !== 'kinds' ? `, new: ${titles(session.begins)}` : '',
+    session.begins.length > 0 && form !== 'kinds' ? `, new: ${titles(session.begins)}` : '',
     form !== 'short' && session.afterRun ? ', after the run' : '',
     form !== 'short' && session.afterOther ? `, after ${listText(other)}` : '',
   ].join('');

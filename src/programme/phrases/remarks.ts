@@ -124,7 +124,7 @@ export function runCountText({ code, inputs }: RunCount['because']): string {
 
 const RACE_WORDS: Words<RaceNote> = {
   'race-before-ready': ({ most, raceKm, fitsFrom }) =>
-    `${rounded(raceKm)} km, before fast running is back (${kindText(most)} at most now); it would fit from ${fitsFrom}`,
+    `${rounded(raceKm)} km, before fast running is back${most === 'fast' ? ' for long enough' : ` (${kindText(most)} at most now)`}; it would fit from ${fitsFrom}`,
   'race-beyond-longest': ({ longestKm, raceKm }) =>
     `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
   'race-in-doubt': ({ doubts }) =>

@@ -309,7 +309,7 @@ describe('one thing at a time', () => {
       const from = (what: string) => growth.filter(({ grows }) => grows === what).map((one) => one.from);
       const dated = (pattern: RegExp) =>
         lines.filter((line) => pattern.test(line)).map((line) => /^From (\w+ \d+ \w+)/.exec(line)?.[1]);
-      expect(dated(/^From .* upright, and/)).toEqual(from('sitting').map(weekdayAndDay));
+      expect(dated(/^From .* upright\. /)).toEqual(from('sitting').map(weekdayAndDay));
       expect(dated(/^From .*quicker steps/)).toEqual(from('stepRate').map(weekdayAndDay));
       const longest = growth.map(({ week }) =>
         Math.max(

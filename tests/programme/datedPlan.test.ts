@@ -335,7 +335,7 @@ describe('one thing grows a week', () => {
     );
     expect([...new Set(rungs.map(String))]).toEqual(['1,1', '2,1', '3,2', '4,2', '5,2']);
     expect(sectionLines(programme.sitting).join('\n')).toContain(
-      'From Tuesday 15 December, if your mornings are settled: up to 25 minutes upright, and 12 minutes',
+      'From Tuesday 15 December, if your mornings are settled: up to 25 minutes upright. On a hard seat, or leaning forward: up to 12 minutes.',
     );
     expect(text(programme)).toContain(
       'From Tuesday 22 December, if your mornings are settled: take slightly quicker steps',

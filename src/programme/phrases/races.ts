@@ -52,7 +52,7 @@ function againstTexts({ fitsFrom, doubts, notes, inPlan, decision }: JudgedRace)
 function planTexts(race: JudgedRace, { taperDays, noHeavyDays }: Omit<RaceWords, 'races'>): string[] {
   return [
     roomText(race),
-    `In the ${noHeavyDays} days before it there is nothing heavy and nothing fast, and in the ${taperDays} days before it about half the running.`,
+    `In the ${noHeavyDays} days before it there is nothing heavy and nothing fast. In the ${taperDays} days before it there is about half the running.`,
     ...(race.easyUntil > race.on ? [`After it: easy days until ${dayText(race.easyUntil)}.`] : []),
   ];
 }

@@ -239,7 +239,7 @@ function hardParts({ decision, fastGrowth, raceEasyDays }: RunningWords): Part[]
   );
   return [
     paragraph(
-      `${counts} Let fast minutes or climb grow by ${share} a week at most, one of the two, and only in a week in which nothing else grows.`,
+      `${counts} Let fast minutes or climb grow by ${share} a week at most. Only one of the two grows, in a week in which nothing else does.`,
     ),
     ...(rows.length === 0 ? [] : [paragraph(`Easy days after a race of ${rows.join('; ')}.`)]),
   ];

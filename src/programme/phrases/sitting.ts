@@ -74,7 +74,7 @@ function growthTexts({ later, moreToCome, stepMinutes, goalMinutes }: SittingWor
   return [
     ...later.map(
       ({ from, uprightMinutes, hardMinutes }) =>
-        `From ${weekdayAndDay(from)}, if your mornings are settled: up to ${countText(uprightMinutes, 'minute')} upright, and ${countText(hardMinutes, 'minute')} on a hard seat or leaning forward.`,
+        `From ${weekdayAndDay(from)}, if your mornings are settled: up to ${countText(uprightMinutes, 'minute')} upright. On a hard seat, or leaning forward: up to ${countText(hardMinutes, 'minute')}.`,
     ),
     ...(moreToCome
       ? [

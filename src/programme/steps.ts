@@ -4,11 +4,11 @@ import {
   changeText,
   datedStepHeading,
   goOnTexts,
-  notBeforeText,
   partText,
   partWhenTexts,
   stepCaption,
   stepHeading,
+  turnText,
 } from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
 import type { Decided } from './decide.ts';
@@ -32,7 +32,7 @@ export function stepTables(decided: Decided): StepTable[] {
 }
 
 function ladderTables({ shown, person: { protocol, consult }, dated }: Decided): StepTable[] {
-  // A step is the exercises' turn to grow; none comes before the first of those weeks, or before the review.
+  // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
   return shown.map(({ rung, prescriptions }, index) => {
     const present = index === 0;
@@ -49,7 +49,7 @@ function ladderTables({ shown, person: { protocol, consult }, dated }: Decided):
         index === 1
           ? [
               ...goOnTexts(protocol, morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo),
-              notBeforeText(turns[0]?.from ?? null),
+              turnText(turns.map(({ from }) => from)),
             ]
           : [],
       present,

@@ -340,7 +340,7 @@ describe('one thing grows a week', () => {
     expect(text(programme)).toContain(
       'From Tuesday 22 December, if your mornings are settled: take slightly quicker steps',
     );
-    expect(programme.steps[1]?.goOnWhen.at(-1)).toBe('it is Tuesday 1 December or later');
+    expect(programme.steps[1]?.goOnWhen.at(-1)).toBe('it is the week from Tuesday 1 December');
   });
 
   it('what has grown is held until its next turn', () => {

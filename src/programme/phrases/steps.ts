@@ -69,9 +69,11 @@ export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] 
   ];
 }
 
-/** The exercises have a week of their own to grow in; `from` null: none before the review. */
-export function notBeforeText(from: IsoDate | null): string {
-  return from === null ? 'we have met for the review' : `it is ${weekdayAndDay(from)} or later`;
+/** The exercises have weeks of their own to grow in; without any before the review, it comes first. */
+export function turnText(from: readonly IsoDate[]): string {
+  return from.length === 0
+    ? 'we have met for the review'
+    : `it is the week from ${listText(from.map(weekdayAndDay), 'or')}`;
 }
 
 /** @example 'Step 2: from Tuesday 1 December' */

@@ -40,7 +40,6 @@ function fitsFrom(
   begins: readonly NewStress[],
 ): IsoDate | null {
   const { protocol, consult } = person;
-  if (name === 'keep') return null;
   const present = stageNumber(protocol, name) - 1;
   const index = protocol.stages.findIndex(({ running }, at) => at >= present && running.most === 'fast');
   const end = dates.at(-1)?.earliestOn ?? null;

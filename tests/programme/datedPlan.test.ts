@@ -111,6 +111,24 @@ describe('a race that comes too early', () => {
     expect(decided.record.remarks.join(' ')).toContain('recorded decision: R. Sample: run as a jog');
   });
 
+  it("is not in the plan of someone irritable who runs by the clinician's own entry", () => {
+    const own = runner([race('2026-12-06')], {
+      irritability: 'high',
+      overrides: [{ path: 'running.decision', value: 'keep', reason: 'diary' }],
+    });
+    expect(own.plan.flatMap(({ runs }) => runs.map(({ kind }) => kind))).toContain('easy');
+    expect(own.plan.flatMap(({ races }) => races)).toEqual([]);
+  });
+
+  it('is none at the end of treatment: a race fits then', () => {
+    const done = runner([race('2026-12-06')], {
+      stage: 'keep',
+      usualMorningPain: 0,
+      running: { ...RUNNER, hills: true, speed: true, longestIn30DaysKm: 12, races: [race('2026-12-06')] },
+    });
+    expect(text(done)).toContain('Race on Sunday 6 December, 10 km. Your plan makes room for it.');
+  });
+
   it('is not in the plan of somebody on walk-run by a recorded choice', () => {
     const running = { ...RUNNER, decision: 'walk-run' as const, races: [race('2026-12-06')] };
     expect(programmeOf(person({ running })).plan.flatMap(({ races }) => races)).toEqual([]);

@@ -212,6 +212,7 @@ function runningSection({ person, running, bounds, dated, course }: Decided) {
     raceEasyDays: runningRules.raceEasyDays,
     stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
     // They tell how hard the stage lets anybody run; who may less is told what waits.
+    asYouLike,
     stageWords: asYouLike || order(running.decision.most) >= order(most) ? words : null,
   });
 }

@@ -24,6 +24,7 @@ export function contradictions(programme: Programme): string[] {
     ...leftActivities(programme),
     ...longestRuns(programme),
     ...growth(programme),
+    ...asYouLike(programme),
   ];
 }
 
@@ -80,4 +81,12 @@ function growth(programme: Programme): string[] {
   return leafletLines(programme)
     .filter((line) => /each time you go on a step|a little longer each time|let the minutes grow/i.test(line))
     .map((line) => `dated minutes and “${line}”`);
+}
+
+/** Who runs as he likes is not held to his longest run. */
+function asYouLike({ running }: Programme): string[] {
+  const lines = sectionLines(running);
+  const free = lines.find((line) => line.includes('Run as you like'));
+  const held = lines.find((line) => /let no run be longer|these wait/i.test(line));
+  return free === undefined || held === undefined ? [] : [`“${free}” and “${held}”`];
 }

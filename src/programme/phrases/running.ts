@@ -50,6 +50,8 @@ export interface RunningWords {
   /** Fast minutes or climb grow by this factor, one of the two at a time. */
   readonly fastGrowth: number;
   readonly raceEasyDays: readonly RaceRow[];
+  /** The way back lies behind, or there was none: nothing is held back. */
+  readonly asYouLike: boolean;
   /** The protocol's own sentence for this part of the way; null where this person may not run as hard as it tells. */
   readonly stageWords: string | null;
 }
@@ -167,16 +169,23 @@ function distanceParts(words: RunningWords): Part[] {
   ];
 }
 
-function longestParts({ decision, plan, weeks, races, longestIn30DaysKm }: RunningWords): Part[] {
+function longestParts(words: RunningWords): Part[] {
+  const { decision, plan, weeks, races, longestIn30DaysKm, asYouLike } = words;
   const { atMostKm } = plan.longest;
   if (atMostKm === null || longestIn30DaysKm === null) return [];
   const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
   const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race, let' : 'Let';
   const grows = decision.most === 'longer' && weeks.some(({ turn }) => turn.grows === 'running');
+  if (grows)
+    return [
+      paragraph(
+        `${before} It grows by a tenth at most, in the weeks of the table and only while the mornings are settled.`,
+      ),
+    ];
   return [
     paragraph(
-      grows
-        ? `${before} It grows by a tenth at most, in the weeks of the table and only while the mornings are settled.`
+      asYouLike
+        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, in a week in which nothing else grows.`
         : `${before} ${apart} no run be longer for now.`,
     ),
   ];

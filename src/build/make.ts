@@ -45,17 +45,14 @@ export async function printable(
   };
 }
 
-/**
- * The revision before, made again from its own file after those before it, for a step left out is that of the one
- * before; null when there is none that can be made.
- */
-function previousOf(consult: Consult, { consults }: Workspace, workshop: Workshop): Programme | null {
-  return consults
+/** The revision before, made again from its own file after those before it; null when there is none that can be made. */
+function previousOf(consult: Consult, workspace: Workspace, workshop: Workshop): Programme | null {
+  const before = workspace.consults
     .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
-    .reduce<Programme | null>((previous, before) => {
-      const made = assembleProgramme(before, previous, workshop);
-      return 'programme' in made ? made.programme : null;
-    }, null);
+    .at(-1);
+  if (before === undefined) return null;
+  const made = assembleProgramme(before, previousOf(before, workspace, workshop), workshop);
+  return 'programme' in made ? made.programme : null;
 }
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */

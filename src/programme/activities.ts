@@ -22,7 +22,8 @@ export function activitiesSection(
       if (known === null || verdict === 'ask') return { what, verdict: 'ask', how: ASK_FIRST, until: null };
       const until = protocol.stages[known.fromStage - 1]?.name ?? null;
       if (!jumps && known.hard) return { what, verdict: 'ask', how: NO_JUMPS, until: null };
-      if (verdict === 'leave') return { what, verdict: 'leave', how: known.until, until };
+      // What goes on in a changed way is not left: one verdict an activity.
+      if (verdict === 'leave') return { what, verdict: known.meanwhile, how: known.until, until };
       if (everydayLoad !== null)
         return { what, verdict: 'change', how: `${known.how} ${LIGHTER}`, until: null };
       const inWeek = sport.find(({ id, leftTimes }) => id === what && leftTimes > 0);

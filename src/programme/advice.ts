@@ -13,15 +13,18 @@ type Occasion = (typeof SHOW_WHEN)[number];
 // Sitting is worth a word when it is limited at all; a long film or drive is two hours.
 const SITS_UNDER_MINUTES = 120;
 
-/** Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. */
-export function adviceFor(person: Person, stage: StageName, course: Course): AdviceText[] {
+/**
+ * Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. `runsNow`:
+ * without a break.
+ */
+export function adviceFor(person: Person, stage: StageName, course: Course, runsNow: boolean): AdviceText[] {
   const {
     consult,
     library,
     protocol: { angle: its },
   } = person;
   const circumstances = circumstancesOf(person);
-  const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage);
+  const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage, runsNow);
   const shown = [...library.advice.values()].filter(
     ({ showWhen, angle = its }) => angle === its && showWhen.some((occasion) => holds.has(occasion)),
   );
@@ -56,15 +59,15 @@ const ORDER: readonly Occasion[] = [
   'stage-1',
 ];
 
-function occasionsOf(consult: Consult, stage: StageName): ReadonlySet<Occasion> {
-  const { sitting, running, changedBefore } = consult;
+function occasionsOf(consult: Consult, stage: StageName, runsNow: boolean): ReadonlySet<Occasion> {
+  const { sitting, changedBefore } = consult;
   const stretches = changedBefore.includes('stretching') || stretchesNow(consult);
   const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
   const found: [Occasion, boolean][] = [
     ['always', true],
     ['treatment', stage !== 'keepGoing'],
-    // Afterwards the order in which running comes back lies behind.
-    ['runs', running.runs && stage !== 'keepGoing'],
+    // Afterwards the order in which running comes back lies behind; before running without a break it is not asked.
+    ['runs', runsNow && stage !== 'keepGoing'],
     ['sits', sitting.toleranceMinutes < SITS_UNDER_MINUTES],
     ['stretches', stretches],
     ['drives', drives],

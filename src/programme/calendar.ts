@@ -1,15 +1,16 @@
-/** The dated days of the programme, from its start to the day before the review. */
-import type { DatedEntry } from '../week/dates.ts';
-import type { PlannedRun } from '../week/plannedRun.ts';
-import { entryText } from './phrases/week.ts';
+/** The dated days of the programme in words, one entry for each thing on a day. */
+import type { PlanDay } from '../week/planDay.ts';
+import { dayEntries, type DayWords } from './phrases/day.ts';
 import type { DatedSession } from './programme.ts';
 
-/** The entries of the week plan in words, in the order of their dates. */
-export function calendarOf(entries: readonly DatedEntry[], runs: readonly PlannedRun[]): DatedSession[] {
-  return entries.map((entry) => ({
-    on: entry.on,
-    weekday: entry.weekday,
-    kind: entry.kind === 'daily' ? 'between' : entry.kind,
-    text: entryText(entry, runs),
-  }));
+/** A view of the dated plan, in the order of its days. */
+export function calendarOf(days: readonly PlanDay[], words: DayWords): DatedSession[] {
+  return days.flatMap((day) =>
+    dayEntries(day, words, 'full').map(({ kind, text }) => ({
+      on: day.on,
+      weekday: day.weekday,
+      kind: kind === 'daily' ? 'between' : kind,
+      text,
+    })),
+  );
 }

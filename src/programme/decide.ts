@@ -2,6 +2,7 @@
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Body } from '../mechanics/body.ts';
 import type { Refusal } from '../units/refusal.ts';
+import { beginning } from './beginning.ts';
 import { chooseCards, passed, type Choice } from './choose.ts';
 import { courseOf, type Course } from './course.ts';
 import { notYetDischarged, stillSore } from './discharged.ts';
@@ -15,7 +16,7 @@ import { ownDoubtRefusals } from './ownDoubts.ts';
 import { ownRefusals } from './ownRefusals.ts';
 import { needsDecision, painDecision } from './painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person.ts';
-import { prescribe, type Prescription } from './prescribe.ts';
+import { prescribe } from './prescribe.ts';
 import { hollowOf, noWhole, type Hollow } from './wholeStage.ts';
 import type { NoWholeStage } from './phrases/stage.ts';
 import type { PassedOver, Programme, StageChoice } from './programme.ts';
@@ -29,16 +30,17 @@ import {
   painNeedsDecision,
   tooFewMinutes,
 } from './refusals.ts';
-import { placedRuns, type RunningFacts } from './running.ts';
+import { planOf, type PartFacts, type PlanOf } from './datedPlan.ts';
+import { followingParts, type FollowingPart } from './followingParts.ts';
 import { runsInWeek } from './runsInWeek.ts';
 import { screenEffects } from './screen.ts';
-import { isNoSession, sessionFor, shownRungs, type Session } from './session.ts';
+import { isNoSession, sessionFor, shownRungs } from './session.ts';
 import { sessionLength, type SessionLength } from './sessionLength.ts';
 import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, fallenBack, stageOf } from './stageChoice.ts';
 import { stageRefusals } from './stageRefusals.ts';
 import { stepNow } from './stepNow.ts';
-import type { WeekFacts } from './weekPlan.ts';
+import type { Refused, Shown, Where, Work } from './work.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dose/rung.ts';
 
@@ -50,23 +52,12 @@ export interface Workshop {
   readonly loadleaf: string;
 }
 
-/** A rung that is printed, put in numbers. */
-export interface Shown {
-  readonly rung: Rung;
-  readonly prescriptions: readonly Prescription[];
-}
-
-export interface Decided extends Where {
+export interface Decided extends Where, Work {
+  /** Every day until the review, decided once. */
+  readonly dated: PlanOf;
+  /** Later rungs of a protocol that goes by weeks, as far as the plan reaches. */
+  readonly following: readonly FollowingPart[];
   readonly course: Course;
-  readonly passedOver: readonly PassedOver[];
-  readonly gaveUp: FittedDays['gaveUp'];
-  readonly length: SessionLength;
-  readonly running: RunningFacts;
-  readonly week: WeekFacts;
-  readonly session: Session;
-  readonly step: number;
-  /** The present rung first, then up to two more. */
-  readonly shown: readonly [Shown, ...Shown[]];
   readonly morningTask: ExerciseCard | null;
   /** What is still held in a flare; empty when nothing is. */
   readonly flareHolds: readonly FlareHold[];
@@ -75,10 +66,6 @@ export interface Decided extends Where {
   readonly later: Later;
   /** Every exercise sits far below the bend of the stage; null otherwise. */
   readonly hollow: Hollow | null;
-}
-
-export interface Refused {
-  readonly refusals: readonly Refusal[];
 }
 
 /**
@@ -90,27 +77,45 @@ export function decide(consult: Consult, previous: Programme | null, workshop: W
   if ('refusals' in who) return who;
   const found = wholeProgramme(who, previous);
   if ('refusals' in found) return found;
-  const { person, stage, bounds, work } = found;
-  return {
-    person,
-    stage,
-    bounds,
-    hollow: found.hollow,
-    ...work,
-    course: courseOf(person.protocol, stage.chosen),
-    morningTask: morningTask(person),
-    sitting: sittingPlan(person, bounds),
-    flareHolds: flareHolds(work.shown[0].prescriptions, person),
-    outlook: outlookOf(person, stage.chosen, work.week.plan),
-    later: laterStages(person, stage.chosen),
-  };
+  const first = inDays(found, previous);
+  const { waits } = first.dated;
+  if (waits.length === 0) return first;
+  // What begins only after the review makes room in the session and in the week.
+  const rest = wholeAt(found.person, found.stage, previous, waits);
+  return 'refusals' in rest ? first : inDays(rest, previous);
 }
 
-/** The person, and the point of the protocol. */
-interface Where {
-  readonly person: Person;
-  readonly stage: StageChoice;
-  readonly bounds: Bounds;
+/** The days, and everything that stands beside them. */
+function inDays({ work, hollow, ...where }: Whole, previous: Programme | null): Decided {
+  const { person, stage, bounds } = where;
+  const outlook = outlookOf(person, stage.chosen, work.week.plan);
+  const sitting = sittingPlan(person, bounds);
+  const following = followingParts(where, (ahead) => whatAndWhen(ahead, 1, []));
+  const present: PartFacts = { from: person.consult.startOn, week: work.week, session: work.session };
+  const dated = planOf(person, {
+    bounds,
+    parts: [present, ...following],
+    step: work.step,
+    running: work.running,
+    sitting,
+    outlook,
+    previous,
+  });
+  return {
+    ...where,
+    ...work,
+    hollow,
+    running: dated.running,
+    dated,
+    following,
+    shown: work.shown.map((one) => beginning(one, dated)) as [Shown, ...Shown[]],
+    course: courseOf(person.protocol, stage.chosen),
+    morningTask: morningTask(person),
+    sitting,
+    flareHolds: flareHolds(work.shown[0].prescriptions, person),
+    outlook,
+    later: laterStages(person, stage.chosen),
+  };
 }
 
 interface Who {
@@ -150,7 +155,7 @@ function wholeProgramme({ person, stage: wished }: Who, previous: Programme | nu
   let first: Whole | Refused | null = null;
   let stage: StageChoice | null = wished;
   while (stage !== null) {
-    const whole: Whole | Refused = wholeAt(person, stage, previous);
+    const whole: Whole | Refused = wholeAt(person, stage, previous, []);
     const why: NoWholeStage | null = 'refusals' in whole ? noWhole(whole.refusals) : whole.hollow;
     if (why === null) return whole;
     first ??= whole;
@@ -159,10 +164,17 @@ function wholeProgramme({ person, stage: wished }: Who, previous: Programme | nu
   return first as Whole | Refused;
 }
 
-function wholeAt(person: Person, stage: StageChoice, previous: Programme | null): Whole | Refused {
+function wholeAt(
+  person: Person,
+  stage: StageChoice,
+  previous: Programme | null,
+  waits: readonly string[],
+): Whole | Refused {
   const bounds = boundsOf(person, stage.chosen, stageOf(person.protocol, stage.chosen), false);
   const where = { person, stage, bounds };
-  const work = whatAndWhen(where, previous);
+  const step = stepNow(person.consult, stage, previous);
+  if (step === null) return refused([noStepBefore(person.consult)]);
+  const work = whatAndWhen(where, step, waits);
   if ('refusals' in work) return work;
   return { ...where, work, hollow: hollowOf(work.session, person, bounds) };
 }
@@ -173,17 +185,17 @@ function painBeside({ usualMorningPain, tests }: Consult, { enter }: Stage): num
   return worst > enter.painAtMost ? worst : null;
 }
 
-type Work = Pick<
-  Decided,
-  'passedOver' | 'gaveUp' | 'length' | 'running' | 'week' | 'session' | 'step' | 'shown'
->;
-
 /** The cards, the minutes, the week, the ladder and the rung of today. */
-function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | null): Work | Refused {
+function whatAndWhen(
+  { person, stage, bounds }: Where,
+  step: number,
+  waits: readonly string[],
+): Work | Refused {
   const { consult } = person;
-  const { choices, passedOver, empty } = chooseCards(person, bounds);
-  if (empty.length > 0)
-    return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, passedOver)));
+  const { choices: all, passedOver: barred, empty } = chooseCards(person, bounds);
+  if (empty.length > 0) return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, barred)));
+  const choices = all.filter(({ slot }) => !waits.includes(slot.name));
+  const passedOver = [...barred, ...waiting(all, waits, person, bounds)];
   const length = sessionLength(person, bounds);
   const fitted = fitDays(choices, person, length);
   if (typeof fitted === 'number') return refused([tooFewMinutes(consult, fitted)]);
@@ -195,8 +207,6 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
   );
   const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
-  const step = stepNow(consult, stage, previous);
-  if (step === null) return refused([noStepBefore(consult)]);
   const [present, ...next] = shownRungs(session, step);
   if (present === undefined)
     return refused([noSuchStep(consult, stage.chosen, step, session.ladder.rungs.length)]);
@@ -213,12 +223,27 @@ function whatAndWhen({ person, stage, bounds }: Where, previous: Programme | nul
     passedOver: [...passedOver, ...leftOut(fitted, kept, week.setAside, length, person, bounds)],
     gaveUp: fitted.gaveUp,
     length,
-    running: placedRuns(wished, week.plan),
+    running: wished,
     week,
     session,
     step,
     shown: [now, ...next.map(show)],
   };
+}
+
+/** Chosen cards whose turn comes only after the review. */
+function waiting(
+  choices: readonly Choice[],
+  waits: readonly string[],
+  person: Person,
+  bounds: Bounds,
+): PassedOver[] {
+  const because = 'begins after the review: one new stress a week';
+  return choices
+    .filter(({ slot }) => waits.includes(slot.name))
+    .map(({ slot, fit }) =>
+      passed(person, fit.card.id, slot, bounds, { limit: 'newStress', value: null, because }),
+    );
 }
 
 function refused(refusals: readonly Refusal[]): Refused {

@@ -1,4 +1,10 @@
 /** The present step's exercises as the patient sees them. */
+import type { Slot } from '../content/library.ts';
+import type { IsoDate } from '../units/date.ts';
+import { beginsOn } from './beginning.ts';
+import type { Decided } from './decide.ts';
+import { weekdayAndDay } from './phrases/plain.ts';
+import { BEGINS } from './phrases/week.ts';
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
 import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
@@ -9,17 +15,37 @@ import type { Cell, CellName, Exercise } from './programme.ts';
 /** Facts that stand beside the big dose; how far stands with the picture. */
 const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve', 'timesPerDay', 'days'];
 
-/** In the order of the session; one entry for each prescription. */
-export function exercisesOf(prescriptions: readonly Prescription[], { consult }: Person): Exercise[] {
-  return prescriptions.map(({ card, exercise, at, byFeel, cells, howFar, picture }) => {
+/**
+ * In the order of the session, one entry for each prescription; then what later rungs of a protocol by weeks bring that
+ * is not among them, so that nothing on the leaflet is without its picture and words.
+ */
+export function exercisesOf({ person, shown, following, dated }: Decided): Exercise[] {
+  const [{ prescriptions }] = shown;
+  const begins = ({ exercise: { slot } }: Prescription) =>
+    slot.when === 'session' ? beginsOn(dated, slot.name) : null;
+  const there = new Set(prescriptions.map(({ card }) => card.id));
+  const later = following.flatMap((part) => {
+    const fresh = part.shown.prescriptions.filter(({ card }) => !there.has(card.id));
+    fresh.forEach(({ card }) => there.add(card.id));
+    return exerciseTexts(fresh, person, () => part.from);
+  });
+  return [...exerciseTexts(prescriptions, person, begins), ...later];
+}
+
+function exerciseTexts(
+  prescriptions: readonly Prescription[],
+  { consult }: Person,
+  beginsOnOf: (one: Prescription) => IsoDate | null,
+): Exercise[] {
+  return prescriptions.map((one) => {
+    const { card, exercise, at, byFeel, cells, howFar, picture } = one;
     const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
     return {
       card: card.id,
       title: card.title,
       slot: exercise.slot.name,
       side,
-      between:
-        exercise.slot.when === 'between' ? { label: BETWEEN_SESSIONS, text: textOf(cells, 'days') } : null,
+      between: besideOf(exercise.slot.when, textOf(cells, 'days'), beginsOnOf(one)),
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose, countedAs(card)),
       figures: figureText(card.title, side, picture),
@@ -32,6 +58,12 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
       cells,
     };
   });
+}
+
+/** What an exercise that is no part of the next session says of its days. */
+function besideOf(when: Slot['when'], days: string, begins: IsoDate | null): Exercise['between'] {
+  if (begins !== null) return { label: BEGINS, text: weekdayAndDay(begins) };
+  return when === 'between' ? { label: BETWEEN_SESSIONS, text: days } : null;
 }
 
 function textOf(cells: readonly Cell[], name: CellName): string {

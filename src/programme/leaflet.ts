@@ -36,8 +36,21 @@ import { precautionsText } from './phrases/precautions.ts';
 import { RUN_WHILE_PREGNANT, runningText } from './phrases/running.ts';
 import { sittingText, stretchingText } from './phrases/sitting.ts';
 import { whatComesNextText } from './phrases/next.ts';
-import { minutesText, nextSessionText, shortSessionText, weekText } from './phrases/week.ts';
+import {
+  fromDayText,
+  minutesText,
+  nextSessionText,
+  noSessionText,
+  shortSessionText,
+  weekText,
+} from './phrases/week.ts';
+import { beginsOn } from './beginning.ts';
+import { dayWords } from './parts.ts';
 import { paragraph } from './phrases/plain.ts';
+import { planEntries, planGrowth } from './planEntries.ts';
+import { datedSitting } from './sitting.ts';
+import { weekGroups } from '../week/weekGroups.ts';
+import { order, type RunKind } from '../week/run.ts';
 import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from './shortSession.ts';
@@ -47,11 +60,13 @@ import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
 export function leafletOf(decided: Decided, previous: Programme | null, loadleaf: string): Programme {
-  const { person, course, stage, step, bounds, running, week, shown } = decided;
+  const { person, course, stage, step, bounds, dated, week } = decided;
   const { consult, protocol, library } = person;
   const { clinic } = library;
-  const runs = running.plan.weeks[0]?.runs ?? [];
-  const calendar = calendarOf(week.entries, runs);
+  const { days } = dated.plan;
+  const words = dayWords(decided);
+  const runsNow = decided.running.decision.decision === 'keep';
+  const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const next = nextSession(decided);
   const sections = {
     running: runningSection(decided),
@@ -71,7 +86,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     seenOn: consult.seenOn,
     startOn: consult.startOn,
     reviewOn: consult.reviewOn,
-    dates: datesText(consult),
+    dates: datesText(consult, course),
     stage,
     step,
     opening: openingText(consult, protocol, course, {
@@ -82,11 +97,20 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
     nextSession: next,
-    exercises: exercisesOf(shown[0].prescriptions, person),
-    steps: stepTables(shown, person),
+    exercises: exercisesOf(decided),
+    steps: stepTables(decided),
     precautions: precautionsSection(decided),
     ...painSections(decided),
-    week: withShortDay(weekText(week.plan, runs), next.short),
+    week: withShortDay(
+      weekText({
+        ...words,
+        groups: weekGroups(days),
+        gapDays: week.plan.liftGapDays,
+        race: races > 0,
+        sport: week.plan,
+      }),
+      next.short,
+    ),
     ...sections,
     stretching: stretchingText({
       stageWords: bounds.stage.stretching,
@@ -103,9 +127,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     ),
     named: namedExercises(decided),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(person, stage.chosen, course),
-    log: logSheet(logDays(consult, week.entries, runs)),
-    calendar,
+    advice: adviceFor(person, stage.chosen, course, runsNow),
+    log: logSheet(logDays(days, words), course),
+    calendar: calendarOf(days, words),
+    plan: planEntries(decided),
+    growth: planGrowth(decided),
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),
   };
@@ -123,13 +149,20 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
   return before === now ? previous.step > step : Number(before) > Number(now);
 }
 
-function nextSession({ person, week, shown }: Decided): NextSession {
-  const first = week.entries.find(({ kind }) => kind === 'session')?.on ?? person.consult.startOn;
-  const seconds = sessionDaySeconds(shown[0].prescriptions, person);
-  const short = shortSession(shown[0].prescriptions, person);
+/** The first session of the plan, with the exercises that stand in it. */
+function nextSession({ person, week, shown, dated }: Decided): NextSession {
+  const first = dated.plan.days.find(({ session }) => session !== null);
+  const has = ({ exercise: { slot } }: (typeof shown)[0]['prescriptions'][number]) =>
+    slot.when !== 'session' || first === undefined || first.session?.exercises.includes(slot.name) === true;
+  const there = shown[0].prescriptions.filter(has);
+  const seconds = sessionDaySeconds(there, person);
+  const short = shortSession(there, person);
   return {
     heading: 'Your next session',
-    when: nextSessionText(first, nextAfter(week.plan, first)?.clearDays ?? 0),
+    when:
+      first === undefined
+        ? noSessionText(person.consult.reviewOn)
+        : nextSessionText(first.on, nextAfter(week.plan, first.on)?.clearDays ?? 0),
     minutes: minutesText(seconds),
     minutesValue: Math.ceil(seconds / 60),
     short: short === null ? '' : shortSessionText(short),
@@ -147,10 +180,16 @@ function painSections(
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
   const bands = morningBands(consult.usualMorningPain, protocol.morningCheck);
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
+  // What begins later is not done before that day with easier numbers either.
+  const dated = ([title = '', ...row]: readonly string[], index: number) => {
+    const slot = prescriptions[index]?.exercise.slot;
+    const on = slot === undefined || slot.when !== 'session' ? null : beginsOn(decided.dated, slot.name);
+    return [on === null ? title : fromDayText(title, on), ...row];
+  };
   return {
     painRule: painRuleText(limitsOf(consult, protocol)),
     morningCheck: morningCheckText(bands, taskOf(decided), repetitions.value),
-    easier: easierText(easierRows(prescriptions, person)),
+    easier: easierText(easierRows(prescriptions, person).map((row, index) => dated(row, index))),
     flare: flareText(
       flare,
       decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),
@@ -189,40 +228,61 @@ function moveOf({ body }: ExerciseCard): string {
   return move?.kind === 'paragraph' ? plainText(move.text) : '';
 }
 
-function runningSection({ person, running, bounds }: Decided) {
+function runningSection({ person, running, bounds, dated, course }: Decided) {
   const { consult, protocol } = person;
+  const { runningRules } = protocol;
+  const { most, words } = bounds.stage.running;
+  const { weeks, days } = dated.plan;
+  const asYouLike = course !== 'treatment' && running.decision.heldBack.length === 0;
   return runningText({
     ...running,
     runs: consult.running.runs,
+    weeks,
+    races: dated.races,
+    raceDays: {
+      taperDays: runningRules.raceTaperDays.value,
+      noHeavyDays: runningRules.raceNoHeavyDays.value,
+    },
+    reviewOn: consult.reviewOn,
+    begins: weeks.flatMap(({ turn: { begins } }) => {
+      const first = days.find((day) => day.runs.some(({ kind }) => kind === begins));
+      return first === undefined || begins === null ? [] : [{ kind: begins as RunKind, on: first.on }];
+    }),
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
-    fastGrowth: protocol.runningRules.fastGrowth.value,
-    raceEasyDays: protocol.runningRules.raceEasyDays,
-    stageWords: runningWords(person, bounds.stage.running.words),
+    fastGrowth: runningRules.fastGrowth.value,
+    raceEasyDays: runningRules.raceEasyDays,
+    stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
+    // They tell how hard the stage lets anybody run; who may less is told what waits.
+    asYouLike,
+    stageWords: runningWords(person, asYouLike || order(running.decision.most) >= order(most) ? words : null),
   });
 }
 
 // What pregnancy leaves stands over what the stage would open.
-function runningWords({ maternity }: Decided['person'], stageWords: string): string {
+function runningWords({ maternity }: Decided['person'], stageWords: string | null): string | null {
   return maternity?.kind === 'pregnant' ? RUN_WHILE_PREGNANT : stageWords;
 }
 
-function sittingSection({ person, course, sitting, bounds }: Decided) {
+function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
+  const later = datedSitting(sitting, dated.plan.weeks);
   return sittingText({
     now: sitting.now,
     free: sitting.free,
     mayHurt: course !== 'prevention' && person.protocol.angle === 'hipFlexion',
     stepMinutes: person.protocol.sittingRules.stepMinutes.value,
     goalMinutes: person.consult.sitting.goalMinutes ?? null,
+    later,
+    moreToCome: sitting.budget.steps.length > later.length + 1,
     tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),
     stageWords: bounds.stage.sitting,
   });
 }
 
-function nextSection({ person, course, session, step, outlook }: Decided) {
+function nextSection({ person, course, session, step, outlook, following }: Decided) {
   const { consult, protocol } = person;
   return whatComesNextText({
     course,
-    stepsAhead: session.ladder.rungs.length - step,
+    stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
     months: outlook.usually,
     reviewOn: consult.reviewOn,
     goals: consult.goals.map(({ what }) => what),

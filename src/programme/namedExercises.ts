@@ -1,7 +1,8 @@
 /** Exercises the leaflet names besides the present ones: of each its picture and words, so that it can be done. */
 import type { ExerciseCard } from '../content/library.ts';
 import { cardWords } from './cardWords.ts';
-import type { Decided, Shown } from './decide.ts';
+import type { Decided } from './decide.ts';
+import type { Shown } from './work.ts';
 import { figureText } from './figureText.ts';
 import { isPosed } from './model.ts';
 import { gentlyDone } from './morningTask.ts';

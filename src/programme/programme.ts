@@ -7,6 +7,9 @@ import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
 import type { Weekday } from '../units/weekday.ts';
+import type { Stress } from '../week/newStress.ts';
+import type { RunKind } from '../week/run.ts';
+import type { Grows, Turn } from '../week/turns.ts';
 
 export interface Programme {
   readonly format: 1;
@@ -69,6 +72,10 @@ export interface Programme {
   readonly advice: readonly AdviceText[];
   readonly log: LogSheet;
   readonly calendar: readonly DatedSession[];
+  /** Every day from the start to the day before the review (a race on the review day included), as codes and numbers. */
+  readonly plan: readonly PlanEntry[];
+  /** What grows in which week of the plan. */
+  readonly growth: readonly PlanGrowth[];
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
   readonly record: ProgrammeRecord;
@@ -245,10 +252,56 @@ export interface LogSheet {
   readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
 }
 
+/** One day of the dated plan. Week, log, calendar and running table are views of it. */
+export interface PlanEntry {
+  readonly on: IsoDate;
+  readonly weekday: Weekday;
+  /** From 1, seven days each from the start. */
+  readonly week: number;
+  readonly step: number;
+  readonly sessions: readonly {
+    readonly exercises: readonly PlannedExercise[];
+    /** Done for the first time, after the plan has begun without it. */
+    readonly begins: readonly PlannedExercise[];
+    /** Rests on this day, or has not begun. */
+    readonly without: readonly PlannedExercise[];
+  }[];
+  readonly between: readonly PlannedExercise[];
+  readonly daily: readonly PlannedExercise[];
+  readonly runs: readonly {
+    readonly kind: RunKind;
+    readonly km: number | null;
+    readonly minutes: number | null;
+    readonly walkRun: {
+      readonly cycles: number;
+      readonly walkMinutes: number;
+      readonly runMinutes: number;
+    } | null;
+  }[];
+  readonly races: readonly { readonly km: number }[];
+  readonly other: readonly string[];
+  readonly easyAfterRace: boolean;
+  readonly free: boolean;
+}
+
+export interface PlannedExercise {
+  readonly slot: string;
+  readonly card: string;
+}
+
+export interface PlanGrowth {
+  readonly week: number;
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly grows: Grows | null;
+  readonly because: Turn['because'];
+  readonly begins: Stress | null;
+}
+
 export interface DatedSession {
   readonly on: IsoDate;
   readonly weekday: Weekday;
-  readonly kind: 'session' | 'between' | 'run' | 'other';
+  readonly kind: 'session' | 'between' | 'run' | 'race' | 'other' | 'easy';
   readonly text: string;
 }
 
@@ -283,7 +336,7 @@ export interface PassedOver {
   readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
   readonly limit: string;
   readonly value: number | string | null;
 }

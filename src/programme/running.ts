@@ -3,11 +3,10 @@ import type { Consult, Protocol, Stage } from '../content/library.ts';
 import { runDecision, type RunDecision, type MaternityLimit } from '../week/runDecision.ts';
 import { runningPlan, type RunHabit, type RunningPlan } from '../week/runningPlan.ts';
 import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
-import type { WalkRunRung } from '../week/plannedRun.ts';
 import { order, type RunKind } from '../week/run.ts';
-import { walkRunLadder } from '../week/walkRun.ts';
-import type { WeekPlan } from '../week/plan.ts';
-import { roundTo } from '../units/round.ts';
+import type { RunWeekRule } from '../week/runWeek.ts';
+import type { PlannedRun } from '../week/plannedRun.ts';
+import { addDays, type IsoDate } from '../units/date.ts';
 import { numberedStages } from '../content/keepStage.ts';
 import { courseOf } from './course.ts';
 import { RUNNING_DECISION } from '../content/schema/override.ts';
@@ -15,44 +14,87 @@ import type { Person } from './person.ts';
 
 export interface RunningFacts {
   readonly decision: RunDecision;
+  /** Days of a week that have room for a run. */
+  readonly runDays: number;
   readonly plan: RunningPlan;
+  /** Each run of a week as its hardest week has it, so that the days found for it hold in every week. */
+  readonly pattern: readonly PlannedRun[];
   readonly stepRate: StepRateTarget | null;
-  readonly ladder: readonly WalkRunRung[];
   /** The kind of run that would be open but is none of this runner's habits; null when there is none. */
   readonly notUsedTo: RunKind | null;
 }
 
 /**
- * The decision within rules, stage, screen and habit, and what follows from it for the weeks to the review. `runDays`:
- * the days of a week that have room for a run, 0 to 7.
+ * The decision within rules, stage, screen and habit, and the runs of a week as they may become before the review.
+ * `runDays`: the days of a week that have room for a run, 0 to 7.
  */
 export function runningFacts(person: Person, stage: Stage, runDays = DAYS_A_WEEK): RunningFacts {
-  const { consult, protocol } = person;
-  const { running } = consult;
+  const { running, startOn } = person.consult;
   const open = decisionOf(person, stage);
   const habitual = hardestHabit(running);
   const decision = order(habitual) < order(open.most) ? { ...open, most: habitual } : open;
   const target = stepRateTarget(
     { stepsPerMin: running.stepsPerMin ?? null, overStriding: running.overStriding ?? 'notSeen' },
-    protocol.runningRules,
+    person.protocol.runningRules,
+  );
+  const plan = planOf(
+    person,
+    decision,
+    runDays,
+    { startOn, reviewOn: addDays(startOn, 7 * PATTERN_WEEKS) },
+    null,
   );
   return {
     decision,
-    plan: runningPlan(
-      decision,
-      habitOf(running, protocol, runDays),
-      numberedStages(protocol.stages).map(({ running: { most } }) => most),
-      consult,
-      protocol.runningRules,
-      protocol.goingOn,
-    ),
+    runDays,
+    plan,
+    pattern: hardestOfEach(plan),
     stepRate: running.runs && decision.decision !== 'none' && 'toStepsPerMin' in target ? target : null,
-    ladder: walkRunLadder(protocol.runningRules),
     notUsedTo: decision === open ? null : open.most,
   };
 }
 
 const DAYS_A_WEEK = 7;
+
+// Hills and fast runs take turns by the week: after two weeks each run has been as hard as it gets.
+const PATTERN_WEEKS = 2;
+
+/** The same with the weeks of the dated plan: `weekRules` say what each allows. */
+export function datedRunning(
+  facts: RunningFacts,
+  person: Person,
+  dates: { readonly startOn: IsoDate; readonly reviewOn: IsoDate },
+  weekRules: readonly RunWeekRule[],
+): RunningFacts {
+  return { ...facts, plan: planOf(person, facts.decision, facts.runDays, dates, weekRules) };
+}
+
+function planOf(
+  { consult, protocol }: Person,
+  decision: RunDecision,
+  runDays: number,
+  dates: { readonly startOn: IsoDate; readonly reviewOn: IsoDate },
+  weekRules: readonly RunWeekRule[] | null,
+): RunningPlan {
+  return runningPlan(
+    decision,
+    habitOf(consult.running, protocol, runDays),
+    numberedStages(protocol.stages).map(({ running: { most } }) => most),
+    dates,
+    protocol.runningRules,
+    protocol.goingOn,
+    weekRules,
+  );
+}
+
+function hardestOfEach({ weeks }: RunningPlan): PlannedRun[] {
+  const hardest = new Map<string, PlannedRun>();
+  for (const run of weeks.flatMap(({ runs }) => runs)) {
+    const before = hardest.get(run.id);
+    if (before === undefined || order(run.kind) > order(before.kind)) hardest.set(run.id, run);
+  }
+  return [...hardest.values()];
+}
 
 function decisionOf({ consult, protocol, effects, maternity }: Person, stage: Stage): RunDecision {
   return runDecision(
@@ -95,7 +137,8 @@ function habitOf(running: Consult['running'], protocol: Protocol, runDays: numbe
     walkRunRung: null,
     fastMinutes: null,
     climbM: null,
-    races: running.races ?? [],
+    // Races are judged when the week is known.
+    races: [],
   };
 }
 
@@ -117,26 +160,4 @@ const WEEKS_PER_YEAR = 52;
 function ownDecision(consult: Consult): RunDecision['decision'] | null {
   const own = consult.overrides.find(({ path }) => path === RUNNING_DECISION)?.value;
   return own === 'keep' || own === 'walk-run' || own === 'none' ? own : null;
-}
-
-/** The same with the runs only that found a day in the week: what was dropped there is not counted on the leaflet. */
-export function placedRuns(facts: RunningFacts, { days }: WeekPlan): RunningFacts {
-  const placed = new Set(days.flatMap(({ runs }) => runs));
-  const weeks = facts.plan.weeks.map((week) => {
-    const runs = week.runs.filter(({ id }) => placed.has(id));
-    const kms = runs.flatMap(({ km }) => km ?? []);
-    return {
-      ...week,
-      runs,
-      longestKm: kms.length === 0 ? null : Math.max(...kms),
-      weeklyKm:
-        kms.length === 0
-          ? null
-          : roundTo(
-              kms.reduce((sum, km) => sum + km, 0),
-              0.1,
-            ),
-    };
-  });
-  return { ...facts, plan: { ...facts.plan, weeks } };
 }

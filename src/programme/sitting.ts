@@ -1,5 +1,7 @@
 /** Sitting for one person: the budget of today, or that none is needed any more. */
 import { sittingBudget, type SittingBudget, type SittingStep } from '../week/sitting.ts';
+import type { IsoDate } from '../units/date.ts';
+import type { PlanWeek } from '../week/planWeek.ts';
 import type { Bounds, Person } from './person.ts';
 
 export interface SittingPlan {
@@ -20,4 +22,17 @@ export function sittingPlan({ consult, protocol }: Person, { stage }: Bounds): S
   const wished = goalMinutes ?? protocol.sittingRules.mostMinutes.value;
   const free = stage.caps.compressionBw === null && toleranceMinutes >= wished;
   return { now: free ? null : (budget.steps[0] ?? null), free, budget };
+}
+
+/** The steps of the budget that the dated plan gives a week to, each from the first day of that week. */
+export function datedSitting(
+  { now, budget }: SittingPlan,
+  weeks: readonly PlanWeek[],
+): (SittingStep & { readonly from: IsoDate })[] {
+  if (now === null) return [];
+  const grown = weeks.filter(({ turn }) => turn.grows === 'sitting');
+  return grown.flatMap(({ from }, index) => {
+    const step = budget.steps[index + 1];
+    return step === undefined ? [] : [{ ...step, from }];
+  });
 }

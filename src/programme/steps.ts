@@ -1,14 +1,39 @@
 /** The present step as a table of cells, and of the next two what changes: a preview that the review must open. */
 import { morningBands } from '../week/morning.ts';
-import { changeText, goOnTexts, stepCaption, stepHeading } from './phrases/steps.ts';
+import {
+  changeText,
+  datedStepHeading,
+  goOnTexts,
+  partText,
+  partWhenTexts,
+  stepCaption,
+  stepHeading,
+  turnText,
+} from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
-import type { Shown } from './decide.ts';
-import type { Person } from './person.ts';
+import type { Decided } from './decide.ts';
+import type { Shown } from './work.ts';
+import type { FollowingPart } from './followingParts.ts';
 import type { Prescription } from './prescribe.ts';
 import type { CellName, StepTable } from './programme.ts';
 
-/** The present step with every exercise; of the next two only the exercises that change. */
-export function stepTables(shown: readonly Shown[], { protocol, consult }: Person): StepTable[] {
+/**
+ * The present step with every exercise; of the next two only the exercises that change. Of a protocol that goes by weeks
+ * its next rungs instead, in full and with their dates.
+ */
+export function stepTables(decided: Decided): StepTable[] {
+  const { shown, following } = decided;
+  if (following.length === 0) return ladderTables(decided);
+  const [present] = ladderTables({ ...decided, shown: [shown[0]] });
+  return [
+    ...(present === undefined ? [] : [present]),
+    ...following.map((part, index) => partTable(part, following[index - 1]?.shown ?? shown[0], decided)),
+  ];
+}
+
+function ladderTables({ shown, person: { protocol, consult }, dated }: Decided): StepTable[] {
+  // A step is the exercises' turn to grow, in a week in which nothing else does.
+  const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
   return shown.map(({ rung, prescriptions }, index) => {
     const present = index === 0;
     const titleOf = (slot: string) =>
@@ -22,7 +47,10 @@ export function stepTables(shown: readonly Shown[], { protocol, consult }: Perso
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
-          ? goOnTexts(protocol, morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo)
+          ? [
+              ...goOnTexts(protocol, morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo),
+              turnText(turns.map(({ from }) => from)),
+            ]
           : [],
       present,
       prescriptions: prescriptions
@@ -30,14 +58,39 @@ export function stepTables(shown: readonly Shown[], { protocol, consult }: Perso
           ({ exercise: { slot } }) => present || rung.changed.some(({ exercise }) => exercise === slot.name),
         )
         .map((prescription) => ({
-          card: prescription.card.id,
-          title: prescription.card.title,
-          slot: prescription.exercise.slot.name,
-          cells: prescription.cells,
+          ...printed(prescription),
           news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
         })),
     };
   });
+}
+
+function partTable(part: FollowingPart, before: Shown, { person }: Decided): StepTable {
+  const { protocol, consult } = person;
+  const { step, from, name, painAtMost, settled, sessions, shown } = part;
+  const checkAtMost = morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo;
+  return {
+    step,
+    heading: datedStepHeading(step, from),
+    columns: COLUMN_WORDS,
+    caption: stepCaption(step, false),
+    change: partText(name, step),
+    goOnWhen: partWhenTexts({
+      sessions,
+      painAtMost,
+      checkAtMost: settled ? checkAtMost : null,
+      checkDays: protocol.goingOn.checkDays.value,
+    }),
+    present: false,
+    prescriptions: shown.prescriptions.map((prescription) => ({
+      ...printed(prescription),
+      news: newsOf(prescription, before.prescriptions),
+    })),
+  };
+}
+
+function printed({ card, exercise, cells }: Prescription) {
+  return { card: card.id, title: card.title, slot: exercise.slot.name, cells };
 }
 
 /** `before`: every exercise of the step before, also those it does not print. */

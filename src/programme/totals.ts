@@ -2,6 +2,7 @@
 import { marginOf } from '../mechanics/cap.ts';
 import { roundTo } from '../units/round.ts';
 import { easyRunPullBw } from '../week/runPull.ts';
+import type { PlanDay } from '../week/planDay.ts';
 import type { PlannedRun } from '../week/plannedRun.ts';
 import { repetitionSeconds } from '../dose/work.ts';
 import { isPosed } from './model.ts';
@@ -37,10 +38,10 @@ export function dayTotal(
   };
 }
 
-/** A row for every exercise with an estimate, for a session day and for the week; then runs and sitting. */
+/** A row for every exercise with an estimate, for a session day and for the week; then runs and sitting. `week`: days of the dated plan. */
 export function totalsTable(
   prescriptions: readonly Prescription[],
-  runs: readonly PlannedRun[],
+  week: readonly PlanDay[],
   { now }: SittingPlan,
   person: Person,
   bounds: Bounds,
@@ -49,8 +50,9 @@ export function totalsTable(
     const day = dayTotal(one, person, bounds);
     return day === null
       ? []
-      : [{ title: one.card.title, days: one.at.daysPerWeek, when: one.exercise.slot.when, day }];
+      : [{ title: one.card.title, days: daysIn(week, one), when: one.exercise.slot.when, day }];
   });
+  const runs = week.flatMap((day) => day.runs);
   const sum = (key: keyof Total, of: (row: (typeof rows)[number]) => number) =>
     shown(rows.reduce((total, row) => total + of(row) * row.day[key], 0));
   const onSession = (row: (typeof rows)[number]) => (row.when === 'between' ? 0 : 1);
@@ -75,6 +77,13 @@ export function totalsTable(
       ['Sitting', '-', now === null ? 'no budget' : `${now.uprightMinutes} minutes at a time`, '-'],
     ],
   };
+}
+
+/** On how many days of a week an exercise is done. */
+function daysIn(week: readonly PlanDay[], { exercise: { slot } }: Prescription): number {
+  return week.filter(({ session, between, daily }) =>
+    [...(session?.exercises ?? []), ...between, ...daily].includes(slot.name),
+  ).length;
 }
 
 function shown(bwS: number): string {

@@ -1,13 +1,13 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../content/library.ts';
 import { activityPoints, asEverydayLoad, judgeActivities, type JudgedActivity } from '../week/activities.ts';
-import { datedSessions, type DatedEntry } from '../week/dates.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
 import { reason } from '../week/reason.ts';
 import { hardDays } from '../week/recovery.ts';
 import type { WeekWish } from '../week/wish.ts';
 import { weekdayOf } from '../units/date.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
+import { courseOf } from './course.ts';
 import type { RunningFacts } from './running.ts';
 import type { Choice } from './choose.ts';
 import type { Person } from './person.ts';
@@ -15,7 +15,8 @@ import { stageNumber, type StageName } from './stageChoice.ts';
 
 export interface WeekFacts {
   readonly plan: WeekPlan;
-  readonly entries: readonly DatedEntry[];
+  /** How hard a session counts on the clock. */
+  readonly kind: WeekWish['lifts']['kind'];
   readonly activities: readonly JudgedActivity[];
   /** Springing work that makes way for sport. */
   readonly setAside: readonly Choice[];
@@ -38,13 +39,15 @@ export function weekFacts(
   const judged = judgeActivities(
     consult.doesNow.map(({ what, times, days }) => ({ what, timesPerWeek: times, days: days ?? [] })),
     protocol.activities,
-    stageNumber(protocol, name),
+    // Nothing is left until later by somebody whom nothing hurts.
+    courseOf(protocol, name) === 'prevention' ? Infinity : stageNumber(protocol, name),
     hard,
   );
+  const kindOf = (session: readonly Choice[]) =>
+    sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);
   const plan = (activities: readonly JudgedActivity[]) =>
     roomiest((session, clearOfOthers) => {
-      const kind = sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);
-      const asked = wish(consult, stage, kept, { kind, clearOfOthers }, running, activities);
+      const asked = wish(consult, stage, kept, { kind: kindOf(session), clearOfOthers }, running, activities);
       return planWeek(asked, recoverer(consult), protocol.week);
     }, kept);
   const beside = plan(judged);
@@ -53,7 +56,7 @@ export function weekFacts(
   return best.plan.fits
     ? {
         plan: best.plan,
-        entries: datedSessions(best.plan, consult.startOn, consult.reviewOn),
+        kind: kindOf(kept.filter((choice) => !best.setAside.includes(choice))),
         activities,
         setAside: best.setAside,
       }
@@ -125,7 +128,7 @@ function wish(
       days: consult.days,
     },
     // Once hilly routes are left, an everyday run is not a hard one.
-    runs: (running.plan.weeks[0]?.runs ?? []).map(({ id, kind }) => ({ id, kind, features: [] })),
+    runs: running.pattern.map(({ id, kind }) => ({ id, kind, features: [] })),
     runDays: WEEKDAYS,
     hillsAndFast: running.plan.hillsAndFast.rule,
     ...activityPoints(activities),
@@ -135,7 +138,8 @@ function wish(
   };
 }
 
-function recoverer(consult: Consult) {
+/** What slows or helps this person's recovery. */
+export function recoverer(consult: Consult) {
   const { trainingYears, weeksOff } = consult.running;
   return {
     trainingYears: trainingYears ?? null,

@@ -14,13 +14,23 @@ export interface DistanceBase extends HardDose {
 // Four weeks back is 28 days: the run of the same weekday still counts among the last 30.
 const WEEKS_REMEMBERED = 4;
 
+/** What a week allows its runs. */
+export interface RunWeekRule {
+  /** All runs alike and easy: a race, or the easy days after one. */
+  readonly keptEasy: boolean;
+  /** It is the runs' turn to grow. */
+  readonly grows: boolean;
+  /** The hardest kind that has begun by then. */
+  readonly opens: RunKind;
+}
+
 /**
  * Runs of each week, kilometres rounded down to 0.1. Up to `easy` all runs are alike; from `longer` on the first keeps
  * the longest distance and the others share the rest; only the hardest kind admitted is the new stress, so the
- * longest run grows only where `longer` is the hardest. `keptEasy`: one entry a week.
+ * longest run grows only where `longer` is the hardest.
  */
 export function runsByDistance(
-  keptEasy: readonly boolean[],
+  weeks: readonly RunWeekRule[],
   base: DistanceBase,
   most: RunKind,
   rule: HillsAndFast,
@@ -29,19 +39,23 @@ export function runsByDistance(
   const share = shareOut(base, most);
   const longest: number[] = [base.longestKm];
   let hard: HardDose = base;
-  let fullWeeks = 0;
-  return keptEasy.map((easyWeek) => {
-    const kinds = easyWeek ? [] : specialKinds(most, fullWeeks, share.runs, rule);
-    const grows = most === 'longer' && fullWeeks > 0;
-    if (fullWeeks > 0) hard = grownHard(hard, most, kinds, rules);
-    if (!easyWeek) fullWeeks += 1;
+  let [fullWeeks, held] = [0, 0];
+  return weeks.map(({ keptEasy: easyWeek, grows: turn, opens }) => {
+    const open = order(opens) < order(most) ? opens : most;
+    const kinds = easyWeek ? [] : specialKinds(open, fullWeeks, share.runs, rule);
+    const grows = most === 'longer' && turn;
+    if (turn && !easyWeek) hard = grownHard(hard, most, kinds, rules);
+    // Hills and fast runs take turns by the weeks since both are open.
+    if (!easyWeek && open === most) fullWeeks += 1;
     const lastKm = Math.max(...longest.slice(-WEEKS_REMEMBERED));
     const longKm =
       easyWeek || !share.hasLong
         ? share.evenKm
         : grows
           ? grownKm(lastKm, rules)
-          : Math.min(share.longKm, lastKm);
+          : // What has grown is held until the runs' next turn.
+            Math.max(held, Math.min(share.longKm, lastKm));
+    if (!easyWeek) held = Math.max(held, most === 'longer' ? longKm : 0);
     longest.push(longKm);
     return runsOfWeek(share, longKm, easyWeek, kinds, hard);
   });

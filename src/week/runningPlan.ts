@@ -4,14 +4,14 @@ import { roundTo } from '../units/round.ts';
 import { type GrowthRules, type LongestRun, longestAllowed } from './growth.ts';
 import { runLoad } from './hardRun.ts';
 import { hillsAndFast, type HillsAndFastDecision } from './hillsAndFast.ts';
-import { judgedRace, type JudgedRace, type Race, type RaceRow } from './race.ts';
+import { easyDaysAfterRace, type Race, type RaceRow } from './race.ts';
 import type { PlannedRun } from './plannedRun.ts';
 import { reason, type Setting } from './reason.ts';
 import { order, type RunKind } from './run.ts';
 import { estimatedRuns, type RunCount, type RunCountRules } from './runCount.ts';
 import type { RunDecision } from './runDecision.ts';
-import { runsByDistance } from './runWeek.ts';
-import { runsByLadder, type RungRules, type WalkRunRules } from './walkRun.ts';
+import { runsByDistance, type RunWeekRule } from './runWeek.ts';
+import { ladderRuns, rungDays, runsByLadder, type RungRules, type WalkRunRules } from './walkRun.ts';
 
 export interface RunningPlanRules extends GrowthRules, WalkRunRules, RunCountRules {
   readonly hillOrFastApartWeeks: Setting;
@@ -63,7 +63,14 @@ export interface RunningPlan {
   readonly heldBack: readonly HeldBack[];
   /** Easy runs leave the hilly everyday routes, which would count as hard. */
   readonly moveToFlat: boolean;
-  readonly races: readonly JudgedRace[];
+  /** What would grow of the runs, were it their turn every time: nothing where they stay as they are. */
+  readonly mayGrow: MayGrow;
+}
+
+export interface MayGrow {
+  readonly what: 'nothing' | 'longest-run' | 'walk-run-ladder' | 'fast-or-climb';
+  /** Weeks on one amount at least. */
+  readonly weeksApart: number;
 }
 
 export interface HeldBack {
@@ -78,6 +85,8 @@ const LOOK_BACK_DAYS = 30;
 /**
  * The running of the weeks from `startOn` to the day before `reviewOn`: no weeks when running is off, otherwise the
  * walk-run ladder or runs by distance. `stageMost`: the hardest kind each stage admits, in the order of the stages.
+ * `weekRules`: what each week allows; left out, everything is open and grows whenever the rules for going on allow,
+ * but for the weeks of a race and of the easy days after it.
  */
 export function runningPlan(
   decision: RunDecision,
@@ -86,24 +95,25 @@ export function runningPlan(
   dates: { readonly startOn: IsoDate; readonly reviewOn: IsoDate },
   rules: RunningPlanRules,
   rungRules: RungRules,
+  weekRules: readonly RunWeekRule[] | null = null,
 ): RunningPlan {
   const longest = longestNow(habit, rules);
   const rule = hillsAndFast(habit, rules);
-  const races = habit.races.map((race) =>
-    judgedRace(race, decision.most, longest.atMostKm, rules.raceEasyDays),
-  );
-  const frames = decision.decision === 'none' ? [] : weekFrames(dates, races);
-  const keptEasy = frames.map((frame) => frame.keptEasy);
   const byLadder = decision.most === 'walk-run' || longest.atMostKm === null;
+  const mayGrow = mayGrowOf(decision, habit, byLadder, rules, rungRules);
+  const frames = decision.decision === 'none' ? [] : weekFrames(dates);
+  const weeks = weekRules ?? freeRules(frames, habit, rules, mayGrow);
+  const used = weeks.slice(0, frames.length);
   const base = byLadder ? null : distanceBase(habit, rules);
   const runs =
     base === null
-      ? runsByLadder(frames.length, habit, decision.decision === 'keep', rules, rungRules)
-      : runsByDistance(keptEasy, base, decision.most, rule.rule, rules);
+      ? runsByLadder(used, habit, decision.decision === 'keep', rules)
+      : runsByDistance(used, base, decision.most, rule.rule, rules);
   return {
     weeks: frames.map((frame, index) => ({
       ...frame,
       ...sums(runs[index] ?? []),
+      keptEasy: used[index]?.keptEasy ?? false,
       onlyWhenSettled: index > 0,
     })),
     longest,
@@ -111,8 +121,45 @@ export function runningPlan(
     hillsAndFast: rule,
     heldBack: decision.heldBack.map((kind) => ({ kind, untilStage: firstStage(kind, stageMost) })),
     moveToFlat: habit.hillyRoutes && decision.decision !== 'none',
-    races,
+    mayGrow,
   };
+}
+
+function mayGrowOf(
+  { decision, most }: RunDecision,
+  { runsPerWeek, fastMinutes, climbM }: RunHabit,
+  byLadder: boolean,
+  rules: RunningPlanRules,
+  rungRules: RungRules,
+): MayGrow {
+  if (decision === 'none') return { what: 'nothing', weeksApart: 1 };
+  if (byLadder) {
+    const weeksApart = Math.ceil(rungDays(ladderRuns(runsPerWeek, rules), rungRules) / 7);
+    return { what: 'walk-run-ladder', weeksApart };
+  }
+  if (most === 'longer') return { what: 'longest-run', weeksApart: 1 };
+  const dosed =
+    (most === 'fast' && fastMinutes !== null) ||
+    (order(most) >= order('hills-or-strides') && climbM !== null);
+  return { what: dosed ? 'fast-or-climb' : 'nothing', weeksApart: 1 };
+}
+
+/** Without anybody's turns: grown as soon as the rules for going on allow. */
+function freeRules(
+  frames: readonly Frame[],
+  { races }: RunHabit,
+  { raceEasyDays }: RunningPlanRules,
+  { weeksApart }: MayGrow,
+): RunWeekRule[] {
+  let full = 0;
+  return frames.map(({ from, to }, index) => {
+    const keptEasy = races.some(
+      ({ on, km }) => on <= to && addDays(on, easyDaysAfterRace(km, raceEasyDays)?.to ?? 0) >= from,
+    );
+    const grows = weeksApart > 1 ? index > 0 && index % weeksApart === 0 : full > 0;
+    if (!keptEasy) full += 1;
+    return { keptEasy, grows, opens: 'fast' };
+  });
 }
 
 function longestNow(habit: RunHabit, rules: GrowthRules): LongestRun {
@@ -132,17 +179,22 @@ function distanceBase(habit: RunHabit, rules: RunCountRules) {
   return { ...habit, ...km, runsPerWeek: estimated.runs, estimated };
 }
 
-function weekFrames(
-  { startOn, reviewOn }: { readonly startOn: IsoDate; readonly reviewOn: IsoDate },
-  races: readonly JudgedRace[],
-): Pick<RunWeek, 'week' | 'from' | 'to' | 'keptEasy'>[] {
+type Frame = Pick<RunWeek, 'week' | 'from' | 'to'>;
+
+/** Seven days each from the start; the last one ends on the day before `reviewOn`. */
+export function weekFrames({
+  startOn,
+  reviewOn,
+}: {
+  readonly startOn: IsoDate;
+  readonly reviewOn: IsoDate;
+}): Frame[] {
   const weeks = Math.max(0, Math.ceil(daysBetween(startOn, reviewOn) / 7));
   return Array.from({ length: weeks }, (_, index) => {
     const from = addDays(startOn, 7 * index);
     const sunday = addDays(from, 6);
     const to = sunday < reviewOn ? sunday : addDays(reviewOn, -1);
-    const keptEasy = races.some(({ on, easyUntil }) => on <= to && easyUntil >= from);
-    return { week: index + 1, from, to, keptEasy };
+    return { week: index + 1, from, to };
   });
 }
 

@@ -36,24 +36,32 @@ export function walkRunLadder(rules: WalkRunRules): WalkRunRung[] {
   });
 }
 
+/** Days on a rung of the ladder at least, with so many runs a week. */
+export function rungDays(runs: number, { leastSessions, leastDays }: RungRules): number {
+  return Math.max(leastDays.value, Math.ceil((leastSessions.value * 7) / runs));
+}
+
+/** Not more runs than the house's count a week (alternate days), nor than the person is used to. */
+export function ladderRuns(runsPerWeek: number | null, rules: WalkRunRules): number {
+  return Math.max(1, Math.min(7, rules.runsPerWeek.value, runsPerWeek ?? 7));
+}
+
 /**
- * The ladder on the weeks to come, going on a rung as soon as the rules for going on allow. After the last rung runs
- * go without a break where running is kept, and stay on that rung where only walk-run is allowed. Not more runs than
- * the house's count a week (alternate days), nor than the person is used to.
+ * The ladder on the weeks to come, a rung further in every week that `grows`. After the last rung runs
+ * go without a break where running is kept, and stay on that rung where only walk-run is allowed.
  */
 export function runsByLadder(
-  weeks: number,
+  weeks: readonly { readonly grows: boolean }[],
   { runsPerWeek, walkRunRung }: { readonly runsPerWeek: number | null; readonly walkRunRung: number | null },
   runningKept: boolean,
   rules: WalkRunRules,
-  { leastSessions, leastDays }: RungRules,
 ): PlannedRun[][] {
   const ladder = walkRunLadder(rules);
   const wholeMinutes = rules.walkRunCycleMinutes.value * rules.walkRunCycles.value;
-  const runs = Math.max(1, Math.min(7, rules.runsPerWeek.value, runsPerWeek ?? 7));
-  const rungDays = Math.max(leastDays.value, Math.ceil((leastSessions.value * 7) / runs));
-  return Array.from({ length: weeks }, (_, week) => {
-    const reached = (walkRunRung ?? 1) - 1 + Math.floor((week * 7) / rungDays);
+  const runs = ladderRuns(runsPerWeek, rules);
+  let reached = (walkRunRung ?? 1) - 1;
+  return weeks.map(({ grows }) => {
+    if (grows) reached += 1;
     const rung = runningKept ? ladder[reached] : ladder[Math.min(reached, ladder.length - 1)];
     return Array.from({ length: runs }, (_, index) => ladderRun(index, rung ?? null, wholeMinutes));
   });

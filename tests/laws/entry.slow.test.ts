@@ -203,7 +203,7 @@ function modelPull(card: PosedCard, rangeDeg: number | null, loadKg: number): nu
   return model.sweepTo(card, rangeDeg, loadKg, card.tempo)?.peak.tensionBw ?? 0;
 }
 
-const ORDER = [1, 2, 3, 4, 'keep'];
+const ORDER = [1, 2, 3, 4, 'keepGoing'];
 const later = (a: unknown, b: unknown) => ORDER.indexOf(a as 1) > ORDER.indexOf(b as 1);
 
 describe('the proposal', () => {
@@ -255,7 +255,7 @@ describe('15 minutes', () => {
     protocol.stages.map((stage, index) => ({
       protocol: protocol.id,
       name: stage.name,
-      stage: index < numberedStages(protocol.stages).length ? ((index + 1) as 1) : ('keep' as const),
+      stage: index < numberedStages(protocol.stages).length ? ((index + 1) as 1) : ('keepGoing' as const),
     })),
   );
   const painless: Consult['tests'] = [

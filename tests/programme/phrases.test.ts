@@ -15,7 +15,7 @@ import { day } from './person.ts';
 
 describe('why it began', () => {
   it.each([
-    [[], ['No one thing started it, as far as we know; that is common.']],
+    [[], ['What changed before it began has not been written down. Tell us if something comes to mind.']],
     [['nothing-known'], ['No one thing started it, as far as we know; that is common.']],
     [
       ['hills'],

@@ -5,7 +5,7 @@ import { assembleProgramme } from '../../src/programme/assemble.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
-import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
+import { ALL_CLEAR, day, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, refusalsOf, workshop } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
@@ -281,8 +281,13 @@ describe('the tendon at the side of the hip', () => {
     expect(kg?.every((value) => value === 0)).toBe(true);
   });
 
-  it('of week 1 has no steps of its own: the week is the step', () => {
-    expect(made(GLUTEAL).steps).toHaveLength(1);
+  it('of week 1 has no steps of its own: the weeks are the steps, as many as the plan reaches', () => {
+    expect(made(GLUTEAL).steps.map(({ heading }) => heading)).toEqual([
+      'Step 1: now',
+      'Step 2: from Tuesday 1 December',
+      'Step 3: from Tuesday 8 December',
+    ]);
+    expect(made({ ...GLUTEAL, reviewOn: day('2026-12-01') }).steps).toHaveLength(1);
   });
 });
 

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Weekday } from '../../src/units/weekday.ts';
 import { sportTexts } from '../../src/programme/phrases/sport.ts';
-import { dayEntries, SESSION_WORDS } from '../../src/programme/phrases/week.ts';
+import { tableEntries } from '../../src/programme/phrases/day.ts';
 import { planWeek, type WeekPlan } from '../../src/week/plan.ts';
+import type { PlanDay } from '../../src/week/planDay.ts';
 import { reason } from '../../src/week/reason.ts';
 import type { WeekWish } from '../../src/week/wish.ts';
 import { clock, rested } from '../week/houseRules.ts';
@@ -172,8 +173,25 @@ describe('the words of a week', () => {
   });
 
   it('say that a session follows what is hard on its day, and not what is easy', () => {
-    const plan = planned((['mon', 'wed', 'fri'] as const).map(lifting), [{ id: 'yoga', day: 'mon' }]);
-    expect(dayEntries(plan.days[0]!, [], SESSION_WORDS)).toEqual([
+    const { days } = planned((['mon', 'wed', 'fri'] as const).map(lifting), [{ id: 'yoga', day: 'mon' }]);
+    const { other, easyOther, afterOther } = days[0]!;
+    const session = { exercises: ['bow'], begins: [], without: [], afterRun: false, afterOther };
+    const monday: PlanDay = {
+      on: day('2026-11-30'),
+      weekday: 'mon',
+      week: 1,
+      part: 0,
+      session,
+      between: [],
+      daily: [],
+      runs: [],
+      raceKm: null,
+      other,
+      easyOther,
+      easyAfterRace: false,
+    };
+    const words = { titleOf: (_: number, exercise: string) => exercise, stepOf: () => null };
+    expect(tableEntries(monday, words, 'full')).toEqual([
       'lifting at work',
       'yoga',
       'Exercises, after lifting at work',

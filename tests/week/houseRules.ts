@@ -27,6 +27,9 @@ export const running = {
   walkRunCycles: choice(5),
   runsPerWeek: choice(3),
   otherRunShare: choice(0.5),
+  raceNoHeavyDays: choice(4),
+  raceTaperDays: choice(7),
+  raceTaperShare: choice(0.5),
   raceEasyDays: [
     { upToKm: 10, from: 5, to: 7, mark: 'memory' },
     { upToKm: 21.1, from: 7, to: 10, mark: 'memory' },

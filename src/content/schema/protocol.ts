@@ -362,6 +362,10 @@ export const protocolSchema = across(
       shortMinutes: { value: 15, mark: 'choice' },
       shortExercises: { value: 2, mark: 'choice' },
     }),
+    byWeeks: about(
+      'Do the numbered stages follow each other by their usual weeks, as published? A longer plan then holds the next ones with their dates.',
+      yesNo,
+    ).default(false),
     week: about(
       'The recovery clock.',
       z.strictObject({
@@ -415,6 +419,18 @@ export const protocolSchema = across(
         otherRunShare: about(
           'Where the usual number of runs is not recorded, it is the fewest with which each run is at most this share of the longest, the longest itself left out.',
           setting(from(0.1, 1, '')),
+        ).default({ value: 0.5, mark: 'choice' }),
+        raceNoHeavyDays: about(
+          'So many days before a race without heavy or fast work.',
+          setting(wholeFrom(0, 21)),
+        ).default({ value: 4, mark: 'choice' }),
+        raceTaperDays: about(
+          'So many days before a race with less running.',
+          setting(wholeFrom(0, 28)),
+        ).default({ value: 7, mark: 'choice' }),
+        raceTaperShare: about(
+          'Share of the usual running that is left in those days.',
+          setting(from(0, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
@@ -487,6 +503,10 @@ export const protocolSchema = across(
           fromStage: about('Welcome from this stage on.', wholeFrom(1, 9)),
           how: about('How to do it, a sentence for the leaflet.', line),
           until: about('What to do until then, a sentence for the leaflet.', line),
+          meanwhile: about(
+            'Until then: is it left, or done in the changed way that `until` tells?',
+            z.enum(['leave', 'change']),
+          ).default('leave'),
           hard: about('Does it count on the recovery clock like a hard session?', yesNo).default(false),
           mayWait: about(
             'May it be left out for a while where the week has no room for it? Lifting at work may not.',

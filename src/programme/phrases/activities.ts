@@ -12,6 +12,11 @@ const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   ask: 'Ask us first',
 };
 
+const UNTIL_WORDS: Readonly<Record<Verdict, string>> = {
+  ...VERDICT_WORDS,
+  leave: 'Leave',
+};
+
 export interface ActivityWords {
   readonly what: string;
   readonly verdict: Verdict;
@@ -31,7 +36,7 @@ export function activitiesText(rows: readonly ActivityWords[]): Section {
             ['Activity', 'For now', 'How'],
             rows.map(({ what, verdict, how, until }) => [
               capital(what),
-              until === null ? VERDICT_WORDS[verdict] : `Leave until the part “${until}”`,
+              until === null ? VERDICT_WORDS[verdict] : `${UNTIL_WORDS[verdict]} until the part “${until}”`,
               how,
             ]),
           ),

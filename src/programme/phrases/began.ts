@@ -22,11 +22,16 @@ const CHANGE: Readonly<Record<Exclude<Change, 'nothing-known'>, readonly [Kind, 
   stress: ['recovery', 'stress'],
 };
 
+const NOTHING_RECORDED =
+  'What changed before it began has not been written down. Tell us if something comes to mind.';
+
 const MOST_SENTENCES = 3;
 
 /** @example beganTexts(['hills']) // => ['In the weeks before it began, one thing was new: more hills. The tendon was not used to that yet.'] */
 export function beganTexts(changed: readonly Change[]): string[] {
   const known = changed.flatMap((change) => (change === 'nothing-known' ? [] : [CHANGE[change]]));
+  // Nothing recorded is not the same as nothing found.
+  if (changed.length === 0) return [NOTHING_RECORDED];
   if (known.length === 0) return ['No one thing started it, as far as we know; that is common.'];
   const of = (kind: Kind) => known.filter(([one]) => one === kind).map(([, words]) => words);
   return [loadText(of('load')), pressText(of('press')), breakText(of('break')), recoveryText(of('recovery'))]

@@ -1,4 +1,5 @@
 /** The sheet to fill in with a pen: 20 seconds a day. */
+import type { Course } from '../course.ts';
 import type { LogSheet } from '../programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { shortDay } from './plain.ts';
@@ -14,10 +15,10 @@ export const LOG_COLUMNS = [
 ] as const;
 
 /** One row a day. */
-export function logSheet(days: readonly { on: IsoDate; planned: string }[]): LogSheet {
+export function logSheet(days: readonly { on: IsoDate; planned: string }[], course: Course): LogSheet {
   return {
     heading: 'Log',
-    hint: 'Fill in one line a day. Bring it to the review.',
+    hint: `Fill in one line a day. Bring it to the ${course === 'discharge' ? 'last look' : 'review'}.`,
     columns: LOG_COLUMNS,
     days: days.map(({ on, planned }) => ({ on, label: shortDay(on), planned })),
   };

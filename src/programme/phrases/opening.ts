@@ -18,9 +18,14 @@ export function runningLineText(consult: Consult): string {
   return `${consult.alias} · revision ${consult.revision} · ${dayText(consult.startOn)} to ${dayAndYear(consult.reviewOn)}`;
 }
 
-/** From when to when it holds. */
-export function datesText(consult: Consult): string {
-  return `Start on ${dayText(consult.startOn)}. Next review on ${dayAndYear(consult.reviewOn)}.`;
+/** From when to when it holds; at the end of treatment there is nothing left to review but a last look. */
+export function datesText({ startOn, reviewOn }: Consult, course: Course): string {
+  const then: Readonly<Record<Course, string>> = {
+    treatment: 'Next review',
+    discharge: 'A last look',
+    prevention: 'We look at it again',
+  };
+  return `Start on ${dayText(startOn)}. ${then[course]} on ${dayAndYear(reviewOn)}.`;
 }
 
 /** House rules 2: what a patient has to know of it, and whom to ask. */

@@ -8,8 +8,11 @@ import type { RaceNote } from '../../week/race.ts';
 import type { Reason } from '../../week/reason.ts';
 import type { RunCount } from '../../week/runCount.ts';
 import type { RunReasonCode } from '../../week/runDecision.ts';
+import type { Stress } from '../../week/newStress.ts';
+import type { PlanWeek } from '../../week/planWeek.ts';
+import type { Grows } from '../../week/turns.ts';
 import type { Maternity } from '../maternity.ts';
-import { listText, numberText } from './plain.ts';
+import { dayText, listText, numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
 import { amountText } from './steps.ts';
 
@@ -135,10 +138,14 @@ export function runCountText({ code, inputs }: RunCount['because']): string {
 }
 
 const RACE_WORDS: Words<RaceNote> = {
-  'race-before-ready': ({ most, raceKm }) =>
-    `${rounded(raceKm)} km, before fast running is back (${kindText(most)} at most)`,
+  'race-before-ready': ({ most, raceKm, fitsFrom }) =>
+    `${rounded(raceKm)} km, before fast running is back${most === 'fast' ? ' for long enough' : ` (${kindText(most)} at most now)`}; it would fit from ${fitsFrom}`,
   'race-beyond-longest': ({ longestKm, raceKm }) =>
     `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
+  'race-in-doubt': ({ doubts }) =>
+    `not in the plan without a recorded decision (${String(doubts).replaceAll('-', ' ')})`,
+  'race-decided': ({ decision }) => `recorded decision: ${decision}`,
+  'race-barred': () => 'not in the plan, whatever is decided: there is no running now',
 };
 
 /** What the clinician should know of a race. */
@@ -170,4 +177,31 @@ export function usualOnlyText(
 /** That a programme is written although usual pain is high. */
 export function painDecisionText(usual: number, reason: string): string {
   return `Usual pain is ${usual}: the programme is written by the clinician's own decision (${reason}).`;
+}
+
+const GROWS_WORDS: Readonly<Record<Grows, string>> = {
+  exercises: 'the exercises',
+  running: 'the running',
+  sitting: 'the minutes of sitting',
+  stepRate: 'the step rate',
+};
+
+const STRESS_WORDS: Readonly<Record<Stress, string>> = {
+  springs: 'springy exercises begin',
+  strides: 'strides begin',
+  'hills-or-strides': 'hilly runs or strides begin',
+  fast: 'fast runs begin',
+};
+
+/** What grows in which week of the plan, for the record; one thing at a time. */
+export function growthText(weeks: readonly PlanWeek[]): string {
+  const rows = weeks.map(({ from, turn: { grows, begins, because } }) => {
+    const why = [
+      ...(because === 'first-week' ? ['first week of the programme'] : []),
+      ...(because === 'rung' ? ['next rung by its week'] : []),
+      ...(begins === null ? [] : [STRESS_WORDS[begins]]),
+    ];
+    return `${dayText(from)} ${grows === null ? 'nothing' : GROWS_WORDS[grows]}${why.length === 0 ? '' : ` (${why.join(', ')})`}`;
+  });
+  return `What grows, one thing a week: ${rows.join('; ')}.`;
 }

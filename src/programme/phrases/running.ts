@@ -1,12 +1,25 @@
 /** Running in plain words: what there may be, how it grows, and what waits. */
-import type { PlannedRun, WalkRunRung } from '../../week/plannedRun.ts';
-import type { RaceRow } from '../../week/race.ts';
+import type { IsoDate } from '../../units/date.ts';
+import type { PlannedRun } from '../../week/plannedRun.ts';
+import type { PlanWeek } from '../../week/planWeek.ts';
+import type { JudgedRace, RaceRow } from '../../week/race.ts';
 import { order, type RunKind } from '../../week/run.ts';
-import type { RunningPlan, RunWeek } from '../../week/runningPlan.ts';
+import type { RunningPlan } from '../../week/runningPlan.ts';
 import type { RunDecision } from '../../week/runDecision.ts';
 import type { StepRateTarget } from '../../week/stepRate.ts';
 import type { Part, Section } from '../programme.ts';
-import { countText, dayText, list, listText, numberText, paragraph, section, table } from './plain.ts';
+import {
+  countText,
+  dayText,
+  list,
+  listText,
+  numberText,
+  paragraph,
+  section,
+  table,
+  weekdayAndDay,
+} from './plain.ts';
+import { raceParts } from './races.ts';
 
 /** A run in words, for a list or a sentence. */
 export const RUN_WORDS: Readonly<Record<RunKind, string>> = {
@@ -24,13 +37,23 @@ export interface RunningWords {
   readonly decision: RunDecision;
   readonly plan: RunningPlan;
   readonly longestIn30DaysKm: number | null;
+  /** The weeks of the dated plan. */
+  readonly weeks: readonly PlanWeek[];
+  readonly races: readonly JudgedRace[];
+  readonly raceDays: { readonly taperDays: number; readonly noHeavyDays: number };
+  readonly reviewOn: IsoDate;
+  /** The first day of each kind of run that is new in this plan. */
+  readonly begins: readonly { readonly kind: RunKind; readonly on: IsoDate }[];
   readonly stepRate: StepRateTarget | null;
-  readonly ladder: readonly WalkRunRung[];
+  /** The day from which quicker steps are tried; null when that waits for the review. */
+  readonly stepRateFrom: IsoDate | null;
   /** Fast minutes or climb grow by this factor, one of the two at a time. */
   readonly fastGrowth: number;
   readonly raceEasyDays: readonly RaceRow[];
-  /** The protocol's own sentence for this part of the way. */
-  readonly stageWords: string;
+  /** The way back lies behind, or there was none: nothing is held back. */
+  readonly asYouLike: boolean;
+  /** The protocol's own sentence for this part of the way; null where this person may not run as hard as it tells. */
+  readonly stageWords: string | null;
 }
 
 /** Running as decided, or walking for someone who does not run. */
@@ -39,22 +62,28 @@ export function runningText(words: RunningWords): Section {
     return section('running', 'Walking', [
       paragraph('Walking is welcome every day. Keep it flat at first, and take short steps uphill.'),
     ]);
-  const { decision, plan, stageWords } = words;
+  const { decision, weeks, stageWords } = words;
+  const races = raceParts({ ...words, ...words.raceDays });
   if (decision.decision === 'none') {
+    const apart = words.races.some(({ inPlan }) => inPlan) ? ', apart from the race' : '';
     return section('running', 'Running', [
-      paragraph('No running for now. Walk instead, on the flat, as long as it stays comfortable.', 'strong'),
+      paragraph(
+        `No running for now${apart}. Walk instead, on the flat, as long as it stays comfortable.`,
+        'strong',
+      ),
+      ...races,
       paragraph('Running comes back in this order: easy and flat, longer, steady, hills or strides, fast.'),
     ]);
   }
-  const weeks = plan.weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null))
-    ? walkRunParts(words)
-    : distanceParts(words);
+  const byLadder = weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null));
   return section('running', 'Running', [
-    ...weeks,
-    paragraph(stageWords),
+    ...(byLadder ? walkRunParts(words) : distanceParts(words)),
+    ...races,
+    ...beginParts(words),
+    ...(stageWords === null ? [] : [paragraph(stageWords)]),
     ...waitParts(words),
     ...hardParts(words),
-    ...stepRateParts(words.stepRate),
+    ...stepRateParts(words),
   ]);
 }
 
@@ -69,7 +98,10 @@ export function runText(run: PlannedRun): string {
 
 /** The same for a narrow column. @example 'easy run 4.2 km' */
 export function shortRunText(run: PlannedRun): string {
-  if (run.walkRun !== null) return 'walk and run';
+  if (run.walkRun !== null) {
+    const { cycles, walkMinutes, runMinutes } = run.walkRun;
+    return `walk ${walkMinutes}, run ${runMinutes} min, ${cycles} times`;
+  }
   return [RUN_WORDS[run.kind].replace(' on the flat', ''), amountText(run)].join(' ').trim();
 }
 
@@ -78,64 +110,107 @@ function amountText({ km, minutes }: PlannedRun): string {
   return minutes !== null ? `${minutes} minutes` : '';
 }
 
-function walkRunParts({ ladder, plan }: RunningWords): Part[] {
-  const runs = plan.weeks[0]?.runs.length ?? 0;
+function walkRunParts({ weeks }: RunningWords): Part[] {
+  const most = Math.max(...weeks.map(({ runs }) => runs.length));
+  const grows = weeks.some(({ turn }) => turn.grows === 'running');
   return [
     paragraph(
-      `Walk and run in turn, ${countText(runs, 'time')} a week, on the flat, with a day between.`,
+      `Walk and run in turn, ${countText(most, 'time')} a week, on the flat, with a day between.`,
       'strong',
     ),
     table(
       'Walking into running',
-      ['Line', 'Walk', 'Run', 'How often'],
-      ladder.map(({ rung, walkMinutes, runMinutes, cycles }) => [
-        String(rung),
-        `${walkMinutes} min`,
-        `${runMinutes} min`,
-        `${cycles} times`,
-      ]),
+      ['Week', 'Walk', 'Run', 'How often', 'Outings'],
+      weeks.map((week) => [weekText(week), ...walkRunCells(week), outingsText(week, 'outing')]),
     ),
     paragraph(
-      'Stay on a line for at least a week. Go on to the next one only if the mornings after were settled.',
+      grows
+        ? 'Go on to the next line only if the mornings after were settled. If not, stay on the line you are on.'
+        : 'Stay with this until the review. It grows when the mornings after stay settled.',
     ),
   ];
 }
 
+function walkRunCells({ runs }: PlanWeek): string[] {
+  const [first] = runs;
+  if (first === undefined) return ['-', '-', '-'];
+  if (first.walkRun === null) return ['no walk', amountText(first), 'once'];
+  const cycles = [...new Set(runs.map(({ walkRun }) => walkRun?.cycles ?? 1))];
+  const { walkMinutes, runMinutes } = first.walkRun;
+  const times = `${listText(cycles.map(String), 'or')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
+  return [`${walkMinutes} min`, `${runMinutes} min`, times];
+}
+
+function weekText({ from, to }: PlanWeek): string {
+  return from === to ? dayText(from) : `${dayText(from)} to ${dayText(to)}`;
+}
+
+/** @example '3 runs and the race' */
+function outingsText({ runs, racesKm }: PlanWeek, one: string): string {
+  const race =
+    racesKm.length === 0 ? '' : racesKm.length === 1 ? 'the race' : countText(racesKm.length, 'race');
+  if (runs.length === 0 && race !== '') return race;
+  return race === '' ? countText(runs.length, one) : `${countText(runs.length, one)} and ${race}`;
+}
+
 function distanceParts(words: RunningWords): Part[] {
-  const { decision, plan } = words;
+  const { decision, weeks } = words;
   const easy = order(decision.most) <= order('longer');
   return [
     paragraph(
       `${easy ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
       'strong',
     ),
-    table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], plan.weeks.map(weekRow)),
-    ...(plan.weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
+    table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], weeks.map(weekRow)),
+    ...(weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
       ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
       : []),
     ...longestParts(words),
   ];
 }
 
-function longestParts({ decision, plan, longestIn30DaysKm }: RunningWords): Part[] {
+function longestParts(words: RunningWords): Part[] {
+  const { decision, plan, weeks, races, longestIn30DaysKm, asYouLike } = words;
   const { atMostKm } = plan.longest;
   if (atMostKm === null || longestIn30DaysKm === null) return [];
   const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
+  const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race, let' : 'Let';
+  const grows = decision.most === 'longer' && weeks.some(({ turn }) => turn.grows === 'running');
+  if (grows)
+    return [
+      paragraph(
+        `${before} It grows by a tenth at most, in the weeks of the table and only while the mornings are settled.`,
+      ),
+    ];
   return [
     paragraph(
-      order(decision.most) < order('longer')
-        ? `${before} Let no run be longer for now.`
-        : `${before} The next longest one is at most ${numberText(atMostKm)} km, and so on, a tenth at a time.`,
+      asYouLike
+        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, in a week in which nothing else grows.`
+        : `${before} ${apart} no run be longer for now.`,
     ),
   ];
 }
 
-function weekRow(week: RunWeek): string[] {
-  const km = (value: number | null) => (value === null ? 'by time' : `${numberText(value)} km`);
+function beginParts({ begins }: RunningWords): Part[] {
+  if (begins.length === 0) return [];
   return [
-    `${dayText(week.from)} to ${dayText(week.to)}`,
-    countText(week.runs.length, 'run'),
-    km(week.longestKm),
+    list(
+      begins.map(
+        ({ kind, on }) =>
+          `From ${weekdayAndDay(on)}: ${RUN_WORDS[kind]}, if your mornings were settled until then. If not, run easy instead.`,
+      ),
+    ),
+  ];
+}
+
+function weekRow(week: PlanWeek): string[] {
+  const km = (value: number | null) =>
+    value !== null ? `${numberText(value)} km` : week.runs.length === 0 ? '-' : 'by time';
+  const longest = km(week.longestKm);
+  return [
+    weekText(week),
+    outingsText(week, 'run'),
+    week.racesKm.includes(week.longestKm ?? -1) ? `${longest}, the race` : longest,
     km(week.weeklyKm),
   ];
 }
@@ -143,12 +218,13 @@ function weekRow(week: RunWeek): string[] {
 const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as a hard run.';
 const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
 
-function waitParts({ plan, decision }: RunningWords): Part[] {
+function waitParts({ plan, decision, races }: RunningWords): Part[] {
+  const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race these wait' : 'These wait';
   const hillsOpen = order(decision.most) >= order('hills-or-strides');
   const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
   const entries = [
     ...(plan.moveToFlat ? [hillsOpen ? EASY_ON_THE_FLAT : LEAVE_HILLY_ROUTES] : []),
-    ...(waiting.length > 0 ? [`These wait: ${listText(waiting)}.`] : []),
+    ...(waiting.length > 0 ? [`${apart}: ${listText(waiting)}.`] : []),
     ...(hillsOpen
       ? [
           plan.hillsAndFast.rule === 'never-one-week'
@@ -156,9 +232,6 @@ function waitParts({ plan, decision }: RunningWords): Part[] {
             : 'Do not put hills and fast running on neighbouring days.',
         ]
       : []),
-    ...plan.races.map(
-      (race) => `After the race of ${dayText(race.on)}: easy days until ${dayText(race.easyUntil)}.`,
-    ),
   ];
   return entries.length === 0 ? [] : [list(entries)];
 }
@@ -174,16 +247,23 @@ function hardParts({ decision, fastGrowth, raceEasyDays }: RunningWords): Part[]
     ({ upToKm, from, to }) => `up to ${numberText(upToKm)} km: ${from} to ${to} days`,
   );
   return [
-    paragraph(`${counts} Let fast minutes or climb grow by ${share} a week, and keep the other as it is.`),
+    paragraph(
+      `${counts} Let fast minutes or climb grow by ${share} a week at most. Only one of the two grows, in a week in which nothing else does.`,
+    ),
     ...(rows.length === 0 ? [] : [paragraph(`Easy days after a race of ${rows.join('; ')}.`)]),
   ];
 }
 
-function stepRateParts(target: StepRateTarget | null): Part[] {
-  if (target === null) return [];
+function stepRateParts({ stepRate, stepRateFrom }: RunningWords): Part[] {
+  if (stepRate === null) return [];
+  const { fromStepsPerMin, toStepsPerMin } = stepRate;
+  if (stepRateFrom === null)
+    return [
+      paragraph('Quicker steps come after the review. Until then, run with the steps you are used to.'),
+    ];
   return [
     paragraph(
-      `Take slightly quicker steps: ${target.toStepsPerMin} a minute instead of ${target.fromStepsPerMin}. Try it for a minute at a time. One thought is enough: your foot lands nearer under you.`,
+      `From ${weekdayAndDay(stepRateFrom)}, if your mornings are settled: take slightly quicker steps, ${toStepsPerMin} a minute instead of ${fromStepsPerMin}. Try it for a minute at a time. One thought is enough: your foot lands nearer under you.`,
     ),
   ];
 }

@@ -1,7 +1,8 @@
 /** Sitting and stretching in plain words. */
 import type { Protocol } from '../../content/library.ts';
 import type { Part, Section } from '../programme.ts';
-import { countText, list, listText, paragraph, section } from './plain.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { countText, list, listText, paragraph, section, weekdayAndDay } from './plain.ts';
 import { SPOTS } from './spot.ts';
 
 export interface SittingWords {
@@ -13,9 +14,19 @@ export interface SittingWords {
   readonly mayHurt: boolean;
   readonly stepMinutes: number;
   readonly goalMinutes: number | null;
+  /** What the dated plan lets it grow to before the review. */
+  readonly later: readonly DatedSitting[];
+  /** There is more to come after that. */
+  readonly moreToCome: boolean;
   /** Fixed blocks longer than the budget, minutes each. */
   readonly tooLongBlocks: readonly number[];
   readonly stageWords: string;
+}
+
+export interface DatedSitting {
+  readonly from: IsoDate;
+  readonly uprightMinutes: number;
+  readonly hardMinutes: number;
 }
 
 /** How long to sit, on what, and how it grows. */
@@ -29,7 +40,8 @@ export function sittingText(words: SittingWords): Section {
 
 const HARD_SEATS = 'Hard seats are not banned for ever. They come back like everything else.';
 
-function nowParts({ now, free, mayHurt, stepMinutes, goalMinutes }: SittingWords): Part[] {
+function nowParts(words: SittingWords): Part[] {
+  const { now, free, mayHurt } = words;
   if (free) return mayHurt ? [paragraph(HARD_SEATS)] : [];
   if (now === null)
     return [
@@ -43,17 +55,32 @@ function nowParts({ now, free, mayHurt, stepMinutes, goalMinutes }: SittingWords
         ...(mayHurt ? [HARD_SEATS] : []),
       ]),
     ];
-  const goal = goalMinutes === null ? '' : `, up to your goal of ${countText(goalMinutes, 'minute')}`;
   return [
     paragraph(
       `Upright on a cushion: up to ${countText(now.uprightMinutes, 'minute')}, then stand up and walk a little.`,
       'strong',
     ),
     paragraph(`On a hard seat, or leaning forward: up to ${countText(now.hardMinutes, 'minute')}.`, 'strong'),
-    list([
-      `Each time you go on a step, add ${countText(stepMinutes, 'minute')}${goal}.`,
-      ...(mayHurt ? [HARD_SEATS] : []),
-    ]),
+    ...listParts([...growthTexts(words), ...(mayHurt ? [HARD_SEATS] : [])]),
+  ];
+}
+
+function listParts(entries: readonly string[]): Part[] {
+  return entries.length === 0 ? [] : [list(entries)];
+}
+
+function growthTexts({ later, moreToCome, stepMinutes, goalMinutes }: SittingWords): string[] {
+  const goal = goalMinutes === null ? '' : `, up to your goal of ${countText(goalMinutes, 'minute')}`;
+  return [
+    ...later.map(
+      ({ from, uprightMinutes, hardMinutes }) =>
+        `From ${weekdayAndDay(from)}, if your mornings are settled: up to ${countText(uprightMinutes, 'minute')} upright. On a hard seat, or leaning forward: up to ${countText(hardMinutes, 'minute')}.`,
+    ),
+    ...(moreToCome
+      ? [
+          `After the review it ${later.length === 0 ? 'grows' : 'goes on'} by ${countText(stepMinutes, 'minute')} at a time${goal}.`,
+        ]
+      : []),
   ];
 }
 

@@ -2,7 +2,8 @@
 import type { ChangeKind } from '../../dose/dose.ts';
 import type { Amount, Changed, Rung } from '../../dose/rung.ts';
 import type { Protocol } from '../../content/library.ts';
-import { countText, listText, numberText, secondsText } from './plain.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { countText, listText, numberText, secondsText, weekdayAndDay } from './plain.ts';
 
 const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   range: 'a little further',
@@ -65,6 +66,39 @@ export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] 
     `the morning check has been ${checkAtMost} or less for ${countText(goingOn.checkDays.value, 'day')}`,
     `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} of 10)`,
     `you have been on this step for at least ${countText(goingOn.leastDays.value, 'day')} and ${countText(goingOn.leastSessions.value, 'session')}`,
+  ];
+}
+
+/** The exercises have weeks of their own to grow in; without any before the review, it comes first. */
+export function turnText(from: readonly IsoDate[]): string {
+  return from.length === 0
+    ? 'we have met for the review'
+    : `it is the week from ${listText(from.map(weekdayAndDay), 'or')}`;
+}
+
+/** @example 'Step 2: from Tuesday 1 December' */
+export function datedStepHeading(step: number, from: IsoDate): string {
+  return `Step ${step}: from ${weekdayAndDay(from)}`;
+}
+
+/** A rung of a protocol that goes by weeks. */
+export function partText(name: string, step: number): string {
+  return `${name}. If it is not settled by then, stay on step ${step - 1} and get in touch.`;
+}
+
+/** What must be true to go on to the next rung by its week; `checkAtMost` null where the mornings are not asked. */
+export function partWhenTexts(when: {
+  readonly sessions: number;
+  readonly painAtMost: number;
+  readonly checkAtMost: number | null;
+  readonly checkDays: number;
+}): string[] {
+  return [
+    `you have done at least ${countText(when.sessions, 'session')} of the step before`,
+    `its exercises hurt ${when.painAtMost} or less`,
+    ...(when.checkAtMost === null
+      ? []
+      : [`the morning check has been ${when.checkAtMost} or less for ${countText(when.checkDays, 'day')}`]),
   ];
 }
 

@@ -1,15 +1,18 @@
 /** The week and the next session in plain words. */
 import type { GivenUp } from '../../dose/minutes.ts';
-import type { DatedEntry } from '../../week/dates.ts';
+import { WEEKDAYS } from '../../units/weekday.ts';
+import type { Lost } from '../../week/lost.ts';
 import type { WeekPlan } from '../../week/plan.ts';
-import type { PlannedRun } from '../../week/plannedRun.ts';
 import type { Reason } from '../../week/reason.ts';
-import type { Section } from '../programme.ts';
+import type { RunKind } from '../../week/run.ts';
+import type { GroupDay, WeekGroup } from '../../week/weekGroups.ts';
+import type { Part, Section } from '../programme.ts';
 import type { SessionLength } from '../sessionLength.ts';
 import type { ShortSession } from '../shortSession.ts';
 import {
   capital,
   countText,
+  dayText,
   listText,
   paragraph,
   section,
@@ -17,64 +20,92 @@ import {
   weekdayAndDay,
   weekdayText,
 } from './plain.ts';
-import { runText, shortRunText } from './running.ts';
+import { tableEntries, type DayWords } from './day.ts';
+import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
 import type { IsoDate } from '../../units/date.ts';
 
-/** What a day holds, in the order in which it is done. */
-export function dayEntries(
-  day: WeekPlan['days'][number],
-  runs: readonly PlannedRun[],
-  words: SessionWords,
-): string[] {
-  const planned = day.runs.flatMap((id) => runs.filter((run) => run.id === id).map(runText));
-  return [
-    ...day.other,
-    ...planned,
-    ...(day.session ? [`${words.session}${afterText(day)}`] : []),
-    ...(day.between ? [words.between] : []),
-    ...(day.daily ? [words.daily] : []),
-  ];
+export interface WeekWords extends DayWords {
+  readonly groups: readonly WeekGroup[];
+  /** Days from one session to the next at least. */
+  readonly gapDays: number;
+  /** A race stands in the plan, or lies near enough to change its days. */
+  readonly race: boolean;
+  /** The week as it was planned, for what it says of sport. */
+  readonly sport: WeekPlan;
 }
 
-function afterText({ afterRun, afterOther, other, easyOther }: WeekPlan['days'][number]): string {
-  if (afterRun) return ', after the run';
-  return afterOther ? `, after ${listText(other.filter((id) => !easyOther.includes(id)))}` : '';
-}
-
-/** What the three kinds of work are called; a kind without exercises is never asked for. */
-export interface SessionWords {
-  readonly session: string;
-  readonly between: string;
-  readonly daily: string;
-}
-
-export const SESSION_WORDS: SessionWords = {
-  session: 'Exercises',
-  between: 'The holds',
-  daily: 'Moving gently',
-};
-
-/** A usual week by its days, and what may be moved. */
-export function weekText(plan: WeekPlan, runs: readonly PlannedRun[]): Section {
-  const rows = plan.days.map((day) => [
-    weekdayText(day.weekday),
-    capital(dayEntries(day, runs, SESSION_WORDS).join('; ')) || 'Free',
-  ]);
-  const gap = plan.liftGapDays;
+/** The weeks by their days, each kind of week once, and what may be moved. */
+export function weekText(words: WeekWords): Section {
+  const { groups, gapDays, race, sport } = words;
+  const amountsDiffer = groups.some(({ days }) => days.some(({ sameAmounts }) => !sameAmounts));
+  const moved =
+    gapDays <= 1
+      ? 'The days may be moved. If a session is late, carry on from there the next day.'
+      : `The days may be moved, as long as you leave ${countText(gapDays - 1, 'clear day')} between two sessions.`;
   return section('week', 'Your week', [
-    table('A usual week', ['Day', 'Plan'], rows),
-    paragraph(
-      gap <= 1
-        ? 'The days may be moved. If a session is late, carry on from there the next day.'
-        : `The days may be moved, as long as you leave ${countText(gap - 1, 'clear day')} between two sessions.`,
-    ),
-    ...sportTexts(plan).map((text) => paragraph(text)),
+    ...groups.map((group, index) => weekTable(group, groups[index - 1], words)),
+    ...(amountsDiffer
+      ? [paragraph('How far or how long you run in which week stands under “Running”.')]
+      : []),
+    paragraph(race ? `${moved} Only the days around the race stay as they are.` : moved),
+    ...sportTexts(sport).map((text) => paragraph(text)),
     paragraph(
       'You need more rest when you sleep badly, wake tired, or stay sore for more than a day. Then leave one day more between.',
     ),
   ]);
 }
+
+/** A group beside the one before it: all its days, or those that differ where they are few. */
+function weekTable(group: WeekGroup, before: WeekGroup | undefined, words: WeekWords): Part {
+  const alone = words.groups.length === 1;
+  const days = alone
+    ? [...group.days].sort((a, b) => WEEKDAYS.indexOf(a.weekday) - WEEKDAYS.indexOf(b.weekday))
+    : group.days;
+  const rows = days.map((one) => [weekdayText(one.weekday), groupDayText(one, words) || 'Free']);
+  const same = new Set((before?.days ?? []).map((one) => rowKey(one, words)));
+  const changed = days.flatMap((one, index) => (same.has(rowKey(one, words)) ? [] : [rows[index] ?? []]));
+  const few = changed.length > 0 && changed.length <= MOST_CHANGED && days.length > MOST_CHANGED;
+  const caption = alone ? 'A usual week' : spanText(group);
+  return few
+    ? table(`${caption}: what is different from the days before`, ['Day', 'Plan'], changed)
+    : table(caption, ['Day', 'Plan'], everyDay(rows));
+}
+
+const MOST_CHANGED = 3;
+
+function rowKey(one: GroupDay, words: WeekWords): string {
+  return `${one.weekday} ${groupDayText(one, words)}`;
+}
+
+/** @example '24 November to 7 December' */
+function spanText({ from, to }: WeekGroup): string {
+  return from === to ? weekdayAndDay(from) : `${dayText(from)} to ${dayText(to)}`;
+}
+
+/** Seven days that are alike are one line. */
+function everyDay(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const [first] = rows;
+  const alike = rows.length === WEEKDAYS.length && rows.every(([, plan]) => plan === first?.[1]);
+  return alike ? [['Every day', first?.[1] ?? '']] : rows;
+}
+
+function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {
+  return capital(tableEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds').join('; '));
+}
+
+// What is new on one date is not new on every such weekday.
+function withoutNews(day: GroupDay['day']): GroupDay['day'] {
+  return day.session === null ? day : { ...day, session: { ...day.session, begins: [] } };
+}
+
+/** Days of an exercise that begins later. @example 'Monday and Friday, from Monday 7 December' */
+export function fromDayText(days: string, on: IsoDate): string {
+  return `${days}, from ${weekdayAndDay(on)}`;
+}
+
+/** Label of an exercise that is no part of the next session yet. */
+export const BEGINS = 'Begins';
 
 /** `Tuesday 24 November. After it, leave one clear day.` */
 export function nextSessionText(on: IsoDate, clearDays: number): string {
@@ -91,18 +122,9 @@ export function minutesText(seconds: number): string {
   return `About ${countText(minutes, 'minute')} with the rests.`;
 }
 
-/** One dated entry of the calendar; `short` for a narrow column. */
-export function entryText(entry: DatedEntry, runs: readonly PlannedRun[], short = false): string {
-  if (entry.kind === 'run')
-    return (
-      runs
-        .filter(({ id }) => id === entry.id)
-        .map(short ? shortRunText : runText)
-        .join('') || 'run'
-    );
-  if (entry.kind === 'other') return entry.id;
-  const words = SESSION_WORDS[entry.kind].toLowerCase();
-  return short ? words.replace(/^the /, '') : words;
+/** Where a race leaves no session before the review. */
+export function noSessionText(reviewOn: IsoDate): string {
+  return `There is no session before ${weekdayAndDay(reviewOn)}.`;
 }
 
 const DROPPED_WORDS: Readonly<Record<string, string>> = {
@@ -189,4 +211,32 @@ export function sessionLengthText(
   return decidedBy === 'usual'
     ? `Session: the usual ${minutes} minutes and ${most} at most; the consult gives ${minutesPerDay} minutes, and more than the usual length is used only from the minutes the protocol names (session.longerFromMinutes).`
     : `Session: planned for the ${minutes} minutes the consult gives, ${most} at most.`;
+}
+
+const LOST_BECAUSE: Readonly<Record<Lost['because'], string>> = {
+  'before-race': 'before the race',
+  'race-day': 'on the day of the race',
+  'after-race': 'in the easy days after the race',
+};
+
+/** What a race took from the week, a sentence for each kind of thing and reason, for the record. */
+export function lostTexts(lost: readonly Lost[]): string[] {
+  const groups = new Map<string, Lost[]>();
+  for (const one of lost) {
+    const key = `${one.what} ${one.name} ${one.because} ${one.raceOn}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].map(lostText);
+}
+
+function lostText(alike: readonly Lost[]): string {
+  const [{ what, name, because, raceOn }] = alike as readonly [Lost, ...Lost[]];
+  const days = listText(alike.map(({ on }) => dayText(on)));
+  const words: Readonly<Record<Lost['what'], string>> = {
+    session: `no session on ${days}`,
+    springs: `a session without its springy exercises on ${days}`,
+    'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
+    other: `no ${name} on ${days}`,
+  };
+  return `${capital(words[what])}: ${LOST_BECAUSE[because]} of ${dayText(raceOn)}.`;
 }

@@ -1,6 +1,7 @@
 /** A plain note of 12 to 15 lines to paste into the clinic's own system. */
 import type { Consult } from '../../content/library.ts';
 import type { Decided } from '../decide.ts';
+import { numberedStages } from '../../content/keepStage.ts';
 import { limitsOf } from '../painLimits.ts';
 import type { PainLimits } from '../../week/painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
@@ -23,6 +24,7 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
   const { consult } = person;
   const effects = effectTexts(person);
   const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
+  const light = person.effects.lightHolds.length > 0;
   const own =
     stage.chosen === 'keepGoing'
       ? 'chosen by the clinician'
@@ -31,7 +33,12 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
     stage.chosen === stage.proposed
       ? 'as proposed from the tests'
       : `held back, the tests speak for ${stageWord(stage.proposed)}`;
-  const chosen = stage.chosenBy === 'proposal' ? proposed : own;
+  const byRule = light
+    ? 'the screen allows light holds only'
+    : numberedStages(person.protocol.stages).length === 0
+      ? 'the only stage of this protocol'
+      : proposed;
+  const chosen = stage.chosenBy === 'proposal' ? byRule : own;
   return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
@@ -46,16 +53,19 @@ function confirmedText(confirmed: Consult['confirmed']): string {
   return confirmed.map(({ path, value, reason }) => `${path} ${value} (${reason})`).join('; ');
 }
 
-function afterLines({ person, running, sitting }: Decided, gaveUp: readonly string[]): string[] {
+function afterLines(
+  { person, running, sitting, dated, course }: Decided,
+  gaveUp: readonly string[],
+): string[] {
   const { consult, protocol } = person;
   const goals = consult.goals.map(({ what }) => what);
   return [
-    `Running: ${consult.running.runs ? runningText(running.decision) : 'does not run.'}`,
+    `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races)}` : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
     painText(limitsOf(consult, protocol)),
     `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
     `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
-    `Review ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
+    `${course === 'discharge' ? 'Last look' : 'Review'} ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];
 }
 
@@ -67,6 +77,16 @@ function painText({ atMost, neverAbove, usualOnly }: PainLimits): string {
 
 function runningText({ decision, most }: Decided['running']['decision']): string {
   return decision === 'keep' ? `goes on, at most ${RUN_WORDS[most]}.` : `${decision.replace('-', ' and ')}.`;
+}
+
+/** @example ' Race 2026-12-06 in the plan.' */
+function racesText(races: Decided['dated']['races']): string {
+  return races
+    .map(({ on, inPlan, fitsFrom }) => {
+      const early = fitsFrom === null ? '' : `, too early (fits from ${fitsFrom})`;
+      return ` Race ${on}${early}: ${inPlan ? 'in the plan' : 'not in the plan'}.`;
+    })
+    .join('');
 }
 
 function sittingText({ now, free }: Decided['sitting']): string {

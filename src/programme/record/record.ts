@@ -1,5 +1,9 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
-import { dayEntries, gaveUpText, gaveWayText, SESSION_WORDS } from '../phrases/week.ts';
+import { gaveUpText, gaveWayText, lostTexts } from '../phrases/week.ts';
+import { tableEntries } from '../phrases/day.ts';
+import { dayWords } from '../parts.ts';
+import { WEEKDAYS } from '../../units/weekday.ts';
+import { usualWeek } from '../../week/usualWeek.ts';
 import type { Decided } from '../decide.ts';
 import type { Person } from '../person.ts';
 import type { Programme, ProgrammeRecord, Section } from '../programme.ts';
@@ -23,10 +27,9 @@ export function recordOf(
   previous: Programme | null,
   loadleaf: string,
 ): ProgrammeRecord {
-  const { person, bounds, running, sitting, shown, passedOver, later } = decided;
+  const { person, bounds, sitting, shown, passedOver, later, dated } = decided;
   const { consult, protocol, library } = person;
   const { prescriptions } = shown[0];
-  const runs = running.plan.weeks[0]?.runs ?? [];
   const week = weekRecord(decided);
   return {
     heading: `Record for ${consult.alias}, revision ${consult.revision}`,
@@ -37,7 +40,7 @@ export function recordOf(
     exercises: prescriptions.map((one) => exerciseRecord(one, person, bounds)),
     ladder: compressionLadder(prescriptions, person),
     passedOver: [...passedOver, ...later.passedOver],
-    totals: totalsTable(prescriptions, runs, sitting, person, bounds),
+    totals: totalsTable(prescriptions, usualWeek(dated.plan), sitting, person, bounds),
     remarks: remarksOf(decided),
     week,
     ...sections,
@@ -50,14 +53,23 @@ export function recordOf(
   };
 }
 
-function weekRecord({ week, running, gaveUp }: Decided): ProgrammeRecord['week'] {
-  const runs = running.plan.weeks[0]?.runs ?? [];
+/** The usual week, Monday first: of several the fullest; and what was given up, the races' part of it by dates. */
+function weekRecord(decided: Decided): ProgrammeRecord['week'] {
+  const { week, gaveUp, dated } = decided;
+  const words = dayWords(decided);
+  const days = usualWeek(dated.plan);
   return {
-    days: week.plan.days.map((day) => ({
-      weekday: day.weekday,
-      entries: dayEntries(day, runs, SESSION_WORDS),
+    days: WEEKDAYS.map((weekday) => ({
+      weekday,
+      entries: days
+        .filter((day) => day.weekday === weekday)
+        .flatMap((day) => tableEntries(day, words, 'full')),
     })),
-    gaveUp: [...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText).concat(gaveUp.map(gaveWayText)),
+    gaveUp: [
+      ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
+      ...gaveUp.map(gaveWayText),
+      ...lostTexts(dated.plan.lost),
+    ],
   };
 }
 

@@ -13,6 +13,7 @@ import { strengthText } from '../phrases/muscles.ts';
 import { listText } from '../phrases/plain.ts';
 import {
   endText,
+  growthText,
   longestText,
   painDecisionText,
   raceText,
@@ -38,6 +39,8 @@ export function remarksOf(decided: Decided): string[] {
       everydayLoad === null ? [] : [everydayLoadText(what, everydayLoad)],
     ),
     ...runningRemarks(decided),
+    growthText(decided.dated.plan.weeks),
+    ...partRemarks(decided),
     ...ladderRemarks(decided),
     ...goalRemarks(decided),
     ...decided.later.notes,
@@ -121,7 +124,7 @@ function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): 
   ];
 }
 
-function runningRemarks({ person, running }: Decided): string[] {
+function runningRemarks({ person, running, dated }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
   return [
@@ -134,8 +137,17 @@ function runningRemarks({ person, running }: Decided): string[] {
         ]),
     ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
-    ...plan.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
+    ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
+}
+
+/** A protocol by weeks whose next rung cannot be made for this person. */
+function partRemarks({ person, stage, following }: Decided): string[] {
+  if (!person.protocol.byWeeks || stage.chosen === 'keepGoing') return [];
+  const last = following.at(-1);
+  return last === undefined
+    ? []
+    : [`The plan goes on by weeks: ${following.map(({ name, from }) => `${name} from ${from}`).join('; ')}.`];
 }
 
 function ladderRemarks({ person, session }: Decided): string[] {

@@ -1,0 +1,334 @@
+/**
+ * Laws of the dated plan over random people: all that is printed of a day is in it and the other way round, nothing
+ * hard comes near a race, and one thing grows a week.
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Consult } from '../../src/content/library.ts';
+import { assembleProgramme } from '../../src/programme/assemble.ts';
+import type { PlanEntry, Programme } from '../../src/programme/programme.ts';
+import { addDays, daysBetween } from '../../src/units/date.ts';
+import { weekdayAndDay } from '../../src/programme/phrases/plain.ts';
+import { day, FULL_KIT, person, RUNNER } from '../programme/person.ts';
+import { shipped, workshop } from '../programme/shipped.ts';
+import { logRows, plannedDay, runningTotals, walkRunRows, weekRows } from './planReader.ts';
+
+const SEED = 20261130;
+const HARD_RUNS = ['steady', 'hills-or-strides', 'fast'];
+
+const race = (startOn: Consult['startOn']) =>
+  fc.record({
+    on: fc.integer({ min: -12, max: 45 }).map((days) => addDays(startOn, days)),
+    km: fc.constantFrom(5, 10, 21.1, 42.2),
+    decided: fc.boolean(),
+  });
+
+/** Somebody who runs, or does not, with races here and there. */
+const somebody: fc.Arbitrary<Consult> = fc
+  .record({
+    protocol: fc.constantFrom(
+      'proximal-hamstring',
+      'proximal-hamstring',
+      'gluteal-tendon',
+      'runner-strength',
+    ),
+    stage: fc.constantFrom('auto', 1, 2, 3, 4, 4),
+    irritability: fc.constantFrom('low', 'moderate', 'high'),
+    usualMorningPain: fc.integer({ min: 0, max: 5 }),
+    testPain: fc.integer({ min: 0, max: 5 }),
+    startOn: fc.integer({ min: 0, max: 6 }).map((days) => addDays(day('2026-11-23'), days)),
+    days: fc.integer({ min: 3, max: 45 }),
+    races: fc.integer({ min: 0, max: 2 }),
+    raceDays: fc.array(race(day('2026-11-24')), { minLength: 2, maxLength: 2 }),
+    weekDays: fc.subarray(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const, { minLength: 2 }),
+    running: fc.constantFrom(
+      RUNNER,
+      { ...RUNNER, hills: true, speed: true },
+      { ...RUNNER, hills: true, speed: true, weeklyKm: 45, longestIn30DaysKm: 15, runsPerWeek: 5 },
+      { ...RUNNER, speed: true, overStriding: 'yes', stepsPerMin: 158 },
+      { ...RUNNER, decision: 'walk-run' },
+      { ...RUNNER, weeklyKm: 0, longestIn30DaysKm: 0, weeksOff: 8 },
+      person().running,
+    ),
+    tired: fc.boolean(),
+    toleranceMinutes: fc.constantFrom(3, 15, 30, 90),
+    doesNow: fc.constantFrom(
+      [],
+      [{ what: 'indoor cycling class', times: 1 }],
+      [{ what: 'rowing', times: 2 }],
+    ),
+  })
+  .map(({ days, races, raceDays, weekDays, testPain, toleranceMinutes, tired, startOn, ...rest }) => {
+    const painless = rest.protocol === 'runner-strength';
+    return person({
+      ...rest,
+      startOn,
+      seenOn: startOn,
+      reviewOn: addDays(startOn, days),
+      // Three stages are numbered in the one, four in the other.
+      stage: painless ? 'auto' : rest.protocol === 'gluteal-tendon' && rest.stage === 4 ? 1 : rest.stage,
+      usualMorningPain: painless ? 0 : rest.usualMorningPain,
+      tests: [{ test: painless ? 'split-squat' : 'single-leg-hinge', pain: painless ? 0 : testPain }],
+      days: [...weekDays],
+      kit: FULL_KIT,
+      running: {
+        ...rest.running,
+        races: raceDays.slice(0, races).map(({ on, km, decided }) => ({
+          on,
+          km,
+          ...(decided ? { decision: 'decided by R. Sample' } : {}),
+        })),
+      },
+      recovery: { sleep: 'good', stress: 'low', tired },
+      sitting: { toleranceMinutes, goalMinutes: 60 },
+    } as unknown as Partial<Consult>);
+  });
+
+function tried(consult: Consult): Programme | null {
+  const made = assembleProgramme(consult, null, workshop);
+  return 'programme' in made ? made.programme : null;
+}
+
+/** Runs a law over everybody who gets a programme. */
+function over(numRuns: number, law: (programme: Programme, consult: Consult) => void): void {
+  fc.assert(
+    fc.property(somebody, (consult) => {
+      const programme = tried(consult);
+      if (programme !== null) law(programme, consult);
+    }),
+    { seed: SEED, numRuns },
+  );
+}
+
+const springy = ({ card }: { readonly card: string }) =>
+  ['energy-storage', 'running-drill'].includes(shipped.exercises.get(card)?.kind ?? '');
+const hardRun = ({ runs }: PlanEntry) => runs.some(({ kind }) => HARD_RUNS.includes(kind));
+const fastDrill = ({ sessions }: PlanEntry) => sessions.some(({ exercises }) => exercises.some(springy));
+
+/** Days on which a race of the plan is run, as the log prints them. */
+const raceDays = ({ plan }: Programme) => plan.filter(({ races }) => races.length > 0);
+
+const RUNS = 60;
+
+describe('the random people', () => {
+  it('are of every kind, so that the laws hold for somebody', () => {
+    const made = fc.sample(somebody, { seed: SEED, numRuns: 120 }).flatMap((one) => tried(one) ?? []);
+    const some = (has: (programme: Programme) => boolean) => made.filter(has).length;
+    expect(made.length).toBeGreaterThan(60);
+    expect(some((one) => raceDays(one).length > 0)).toBeGreaterThan(8);
+    expect(some(({ plan }) => plan.some(({ easyAfterRace }) => easyAfterRace))).toBeGreaterThan(8);
+    expect(some(({ growth }) => growth.some(({ begins }) => begins === 'strides'))).toBeGreaterThan(3);
+    expect(some(({ growth }) => growth.some(({ grows }) => grows === 'running'))).toBeGreaterThan(3);
+    expect(some(({ plan }) => plan.some(({ step, week }) => step > 1 && week > 1))).toBeGreaterThan(3);
+    expect(some((one) => walkRunRows(one) !== null)).toBeGreaterThan(8);
+  });
+});
+
+describe('one plan', () => {
+  it('holds every day from the start to the day before the review, and a race on the review day as its last', () => {
+    over(RUNS, ({ plan }, { startOn, reviewOn, running }) => {
+      const length = daysBetween(startOn, reviewOn);
+      expect(plan.slice(0, length).map(({ on }) => on)).toEqual(
+        Array.from({ length }, (_, index) => addDays(startOn, index)),
+      );
+      const rest = plan.slice(length);
+      expect(rest.length).toBeLessThanOrEqual(1);
+      for (const { on, races, runs, sessions } of rest) {
+        expect(on).toBe(reviewOn);
+        expect(running.races?.map((one) => one.on)).toContain(on);
+        expect([races.length > 0, runs.length, sessions.length]).toEqual([true, 0, 0]);
+      }
+    });
+  });
+
+  it('is what log, week and calendar print, day by day', () => {
+    over(RUNS, (programme) => {
+      const planned = programme.plan.map((entry) => ({ on: entry.on, day: plannedDay(entry) }));
+      expect(logRows(programme)).toEqual(planned);
+      const bare = ({ on, day: { runs, ...things } }: ReturnType<typeof weekRows>[number]) => ({
+        on,
+        ...things,
+        runs: runs.map(({ kind }) => kind),
+      });
+      const week = weekRows(programme);
+      expect(week.map(bare)).toEqual(planned.map(bare));
+      week.forEach(({ day: { runs } }, index) =>
+        runs.forEach(({ amount }, at) => {
+          if (amount !== '') expect(amount).toBe(planned[index]?.day.runs[at]?.amount);
+        }),
+      );
+      const counted = (kind: string) =>
+        programme.calendar.filter((entry) => entry.kind === kind).map(({ on }) => on);
+      const having = (has: (entry: PlanEntry) => boolean) => programme.plan.filter(has).map(({ on }) => on);
+      expect(counted('session')).toEqual(having(({ sessions }) => sessions.length > 0));
+      expect(counted('race')).toEqual(having(({ races }) => races.length > 0));
+      expect(counted('easy')).toEqual(having(({ easyAfterRace }) => easyAfterRace));
+      expect(new Set(counted('run'))).toEqual(new Set(having(({ runs }) => runs.length > 0)));
+    });
+  });
+
+  it('begins with the session that is printed as the next one', () => {
+    over(RUNS, ({ plan, nextSession }) => {
+      const first = plan.find(({ sessions }) => sessions.length > 0);
+      if (first === undefined) expect(nextSession.when).toContain('There is no session before');
+      else expect(nextSession.when.startsWith(weekdayAndDay(first.on))).toBe(true);
+    });
+  });
+
+  it('comes to the kilometres of the running table, week by week, in plan and log', () => {
+    over(RUNS, (programme) => {
+      const totals = runningTotals(programme);
+      if (totals === null) return;
+      const log = logRows(programme);
+      totals.forEach((total, index) => {
+        const days = log.slice(7 * index, 7 * index + 7);
+        const kms = days.flatMap((one) => [...one.day.runs.flatMap(({ km }) => km ?? []), ...one.day.races]);
+        if (total === null) expect(kms).toEqual([]);
+        else expect(kms.reduce((sum, km) => sum + km, 0)).toBeCloseTo(total, 6);
+      });
+      expect(totals.length).toBe(Math.ceil(log.length / 7));
+    });
+  });
+
+  it('comes to the outings of the walk-run table', () => {
+    over(RUNS, (programme) => {
+      const rows = walkRunRows(programme);
+      rows?.forEach(([, walk, run, times, outings = ''], index) => {
+        const runs = programme.plan.filter(({ week }) => week === index + 1).flatMap((one) => one.runs);
+        expect(Number(/^(\d+) outing/.exec(outings)?.[1] ?? 0)).toBe(runs.length);
+        for (const { walkRun, minutes } of runs) {
+          if (walkRun === null) expect(run).toBe(`${minutes} minutes`);
+          else {
+            expect([walk, run]).toEqual([`${walkRun.walkMinutes} min`, `${walkRun.runMinutes} min`]);
+            expect(times).toContain(String(walkRun.cycles));
+          }
+        }
+      });
+    });
+  });
+});
+
+describe('near a race of the plan', () => {
+  /** Only what is still and hardly loaded has sessions off the recovery clock: the first stage, and the outer hip. */
+  const light = ({ stage, record }: Programme) =>
+    stage.chosen === 1 || record.versions.protocol === 'gluteal-tendon';
+
+  it('nothing heavy and nothing fast stands in the four days before', () => {
+    over(RUNS * 2, (programme) => {
+      for (const { on } of raceDays(programme))
+        for (const entry of programme.plan.filter((one) => one.on < on && daysBetween(one.on, on) <= 4)) {
+          expect(hardRun(entry), entry.on).toBe(false);
+          expect(fastDrill(entry), entry.on).toBe(false);
+          expect(entry.other, entry.on).toEqual([]);
+          if (entry.sessions.length > 0) expect(light(programme), entry.on).toBe(true);
+        }
+    });
+  });
+
+  it('nothing hard stands in the easy days after, but for another race that was decided on', () => {
+    over(RUNS * 2, ({ plan }, { running }) => {
+      for (const entry of plan.filter(({ easyAfterRace }) => easyAfterRace)) {
+        expect(hardRun(entry), entry.on).toBe(false);
+        expect(fastDrill(entry), entry.on).toBe(false);
+        expect(entry.other, entry.on).toEqual([]);
+        if (entry.races.length > 0)
+          expect(running.races?.find(({ on }) => on === entry.on)?.decision).toBeDefined();
+      }
+    });
+  });
+
+  it('no session on the clock stands in the 72 hours after, longer for the tired and the away', () => {
+    over(RUNS, (programme, { recovery, running }) => {
+      if (light(programme)) return;
+      const days = recovery.tired || (running.weeksOff ?? 0) >= 4 ? 5 : 3;
+      for (const { on } of raceDays(programme))
+        for (const entry of programme.plan.filter((one) => one.on > on && daysBetween(on, one.on) < days))
+          expect(entry.sessions, entry.on).toEqual([]);
+    });
+  });
+
+  it('about half the kilometres of a usual week are run in the seven days before', () => {
+    over(RUNS * 2, (programme, { running: { weeklyKm = 0 } }) => {
+      for (const { on } of raceDays(programme)) {
+        const before = programme.plan.filter((one) => one.on < on && daysBetween(one.on, on) <= 7);
+        const kms = before.flatMap(({ runs }) => runs.flatMap(({ km }) => km ?? []));
+        const total = kms.reduce((sum, km) => sum + km, 0);
+        if (before.length === 7 && kms.length > 0) expect(total).toBeLessThanOrEqual(0.55 * weeklyKm);
+      }
+    });
+  });
+
+  it('the day of a race holds nothing else', () => {
+    over(RUNS, (programme) => {
+      for (const { sessions, runs, between, daily, other } of raceDays(programme))
+        expect([sessions, runs, between, daily, other].flat()).toEqual([]);
+    });
+  });
+
+  it('no race stands for someone irritable, in much pain or on walk-run without a recorded decision', () => {
+    over(RUNS * 2, (programme, { irritability, usualMorningPain, running }) => {
+      const doubtful = irritability === 'high' || usualMorningPain >= 4 || walkRunRows(programme) !== null;
+      for (const { on } of raceDays(programme)) {
+        const decision = running.races?.find((one) => one.on === on)?.decision;
+        if (doubtful && running.weeksOff === 0) expect(decision, on).toBeDefined();
+      }
+    });
+  });
+});
+
+describe('one thing at a time', () => {
+  it('at most one new stress begins in a week, in the order springy, strides, hills, fast', () => {
+    const order = ['springs', 'strides', 'hills-or-strides', 'fast'];
+    over(RUNS, ({ growth, plan }, { protocol, stage }) => {
+      const begun = growth.flatMap(({ begins }) => begins ?? []);
+      expect(begun).toEqual([...begun].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
+      if (protocol !== 'proximal-hamstring' || stage !== 4) return;
+      const firstWeek = (has: (entry: PlanEntry) => boolean) => plan.find(has)?.week;
+      const drills = (kind: string) => (entry: PlanEntry) =>
+        entry.sessions.some(({ exercises }) =>
+          exercises.some(({ card }) => shipped.exercises.get(card)?.kind === kind),
+        );
+      const weeks = [
+        firstWeek(drills('energy-storage')),
+        firstWeek(drills('running-drill')),
+        firstWeek(({ runs }) => runs.some(({ kind }) => kind === 'hills-or-strides')),
+        firstWeek(({ runs }) => runs.some(({ kind }) => kind === 'fast')),
+      ].filter((week) => week !== undefined);
+      expect(new Set(weeks).size).toBe(weeks.length);
+      expect(weeks).toEqual([...weeks].sort((a, b) => a - b));
+    });
+  });
+
+  it('exercises, running, sitting and step rate: the printed values grow in the weeks that are theirs alone', () => {
+    over(RUNS, ({ growth, plan, sitting, running, steps }, consult) => {
+      const lines = [sitting, running].flatMap(({ parts }) =>
+        parts.flatMap((part) =>
+          part.kind === 'list' ? part.entries : part.kind === 'paragraph' ? [part.text] : [],
+        ),
+      );
+      const from = (what: string) => growth.filter(({ grows }) => grows === what).map((one) => one.from);
+      const dated = (pattern: RegExp) =>
+        lines.filter((line) => pattern.test(line)).map((line) => /^From (\w+ \d+ \w+)/.exec(line)?.[1]);
+      expect(dated(/^From .* upright\. /)).toEqual(from('sitting').map(weekdayAndDay));
+      expect(dated(/^From .*quicker steps/)).toEqual(from('stepRate').map(weekdayAndDay));
+      const longest = growth.map(({ week }) =>
+        Math.max(
+          0,
+          ...plan.filter((one) => one.week === week).flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)),
+        ),
+      );
+      growth.forEach(({ grows }, index) => {
+        const before = Math.max(consult.running.longestIn30DaysKm ?? 0, ...longest.slice(0, index));
+        if ((longest[index] ?? 0) > before && before > 0) expect(grows).toBe('running');
+      });
+      const begins = plan.flatMap(({ week, sessions }) =>
+        sessions.some((one) => one.begins.length > 0) ? [week] : [],
+      );
+      for (const week of begins) expect(growth[week - 1]?.grows).toBe('exercises');
+      const notBefore = steps.flatMap(({ goOnWhen }) => goOnWhen).filter((text) => text.startsWith('it is '));
+      const turns = growth.filter(({ grows, because }) => grows === 'exercises' && because === 'turn');
+      for (const text of notBefore)
+        expect(text).toContain(weekdayAndDay(turns[0]?.from ?? day('2026-01-01')));
+    });
+  });
+});

@@ -102,9 +102,9 @@ describe('a flare', () => {
   it('asks less than the present holds: rest first, then shorter, fewer, once a day', () => {
     const { flare, exercises } = made({ stage: 1, usualMorningPain: 3 });
     const [first] = exercises;
-    expect(first?.dose).toBe('4 × 30 s');
+    expect(first?.dose).toBe('4 × 15 s');
     expect(said(flare)).toContain('First day: rest');
-    expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 15 seconds`);
+    expect(said(flare)).toContain(`once a day: ${first?.title}, 2 holds of 5 seconds`);
   });
 
   it('keeps two holds at most, and none of their weight', () => {
@@ -125,7 +125,7 @@ describe('a flare', () => {
 
   it('of someone without holds is a short hold from the beginning', () => {
     expect(said(made({ stage: 3 }).flare)).toMatch(
-      /only this, gently and once a day: [^;]+, 2 holds of 15 seconds\./,
+      /only this, gently and once a day: [^;]+, 2 holds of 5 seconds\./,
     );
   });
 

@@ -94,7 +94,8 @@ describe('what was not recorded', () => {
   });
 
   it('is not told as a review: nothing is reviewed at the end of treatment', () => {
-    const dates = (stage: Consult['stage']) => programmeOf(person({ stage })).dates;
+    const dates = (stage: Consult['stage']) =>
+      programmeOf(person({ stage, usualMorningPain: 0, tests: [{ test: 'hip-hinge', pain: 0 }] })).dates;
     expect(dates('auto')).toContain('Next review on');
     expect(dates('keepGoing')).toBe('Start on 24 November. A last look on 15 December 2026.');
   });

@@ -1,8 +1,8 @@
 /** What grows in which week: at most one thing, and at most one new stress (house rules 11.3). */
 import type { NewStress, Stress } from './newStress.ts';
 
-/** In the order in which they take turns. */
-export const GROWS = ['exercises', 'running', 'sitting', 'stepRate'] as const;
+/** In the order in which they take turns: quicker steps come before longer ones, for they spare the tendon [choice]. */
+export const GROWS = ['exercises', 'stepRate', 'running', 'sitting'] as const;
 export type Grows = (typeof GROWS)[number];
 
 /** A week before it is known what grows in it. */

@@ -82,9 +82,9 @@ describe('turns', () => {
     expect(grows(weeks(6), [], all)).toEqual([
       'exercises',
       'exercises',
+      'stepRate',
       'running',
       'sitting',
-      'stepRate',
       'exercises',
     ]);
   });

@@ -3,6 +3,7 @@ import type { Consult } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { Maternity } from './maternity.ts';
 import type { Person } from './person.ts';
+import type { SuddenStart } from './suddenStart.ts';
 
 /** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
 export type Known = 'yes' | 'cleared' | 'not-asked';
@@ -18,12 +19,14 @@ export interface Precautions {
   readonly holdAtMostSeconds: number | null;
   readonly medicines: readonly { readonly item: MedicineItem; readonly known: Known }[];
   readonly maternity: Maternity | null;
+  /** A cleared sudden start that no programme has followed yet; null for everybody else. */
+  readonly sudden: { readonly flag: SuddenStart['flag']; readonly known: Known } | null;
   /** Words such as strong or heavy would contradict what is heeded. */
   readonly gentle: boolean;
 }
 
 /** Empty lists and null where nothing has to be heeded. */
-export function precautionsOf({ consult, effects, maternity, protocol }: Person): Precautions {
+export function precautionsOf({ consult, effects, maternity, protocol, sudden }: Person): Precautions {
   const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
   const medicines = known(
     ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
@@ -37,7 +40,11 @@ export function precautionsOf({ consult, effects, maternity, protocol }: Person)
     holdAtMostSeconds: short ? protocol.limits.screenedHoldSeconds.value : null,
     medicines,
     maternity,
-    gentle: short || effects.lightHolds.length > 0 || early,
+    sudden:
+      sudden === null
+        ? null
+        : { flag: sudden.flag, known: consult.screen[sudden.flag] === 'yes' ? 'cleared' : 'not-asked' },
+    gentle: short || effects.lightHolds.length > 0 || early || sudden !== null,
   };
 }
 

@@ -90,6 +90,20 @@ describe('a sudden pop', () => {
     expect('programme' in second && loadOf(second.programme)).toBe(16);
   });
 
+  it('is told to the patient, the record and the note as what it changes', () => {
+    const { opening, precautions, record } = programmeOf(person({ ...STRONG, ...POP }));
+    expect(opening.join(' ')).not.toMatch(/strong|heav/i);
+    const [part] = precautions.parts;
+    expect(JSON.stringify(part)).toContain('You felt a sudden pop. It has been looked at');
+    expect(JSON.stringify(part)).toContain('A new pop, a new bruise');
+    expect(record.effects.join(' ')).toContain('stage 2 at most, light loads');
+    const note = record.note.join(' ');
+    expect(note).not.toContain('nothing that limits the programme');
+    expect(note).toContain('the most after a sudden start, the tests speak for stage');
+    expect(note).not.toContain('as proposed from the tests');
+    expect(programmeOf(person()).precautions.parts).toEqual([]);
+  });
+
   it('lets no entry of the clinician past the light load', () => {
     const overrides = [{ path: 'hip-hinge.loadKg', value: 12, reason: 'strong' }];
     const testedSets = [testedSet('hip-hinge', 16, 10, 4)];

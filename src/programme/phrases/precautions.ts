@@ -1,4 +1,4 @@
-/** What to heed because of blood pressure, a medicine, pregnancy or birth, in the patient's words. */
+/** What to heed because of blood pressure, a medicine, a sudden start, pregnancy or birth, in the patient's words. */
 import type { Maternity } from '../maternity.ts';
 import type { BreathItem, MedicineItem, Precautions } from '../precautions.ts';
 import type { Part, Section } from '../programme.ts';
@@ -17,6 +17,7 @@ export function precautionsText(precautions: Precautions, facts: PrecautionFacts
   const lines = [
     ...breathLines(precautions),
     ...medicineLines(precautions),
+    ...suddenLines(precautions),
     ...maternityLines(precautions, facts),
   ];
   const parts: Part[] = lines.length === 0 ? [] : [list(lines)];
@@ -83,6 +84,21 @@ function medicineLines({ medicines }: Precautions): string[] {
     ].join(' '),
     'Ask the doctor who prescribed or gave it before you do more.',
     'A snap, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.',
+  ];
+}
+
+const GIVES_WAY =
+  'A new pop, a new bruise, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.';
+
+function suddenLines({ sudden }: Precautions): string[] {
+  if (sudden === null) return [];
+  const began =
+    sudden.known === 'not-asked'
+      ? 'We do not know yet whether it began all at once. A picture of it is good.'
+      : `${sudden.flag === 'popBruise' ? 'You felt a sudden pop.' : 'It began all at once.'} It has been looked at, and the leg may work again.`;
+  return [
+    `${began} So this first plan is light. Add no weight of your own.`,
+    GIVES_WAY,
   ];
 }
 

@@ -8,6 +8,7 @@ import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
 import { stageWord } from '../stageChoice.ts';
+import { proposeStage } from '../stageProposal.ts';
 import { effectTexts } from './effects.ts';
 
 const MOST_LINES = 15;
@@ -23,22 +24,14 @@ export function noteLines(decided: Decided, gaveUp: readonly string[]): string[]
 function beforeLines({ person, stage, step, session }: Decided): string[] {
   const { consult } = person;
   const effects = effectTexts(person);
-  const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
-  const light = person.effects.lightHolds.length > 0;
+  const tests = consult.tests.map(
+    ({ test, side, pain }) => `${test}${side === undefined ? '' : ` (${side})`} ${pain}/10`,
+  );
   const own =
     stage.chosen === 'keepGoing'
       ? 'chosen by the clinician'
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
-  const proposed =
-    stage.chosen === stage.proposed
-      ? 'as proposed from the tests'
-      : `held back, the tests speak for ${stageWord(stage.proposed)}`;
-  const byRule = light
-    ? 'the screen allows light holds only'
-    : numberedStages(person.protocol.stages).length === 0
-      ? 'the only stage of this protocol'
-      : proposed;
-  const chosen = stage.chosenBy === 'proposal' ? byRule : own;
+  const chosen = stage.chosenBy === 'proposal' ? proposedText(person, stage) : own;
   return [
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
@@ -47,6 +40,18 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
     `Screen: ${effects.length === 0 ? 'nothing that limits the programme.' : effects.join(' ')}`,
     `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];
+}
+
+// The tests decide only where nothing else did.
+function proposedText(person: Decided['person'], { chosen }: Decided['stage']): string {
+  const { consult, protocol, effects, sudden } = person;
+  if (effects.lightHolds.length > 0) return 'the screen allows light holds only';
+  if (numberedStages(protocol.stages).length === 0) return 'the only stage of this protocol';
+  const { reached } = proposeStage(consult, protocol, null);
+  if (reached === chosen) return 'as proposed from the tests';
+  return sudden !== null && chosen === sudden.stageAtMost
+    ? `the most after a sudden start, the tests speak for ${stageWord(reached)}`
+    : `the tests speak for ${stageWord(reached)}, which has no whole programme for this person`;
 }
 
 function confirmedText(confirmed: Consult['confirmed']): string {

@@ -228,7 +228,7 @@ function moveOf({ body }: ExerciseCard): string {
   return move?.kind === 'paragraph' ? plainText(move.text) : '';
 }
 
-function runningSection({ person, running, bounds, dated, course }: Decided) {
+function runningSection({ person, running, bounds, dated, course, outlook }: Decided) {
   const { consult, protocol } = person;
   const { runningRules } = protocol;
   const { most, words } = bounds.stage.running;
@@ -239,6 +239,7 @@ function runningSection({ person, running, bounds, dated, course }: Decided) {
     runs: consult.running.runs,
     weeks,
     races: dated.races,
+    dateOpen: outlook.openEnd !== null,
     raceDays: {
       taperDays: runningRules.raceTaperDays.value,
       noHeavyDays: runningRules.raceNoHeavyDays.value,
@@ -284,6 +285,7 @@ function nextSection({ person, course, session, step, outlook, following }: Deci
     course,
     stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
     months: outlook.usually,
+    openEnd: outlook.openEnd,
     reviewOn: consult.reviewOn,
     goals: consult.goals.map(({ what }) => what),
     sameStepUnder: protocol.missedDays.sameStepUnder.value,

@@ -6,7 +6,12 @@ import type { IsoDate } from '../units/date.ts';
 import type { Person } from './person.ts';
 import type { StageName } from './stageChoice.ts';
 
+/** What no plan can date: how long a medicine holds back, and what comes after a birth. */
+export type OpenEnd = 'medicine' | 'birth';
+
 export interface Outlook {
+  /** Why nobody can say yet how long it takes; the dates are then no more than how the stages would follow. */
+  readonly openEnd: OpenEnd | null;
   readonly dates: readonly StageDate[];
   /** `3 to 6 months`, from the usual weeks of the stages still to come; said only while some are. */
   readonly usually: string;
@@ -17,7 +22,8 @@ export interface Outlook {
 const WEEKS_PER_MONTH = 365.25 / 12 / 7;
 
 /** The earliest dates take the present step to its end in each stage: a stage is left by its test, not by its last step. */
-export function outlookOf({ consult, protocol }: Person, name: StageName, plan: WeekPlan): Outlook {
+export function outlookOf(person: Person, name: StageName, plan: WeekPlan): Outlook {
+  const { consult, protocol } = person;
   const numbered = numberedStages(protocol.stages).slice(name === 'keepGoing' ? Infinity : name - 1);
   // A stage that only some sport needs is not waited for by those who do none.
   const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
@@ -36,6 +42,7 @@ export function outlookOf({ consult, protocol }: Person, name: StageName, plan: 
   const weeks = (bound: 'from' | 'to') =>
     numbered.reduce((sum, { usualWeeks }) => sum + usualWeeks[bound], 0);
   return {
+    openEnd: openEndOf(person),
     dates,
     usually: monthsText(weeks('from'), weeks('to')),
     tooSoon: consult.goals.flatMap(({ what, on }) => {
@@ -44,6 +51,11 @@ export function outlookOf({ consult, protocol }: Person, name: StageName, plan: 
       return reachable ? [] : [{ what, on, daysShort: -daysToSpare }];
     }),
   };
+}
+
+function openEndOf({ effects, maternity }: Person): OpenEnd | null {
+  if (effects.lightHolds.length > 0) return 'medicine';
+  return maternity === null || maternity.kind === 'after-birth' ? null : 'birth';
 }
 
 /** What usually is cannot come before what is possible at the earliest. */

@@ -1,6 +1,7 @@
 /** What comes next: the steps ahead, or how to keep what has been won. */
 import type { Protocol } from '../../content/library.ts';
 import type { Course } from '../course.ts';
+import type { OpenEnd } from '../outlook.ts';
 import type { Part, Section } from '../programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { SPOTS } from './spot.ts';
@@ -11,6 +12,8 @@ export interface NextWords {
   readonly stepsAhead: number;
   /** How long the whole way usually takes, for example `3 to 6 months`; not asked once it is behind. */
   readonly months: string;
+  /** Why that cannot be said yet; null where it can. */
+  readonly openEnd: OpenEnd | null;
   readonly reviewOn: IsoDate;
   readonly goals: readonly string[];
   readonly sameStepUnder: number;
@@ -35,7 +38,15 @@ export function whatComesNextText(words: NextWords): Section {
   ]);
 }
 
-function wayParts({ stepsAhead, months, runs, angle }: NextWords): Part[] {
+/** In place of months. */
+const OPEN_ENDS: Readonly<Record<OpenEnd, string>> = {
+  medicine:
+    'How long the whole way takes, nobody can say yet: it waits until more than light holds is allowed.',
+  birth:
+    'How long the whole way takes is left open for now. After a birth there is a time without running and jumping, and we plan it with you.',
+};
+
+function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part[] {
   return [
     paragraph(
       stepsAhead === 0
@@ -43,7 +54,7 @@ function wayParts({ stepsAhead, months, runs, angle }: NextWords): Part[] {
         : `After this step ${stepsAhead === 1 ? 'there is one more' : `there are up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
     ),
     paragraph(
-      `From here the whole way usually takes ${months}. Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
+      `${openEnd === null ? `From here the whole way usually takes ${months}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
     ),
   ];
 }

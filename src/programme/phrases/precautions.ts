@@ -96,10 +96,7 @@ function suddenLines({ sudden }: Precautions): string[] {
     sudden.known === 'not-asked'
       ? 'We do not know yet whether it began all at once. A picture of it is good.'
       : `${sudden.flag === 'popBruise' ? 'You felt a sudden pop.' : 'It began all at once.'} It has been looked at, and the leg may work again.`;
-  return [
-    `${began} So this first plan is light. Add no weight of your own.`,
-    GIVES_WAY,
-  ];
+  return [`${began} So this first plan is light. Add no weight of your own.`, GIVES_WAY];
 }
 
 const ASK = 'Ask your midwife or doctor about this plan, and before you do more.';

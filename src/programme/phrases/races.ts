@@ -11,6 +11,8 @@ const EARLY_ALL_THE_SAME = 'This race comes before your tendon is ready for it.'
 export interface RaceWords {
   readonly races: readonly JudgedRace[];
   readonly reviewOn: string;
+  /** Nobody can say yet from when one fits. */
+  readonly dateOpen: boolean;
   readonly taperDays: number;
   readonly noHeavyDays: number;
 }
@@ -23,18 +25,23 @@ export function raceParts({ races, ...words }: RaceWords): Part[] {
 function raceText(race: JudgedRace, words: Omit<RaceWords, 'races'>): string {
   return [
     `Race on ${weekdayAndDay(race.on)}, ${numberText(race.km)} km.`,
-    ...againstTexts(race),
+    ...againstTexts(race, words),
     ...(race.inPlan ? planTexts(race, words) : ['It is not in this plan.']),
   ].join(' ');
 }
 
 /** What speaks against it: said to the patient as well, with the date from which it would fit. */
-function againstTexts({ fitsFrom, doubts, notes, inPlan, decision }: JudgedRace): string[] {
+function againstTexts(
+  { fitsFrom, doubts, notes, inPlan, decision }: JudgedRace,
+  { dateOpen }: Pick<RaceWords, 'dateOpen'>,
+): string[] {
   const noted = (code: string) => notes.some((note) => note.code === code);
   if (fitsFrom !== null)
     return [
       decision === undefined || !inPlan ? TOO_EARLY : EARLY_ALL_THE_SAME,
-      `It would fit from ${dayAndYear(fitsFrom)}.`,
+      dateOpen
+        ? 'From when it would fit is left open for now.'
+        : `It would fit from ${dayAndYear(fitsFrom)}.`,
     ];
   if (inPlan && decision !== undefined) return [];
   if (noted('race-barred')) return ['There is no running for now; talk with us before you decide.'];

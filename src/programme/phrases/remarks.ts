@@ -12,6 +12,7 @@ import type { Stress } from '../../week/newStress.ts';
 import type { PlanWeek } from '../../week/planWeek.ts';
 import type { Grows } from '../../week/turns.ts';
 import type { Maternity } from '../maternity.ts';
+import type { OpenEnd } from '../outlook.ts';
 import { dayText, listText, numberText } from './plain.ts';
 import { RUN_WORDS } from './running.ts';
 import { amountText } from './steps.ts';
@@ -204,4 +205,13 @@ export function growthText(weeks: readonly PlanWeek[]): string {
     return `${dayText(from)} ${grows === null ? 'nothing' : GROWS_WORDS[grows]}${why.length === 0 ? '' : ` (${why.join(', ')})`}`;
   });
   return `What grows, one thing a week: ${rows.join('; ')}.`;
+}
+
+/** In place of the earliest dates of the stages. */
+export function openEndRemark(openEnd: OpenEnd): string {
+  const why = {
+    medicine: 'light holds at most, as long as the prescriber says',
+    birth: 'pregnancy or birth',
+  };
+  return `Dates of later stages and of races are left open: ${why[openEnd]}.`;
 }

@@ -40,6 +40,8 @@ export interface RunningWords {
   /** The weeks of the dated plan. */
   readonly weeks: readonly PlanWeek[];
   readonly races: readonly JudgedRace[];
+  /** Nobody can say yet from when a race fits. */
+  readonly dateOpen: boolean;
   readonly raceDays: { readonly taperDays: number; readonly noHeavyDays: number };
   readonly reviewOn: IsoDate;
   /** The first day of each kind of run that is new in this plan. */

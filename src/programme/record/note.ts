@@ -59,13 +59,13 @@ function confirmedText(confirmed: Consult['confirmed']): string {
 }
 
 function afterLines(
-  { person, running, sitting, dated, course }: Decided,
+  { person, running, sitting, dated, course, outlook }: Decided,
   gaveUp: readonly string[],
 ): string[] {
   const { consult, protocol } = person;
   const goals = consult.goals.map(({ what }) => what);
   return [
-    `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races)}` : 'does not run.'}`,
+    `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races, outlook.openEnd !== null)}` : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
     painText(limitsOf(consult, protocol)),
     `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
@@ -85,10 +85,11 @@ function runningText({ decision, most }: Decided['running']['decision']): string
 }
 
 /** @example ' Race 2026-12-06 in the plan.' */
-function racesText(races: Decided['dated']['races']): string {
+function racesText(races: Decided['dated']['races'], dateOpen: boolean): string {
   return races
     .map(({ on, inPlan, fitsFrom }) => {
-      const early = fitsFrom === null ? '' : `, too early (fits from ${fitsFrom})`;
+      const early =
+        fitsFrom === null ? '' : `, too early (${dateOpen ? 'no date yet' : `fits from ${fitsFrom}`})`;
       return ` Race ${on}${early}: ${inPlan ? 'in the plan' : 'not in the plan'}.`;
     })
     .join('');

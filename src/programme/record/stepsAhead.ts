@@ -1,7 +1,7 @@
 /** The rest of the stage's ladder and the earliest dates, for the clinician. */
 import type { Decided } from '../decide.ts';
 import { countText, paragraph, section, table } from '../phrases/plain.ts';
-import { limitText } from '../phrases/remarks.ts';
+import { limitText, openEndRemark } from '../phrases/remarks.ts';
 import { amountText, changeText } from '../phrases/steps.ts';
 import type { Section } from '../programme.ts';
 
@@ -30,6 +30,9 @@ export function stepsAhead({ course, session, step, outlook, bounds }: Decided):
     ),
     ...(course === 'treatment' ? [paragraph(`To go on from here: ${bounds.stage.exit.words}`)] : []),
     ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
-    ...(dates.length < 2 ? [] : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
+    ...(outlook.openEnd === null ? [] : [paragraph(openEndRemark(outlook.openEnd))]),
+    ...(dates.length < 2 || outlook.openEnd !== null
+      ? []
+      : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
   ]);
 }

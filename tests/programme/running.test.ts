@@ -32,6 +32,19 @@ describe('the decision', () => {
   });
 });
 
+describe('the longest run', () => {
+  it.each([
+    [1, 'let no run be longer than the table says.'],
+    [2, 'it grows by a tenth at most'],
+    [3, 'let no run be longer for now.'],
+  ] as const)('is measured by the table where longer runs wait: stage %i', (stage, words) => {
+    const programme = runner({}, { stage });
+    const longest = Math.max(...programme.plan.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
+    expect(longest < 9).toBe(stage === 1);
+    expect(text(programme).toLowerCase()).toContain(words);
+  });
+});
+
 describe('habits', () => {
   const stage4 = { stage: 4 } as const;
   const kinds = (programme: ReturnType<typeof runner>) => JSON.stringify(programme.week);

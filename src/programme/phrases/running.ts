@@ -177,6 +177,9 @@ function longestParts(words: RunningWords): Part[] {
   if (atMostKm === null || longestIn30DaysKm === null) return [];
   const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
   const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race, let' : 'Let';
+  // Where longer runs wait, the longest of 30 days is no measure: the table is.
+  if (!asYouLike && order(decision.most) < order('longer'))
+    return [paragraph(`${before} ${apart} no run be longer than the table says.`)];
   const grows = decision.most === 'longer' && weeks.some(({ turn }) => turn.grows === 'running');
   if (grows)
     return [

@@ -192,7 +192,10 @@ function runsOn(
   around: RaceDay,
   { rules, shortestKm }: PlanFacts,
 ): { planned: PlannedRun[]; lost: Lost[] } {
-  const wished = (week?.runs ?? []).filter(({ id }) => runs.includes(id));
+  const due = (week?.runs ?? []).filter(({ id }) => runs.includes(id));
+  // Walking into running leaves a day between, and a race counts as an outing.
+  const outings = isBesideRace(on, around) ? due.filter(({ walkRun }) => walkRun !== null) : [];
+  const wished = due.filter((run) => !outings.includes(run));
   const easy = around.before !== null || around.after !== null;
   const planned = wished
     .map((run) => (easy ? easyRun(run) : run))
@@ -200,7 +203,17 @@ function runsOn(
     .map((run) => (around.taper === null ? run : shorter(run, rules.raceTaperShare.value)))
     .filter(({ km, minutes, walkRun }) => (km ?? minutes ?? walkRun?.cycles ?? 0) > 0);
   const hard = easy ? wished.filter(({ kind }) => runLoad(kind).hard) : [];
-  return { planned, lost: hard.flatMap(({ kind }) => lostFor(on, around, 'hard-run', kind)) };
+  return {
+    planned,
+    lost: [
+      ...hard.flatMap(({ kind }) => lostFor(on, around, 'hard-run', kind)),
+      ...outings.flatMap(() => lostFor(on, around, 'outing')),
+    ],
+  };
+}
+
+function isBesideRace(on: IsoDate, { before, daysAfter }: RaceDay): boolean {
+  return daysAfter === 1 || (before !== null && daysBetween(on, before.on) === 1);
 }
 
 function easyRun(run: PlannedRun): PlannedRun {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import type { Programme } from '../../src/programme/programme.ts';
+import { addDays, daysBetween } from '../../src/units/date.ts';
 import { sectionLines } from './leafletText.ts';
 import { day, person, RUNNER } from './person.ts';
 import { programmeOf, workshop } from './shipped.ts';
@@ -26,6 +27,38 @@ const STRONG: Partial<Consult> = {
   usualMorningPain: 0,
   tests: [{ test: 'split-squat', pain: 0 }],
 };
+
+describe('walking into running beside a race', () => {
+  const days = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+  it.each(days.map((_, index) => addDays(day('2026-12-04'), index)))(
+    'leaves a day between, the race on %s counted',
+    (date) => {
+      const running: Consult['running'] = {
+        ...RUNNER,
+        decision: 'walk-run',
+        races: [race(date, 5, 'R. Sample, 23 November')],
+      };
+      const programme = programmeOf(person({ running }));
+      const out = programme.plan.filter(({ runs, races }) => runs.length + races.length > 0);
+      const gaps = out.slice(1).map((entry, index) => daysBetween(day(out[index]?.on ?? ''), day(entry.on)));
+      expect(out.some(({ races }) => races.length > 0)).toBe(true);
+      expect(Math.min(...gaps)).toBeGreaterThanOrEqual(2);
+    },
+  );
+
+  it('names the outing that it takes', () => {
+    const running: Consult['running'] = {
+      ...RUNNER,
+      decision: 'walk-run',
+      races: [race('2026-12-06', 5, 'R. Sample, 23 November')],
+    };
+    const { plan, record } = programmeOf(person({ running }));
+    expect(plan.find(({ on }) => on === '2026-12-05')?.runs).toEqual([]);
+    expect(record.week.gaveUp).toContain(
+      'No walk and run on 5 December, so that a day lies between: before the race of 6 December.',
+    );
+  });
+});
 
 describe('a race in the period', () => {
   const programme = runner([race('2026-12-06')]);

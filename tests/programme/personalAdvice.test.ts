@@ -129,6 +129,20 @@ describe('what to heed is said, and nothing says otherwise', () => {
   });
 });
 
+describe('why it hurts', () => {
+  const hurtsLittle = { tests: [{ test: 'hip-hinge', pain: 1 }], usualMorningPain: 1 };
+  it.each<[string, Partial<Consult>, string]>([
+    ['a stage that holds the bend small', { stage: 3 }, 'So we start with strong work and little bending.'],
+    ['a stage that does so no more', { ...hurtsLittle, stage: 4 }, 'It can take bending again.'],
+    ['somebody who takes care', { pregnancy: { weeks: 20 }, stage: 2 }, 'So we start with calm, slow work.'],
+  ])('is true in %s', (_, different, expected) => {
+    const said = made(different).opening.join(' ');
+    expect(said).toContain(expected);
+    expect([/little bending/, /calm/, /can take bending/].filter((one) => one.test(said))).toHaveLength(1);
+    expect(said).not.toContain('still work');
+  });
+});
+
 describe('whole leaflets', () => {
   it('of someone who cannot kneel never say kneel', () => {
     const cannot: CannotDo[] = ['kneel'];

@@ -142,6 +142,10 @@ export const protocolSchema = across(
       'The same for someone who is told to take care (blood pressure, a medicine, pregnancy): without strong or heavy work. Left out, the sentences that speak of it are left out.',
       z.array(line).min(1).max(3),
     ).optional(),
+    whyLater: about(
+      'The same in the stages that hold the hip bend small no more. Left out, it stays as it was.',
+      z.array(line).min(1).max(3),
+    ).optional(),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
       z.array(

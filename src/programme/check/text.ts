@@ -49,11 +49,22 @@ function adviceSheet({ id, title, givesWay, body }: AdviceCard): Sheet {
   return { kind: 'advice', id, texts };
 }
 
-function protocolSheet({ id, tendon, why, whyGentle, getHelp, stages, activities, body }: Protocol): Sheet {
+function protocolSheet({
+  id,
+  tendon,
+  why,
+  whyGentle,
+  whyLater,
+  getHelp,
+  stages,
+  activities,
+  body,
+}: Protocol): Sheet {
   const texts = [
     leaflet(['tendon'], tendon),
     ...why.map((sentence, index) => leaflet(['why', index], sentence)),
     ...(whyGentle ?? []).map((sentence, index) => leaflet(['whyGentle', index], sentence)),
+    ...(whyLater ?? []).map((sentence, index) => leaflet(['whyLater', index], sentence)),
     leaflet(['getHelp', 'night'], getHelp.night),
     ...(getHelp.expected === undefined ? [] : [leaflet(['getHelp', 'expected'], getHelp.expected)]),
     ...stages.flatMap(({ running, sitting, stretching }, index) => [

@@ -42,6 +42,8 @@ export interface OpeningFacts {
   readonly lightHolds: boolean;
   /** Strong or heavy work would contradict what the patient is told to heed. */
   readonly gentle: boolean;
+  /** The stage holds the bend small no more. */
+  readonly bends: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
 }
@@ -51,10 +53,10 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, gentle, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, bends, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
-  const why = gentle ? gentleWhy(protocol) : protocol.why;
+  const why = gentle ? gentleWhy(protocol) : bends ? (protocol.whyLater ?? protocol.why) : protocol.why;
   switch (course) {
     case 'treatment':
       return [

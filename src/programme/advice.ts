@@ -6,7 +6,7 @@ import { hasNoWeight } from './kitAtHome.ts';
 import type { Person } from './person.ts';
 import { circumstancesOf, fitted } from './personalAdvice.ts';
 import type { AdviceText } from './programme.ts';
-import type { StageName } from './stageChoice.ts';
+import { stageOf, type StageName } from './stageChoice.ts';
 
 type Occasion = (typeof SHOW_WHEN)[number];
 
@@ -23,7 +23,7 @@ export function adviceFor(person: Person, stage: StageName, course: Course, runs
     library,
     protocol: { angle: its },
   } = person;
-  const circumstances = circumstancesOf(person);
+  const circumstances = circumstancesOf(person, stageOf(person.protocol, stage));
   const holds = course === 'prevention' ? preventionOccasions(consult) : occasionsOf(consult, stage, runsNow);
   const shown = [...library.advice.values()].filter(
     ({ showWhen, angle = its }) => angle === its && showWhen.some((occasion) => holds.has(occasion)),

@@ -196,6 +196,7 @@ function painSections(
       decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),
       sitting.free,
       decided.running.decision.decision !== 'none',
+      sitting.budget.overBlocks.length > 0,
     ),
     missedDays: missedDaysText(
       protocol.missedDays.sameStepUnder.value,

@@ -1,5 +1,5 @@
 /** Advice as it fits one person: what cannot be done or contradicts the plan gives way (house rules 11.11). */
-import type { AdviceCard } from '../content/library.ts';
+import type { AdviceCard, Stage } from '../content/library.ts';
 import type { Block, Inline, ListEntry, ProseSection } from '../content/prose/block.ts';
 import { plainText, proseTexts } from '../content/prose/plainText.ts';
 import type { Circumstance } from '../content/schema/advice.ts';
@@ -7,11 +7,12 @@ import { hasNoWeight } from './kitAtHome.ts';
 import { precautionsOf } from './precautions.ts';
 import type { Person } from './person.ts';
 
-/** What holds for this person and advice may have to give way to. */
-export function circumstancesOf(person: Person): ReadonlySet<Circumstance> {
+/** What holds for this person in this stage and advice may have to give way to. */
+export function circumstancesOf(person: Person, stage: Stage): ReadonlySet<Circumstance> {
   const { consult, effects, maternity, cannotDo } = person;
   const found: [Circumstance, boolean][] = [
     ['gentle', precautionsOf(person).gentle],
+    ['bends', stage.caps.hipFlexionDeg === null],
     ['no-weights', hasNoWeight(consult.kit)],
     [
       'no-running',

@@ -144,6 +144,23 @@ describe('why it hurts', () => {
 });
 
 describe('whole leaflets', () => {
+  it('say to bend less only in a stage that holds the bend small', () => {
+    const tests = [{ test: 'hip-hinge', pain: 1 }];
+    for (const stage of [1, 2, 3, 4] as const) {
+      const said = leafletLines(made({ stage, tests, usualMorningPain: 1 })).join('\n');
+      expect(said.includes('Bend less for now'), String(stage)).toBe(stage < 4);
+      expect(said.includes('Bend as far as your plan says'), String(stage)).toBe(stage === 4);
+    }
+  });
+
+  it('ask for short sitting in a flare only where somebody can choose', () => {
+    const sitting = { toleranceMinutes: 12 };
+    const flare = (blocks: Partial<Consult['sitting']>) =>
+      ownLines(made({ stage: 1, sitting: { ...sitting, ...blocks } })).join('\n');
+    expect(flare({ fixedBlocksMinutes: [110] })).toContain('minutes at a time, wherever you can choose.');
+    expect(flare({})).toMatch(/Sit for at most \d minutes at a time\./);
+  });
+
   it('of someone who cannot kneel never say kneel', () => {
     const cannot: CannotDo[] = ['kneel'];
     for (const stage of [1, 2, 3] as const)

@@ -122,19 +122,20 @@ export interface FlareHoldWords {
   readonly withoutWeight: boolean;
 }
 
-/** `holds`: what is still held, empty for nothing; `freeSitting`: nothing is counted any more. */
+/** `holds`: what is still held, empty for nothing; `freeSitting`: nothing is counted any more; `fixedSitting`: some cannot be cut short. */
 export function flareText(
   { restDays, holdsOnlyDays, sittingMinutes }: FlarePlan,
   holds: readonly FlareHoldWords[],
   freeSitting: boolean,
   runs: boolean,
+  fixedSitting: boolean,
 ): Section {
   const sitting =
     sittingMinutes === null
       ? freeSitting
         ? 'Sit for half as long as you do now.'
         : 'Sit as little as you can.'
-      : `Sit for at most ${countText(sittingMinutes, 'minute')} at a time.`;
+      : `Sit for at most ${countText(sittingMinutes, 'minute')} at a time${fixedSitting ? ', wherever you can choose' : ''}.`;
   return section('flare', 'If it flares up', [
     paragraph('A flare is a bad spell, not a step back to the start. It passes.'),
     list([

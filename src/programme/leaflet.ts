@@ -251,6 +251,7 @@ function runningSection({ person, running, bounds, dated, course, outlook }: Dec
       const first = days.find((day) => day.runs.some(({ kind }) => kind === begins));
       return first === undefined || begins === null ? [] : [{ kind: begins as RunKind, on: first.on }];
     }),
+    stridesBegun: weeks.some(({ turn: { begins } }) => begins === 'strides'),
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: runningRules.fastGrowth.value,
     raceEasyDays: runningRules.raceEasyDays,

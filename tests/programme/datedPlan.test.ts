@@ -238,6 +238,11 @@ describe('the first weeks of stage 4', () => {
     expect(on(programme, '2026-12-21').runs.map(({ kind }) => kind)).toEqual(['fast']);
   });
 
+  it('do not let strides begin twice', () => {
+    expect(text(programme)).toContain('From Monday 14 December: hills, or strides within a run as well, if');
+    expect(text(programme)).not.toContain('From Monday 14 December: hills or strides');
+  });
+
   it('say so wherever the exercise stands', () => {
     const strides = programme.exercises.find(({ card }) => card === 'strides');
     expect(strides?.between).toEqual({ label: 'Begins', text: 'Thursday 3 December' });

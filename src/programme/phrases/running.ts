@@ -44,6 +44,8 @@ export interface RunningWords {
   readonly dateOpen: boolean;
   readonly raceDays: { readonly taperDays: number; readonly noHeavyDays: number };
   readonly reviewOn: IsoDate;
+  /** Strides are among the exercises already: a run with them is not where they begin. */
+  readonly stridesBegun: boolean;
   /** The first day of each kind of run that is new in this plan. */
   readonly begins: readonly { readonly kind: RunKind; readonly on: IsoDate }[];
   readonly stepRate: StepRateTarget | null;
@@ -196,13 +198,15 @@ function longestParts(words: RunningWords): Part[] {
   ];
 }
 
-function beginParts({ begins }: RunningWords): Part[] {
+const HILLS_OR_MORE_STRIDES = 'hills, or strides within a run as well';
+
+function beginParts({ begins, stridesBegun }: RunningWords): Part[] {
   if (begins.length === 0) return [];
   return [
     list(
       begins.map(
         ({ kind, on }) =>
-          `From ${weekdayAndDay(on)}: ${RUN_WORDS[kind]}, if your mornings were settled until then. If not, run easy instead.`,
+          `From ${weekdayAndDay(on)}: ${kind === 'hills-or-strides' && stridesBegun ? HILLS_OR_MORE_STRIDES : RUN_WORDS[kind]}, if your mornings were settled until then. If not, run easy instead.`,
       ),
     ),
   ];

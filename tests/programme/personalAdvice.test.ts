@@ -35,6 +35,13 @@ describe('no advice of the library', () => {
     expect(adviceText(holds).filter((text) => words.test(text))).toEqual([]);
   });
 
+  it('says other than the plan does: of weight where the bend opens, of days after fast work, of the way back', () => {
+    const said = adviceText().join('\n');
+    expect(said).not.toMatch(/less weight when you go deeper|clear days after fast work|one level easier/);
+    expect(said).toMatch(/with the weight on your plan/);
+    expect(said).toContain('Start again with the easier numbers');
+  });
+
   it('is left without an entry, and some of it is there for everybody', () => {
     for (const holds of CIRCUMSTANCES) {
       expect(adviceText(holds).length).toBeGreaterThan(40);

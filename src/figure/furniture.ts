@@ -1,22 +1,32 @@
 /** Which prop stands where: decided once for all frames of a scene, so that things stay put while the body moves. */
 import type { Point } from '../mechanics/pose.ts';
-import type { Prop, Scene } from '../mechanics/scene.ts';
-import { bench, books, chair, mat, pillows, table, wall, type Surface } from './blocks.ts';
-import { edged, type Stroke } from './ink.ts';
-import { circle } from './outline.ts';
-import { SKIN } from './proportions.ts';
+import type { Prop, SideScene } from '../mechanics/scene.ts';
+import { ball, bed, bench, books, chair, mat, pillows, table, wall, type Surface } from './blocks.ts';
+import { edged, lined, type Stroke } from './ink.ts';
+import { circle, polyline, rectangle } from './outline.ts';
+import { along, directionFrom, turned } from './plane.ts';
+import { LINE, SKIN } from './proportions.ts';
 import { RAISED_FROM_M, raisedSupports } from './pedestal.ts';
-import { contactOf, type Leg, type Stance } from './stance.ts';
+import { contactOf, legPartOf, type Leg, type Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';
 import { reachBelow } from './weightKinds.ts';
+
+type Draw = (stance: Stance) => readonly Stroke[];
 
 export interface Furniture {
   /** Drawn behind the body. */
   readonly behind: readonly Stroke[];
   /** Drawn between the two legs. */
-  readonly between: readonly ((stance: Stance) => readonly Stroke[])[];
+  readonly between: readonly Draw[];
+  /** Things that go with the body, drawn behind it: a ball rolls. */
+  readonly moving: readonly Draw[];
+  /** Things the body's front side hides or that hide its edge. */
+  readonly under: readonly Draw[];
+  readonly over: readonly Draw[];
   /** Where a free hand rests, when a prop offers it a place. */
   readonly handRest: Point | null;
+  /** What a hand holds on to all the time; null where nothing offers itself. */
+  readonly grip: Point | null;
   /** Depth of the floor line under the figure's floor: a mat's thickness, else 0. */
   readonly floorBelowM: number;
 }
@@ -26,8 +36,13 @@ const TABLE_TOP_M = 0.74;
 const CHAIR_SEAT_M = 0.45;
 const CHAIR_RAIL_M = 0.87;
 const WALL_M = 0.5;
+/** The lowest top a standing hand steadies on. */
+const LOWEST_TOP_M = 0.6;
+const BELLY_PILLOW_M = 0.05;
+const HURDLE_M = 0.45;
+
 /** The scene's props for its set-down stances. A raised support always gets something to rest on, named or not. */
-export function furnish(scene: Scene, stances: readonly Stance[]): Furniture {
+export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture {
   const has = (prop: Prop) => scene.props.includes(prop);
   const raised = raisedSupports(scene, stances);
   const used = new Set(raised.map(({ prop }) => prop));
@@ -37,17 +52,28 @@ export function furnish(scene: Scene, stances: readonly Stance[]): Furniture {
     behind: [
       ...(has('wall') ? wallFor(stances, scene.supports.includes('hands')) : []),
       ...(has('mat') ? matFor(scene, stances) : []),
-      ...raised.flatMap(({ strokes }) => strokes),
-      ...(free('bench') ? lyingBench(stances) : []),
+      ...raised.filter(({ prop }) => prop !== 'ball').flatMap(({ strokes }) => strokes),
+      ...(free('bench') ? lyingBench(stances, false) : []),
+      ...(has('bed') ? lyingBench(stances, true) : []),
+      ...(has('hurdle') ? hurdle(stances) : []),
+      ...(has('strap') && scene.supports.some((support) => support.endsWith('.ankle')) ? sofaOver(stances) : []),
       ...(free('chair') ? spareChair(stances, handRest) : []),
       ...(free('table') && handRest !== null ? table(tableAt(handRest, scene.body.heightM)) : []),
       ...(free('books') ? booksUnderHands(scene, stances) : []),
-      ...(free('pillows') ? sparePillows(stances) : []),
+      ...(free('pillows') && !facesDown(stances) ? sparePillows(stances) : []),
     ],
     between: free('ball')
       ? [({ work, heightM }) => [edged(circle(work.knee, 0.07 * heightM), 'prop', 'paperWhite', 0.011)]]
       : [],
+    moving: used.has('ball') ? [(stance) => ballUnder(scene, stance, stances)] : [],
+    under: [],
+    over: [
+      ...(free('pillows') && facesDown(stances) ? [bellyPillow] : []),
+      ...(has('machine') ? [lever] : []),
+      ...(has('towel') && has('wall') ? [heelTowel(stances)] : []),
+    ],
     handRest,
+    grip: has('machine') ? machineGrip(stances) : null,
     floorBelowM: has('mat') ? MAT_M : 0,
   };
 }
@@ -66,7 +92,7 @@ function skinXs(stance: Stance): readonly number[] {
   return torsoKnots(stance.pose, stance.hip, stance.heightM).map(({ x }) => x);
 }
 
-function matFor(scene: Scene, stances: readonly Stance[]): readonly Stroke[] {
+function matFor(scene: SideScene, stances: readonly Stance[]): readonly Stroke[] {
   const xs = stances.flatMap((stance) => {
     const { hip, shoulder, work, other, heightM } = stance;
     const lying =
@@ -86,7 +112,7 @@ function matFor(scene: Scene, stances: readonly Stance[]): readonly Stroke[] {
 }
 
 // It ends under the shins, or at the hips when a leg hangs over its end.
-function lyingBench(stances: readonly Stance[]): readonly Stroke[] {
+function lyingBench(stances: readonly Stance[], isBed: boolean): readonly Stroke[] {
   const lying = stances.find(({ lyingY }) => lyingY > 0);
   if (lying === undefined) return [];
   const { hip, shoulder, other, heightM, lyingY } = lying;
@@ -94,7 +120,8 @@ function lyingBench(stances: readonly Stance[]): readonly Stroke[] {
   const hangs = stances.some(({ work, other: far }) => Math.min(work.knee.y, far.knee.y) < lyingY);
   const foot = hangs ? hip.x - headwards * 0.03 * heightM : other.ankle.x + headwards * 0.05 * heightM;
   const head = shoulder.x + headwards * 0.2 * heightM;
-  return bench({ left: Math.min(head, foot), right: Math.max(head, foot), y: lyingY });
+  const surface = { left: Math.min(head, foot), right: Math.max(head, foot), y: lyingY };
+  return isBed ? bed(surface) : bench(surface);
 }
 
 // A free chair is a seat to be aimed at when the hips sink towards it, otherwise something to hold on to: its rail when
@@ -113,13 +140,16 @@ function spareChair(stances: readonly Stance[], handRest: Point | null): readonl
   return chair({ left: handRest.x - 0.03, right: handRest.x + 0.4, y: CHAIR_SEAT_M }, 'left');
 }
 
-function restFor(scene: Scene, stances: readonly Stance[], free: (prop: Prop) => boolean): Point | null {
+function restFor(scene: SideScene, stances: readonly Stance[], free: (prop: Prop) => boolean): Point | null {
   const first = stances[0];
   if (first === undefined || scene.supports.includes('hands')) return null;
   const { shoulder, heightM, pose } = first;
-  if (scene.weight?.at === 'hands' || pose.arms === 'hang') return null;
+  // Fingertips on the worktop balance a standing body whatever else the arms carry.
+  if (pose.arms === 'hang' && !free('table')) return null;
+  if (scene.weight?.at === 'hands' && !free('table')) return null;
   const holdsChair = free('chair') && !sinks(stances);
-  if (typeof pose.arms === 'number') return free('table') || holdsChair ? first.hands : null;
+  if (typeof pose.arms === 'number')
+    return free('table') || holdsChair ? { ...first.hands, y: Math.max(first.hands.y, LOWEST_TOP_M) } : null;
   const palm = SKIN.hands * heightM;
   if (free('table')) return { x: shoulder.x + 0.24 * heightM, y: TABLE_TOP_M + palm };
   if (!holdsChair) return null;
@@ -130,7 +160,7 @@ function tableAt(handRest: Point, heightM: number): Surface {
   return { left: handRest.x - 0.12, right: handRest.x + 0.42, y: handRest.y - SKIN.hands * heightM };
 }
 
-function booksUnderHands(scene: Scene, stances: readonly Stance[]): readonly Stroke[] {
+function booksUnderHands(scene: SideScene, stances: readonly Stance[]): readonly Stroke[] {
   const lowest = stances.reduce((low, stance) => (stance.hands.y < low.hands.y ? stance : low));
   const y = lowest.hands.y - (scene.weight?.at === 'hands' ? reachBelow(scene.weight) : 0.05);
   return y < RAISED_FROM_M ? [] : books({ left: lowest.hands.x - 0.13, right: lowest.hands.x + 0.13, y });
@@ -171,4 +201,88 @@ function kneels(stance: Stance): boolean {
 function kneeDown({ work, other, hip, heightM }: Stance): Leg | null {
   const down = (leg: Leg) => !leg.planted && leg.knee.y < 0.06 * heightM && hip.y > 0.15 * heightM;
   return down(work) ? work : down(other) ? other : null;
+}
+
+function facesDown(stances: readonly Stance[]): boolean {
+  return stances.every(({ pose }) => pose.trunk > 60);
+}
+
+// It rolls: under the heels in every frame, its seam turned by the way it went.
+function ballUnder(scene: SideScene, stance: Stance, stances: readonly Stance[]): readonly Stroke[] {
+  const support = scene.supports.find((name) => legPartOf(name) !== null) ?? 'work.heel';
+  const [at, from] = [contactOf(stance, support), contactOf(stances[0] as Stance, support)];
+  const radius = at.y / 2;
+  const middle = { x: at.x + 0.03, y: radius };
+  const turn = (from.x - at.x) / Math.max(radius, 0.05);
+  const seamEnd = (side: 1 | -1) =>
+    turned({ x: middle.x + side * radius * 0.86, y: middle.y }, middle, turn + 0.5);
+  return [
+    ...ball({ left: middle.x - radius, right: middle.x + radius, y: at.y }),
+    lined(polyline([seamEnd(-1), seamEnd(1)], false), 'prop', 0.014),
+    lined(circle(middle, radius * 0.5), 'prop', 0.008),
+  ];
+}
+
+// Between belly and bed, from the hip bones to the lowest ribs.
+function bellyPillow({ hip, shoulder, heightM, lyingY }: Stance): readonly Stroke[] {
+  const headwards = Math.sign(shoulder.x - hip.x) || 1;
+  const [foot, head] = [hip.x - headwards * 0.03 * heightM, hip.x + headwards * 0.17 * heightM];
+  return pillows({ left: Math.min(foot, head), right: Math.max(foot, head), y: lyingY + BELLY_PILLOW_M }, lyingY);
+}
+
+// Two posts and a bar at knee height under the leg that goes over.
+function hurdle(stances: readonly Stance[]): readonly Stroke[] {
+  const [first] = stances;
+  if (first === undefined) return [];
+  const x = first.work.ankle.x + 0.02;
+  return [
+    edged(rectangle({ x: x - 0.02, y: HURDLE_M }, { x: x + 0.02, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
+    edged(rectangle({ x: x - 0.13, y: 0.025 }, { x: x + 0.13, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
+    edged(circle({ x, y: HURDLE_M }, 0.028), 'prop', 'paperWhite', 0.008),
+  ];
+}
+
+// The heels are hooked under its front edge: a sofa too heavy to tip, with a gap below.
+function sofaOver(stances: readonly Stance[]): readonly Stroke[] {
+  const heel = Math.min(...stances.map(({ work }) => work.heel.x));
+  const ankle = Math.min(...stances.map(({ work }) => work.ankle.x));
+  const front = ankle - 0.01;
+  const under = Math.max(...stances.map(({ work, heightM }) => work.ankle.y + 0.03 * heightM));
+  const line = LINE.prop * 1.75;
+  const back = Math.min(heel, front) - 0.42;
+  return [
+    edged(rectangle({ x: back + 0.02, y: under }, { x: back + 0.06, y: 0 }), 'propFill', 'prop', line),
+    edged(rectangle({ x: back, y: 0.82 }, { x: back + 0.16, y: under }), 'propFill', 'prop', line),
+    edged(rectangle({ x: back + 0.1, y: 0.46 }, { x: front, y: under + 0.13 }), 'propFill', 'prop', line),
+    edged(rectangle({ x: back, y: under + 0.13 }, { x: front, y: under }), 'propFill', 'prop', line),
+  ];
+}
+
+// The pad above the heels swings about a pivot beside the knees; a post carries it.
+function lever({ work, heightM }: Stance): readonly Stroke[] {
+  const shank = directionFrom(work.knee, work.ankle);
+  const calf = { x: shank.y, y: -shank.x };
+  const pad = along(along(work.ankle, -0.02 * heightM, shank), 0.05 * heightM, calf);
+  return [
+    edged(rectangle({ x: work.knee.x - 0.025, y: work.knee.y }, { x: work.knee.x + 0.025, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
+    lined(polyline([work.knee, pad], false), 'prop', 0.03),
+    edged(circle(work.knee, 0.035), 'propFill', 'prop', 0.012),
+    edged(circle(pad, 0.055), 'prop', 'paperWhite', 0.01),
+  ];
+}
+
+// Grips stand below the head end of the bench.
+function machineGrip(stances: readonly Stance[]): Point | null {
+  const [first] = stances;
+  if (first === undefined) return null;
+  const { shoulder, hip, heightM, lyingY } = first;
+  const headwards = Math.sign(shoulder.x - hip.x) || 1;
+  return { x: shoulder.x + headwards * 0.13 * heightM, y: lyingY - 0.16 };
+}
+
+function heelTowel(stances: readonly Stance[]): Draw {
+  const face = Math.min(...stances.flatMap(skinXs));
+  return ({ work }) => [
+    edged(rectangle({ x: face, y: work.heel.y + 0.11 }, { x: Math.max(work.heel.x, face + 0.03), y: work.heel.y + 0.01 }), 'prop', 'paperWhite', 0.008),
+  ];
 }

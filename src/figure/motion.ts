@@ -26,19 +26,21 @@ const STEPS = 6;
 const ROOM = 0.033;
 const LITTLE_ROOM = 0.012;
 
-/** The faint body of the start pose: thick strokes, because it says where, not what. Nothing of it sinks into the floor. */
-export function ghost(start: Stance, headAt: Point): readonly Stroke[] {
-  const head = filled(pressed(circle(headAt, 0.058 * start.heightM), 0), 'ghost');
+/**
+ * The faint body of the start pose: thick strokes, because it says where, not what. Nothing of it sinks into the floor.
+ * `headAt` is null where the head stays: half a head beside the head would look like a second one.
+ */
+export function ghost(start: Stance, headAt: Point | null): readonly Stroke[] {
   return [
     ...ghostLines(start).map(({ points, widthM }) => lined(polyline(points, false), 'ghost', widthM)),
-    head,
+    ...(headAt === null ? [] : [filled(pressed(circle(headAt, 0.058 * start.heightM), 0), 'ghost')]),
   ];
 }
 
 /** The bars a ghost takes up. */
-export function ghostBars(start: Stance, headAt: Point): readonly Bar[] {
-  const head = { a: headAt, b: headAt, radiusM: 0.058 * start.heightM };
-  return [...ghostLines(start).flatMap(({ points, widthM }) => chain(points, widthM / 2)), head];
+export function ghostBars(start: Stance, headAt: Point | null): readonly Bar[] {
+  const head = headAt === null ? [] : [{ a: headAt, b: headAt, radiusM: 0.058 * start.heightM }];
+  return [...ghostLines(start).flatMap(({ points, widthM }) => chain(points, widthM / 2)), ...head];
 }
 
 function ghostLines({
@@ -70,6 +72,12 @@ export function arrow(movers: readonly Mover[], taken: readonly Bar[], heightM: 
   const chosen =
     best.find(({ room }) => room >= LITTLE_ROOM * heightM) ?? best.toSorted((a, b) => b.room - a.room)[0];
   return chosen === undefined ? [] : drawn(chosen.path, heightM);
+}
+
+/** The arrow an author asked for: from the flesh round `at` on in this direction (a unit vector). */
+export function signArrow(at: Point, way: Point, radiusM: number, heightM: number): readonly Stroke[] {
+  const start = along(at, radiusM + 0.02 * heightM, way);
+  return drawn([start, along(start, SHORTEST * heightM, way)], heightM);
 }
 
 interface Way {

@@ -1,6 +1,6 @@
 /** What stands under a foot, a back or a seat that the card raises over the floor. */
 import type { SupportPoint } from '../mechanics/movement.ts';
-import type { Prop, Scene } from '../mechanics/scene.ts';
+import type { Prop, SideScene } from '../mechanics/scene.ts';
 import { ball, bench, books, chair, pillows, step } from './blocks.ts';
 import type { Stroke } from './ink.ts';
 import { contactOf, legPartOf, type Stance } from './stance.ts';
@@ -19,7 +19,7 @@ export interface Raised {
 }
 
 /** A pedestal for each support that stands over the floor in all stances; hands and shoulders find their own. */
-export function raisedSupports(scene: Scene, stances: readonly Stance[]): readonly Raised[] {
+export function raisedSupports(scene: SideScene, stances: readonly Stance[]): readonly Raised[] {
   return scene.supports.flatMap((support) => {
     const y = Math.min(...stances.map((stance) => contactOf(stance, support).y));
     if (y < RAISED_FROM_M || support === 'hands' || support === 'shoulder') return [];
@@ -33,7 +33,7 @@ function kindsUnder(support: SupportPoint): readonly Prop[] {
   return legPartOf(support) === null ? UNDER_BACK : UNDER_FEET;
 }
 
-function firstOf(scene: Scene, kinds: readonly Prop[]): Prop {
+function firstOf(scene: SideScene, kinds: readonly Prop[]): Prop {
   return kinds.find((kind) => scene.props.includes(kind)) ?? (kinds[0] as Prop);
 }
 

@@ -1,6 +1,6 @@
 /** Things that give way: a band, a strap and a towel, drawn between the body and what holds them. */
 import type { Point } from '../mechanics/pose.ts';
-import type { Scene } from '../mechanics/scene.ts';
+import type { SideScene } from '../mechanics/scene.ts';
 import { edged, filled, lined, type Stroke } from './ink.ts';
 import { circle, polyline, rectangle, taperedCapsule } from './outline.ts';
 import { along, clamp, directionFrom, distance } from './plane.ts';
@@ -17,7 +17,7 @@ const BAND_M = 0.02;
 const STRAP_M = 0.026;
 
 /** Band, strap and towel of one stance, drawn over the body. `way` holds the first and the last stance: a band pulls back from there. */
-export function pliantStrokes(scene: Scene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+export function pliantStrokes(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
   return [
     ...(scene.props.includes('band') ? band(scene, stance, way, hand) : []),
     ...(scene.props.includes('strap') ? strap(scene, stance, hand) : []),
@@ -26,7 +26,7 @@ export function pliantStrokes(scene: Scene, stance: Stance, way: Way, hand: Poin
 }
 
 // A free leg is pulled back to where it came from, a planted one holds the band down for the hands or the hips.
-function band(scene: Scene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+function band(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
   const { work, hip, heightM } = stance;
   if (!work.planted) return pulledLeg(stance, way);
   const lying = Math.abs(stance.pose.trunk) > 60 && scene.supports.includes('upperBack');
@@ -53,7 +53,7 @@ function pulledLeg({ work, heightM }: Stance, { first, last }: Way): readonly St
 }
 
 // Over the ankles when the knees carry the body, otherwise from the hands round the sole.
-function strap(scene: Scene, { work, heightM }: Stance, hand: Point): readonly Stroke[] {
+function strap(scene: SideScene, { work, heightM }: Stance, hand: Point): readonly Stroke[] {
   if (scene.supports.some((support) => support.endsWith('.knee') || support.endsWith('.ankle'))) {
     const over = { x: work.ankle.x, y: work.ankle.y + 0.03 * heightM };
     const [left, right] = [
@@ -73,7 +73,7 @@ function strap(scene: Scene, { work, heightM }: Stance, hand: Point): readonly S
 }
 
 // Under sliding heels on the floor, otherwise a loop for the hands.
-function towel(scene: Scene, stance: Stance, hand: Point): readonly Stroke[] {
+function towel(scene: SideScene, stance: Stance, hand: Point): readonly Stroke[] {
   const slides = scene.supports.includes('upperBack') || Math.abs(stance.pose.trunk) < 60;
   if (!slides) return [lined(polyline([hand, stance.work.mid], false), 'prop', STRAP_M * 1.3)];
   const { heel, groundY } = stance.work;

@@ -27,7 +27,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
           : {
               scene: picture.scene,
               captions: picture.scene.frames.map(captionText),
-              alt: altText(card.title, side, picture.scene.frames),
+              alt: altText(card.title, side, picture.scene),
             },
       howFar,
       facts: FACTS.flatMap((name) => {

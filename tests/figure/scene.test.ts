@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/figure/drawing.ts';
 import { drawScene } from '../../src/figure/scene.ts';
 import { svgOf } from '../../src/figure/svg.ts';
-import type { Scene } from '../../src/mechanics/scene.ts';
+import type { SideScene } from '../../src/mechanics/scene.ts';
 import { cards } from '../published/exercise-cards.ts';
 import { boundsOf, flattened, floorY, sceneFrom, sceneOf, shapesOf, touches, type Box } from './scenes.ts';
 
 const BODY_PAINTS = ['workLeg', 'body', 'arm', 'otherLegLine', 'weight', 'ghost'] as const;
-const SETTINGS: Record<string, Partial<Scene>> = {
+const SETTINGS: Record<string, Partial<SideScene>> = {
   bridge: { props: ['mat'] },
   thrust: { props: ['bench'], weight: { kind: 'bar', at: 'pelvisFront', kg: 40 } },
   'Step-up': { props: ['step'] },

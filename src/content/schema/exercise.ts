@@ -17,6 +17,7 @@ import {
   title,
 } from './words.ts';
 import { exerciseRule, legRule } from './exerciseRules.ts';
+import { pictureSchema } from './picture.ts';
 
 // Outside these no human joint goes; a slip such as hip 200 is caught here.
 const leg = across(
@@ -120,6 +121,10 @@ export const exerciseSchema = across(
       from(0, 140, '°'),
     ).optional(),
     mark: about('For a card without a pose: how sure that angle is.', mark).optional(),
+    picture: about(
+      'For a card without a pose: what is drawn. The model says nothing of it.',
+      pictureSchema,
+    ).optional(),
     equipment: about('What it cannot be done without.', z.array(equipment)),
     needs: about('What the person must be able to do, in the cannot-do words.', z.array(cannotDo)),
     tempo: about('Tempo of a repetition; for a hold, of going into it and out of it.', tempo),

@@ -1,7 +1,7 @@
 /** Invented words and numbers for the style page: one of everything, nobody's. */
 import { postureOf } from '../../mechanics/kinematics.ts';
 import type { Pose } from '../../mechanics/pose.ts';
-import type { SceneFrame } from '../../mechanics/scene.ts';
+import type { SideFrame } from '../../mechanics/scene.ts';
 import {
   CELLS,
   type Cell,
@@ -60,6 +60,7 @@ export const sampleExercise: Exercise = {
   doseWords: '3 sets of 8 repetitions',
   figures: {
     scene: {
+      view: 'side',
       body: BODY,
       side: 'right',
       supports: ['both.mid'],
@@ -203,6 +204,6 @@ function cell(step: number, name: CellName, dose: readonly [number | string, str
   };
 }
 
-function frame(name: SceneFrame['name'], hipFlexionDeg: number, pose: Pose): SceneFrame {
+function frame(name: SideFrame['name'], hipFlexionDeg: number, pose: Pose): SideFrame {
   return { name, hipFlexionDeg, posture: postureOf(pose, BODY) };
 }

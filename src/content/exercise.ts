@@ -22,6 +22,7 @@ export function exerciseCard(
     legs: legsOf(front),
     pickUpHeightM: front.pickUpHeightCm === undefined ? null : front.pickUpHeightCm / 100,
     props: front.props,
+    hands: front.hands ?? null,
     picture: front.picture === undefined ? null : drawnPicture(front.picture),
     equipment: front.equipment,
     needs: front.needs,

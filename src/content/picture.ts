@@ -36,7 +36,8 @@ function sideFrame(frame: Frame): DrawnSideFrame {
       work: sideLeg(work),
       ...(other === undefined ? {} : { other: sideLeg(other) }),
     },
-    arms: elbow === undefined && farArm === undefined ? null : { elbowDeg: elbow ?? 0, farDeg: farArm ?? null },
+    arms:
+      elbow === undefined && farArm === undefined ? null : { elbowDeg: elbow ?? 0, farDeg: farArm ?? null },
   };
 }
 

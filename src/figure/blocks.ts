@@ -53,7 +53,9 @@ export function bench({ left, right, y }: Surface): readonly Stroke[] {
 
 /** A bed seen along its side: a thick mattress on a frame with two legs. */
 export function bed({ left, right, y }: Surface): readonly Stroke[] {
-  const legs = [left + 0.05, right - 0.05 - LEG_M].map((x) => panel({ x, y: y - 0.26 }, { x: x + LEG_M, y: 0 }));
+  const legs = [left + 0.05, right - 0.05 - LEG_M].map((x) =>
+    panel({ x, y: y - 0.26 }, { x: x + LEG_M, y: 0 }),
+  );
   return [
     ...legs,
     panel({ x: left + 0.015, y: y - 0.2 }, { x: right - 0.015, y: y - 0.27 }),
@@ -143,5 +145,5 @@ function pillow(left: number, right: number, bottom: number, top: number): Strok
     corner({ x: left, y: low }),
     corner({ x: left, y: high }),
   ];
-  return edged(smooth(knots), 'propFill', 'prop', LINE_M);
+  return edged(smooth(knots), 'pillow', 'prop', LINE_M);
 }

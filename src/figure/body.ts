@@ -49,7 +49,8 @@ export function figureOf(
   const { heightM, pose, hip, shoulder, lyingY } = stance;
   const head = headOf(stance, restX);
   const reach = reachOf(scene, stance, furniture, head.centre, arms);
-  const arm = armTo(shoulder, reach, heightM, lyingY);
+  // A grip may be below what the body lies on.
+  const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
   const far = farReachOf(scene, stance, furniture, arms);
   const edge = LINE.edge * heightM;
   const near = legOutline(hip, stance.work, heightM, 0);
@@ -57,7 +58,9 @@ export function figureOf(
   return {
     behind: [
       farLeg(stance, near),
-      ...(far === null ? [] : [edged(armTo(shoulder, far, heightM, lyingY).outline, 'arm', 'paperWhite', edge)]),
+      ...(far === null
+        ? []
+        : [edged(armTo(shoulder, far, heightM, lyingY).outline, 'arm', 'paperWhite', edge)]),
     ],
     front: [
       filled(head.neck, 'body'),

@@ -10,6 +10,7 @@ export const PAINTS = [
   'arrow',
   'prop',
   'propFill',
+  'pillow',
   'weight',
   'weightLine',
   'hair',

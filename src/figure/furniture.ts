@@ -4,7 +4,7 @@ import type { Prop, SideScene } from '../mechanics/scene.ts';
 import { ball, bed, bench, books, chair, mat, pillows, table, wall, type Surface } from './blocks.ts';
 import { edged, lined, type Stroke } from './ink.ts';
 import { circle, polyline, rectangle } from './outline.ts';
-import { along, directionFrom, turned } from './plane.ts';
+import { along, between, directionFrom, distance, turned } from './plane.ts';
 import { LINE, SKIN } from './proportions.ts';
 import { RAISED_FROM_M, raisedSupports } from './pedestal.ts';
 import { contactOf, legPartOf, type Leg, type Stance } from './stance.ts';
@@ -33,13 +33,16 @@ export interface Furniture {
 
 const MAT_M = 0.03;
 const TABLE_TOP_M = 0.74;
+const WORKTOP_M = 0.9;
+const ARM_REACH = 0.42;
 const CHAIR_SEAT_M = 0.45;
 const CHAIR_RAIL_M = 0.87;
 const WALL_M = 0.5;
-/** The lowest top a standing hand steadies on. */
-const LOWEST_TOP_M = 0.6;
-const BELLY_PILLOW_M = 0.05;
-const HURDLE_M = 0.45;
+const TOWEL_M = 0.07;
+const BELLY_PILLOW_M = 0.055;
+/** A folded blanket under lying hips. */
+const LOW_PILLOW_M = 0.025;
+const HURDLE_M = 0.4;
 
 /** The scene's props for its set-down stances. A raised support always gets something to rest on, named or not. */
 export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture {
@@ -50,26 +53,30 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
   const handRest = restFor(scene, stances, free);
   return {
     behind: [
-      ...(has('wall') ? wallFor(stances, scene.supports.includes('hands')) : []),
+      ...(has('wall') ? wallFor(stances, scene.supports.includes('hands'), has('towel')) : []),
       ...(has('mat') ? matFor(scene, stances) : []),
       ...raised.filter(({ prop }) => prop !== 'ball').flatMap(({ strokes }) => strokes),
-      ...(free('bench') ? lyingBench(stances, false) : []),
-      ...(has('bed') ? lyingBench(stances, true) : []),
-      ...(has('hurdle') ? hurdle(stances) : []),
-      ...(has('strap') && scene.supports.some((support) => support.endsWith('.ankle')) ? sofaOver(stances) : []),
+      ...(free('bench') ? lyingBench(stances, { isBed: false, machine: has('machine') }) : []),
+      ...(has('bed') ? lyingBench(stances, { isBed: true, machine: false }) : []),
+      ...(has('strap') && scene.supports.some((support) => support.endsWith('.ankle'))
+        ? sofaOver(stances)
+        : []),
       ...(free('chair') ? spareChair(stances, handRest) : []),
-      ...(free('table') && handRest !== null ? table(tableAt(handRest, scene.body.heightM)) : []),
+      ...(free('table') && handRest !== null ? table(tableAt(handRest, stances)) : []),
       ...(free('books') ? booksUnderHands(scene, stances) : []),
       ...(free('pillows') && !facesDown(stances) ? sparePillows(stances) : []),
     ],
     between: free('ball')
       ? [({ work, heightM }) => [edged(circle(work.knee, 0.07 * heightM), 'prop', 'paperWhite', 0.011)]]
       : [],
-    moving: used.has('ball') ? [(stance) => ballUnder(scene, stance, stances)] : [],
+    moving: [
+      ...(used.has('ball') ? [(stance: Stance) => ballUnder(scene, stance, stances)] : []),
+      ...(has('hurdle') ? [hurdle] : []),
+    ],
     under: [],
     over: [
       ...(free('pillows') && facesDown(stances) ? [bellyPillow] : []),
-      ...(has('machine') ? [lever] : []),
+      ...(has('machine') ? [lever, gripPost] : []),
       ...(has('towel') && has('wall') ? [heelTowel(stances)] : []),
     ],
     handRest,
@@ -78,14 +85,19 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
   };
 }
 
-function wallFor(stances: readonly Stance[], pushed: boolean): readonly Stroke[] {
+function wallFor(stances: readonly Stance[], pushed: boolean, towelled: boolean): readonly Stroke[] {
   const reachesForward = stances.every(({ pose }) => typeof pose.arms === 'number' && pose.arms > 60);
   const top = Math.max(...stances.map(({ shoulder, hip }) => Math.max(shoulder.y, hip.y))) + WALL_M;
   if (pushed || reachesForward) {
     // The palm lies half a hand behind the finger tips.
     return wall(Math.max(...stances.map(({ hands, heightM }) => hands.x + 0.05 * heightM)), top, 'right');
   }
-  return wall(Math.min(...stances.flatMap(skinXs)), top, 'left');
+  return wall(wallBehind(stances, towelled), top, 'left');
+}
+
+// A folded towel between heel and wall keeps the body a hand away from it.
+function wallBehind(stances: readonly Stance[], towelled: boolean): number {
+  return Math.min(...stances.flatMap(skinXs)) - (towelled ? TOWEL_M : 0);
 }
 
 function skinXs(stance: Stance): readonly number[] {
@@ -112,13 +124,19 @@ function matFor(scene: SideScene, stances: readonly Stance[]): readonly Stroke[]
 }
 
 // It ends under the shins, or at the hips when a leg hangs over its end.
-function lyingBench(stances: readonly Stance[], isBed: boolean): readonly Stroke[] {
+function lyingBench(
+  stances: readonly Stance[],
+  { isBed, machine }: { isBed: boolean; machine: boolean },
+): readonly Stroke[] {
   const lying = stances.find(({ lyingY }) => lyingY > 0);
   if (lying === undefined) return [];
   const { hip, shoulder, other, heightM, lyingY } = lying;
   const headwards = Math.sign(shoulder.x - hip.x) || 1;
   const hangs = stances.some(({ work, other: far }) => Math.min(work.knee.y, far.knee.y) < lyingY);
-  const foot = hangs ? hip.x - headwards * 0.03 * heightM : other.ankle.x + headwards * 0.05 * heightM;
+  const end = machine
+    ? other.knee.x - headwards * 0.02 * heightM
+    : other.ankle.x + headwards * 0.05 * heightM;
+  const foot = hangs ? hip.x - headwards * 0.03 * heightM : end;
   const head = shoulder.x + headwards * 0.2 * heightM;
   const surface = { left: Math.min(head, foot), right: Math.max(head, foot), y: lyingY };
   return isBed ? bed(surface) : bench(surface);
@@ -129,8 +147,13 @@ function lyingBench(stances: readonly Stance[], isBed: boolean): readonly Stroke
 function spareChair(stances: readonly Stance[], handRest: Point | null): readonly Stroke[] {
   const lowest = lowestHip(stances);
   if (sinks(stances)) {
+    const calves = backOfCalves(stances);
     return chair(
-      { left: lowest.hip.x - 0.3, right: lowest.hip.x + 0.13, y: lowest.hip.y - SKIN.seat * lowest.heightM },
+      {
+        left: Math.min(calves - 0.42, lowest.hip.x - 0.24),
+        right: calves,
+        y: lowest.hip.y - SKIN.seat * lowest.heightM,
+      },
       'left',
     );
   }
@@ -138,6 +161,19 @@ function spareChair(stances: readonly Stance[], handRest: Point | null): readonl
   if (kneels(lowest))
     return chair({ left: handRest.x - 0.1, right: handRest.x + 0.32, y: CHAIR_SEAT_M }, 'right');
   return chair({ left: handRest.x - 0.03, right: handRest.x + 0.4, y: CHAIR_SEAT_M }, 'left');
+}
+
+// A seat to be aimed at stands behind the legs, never in them.
+function backOfCalves(stances: readonly Stance[]): number {
+  return Math.min(
+    ...stances.flatMap(({ work, other, heightM }) =>
+      [work, other].flatMap(({ knee, ankle, heel }) => [
+        heel.x - 0.02,
+        ankle.x - 0.045 * heightM,
+        between(knee, ankle, 0.27).x - 0.045 * heightM,
+      ]),
+    ),
+  );
 }
 
 function restFor(scene: SideScene, stances: readonly Stance[], free: (prop: Prop) => boolean): Point | null {
@@ -148,16 +184,23 @@ function restFor(scene: SideScene, stances: readonly Stance[], free: (prop: Prop
   if (pose.arms === 'hang' && !free('table')) return null;
   if (scene.weight?.at === 'hands' && !free('table')) return null;
   const holdsChair = free('chair') && !sinks(stances);
-  if (typeof pose.arms === 'number')
-    return free('table') || holdsChair ? { ...first.hands, y: Math.max(first.hands.y, LOWEST_TOP_M) } : null;
   const palm = SKIN.hands * heightM;
-  if (free('table')) return { x: shoulder.x + 0.24 * heightM, y: TABLE_TOP_M + palm };
+  if (free('table')) {
+    const top = { x: shoulder.x + 0.2 * heightM, y: (sits(first) ? TABLE_TOP_M : WORKTOP_M) + palm };
+    return stances.every((one) => distance(one.shoulder, top) < ARM_REACH * heightM) ? top : null;
+  }
   if (!holdsChair) return null;
+  if (typeof pose.arms === 'number') return first.hands;
   return { x: shoulder.x + 0.2 * heightM, y: (kneels(first) ? CHAIR_SEAT_M : CHAIR_RAIL_M) + palm };
 }
 
-function tableAt(handRest: Point, heightM: number): Surface {
-  return { left: handRest.x - 0.12, right: handRest.x + 0.42, y: handRest.y - SKIN.hands * heightM };
+// A leg that swings forward would meet the table: it then runs along the side of the body, behind the one who watches it.
+function tableAt(handRest: Point, stances: readonly Stance[]): Surface {
+  const { heightM } = stances[0] as Stance;
+  const before = handRest.x - 0.12;
+  const swings = stances.some(({ work }) => !work.planted && work.fore.x > before);
+  const left = swings ? Math.min(...stances.map(({ hip }) => hip.x)) - 0.35 : before;
+  return { left, right: handRest.x + 0.42, y: handRest.y - SKIN.hands * heightM };
 }
 
 function booksUnderHands(scene: SideScene, stances: readonly Stance[]): readonly Stroke[] {
@@ -176,9 +219,10 @@ function sparePillows(stances: readonly Stance[]): readonly Stroke[] {
       .slice(0, 3)
       .map(({ y }) => y),
   );
-  return under < RAISED_FROM_M || under > 0.7
+  const lies = Math.abs(lowest.pose.trunk) > 60;
+  return under < (lies ? LOW_PILLOW_M : RAISED_FROM_M) || under > 0.7
     ? []
-    : pillows({ left: lowest.hip.x - 0.26, right: lowest.hip.x + 0.14, y: under });
+    : pillows({ left: lowest.hip.x - 0.28, right: lowest.hip.x + 0.2, y: under });
 }
 
 function lowestHip(stances: readonly Stance[]): Stance {
@@ -191,6 +235,11 @@ function sinks(stances: readonly Stance[]): boolean {
   const highest = Math.max(...stances.map(({ hip }) => hip.y));
   const { hip, heightM, symmetric, work } = lowest;
   return symmetric && work.planted && (hip.y < 0.42 * heightM || highest - hip.y > 0.06 * heightM);
+}
+
+// Upright on a seat: the hips are no higher than the knees are far from the floor.
+function sits({ hip, heightM }: Stance): boolean {
+  return hip.y < 0.4 * heightM;
 }
 
 function kneels(stance: Stance): boolean {
@@ -226,17 +275,23 @@ function ballUnder(scene: SideScene, stance: Stance, stances: readonly Stance[])
 // Between belly and bed, from the hip bones to the lowest ribs.
 function bellyPillow({ hip, shoulder, heightM, lyingY }: Stance): readonly Stroke[] {
   const headwards = Math.sign(shoulder.x - hip.x) || 1;
-  const [foot, head] = [hip.x - headwards * 0.03 * heightM, hip.x + headwards * 0.17 * heightM];
-  return pillows({ left: Math.min(foot, head), right: Math.max(foot, head), y: lyingY + BELLY_PILLOW_M }, lyingY);
+  const [foot, head] = [hip.x - headwards * 0.05 * heightM, hip.x + headwards * 0.19 * heightM];
+  return pillows(
+    { left: Math.min(foot, head), right: Math.max(foot, head), y: lyingY + BELLY_PILLOW_M },
+    lyingY,
+  );
 }
 
-// Two posts and a bar at knee height under the leg that goes over.
-function hurdle(stances: readonly Stance[]): readonly Stroke[] {
-  const [first] = stances;
-  if (first === undefined) return [];
-  const x = first.work.ankle.x + 0.02;
+// A post with a bar at knee height between the feet: one has gone over, the other has still to.
+function hurdle({ work, other }: Stance): readonly Stroke[] {
+  const { x } = between(work.ankle, other.ankle, 0.5);
   return [
-    edged(rectangle({ x: x - 0.02, y: HURDLE_M }, { x: x + 0.02, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
+    edged(
+      rectangle({ x: x - 0.02, y: HURDLE_M }, { x: x + 0.02, y: 0 }),
+      'propFill',
+      'prop',
+      LINE.prop * 1.75,
+    ),
     edged(rectangle({ x: x - 0.13, y: 0.025 }, { x: x + 0.13, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
     edged(circle({ x, y: HURDLE_M }, 0.028), 'prop', 'paperWhite', 0.008),
   ];
@@ -264,7 +319,12 @@ function lever({ work, heightM }: Stance): readonly Stroke[] {
   const calf = { x: shank.y, y: -shank.x };
   const pad = along(along(work.ankle, -0.02 * heightM, shank), 0.05 * heightM, calf);
   return [
-    edged(rectangle({ x: work.knee.x - 0.025, y: work.knee.y }, { x: work.knee.x + 0.025, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
+    edged(
+      rectangle({ x: work.knee.x - 0.025, y: work.knee.y }, { x: work.knee.x + 0.025, y: 0 }),
+      'propFill',
+      'prop',
+      LINE.prop * 1.75,
+    ),
     lined(polyline([work.knee, pad], false), 'prop', 0.03),
     edged(circle(work.knee, 0.035), 'propFill', 'prop', 0.012),
     edged(circle(pad, 0.055), 'prop', 'paperWhite', 0.01),
@@ -280,9 +340,22 @@ function machineGrip(stances: readonly Stance[]): Point | null {
   return { x: shoulder.x + headwards * 0.13 * heightM, y: lyingY - 0.16 };
 }
 
+// The grip hangs from the head end of the bench.
+function gripPost(stance: Stance): readonly Stroke[] {
+  const grip = machineGrip([stance]);
+  if (grip === null) return [];
+  const top = { x: grip.x - 0.02, y: stance.lyingY - 0.05 };
+  return [lined(polyline([top, { x: grip.x, y: grip.y - 0.06 }], false), 'prop', 0.026)];
+}
+
 function heelTowel(stances: readonly Stance[]): Draw {
-  const face = Math.min(...stances.flatMap(skinXs));
+  const face = wallBehind(stances, true);
   return ({ work }) => [
-    edged(rectangle({ x: face, y: work.heel.y + 0.11 }, { x: Math.max(work.heel.x, face + 0.03), y: work.heel.y + 0.01 }), 'prop', 'paperWhite', 0.008),
+    edged(
+      rectangle({ x: face + 0.008, y: 0.13 }, { x: Math.max(work.heel.x + 0.01, face + TOWEL_M), y: 0.01 }),
+      'prop',
+      'paperWhite',
+      0.008,
+    ),
   ];
 }

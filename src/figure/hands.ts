@@ -4,7 +4,7 @@ import type { DrawnArms } from '../mechanics/drawnPose.ts';
 import type { SideScene } from '../mechanics/scene.ts';
 import type { Reach } from './arm.ts';
 import type { Furniture } from './furniture.ts';
-import { along, between, distance, frameAt, opposite, upwardAt } from './plane.ts';
+import { along, between, directionFrom, distance, frameAt, opposite, upwardAt } from './plane.ts';
 import { ARM_LENGTHS, SKIN } from './proportions.ts';
 import type { Stance } from './stance.ts';
 
@@ -22,6 +22,8 @@ export function reachOf(
   if (drawn !== null && typeof pose.arms === 'number')
     return { ...drawnArm(stance, pose.arms, drawn.elbowDeg), grips: scene.weight?.at === 'hands' };
   if (grip !== null) return { hand: grip, grips: true };
+  const told = scene.hands === undefined || scene.weight?.at === 'hands' ? null : toldAt(scene.hands, stance);
+  if (told !== null) return { ...told, grips: false };
   const held = heldAt(scene, stance);
   const hands = { x: stance.hands.x, y: Math.max(stance.hands.y, stance.lyingY + SKIN.hands * heightM) };
   if (held !== null) return { ...held, grips: true };
@@ -47,16 +49,35 @@ export function farReachOf(
   return { hand: handRest, grips: false };
 }
 
-function drawnArm({ shoulder, heightM }: Stance, upperDeg: number, elbowDeg: number): Held {
+function drawnArm({ shoulder, heightM, lyingY }: Stance, upperDeg: number, elbowDeg: number): Held {
   const swung = (deg: number) => opposite(upwardAt(-deg));
   const elbow = along(shoulder, ARM_LENGTHS.upper * heightM, swung(upperDeg));
   const lower = (ARM_LENGTHS.lower + ARM_LENGTHS.grip) * heightM;
-  return { elbow, hand: along(elbow, lower, swung(upperDeg + elbowDeg)) };
+  const hand = along(elbow, lower, swung(upperDeg + elbowDeg));
+  return { elbow, hand: { x: hand.x, y: Math.max(hand.y, lyingY + SKIN.hands * heightM) } };
 }
 
 interface Held {
   readonly hand: Point;
   readonly elbow?: Point;
+}
+
+// Where the card's words put the hands: they slide along the thigh as far as the arm reaches.
+function toldAt(
+  place: NonNullable<SideScene['hands']>,
+  { hip, shoulder, work, pose, heightM }: Stance,
+): Held {
+  const pelvis = frameAt(hip, upwardAt(pose.trunk - (pose.lumbar ?? 0)));
+  if (place === 'hips') return { hand: pelvis(0.085 * heightM, 0.02 * heightM) };
+  if (place === 'chest')
+    return { hand: frameAt(shoulder, upwardAt(pose.trunk))(-0.07 * heightM, 0.075 * heightM) };
+  const thigh = directionFrom(hip, work.knee);
+  const front = { x: -thigh.y, y: thigh.x };
+  const onThigh = (share: number) => along(between(hip, work.knee, share), 0.05 * heightM, front);
+  const reachable = [0.95, 0.85, 0.75, 0.65, 0.55, 0.45, 0.35].find(
+    (share) => distance(shoulder, onThigh(share)) <= 0.985 * REACH * heightM,
+  );
+  return { hand: onThigh(reachable ?? 0.35) };
 }
 
 function heldAt(scene: SideScene, stance: Stance): Held | null {

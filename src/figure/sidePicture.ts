@@ -11,7 +11,7 @@ import type { Caption, Stroke } from './ink.ts';
 import { arrow, ghost, ghostBars, signArrow, type Mover } from './motion.ts';
 import { hullPoints } from './outline.ts';
 import type { Picture, Pictures } from './picture.ts';
-import { distance } from './plane.ts';
+import { along, distance } from './plane.ts';
 import { pliantStrokes } from './pliant.ts';
 import { stancesOf, type Stance } from './stance.ts';
 
@@ -57,10 +57,12 @@ function pictureOf(scene: SideScene, frame: SideFrame, index: number, cast: Cast
   const { stance, figure } = now;
   const way = { first: stances[0] as Stance, last: stances[stances.length - 1] as Stance };
   const pliant = pliantStrokes(scene, stance, way, figure.arm.hand);
-  const taken = [...figure.bars, ...[...furniture.behind, ...pliant, ...figure.weight].flatMap(barsAround)];
+  const goes = [...furniture.moving, ...furniture.over].flatMap((draw) => draw(stance));
+  const things = [...furniture.behind, ...pliant, ...figure.weight].flatMap(barsAround);
+  const taken = [...figure.bars, ...things];
   const ghostHead = start === null ? null : movedHead(start, now);
   const shade = start === null ? [] : ghostBars(start.stance, ghostHead);
-  const angle = hipAngle(stance, frame.hipFlexionDeg, [...taken, ...shade]);
+  const angle = hipAngle(stance, frame.hipFlexionDeg, [...taken, ...goes.flatMap(barsAround), ...shade]);
   const signs = [...taken, ...angle.bars, ...angle.captions.map(captionBar)];
   return {
     strokes: [
@@ -97,7 +99,7 @@ function startOf(scene: SideScene, cast: Cast): Posed | null {
   return index < 0 ? null : posedAt(cast, index);
 }
 
-// The author's own arrow, or the way from the frame before: a hop is told step by step.
+// The author's own arrow, or the way from the frame before.
 function arrowOf(
   scene: SideScene,
   frame: SideFrame,
@@ -109,9 +111,13 @@ function arrowOf(
   const { heightM } = now.stance;
   if (frame.arrow !== undefined) {
     const { at, radius } = placesOf(now)[frame.arrow.at];
-    return signArrow(at, WAYS[frame.arrow.to], radius * heightM, heightM);
+    const way = WAYS[frame.arrow.to];
+    // Down on to the head: the arrow comes from over it.
+    if (frame.arrow.at === 'head' && frame.arrow.to === 'down')
+      return signArrow(along(at, -(2 * radius + 0.155) * heightM, way), way, 0, heightM);
+    return signArrow(at, way, radius * heightM, heightM);
   }
-  if (index === 0) return [];
+  if (index === 0 || !['end', 'hold'].includes(frame.name)) return [];
   return arrow(moversOf(scene, posedAt(cast, index - 1), now), taken, heightM);
 }
 
@@ -130,7 +136,7 @@ function placesOf({ stance, figure }: Posed): Record<ArrowSign['at'], { at: Poin
     hands: { at: figure.arm.hand, radius: 0.05 },
     hip: { at: stance.hip, radius: 0.09 },
     knee: { at: stance.work.knee, radius: 0.06 },
-    foot: { at: stance.work.heel, radius: 0.03 },
+    foot: { at: stance.work.ankle, radius: 0.05 },
   };
 }
 
@@ -156,12 +162,25 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
   });
   const hips = move(from.hip, to.hip, to.shoulder, 0.075);
   const head = move(start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
-  const foot = move(from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.05);
+  const foot = move(from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.065);
   const travel = (mover: Mover) => distance(mover.from, mover.to);
+  if (liftsHeels(from, to)) return [straightUp(head), hips];
   const lies = Math.abs(to.pose.trunk) > 60 && to.shoulder.y < 0.4 * heightM;
   if (lies) return travel(foot) > 1.3 * travel(hips) ? [foot, hips, head] : [hips, foot, head];
   if (to.work.planted) return [head, hips];
   return [foot, head, hips];
+}
+
+// Rising on the toes goes straight up, whatever the balance does to the head.
+function liftsHeels({ work: was }: Stance, { work: is, heightM }: Stance): boolean {
+  return (
+    is.planted && is.heel.y - was.heel.y > 0.02 * heightM && distance(was.fore, is.fore) < 0.02 * heightM
+  );
+}
+
+function straightUp({ from, to, about, radiusM }: Mover): Mover {
+  const below = { x: to.x, y: Math.min(from.y, to.y - 0.06) };
+  return { from: below, to, about: { x: about.x - 10, y: to.y }, radiusM };
 }
 
 function barsAround({ outline, widthM }: Stroke): readonly Bar[] {
@@ -178,4 +197,3 @@ function captionBar({ centre, sizeM, text }: Caption): Bar {
     radiusM: sizeM / 2,
   };
 }
-

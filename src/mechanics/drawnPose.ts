@@ -9,7 +9,7 @@ import type { LegPose, Pose } from './pose.ts';
 export const FRAME_NAMES = ['setUp', 'start', 'end', 'hold', 'takeOff', 'flight', 'landing'] as const;
 export type FrameName = (typeof FRAME_NAMES)[number];
 
-/** From the side, from the front, or on a body that lies from above. */
+/** From the side, from the front, or from above: on a body that lies on its back, or stands. */
 export const VIEWS = ['side', 'front', 'above'] as const;
 export type View = (typeof VIEWS)[number];
 

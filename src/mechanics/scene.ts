@@ -27,6 +27,10 @@ export const PROPS = [
 ] as const;
 export type Prop = (typeof PROPS)[number];
 
+/** Where hands rest on the body. */
+export const RESTING_HANDS = ['thighs', 'hips', 'chest'] as const;
+export type RestingHands = (typeof RESTING_HANDS)[number];
+
 /** The weight as the thing it is. */
 export type WeightKind = 'dumbbell' | 'kettlebell' | 'bar' | 'rucksack' | 'bottles';
 
@@ -71,6 +75,8 @@ export interface SideScene extends Setting {
   /** Metres by which support 1 stands above support 2 (bench, step), 0 on one floor. */
   readonly supportRiseM: number;
   readonly weight: { readonly kind: WeightKind; readonly at: LoadPoint; readonly kg: number } | null;
+  /** Where the card's words put the hands; the model's arms may hang elsewhere. */
+  readonly hands?: RestingHands;
   readonly frames: readonly SideFrame[];
 }
 

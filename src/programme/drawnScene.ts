@@ -9,7 +9,11 @@ import type { FrontFrame, Scene, SideFrame, SideScene } from '../mechanics/scene
 export function drawnScene(card: ExerciseCard, { massKg, heightM }: Body, side: Scene['side']): Scene | null {
   const { picture, props } = card;
   if (picture === null) return null;
-  const setting = { body: { massKg, heightM }, side: card.legs === 'together' ? ('both' as const) : side, props };
+  const setting = {
+    body: { massKg, heightM },
+    side: card.legs === 'together' ? ('both' as const) : side,
+    props,
+  };
   if (picture.view !== 'side')
     return { ...setting, view: picture.view, frames: picture.frames.map(frontFrame) };
   return {
@@ -18,6 +22,7 @@ export function drawnScene(card: ExerciseCard, { massKg, heightM }: Body, side: 
     supports: picture.supports,
     supportRiseM: picture.riseM,
     weight: heldBell(card),
+    ...(card.hands === null ? {} : { hands: card.hands }),
     frames: picture.frames.map((frame) => sideFrame(frame, { massKg, heightM })),
   };
 }

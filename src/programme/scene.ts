@@ -80,6 +80,7 @@ function posedPicture(
       supports: movement.supports,
       supportRiseM: movement.range === 'steps' ? stepHeightM(far) : (movement.solve?.dh ?? 0),
       props: card.props,
+      ...(card.hands === null ? {} : { hands: card.hands }),
       weight:
         load !== null && loadKg > 0 && kind !== undefined && movement.loadAt !== undefined
           ? { kind, at: movement.loadAt, kg: loadKg }

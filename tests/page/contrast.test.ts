@@ -54,9 +54,12 @@ describe.each(['light', 'dark', 'print'] as const)('%s', (theme) => {
     expect(Math.max(ratio(fill, ground), ratio(line, ground))).toBeGreaterThanOrEqual(3);
   });
 
-  it.each(tokens.partedPairs)('%s over %s parts by %f or more without an outline (house choice)', (a, b, least) => {
-    expect(ratio(a, b)).toBeGreaterThanOrEqual(least);
-  });
+  it.each(tokens.partedPairs)(
+    '%s over %s parts by %f or more without an outline (house choice)',
+    (a, b, least) => {
+      expect(ratio(a, b)).toBeGreaterThanOrEqual(least);
+    },
+  );
 
   it.each(tokens.darkThings)('%s is drawn dark', (name) => {
     expect(luminance(tokens.colour[theme][name]!)).toBeLessThan(0.08);

@@ -1,6 +1,6 @@
 /** An exercise card: one exercise with its pose, its cautions and its evidence. */
 import { z } from 'zod';
-import { PROPS } from '../../mechanics/scene.ts';
+import { PROPS, RESTING_HANDS } from '../../mechanics/scene.ts';
 import {
   about,
   across,
@@ -121,6 +121,10 @@ export const exerciseSchema = across(
       from(0, 140, '°'),
     ).optional(),
     mark: about('For a card without a pose: how sure that angle is.', mark).optional(),
+    hands: about(
+      'Where empty hands rest in the picture; the model keeps the arms of the pose.',
+      z.enum(RESTING_HANDS),
+    ).optional(),
     picture: about(
       'For a card without a pose: what is drawn. The model says nothing of it.',
       pictureSchema,

@@ -23,7 +23,10 @@ const drawnLeg = z.strictObject({
 
 const drawnFrame = z.strictObject({
   name: about('Which step of the movement it shows.', z.enum(FRAME_NAMES)),
-  caption: about('Words under it, where its name does not say enough.', oneLine('a few words', 24)).optional(),
+  caption: about(
+    'Words under it, where its name does not say enough.',
+    oneLine('a few words', 24),
+  ).optional(),
   arrow: about(
     'Where an arrow stands and which way it points, where the movement does not show by itself.',
     z.strictObject({
@@ -40,9 +43,15 @@ const drawnFrame = z.strictObject({
     'From the front: side lean of the trunk towards the working side; -90 lies on the other side.',
     from(-90, 90, '°'),
   ).optional(),
-  arms: about('From the side: upper arm from straight down, forward positive.', from(-180, 200, '°')).optional(),
+  arms: about(
+    'From the side: upper arm from straight down, forward positive.',
+    from(-180, 200, '°'),
+  ).optional(),
   elbow: about('From the side: bend of the elbow, 0 straight.', from(0, 150, '°')).optional(),
-  farArm: about('From the side: the far upper arm, where it swings the other way.', from(-180, 200, '°')).optional(),
+  farArm: about(
+    'From the side: the far upper arm, where it swings the other way.',
+    from(-180, 200, '°'),
+  ).optional(),
   hands: about(
     'From the front: where the hands are; elbow rests on the lower forearm.',
     z.enum(HAND_PLACES),
@@ -53,10 +62,15 @@ const drawnFrame = z.strictObject({
 
 export const pictureSchema = across(
   z.strictObject({
-    view: about('From which side it is seen; above is for a body that lies on its back.', z.enum(VIEWS)),
+    view: about(
+      'From which side it is seen; above shows a body that lies on its back, or one that stands and pushes ahead.',
+      z.enum(VIEWS),
+    ),
     supports: about(
       'From the side: the body point on something raised; left out, the lowest point stands on the floor.',
-      z.array(z.enum(['work.mid', 'other.mid', 'both.mid', 'upperBack', 'seat'])).max(1, 'at most one support'),
+      z
+        .array(z.enum(['work.mid', 'other.mid', 'both.mid', 'upperBack', 'seat']))
+        .max(1, 'at most one support'),
     ).optional(),
     riseCm: about('Height of the step or bench under the support.', from(0, 60, 'cm')).optional(),
     frames: about(

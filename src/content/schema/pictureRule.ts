@@ -24,7 +24,8 @@ function frameRule(frame: Keys, side: boolean, path: readonly PropertyKey[], wro
   if (frame[needed] === undefined)
     wrong([...path, needed], `there in a view from ${side ? 'the side' : 'the front'}`, { missing: true });
   for (const key of side ? FRONT_ONLY : SIDE_ONLY)
-    if (frame[key] !== undefined) wrong([...path, key], `left out of a view from ${side ? 'the side' : 'the front'}`);
+    if (frame[key] !== undefined)
+      wrong([...path, key], `left out of a view from ${side ? 'the side' : 'the front'}`);
   if (frame['elbow'] !== undefined && frame['arms'] === undefined)
     wrong([...path, 'arms'], 'there with elbow: the forearm turns on from the upper arm', { missing: true });
   if (frame['name'] === 'flight' && frame['offGroundCm'] === undefined)

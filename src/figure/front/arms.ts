@@ -24,7 +24,7 @@ export function frontArms(stance: FrontStance): readonly [FrontArm, FrontArm] {
 function armOf(stance: FrontStance, side: 1 | -1): FrontArm {
   const shoulder = side === 1 ? stance.workShoulder : stance.otherShoulder;
   const { elbow, hand } = reach(stance, shoulder, side);
-  return { shoulder, elbow, hand, outline: outlineOf(shoulder, elbow, hand, stance.heightM) };
+  return { shoulder, elbow, hand, outline: armOutline(shoulder, elbow, hand, stance.heightM) };
 }
 
 interface Bent {
@@ -43,7 +43,9 @@ function reach(stance: FrontStance, shoulder: Point, side: 1 | -1): Bent {
     case 'hips':
       return { elbow: at(0.125, 0.215), hand: at(0.05, 0.098) };
     case 'chest':
-      return stance.lies && !lower ? onMat(stance, shoulder) : { elbow: at(0.13, 0.15), hand: at(0.215, 0.022) };
+      return stance.lies && !lower
+        ? onMat(stance, shoulder)
+        : { elbow: at(0.125, 0.128), hand: at(0.215, 0.022) };
     case 'ahead':
       return { elbow: at(0.235, 0.065), hand: at(0.225, 0.018) };
     case 'elbow':
@@ -74,12 +76,17 @@ function bentTo(shoulder: Point, target: Point, heightM: number): Bent {
   };
 }
 
-function outlineOf(shoulder: Point, elbow: Point, hand: Point, heightM: number): Outline {
+/** The arm's outline from shoulder over elbow to the finger tips. */
+export function armOutline(shoulder: Point, elbow: Point, hand: Point, heightM: number): Outline {
   const outward = directionFrom(elbow, hand);
   const wrist = along(hand, -Math.min(ARM_LENGTHS.grip * heightM, distance(elbow, hand) / 2), outward);
-  const sides = limbSides(shoulder, elbow, wrist, ARM_SHAPE, heightM);
+  // Left and right arm fold to opposite sides of the picture.
+  const upper = directionFrom(shoulder, elbow);
+  const folds = upper.x * outward.y - upper.y * outward.x >= 0 ? 'front' : 'back';
+  const sides = limbSides(shoulder, elbow, wrist, { ...ARM_SHAPE, folds }, heightM);
   const top = along(shoulder, SHOULDER_CAP * heightM, opposite(directionFrom(shoulder, elbow)));
-  const across = { x: -outward.y, y: outward.x };
+  const turn = folds === 'front' ? 1 : -1;
+  const across = { x: -turn * outward.y, y: turn * outward.x };
   const palm = [
     along(hand, -0.019 * heightM, across),
     along(hand, 0.028 * heightM, outward),

@@ -45,7 +45,16 @@ function headStrokes({ pelvis, up, heightM }: FrontStance): readonly Stroke[] {
   const body = frameAt(pelvis, up);
   const at = (high: number, out: number) => body(high * heightM, out * heightM);
   const on = (high: number, out: number) => at(HEAD.up + HEAD.high * high, HEAD.half * out);
-  const oval = smooth([on(1, 0), on(0.72, 0.72), on(0, 1), on(-0.7, 0.72), on(-1, 0), on(-0.7, -0.72), on(0, -1), on(0.72, -0.72)]);
+  const oval = smooth([
+    on(1, 0),
+    on(0.72, 0.72),
+    on(0, 1),
+    on(-0.7, 0.72),
+    on(-1, 0),
+    on(-0.7, -0.72),
+    on(0, -1),
+    on(0.72, -0.72),
+  ]);
   const hair = smooth([
     on(1.05, 0),
     on(0.8, 0.74),
@@ -58,9 +67,13 @@ function headStrokes({ pelvis, up, heightM }: FrontStance): readonly Stroke[] {
     on(0.1, -1.1),
     on(0.8, -0.74),
   ]);
-  const eye = (side: 1 | -1) => filled(circle(at(HEAD.up + EYE.up - 0.01, side * EYE.out), EYE.radius * heightM), 'hair');
+  const eye = (side: 1 | -1) =>
+    filled(circle(at(HEAD.up + EYE.up - 0.01, side * EYE.out), EYE.radius * heightM), 'hair');
   return [
-    filled(taperedCapsule(at(NECK.from, 0), NECK.radius * heightM, at(NECK.to, 0), NECK.radius * heightM), 'body'),
+    filled(
+      taperedCapsule(at(NECK.from, 0), NECK.radius * heightM, at(NECK.to, 0), NECK.radius * heightM),
+      'body',
+    ),
     edged(oval, 'body', 'paperWhite', LINE.edge * heightM * 0.6),
     edged(hair, 'hair', 'hairLine', LINE.edge * heightM * 0.5),
     eye(1),
@@ -72,8 +85,10 @@ function legOutline({ hip, knee, ankle, toSole, footSeen }: FrontLeg, heightM: n
   const sides = limbSides(hip, knee, ankle, LEG_SHAPE, heightM);
   const top = along(hip, HIP_CAP * heightM, opposite(directionFrom(hip, knee)));
   const right = { x: -toSole.y, y: toSole.x };
-  const onFoot = (side: 1 | -1) => ({ across, down }: (typeof FOOT)[number]) =>
-    along(along(ankle, down * heightM, toSole), side * across * heightM, right);
+  const onFoot =
+    (side: 1 | -1) =>
+    ({ across, down }: (typeof FOOT)[number]) =>
+      along(along(ankle, down * heightM, toSole), side * across * heightM, right);
   const foot = footSeen
     ? [...FOOT.map(onFoot(1)), ...[...FOOT].reverse().map(onFoot(-1))]
     : [along(ankle, 0.022 * heightM, directionFrom(knee, ankle))];

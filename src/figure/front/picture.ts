@@ -10,8 +10,9 @@ import type { Pictures } from '../picture.ts';
 import { along, frameAt } from '../plane.ts';
 import { frontArms, type FrontArm } from './arms.ts';
 import { frontBars, frontBody } from './body.ts';
-import { carried, MAT_M, standing, wallX } from './props.ts';
+import { carried, MAT_M, outerThigh, standing, wallX } from './props.ts';
 import { HEAD } from './proportions.ts';
+import { topViewStrokes } from './topView.ts';
 import { frontStance, type FrontLeg, type FrontStance } from './stance.ts';
 
 /** One picture a frame. From above there is no floor line. */
@@ -20,6 +21,11 @@ export function frontPictures(scene: FrontScene): Pictures {
     frontStance(front, scene.body.heightM, offGroundM),
   );
   if (stances.length === 0) return { pictures: [], floorBelowM: null };
+  if (scene.view === 'above' && stances.every(({ lies }) => !lies))
+    return {
+      pictures: scene.frames.map((frame) => ({ strokes: topViewStrokes(scene, frame), captions: [] })),
+      floorBelowM: null,
+    };
   const behind = standing(scene, stances);
   return {
     pictures: scene.frames.map((frame, index) => ({
@@ -45,7 +51,7 @@ function strokesOf(
     ...behind,
     ...(before === null || frame.name !== 'end' ? [] : ghostOf(before)),
     ...body,
-    ...carried(scene, stance, arms),
+    ...carried(scene, stance),
     ...arrows(scene, frame, stance, before, arms, stances),
   ];
 }
@@ -60,7 +66,7 @@ function arrows(
 ): readonly Stroke[] {
   const { heightM, work, pelvis } = stance;
   if (sign !== undefined) {
-    const place = placesOf(stance, arms)[sign.at];
+    const place = placesOf(scene, stance, arms)[sign.at];
     const { at, to } = sign;
     return to === 'out' || to === 'in'
       ? outward(scene, place, { at, to }, stance)
@@ -70,7 +76,13 @@ function arrows(
   const foot: Mover = { from: before.work.ankle, to: work.ankle, about: work.hip, radiusM: 0.05 * heightM };
   const hips: Mover = { from: before.pelvis, to: pelvis, about: stance.neck, radiusM: 0.1 * heightM };
   const wallBar: readonly Bar[] = scene.props.includes('wall')
-    ? chain([{ x: wallX(stances), y: 0 }, { x: wallX(stances), y: 2 }], 0.02)
+    ? chain(
+        [
+          { x: wallX(stances), y: 0 },
+          { x: wallX(stances), y: 2 },
+        ],
+        0.02,
+      )
     : [];
   return arrow([foot, hips], [...frontBars(stance, arms), ...wallBar], heightM);
 }
@@ -96,11 +108,15 @@ function outward(
   ];
 }
 
-function placesOf({ pelvis, up, heightM, work }: FrontStance, [arm]: readonly FrontArm[]): Record<keyof typeof RADIUS, Point> {
+function placesOf(
+  scene: FrontScene,
+  { pelvis, up, heightM, work }: FrontStance,
+  [arm]: readonly FrontArm[],
+): Record<keyof typeof RADIUS, Point> {
   return {
     head: along(pelvis, HEAD.up * heightM, up),
     hands: arm?.hand ?? pelvis,
-    hip: pelvis,
+    hip: scene.props.includes('wall') ? outerThigh({ work, heightM }) : pelvis,
     knee: work.knee,
     foot: work.ankle,
   };
@@ -116,10 +132,18 @@ function wayOf(to: 'up' | 'down' | 'forward' | 'back', { up }: FrontStance): Poi
 function ghostOf({ pelvis, neck, work, other, heightM }: FrontStance): readonly Stroke[] {
   const line = (width: number, ...points: readonly Point[]) =>
     lined(
-      polyline(points.map(({ x, y }) => ({ x, y: Math.max(y, (width * heightM) / 2) })), false),
+      polyline(
+        points.map(({ x, y }) => ({ x, y: Math.max(y, (width * heightM) / 2) })),
+        false,
+      ),
       'ghost',
       width * heightM,
     );
   const leg = ({ hip, knee, ankle }: FrontLeg) => line(0.06, hip, knee, ankle);
-  return [line(0.15, pelvis, neck), leg(work), leg(other), lined(circle(work.ankle, 0.015 * heightM), 'ghost', 0.03 * heightM)];
+  return [
+    line(0.15, pelvis, neck),
+    leg(work),
+    leg(other),
+    lined(circle(work.ankle, 0.015 * heightM), 'ghost', 0.03 * heightM),
+  ];
 }

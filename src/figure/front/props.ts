@@ -6,8 +6,7 @@ import { edged, filled, lined, type Stroke } from '../ink.ts';
 import { circle, polyline, rectangle, smooth, taperedCapsule } from '../outline.ts';
 import { along, between, directionFrom, frameAt } from '../plane.ts';
 import { LINE } from '../proportions.ts';
-import type { FrontArm } from './arms.ts';
-import { HEAD, SHOULDER_HALF } from './proportions.ts';
+import { HEAD } from './proportions.ts';
 import type { FrontLeg, FrontStance } from './stance.ts';
 
 export const MAT_M = 0.03;
@@ -26,18 +25,17 @@ export function standing({ props, view }: FrontScene, stances: readonly FrontSta
     return [...(has('mat') ? [matFromAbove(first)] : []), ...(has('pillows') ? pillowsFromAbove(first) : [])];
   return [
     ...(has('wall') ? wall(wallX(stances), topOf(first) + WALL_OVER_M, 'right') : []),
-    ...(has('door') ? [door(first)] : []),
     ...(has('mat') ? matUnder(stances) : []),
     ...(has('pillows') ? pillowUnderHead(first) : []),
   ];
 }
 
 /** What goes with the body of one frame, drawn over it. */
-export function carried(scene: FrontScene, stance: FrontStance, arms: readonly FrontArm[]): readonly Stroke[] {
+export function carried(scene: FrontScene, stance: FrontStance): readonly Stroke[] {
   const has = (prop: Prop) => scene.props.includes(prop);
   return [
     ...(has('towel') ? towel(scene, stance) : []),
-    ...(has('band') ? (has('door') ? bandToDoor(stance, arms) : bandRoundAnkles(stance)) : []),
+    ...(has('band') ? bandRoundAnkles(stance) : []),
     ...(has('strap') ? beltRoundThighs(stance) : []),
   ];
 }
@@ -50,8 +48,10 @@ export function outerThigh({ work, heightM }: Pick<FrontStance, 'work' | 'height
 
 /** Face of the wall on the working side: the folded towel just fits. */
 export function wallX(stances: readonly FrontStance[]): number {
-  const thigh = Math.max(...stances.map((stance) => outerThigh(stance).x)) + TOWEL_M;
-  return thigh;
+  const skin = stances.map((stance) =>
+    Math.max(outerThigh(stance).x + TOWEL_M, stance.workShoulder.x + 0.05 * stance.heightM),
+  );
+  return Math.max(...skin);
 }
 
 function topOf({ pelvis, up, heightM }: FrontStance): number {
@@ -77,13 +77,21 @@ function pillowUnderHead(stance: FrontStance): readonly Stroke[] {
 function matFromAbove({ pelvis, up, heightM }: FrontStance): Stroke {
   const body = frameAt(pelvis, up);
   const [head, feet] = [0.53 * heightM, -0.6 * heightM];
-  const box = [body(head, MAT_HALF_M), body(head, -MAT_HALF_M), body(feet, -MAT_HALF_M), body(feet, MAT_HALF_M)];
+  const box = [
+    body(head, MAT_HALF_M),
+    body(head, -MAT_HALF_M),
+    body(feet, -MAT_HALF_M),
+    body(feet, MAT_HALF_M),
+  ];
   return edged(polyline(box, true), 'propFill', 'prop', LINE.prop * heightM);
 }
 
 function pillowsFromAbove({ pelvis, up, heightM, work, other }: FrontStance): readonly Stroke[] {
   const knees = between(work.knee, other.knee, 0.5);
-  return [pillowFromAbove(knees, up, 0.085 * heightM, 0.16 * heightM, heightM), pillowFromAbove(along(pelvis, 0.43 * heightM, up), up, 0.085 * heightM, 0.14 * heightM, heightM)];
+  return [
+    pillowFromAbove(knees, up, 0.085 * heightM, 0.16 * heightM, heightM),
+    pillowFromAbove(along(pelvis, 0.43 * heightM, up), up, 0.085 * heightM, 0.14 * heightM, heightM),
+  ];
 }
 
 function pillowFromAbove(centre: Point, up: Point, half: number, wide: number, heightM: number): Stroke {
@@ -98,7 +106,7 @@ function pillowFromAbove(centre: Point, up: Point, half: number, wide: number, h
     at(0, -wide * 0.93),
     { ...at(half, -wide), corner: true },
   ];
-  return edged(smooth(knots), 'paperWhite', 'prop', LINE.prop * heightM);
+  return edged(smooth(knots), 'pillow', 'prop', LINE.prop * heightM);
 }
 
 // Between thigh and wall it is held by the push; on a smooth floor the foot slides on it.
@@ -106,12 +114,15 @@ function towel({ props }: FrontScene, stance: FrontStance): readonly Stroke[] {
   const { work, heightM } = stance;
   if (props.includes('wall')) {
     const { x, y } = outerThigh(stance);
-    const folded = rectangle({ x: x - 0.005, y: y + 0.09 }, { x: x + TOWEL_M, y: y - 0.09 });
+    const folded = rectangle({ x: x - 0.005, y: y + 0.09 }, { x: wallX([stance]), y: y - 0.09 });
     return [edged(folded, 'prop', 'paperWhite', 0.008)];
   }
   const half = 0.055 * heightM;
   return [
-    filled(taperedCapsule({ x: work.ankle.x - half, y: 0.01 }, 0.011, { x: work.ankle.x + half, y: 0.01 }, 0.011), 'prop'),
+    filled(
+      taperedCapsule({ x: work.ankle.x - half, y: 0.01 }, 0.011, { x: work.ankle.x + half, y: 0.01 }, 0.011),
+      'prop',
+    ),
   ];
 }
 
@@ -127,22 +138,8 @@ function beltRoundThighs({ work, other, heightM }: FrontStance): readonly Stroke
   const [a, b] = [at(other), at(work)];
   const out = directionFrom(a, b);
   const ends = [along(a, -0.05 * heightM, out), along(b, 0.05 * heightM, out)];
-  return [lined(polyline(ends, false), 'paperWhite', BELT_M + 0.014), lined(polyline(ends, false), 'prop', BELT_M)];
-}
-
-// The handle is at chest height, an arm's length away from the side of the body.
-function handleAt({ otherShoulder, heightM }: FrontStance): Point {
-  return { x: otherShoulder.x - (0.4 - SHOULDER_HALF) * heightM, y: otherShoulder.y - 0.065 * heightM };
-}
-
-function door(stance: FrontStance): Stroke {
-  const { x } = handleAt(stance);
-  return edged(rectangle({ x, y: topOf(stance) + WALL_OVER_M }, { x: x - 0.07, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75);
-}
-
-function bandToDoor(stance: FrontStance, arms: readonly FrontArm[]): readonly Stroke[] {
-  const hand = (arms[1] ?? arms[0])?.hand;
-  const handle = handleAt(stance);
-  if (hand === undefined) return [];
-  return [lined(polyline([handle, hand], false), 'prop', BAND_M), edged(circle(handle, 0.03), 'prop', 'paperWhite', 0.008)];
+  return [
+    lined(polyline(ends, false), 'paperWhite', BELT_M + 0.014),
+    lined(polyline(ends, false), 'prop', BELT_M),
+  ];
 }

@@ -3,15 +3,7 @@ import type { FrontLegPose, FrontPose } from '../../mechanics/drawnPose.ts';
 import type { Point } from '../../mechanics/pose.ts';
 import { toRadians } from '../../units/angle.ts';
 import { along, frameAt, upwardAt } from '../plane.ts';
-import {
-  FLESH,
-  HIP_HALF,
-  SHANK_LENGTH,
-  SHOULDER_HALF,
-  SOLE,
-  THIGH_LENGTH,
-  TRUNK,
-} from './proportions.ts';
+import { FLESH, HIP_HALF, SHANK_LENGTH, SHOULDER_HALF, SOLE, THIGH_LENGTH, TRUNK } from './proportions.ts';
 
 export interface FrontLeg {
   readonly hip: Point;
@@ -85,7 +77,13 @@ function jointsOf(pose: FrontPose, heightM: number): Omit<FrontStance, 'lies'> {
 }
 
 // A bent hip or knee turns its segment out of the picture's plane and shortens it there; `out` turns it in the plane.
-function legOf({ hip, knee, outDeg }: FrontLegPose, from: Point, up: Point, side: 1 | -1, heightM: number): FrontLeg {
+function legOf(
+  { hip, knee, outDeg }: FrontLegPose,
+  from: Point,
+  up: Point,
+  side: 1 | -1,
+  heightM: number,
+): FrontLeg {
   const lean = Math.atan2(up.x, up.y);
   const turn = lean - side * toRadians(outDeg);
   const down = { x: -Math.sin(turn), y: -Math.cos(turn) };
@@ -93,10 +91,19 @@ function legOf({ hip, knee, outDeg }: FrontLegPose, from: Point, up: Point, side
   const kneeAt = along(from, THIGH_LENGTH * heightM * Math.cos(toRadians(hip)), down);
   const ankle = along(kneeAt, SHANK_LENGTH * heightM * shankShare, down);
   const stands = Math.abs(lean) < toRadians(LYING_FROM_DEG);
-  return { hip: from, knee: kneeAt, ankle, toSole: stands ? DOWN : down, footSeen: Math.abs(shankShare) > 0.35 };
+  return {
+    hip: from,
+    knee: kneeAt,
+    ankle,
+    toSole: stands ? DOWN : down,
+    footSeen: Math.abs(shankShare) > 0.35,
+  };
 }
 
-function lowestOf({ work, other, workShoulder, otherShoulder }: Omit<FrontStance, 'lies'>, heightM: number): number {
+function lowestOf(
+  { work, other, workShoulder, otherShoulder }: Omit<FrontStance, 'lies'>,
+  heightM: number,
+): number {
   const under = (point: Point, flesh: number) => point.y - flesh * heightM;
   const leg = ({ hip, knee, ankle, toSole, footSeen }: FrontLeg) => [
     under(hip, FLESH.hip),

@@ -1,7 +1,7 @@
 /** Captions and text alternatives of the pictures, and how their sign of the hip's bend is read. */
 import type { ArrowSign } from '../../mechanics/drawnPose.ts';
 import type { Scene, SceneFrame } from '../../mechanics/scene.ts';
-import { movesBetween, placedAt, type Move, type Placed } from '../moves.ts';
+import { heldIn, movesBetween, placedAt, type Held, type Move, type Placed } from '../moves.ts';
 
 // The words of a turning point must not sound like rolling over.
 const FRAME_WORDS: Readonly<Record<SceneFrame['name'], string>> = {
@@ -24,6 +24,14 @@ const PLACED_WORDS: Readonly<Record<Placed, string>> = {
   onHandsAndFeet: 'facing the floor on forearms and feet',
 };
 
+const HELD_WORDS: Readonly<Record<Held, string>> = {
+  legBehind: 'the leg lifted a little behind the body',
+  footUp: 'the knee bent and the foot up',
+  hipsUp: 'the hips off the floor',
+  oneLine: 'the body in one line',
+  otherLegUp: 'the other foot off the floor',
+};
+
 const MOVE_WORDS: Readonly<Record<Move, string>> = {
   heelToButtock: 'the heel comes up towards the buttock',
   heelAway: 'the heel moves away from the buttock',
@@ -38,17 +46,21 @@ const MOVE_WORDS: Readonly<Record<Move, string>> = {
   legGoesOut: 'the leg goes out to the side',
   legComesIn: 'the leg comes back to the other',
   legComesUp: 'the leg comes up',
+  chestRises: 'the chest comes up',
+  chestSinks: 'the chest sinks',
   trunkTips: 'the trunk tips forward',
   trunkComesUp: 'the trunk comes up',
   hipsRise: 'the hips rise',
   hipsSink: 'the hips sink',
   heelsRise: 'the heel rises from the floor',
   heelsSink: 'the heel sinks to the floor',
+  bodyLeans: 'the whole body leans forward from the knees',
+  bodyComesUp: 'the whole body comes up from the knees',
   bodyRises: 'the body comes up',
   bodySinks: 'the body sinks',
   leavesTheGround: 'both feet are off the ground',
   landsAgain: 'the foot is on the ground again',
-  otherLegGoesBack: 'the other leg reaches back',
+  otherLegGoesBack: 'the other leg rises behind',
   otherKneeComesUp: 'the other knee comes up',
   armsGoForward: 'the arms go forward',
   armsRise: 'the arms rise',
@@ -72,6 +84,8 @@ const ARROW_TO: Readonly<Record<ArrowSign['to'], string>> = {
   in: 'inwards',
 };
 
+const STRAIGHT = 'hip straight';
+
 /** Said once, where the first figure with a dashed line stands. */
 export const ANGLE_LEGEND =
   'In the pictures the dashed line carries the line of your back on past the hip. The number is how far your thigh bends forward from it.';
@@ -89,21 +103,27 @@ export function captionText(frame: SceneFrame): string {
 /** The sentences that stand for the whole figure: how the body is placed, then what moves. */
 export function altText(title: string, side: string, scene: Scene): string {
   const rests = scene.view === 'side' ? scene.supports : [];
-  const seen = scene.view === 'front' ? ' Seen from the front.' : scene.view === 'above' ? ' Seen from above.' : '';
+  const seen =
+    scene.view === 'front' ? ' Seen from the front.' : scene.view === 'above' ? ' Seen from above.' : '';
   const parts = scene.frames.map((frame, index) => {
     const before = index === 0 ? undefined : scene.frames[index - 1];
     const shown =
       before === undefined
-        ? [scene.view === 'above' ? 'lying on the back' : PLACED_WORDS[placedAt(frame, rests)]]
+        ? [PLACED_WORDS[placedAt(frame, scene.view, rests)]]
         : movesBetween(before, frame).map((move) => MOVE_WORDS[move]);
-    return `${captionText(frame)}: ${[...shown, ...angleWords(frame), ...arrowWords(frame)].join('; ')}.`;
+    const angle = angleWords(frame).filter(
+      (words) => words !== STRAIGHT || !shown.includes(MOVE_WORDS.hipStaysStraight),
+    );
+    const held =
+      frame.name === 'hold' && before === undefined ? heldIn(frame).map((one) => HELD_WORDS[one]) : [];
+    return `${captionText(frame)}: ${[...shown, ...held, ...angle, ...arrowWords(frame)].join('; ')}.`;
   });
   return `${title}, ${side.toLowerCase()}.${seen} ${parts.join(' ')}`;
 }
 
 function angleWords(frame: SceneFrame): readonly string[] {
   if ('front' in frame || frame.hipFlexionDeg === null) return [];
-  return [`hip bent ${Math.max(0, frame.hipFlexionDeg)} degrees`];
+  return [frame.hipFlexionDeg <= 0 ? STRAIGHT : `hip bent ${frame.hipFlexionDeg} degrees`];
 }
 
 function arrowWords({ arrow }: SceneFrame): readonly string[] {

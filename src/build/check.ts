@@ -1,7 +1,9 @@
 /** The command that reads every file, makes every programme in memory, and prints what is wrong. Writes nothing. */
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { Library } from '../content/library.ts';
+import { seenIn } from '../figure/seen.ts';
 import { checkLibrary, checkShelves } from '../programme/check/library.ts';
+import { againstPictures } from '../programme/check/pictures.ts';
 import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
 import type { Flags } from './flags.ts';
@@ -66,6 +68,7 @@ async function inUse(
     ...checkLibrary(library, onDay(flags), workspace.placeOf).filter(
       ({ code, file }) => code !== 'card-unused' || !workspace.shipped.has(file),
     ),
+    ...againstPictures(library, seenIn, workspace.placeOf),
     ...prints,
     ...refusals.map(workspace.asProblem),
     ...problems,

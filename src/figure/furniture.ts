@@ -11,17 +11,24 @@ import { contactOf, legPartOf, type Leg, type Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';
 import { reachBelow } from './weightKinds.ts';
 
+/** A prop where it stands. */
+export interface Thing {
+  readonly prop: Prop;
+  readonly strokes: readonly Stroke[];
+  /** It stands beside the body, which may pass before it; nothing can then enter it. */
+  readonly beside: boolean;
+}
+
 type Draw = (stance: Stance) => readonly Stroke[];
 
 export interface Furniture {
-  /** Drawn behind the body. */
-  readonly behind: readonly Stroke[];
+  /** What stands still behind the body. */
+  readonly things: readonly Thing[];
   /** Drawn between the two legs. */
   readonly between: readonly Draw[];
   /** Things that go with the body, drawn behind it: a ball rolls. */
   readonly moving: readonly Draw[];
-  /** Things the body's front side hides or that hide its edge. */
-  readonly under: readonly Draw[];
+  /** Things that hide an edge of the body. */
   readonly over: readonly Draw[];
   /** Where a free hand rests, when a prop offers it a place. */
   readonly handRest: Point | null;
@@ -38,6 +45,8 @@ const ARM_REACH = 0.42;
 const CHAIR_SEAT_M = 0.45;
 const CHAIR_RAIL_M = 0.87;
 const WALL_M = 0.5;
+/** How far a table's edge is nearer to the body than the hand on it. */
+const TABLE_EDGE_M = 0.12;
 const TOWEL_M = 0.07;
 const BELLY_PILLOW_M = 0.055;
 /** A folded blanket under lying hips. */
@@ -51,21 +60,23 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
   const used = new Set(raised.map(({ prop }) => prop));
   const free = (prop: Prop) => has(prop) && !used.has(prop);
   const handRest = restFor(scene, stances, free);
+  const swung = handRest !== null && free('table') && legSwingsPast(handRest, stances);
+  const named = (prop: Prop, strokes: readonly Stroke[], beside = false): readonly Thing[] =>
+    strokes.length === 0 ? [] : [{ prop, strokes, beside }];
+  const things: readonly Thing[] = [
+    ...(has('wall') ? named('wall', wallFor(stances, scene.supports.includes('hands'), has('towel'))) : []),
+    ...(has('mat') ? named('mat', matFor(scene, stances)) : []),
+    ...raised.filter(({ prop }) => prop !== 'ball').flatMap(({ prop, strokes }) => named(prop, strokes)),
+    ...(free('bench') ? named('bench', lyingBench(stances, { isBed: false, machine: has('machine') })) : []),
+    ...(has('bed') ? named('bed', lyingBench(stances, { isBed: true, machine: false })) : []),
+    ...(has('strap') && isHooked(scene) ? named('strap', sofaOver(stances)) : []),
+    ...(free('chair') ? named('chair', spareChair(stances, handRest), handRest !== null) : []),
+    ...(free('table') && handRest !== null ? named('table', table(tableAt(handRest, stances)), swung) : []),
+    ...(free('books') ? named('books', booksUnderHands(scene, stances)) : []),
+    ...(free('pillows') && !facesDown(stances) ? named('pillows', sparePillows(stances)) : []),
+  ];
   return {
-    behind: [
-      ...(has('wall') ? wallFor(stances, scene.supports.includes('hands'), has('towel')) : []),
-      ...(has('mat') ? matFor(scene, stances) : []),
-      ...raised.filter(({ prop }) => prop !== 'ball').flatMap(({ strokes }) => strokes),
-      ...(free('bench') ? lyingBench(stances, { isBed: false, machine: has('machine') }) : []),
-      ...(has('bed') ? lyingBench(stances, { isBed: true, machine: false }) : []),
-      ...(has('strap') && scene.supports.some((support) => support.endsWith('.ankle'))
-        ? sofaOver(stances)
-        : []),
-      ...(free('chair') ? spareChair(stances, handRest) : []),
-      ...(free('table') && handRest !== null ? table(tableAt(handRest, stances)) : []),
-      ...(free('books') ? booksUnderHands(scene, stances) : []),
-      ...(free('pillows') && !facesDown(stances) ? sparePillows(stances) : []),
-    ],
+    things,
     between: free('ball')
       ? [({ work, heightM }) => [edged(circle(work.knee, 0.07 * heightM), 'prop', 'paperWhite', 0.011)]]
       : [],
@@ -73,7 +84,6 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
       ...(used.has('ball') ? [(stance: Stance) => ballUnder(scene, stance, stances)] : []),
       ...(has('hurdle') ? [hurdle] : []),
     ],
-    under: [],
     over: [
       ...(free('pillows') && facesDown(stances) ? [bellyPillow] : []),
       ...(has('machine') ? [lever, gripPost] : []),
@@ -194,12 +204,17 @@ function restFor(scene: SideScene, stances: readonly Stance[], free: (prop: Prop
   return { x: shoulder.x + 0.2 * heightM, y: (kneels(first) ? CHAIR_SEAT_M : CHAIR_RAIL_M) + palm };
 }
 
+function legSwingsPast(handRest: Point, stances: readonly Stance[]): boolean {
+  return stances.some(({ work }) => !work.planted && work.fore.x > handRest.x - TABLE_EDGE_M);
+}
+
 // A leg that swings forward would meet the table: it then runs along the side of the body, behind the one who watches it.
 function tableAt(handRest: Point, stances: readonly Stance[]): Surface {
   const { heightM } = stances[0] as Stance;
-  const before = handRest.x - 0.12;
-  const swings = stances.some(({ work }) => !work.planted && work.fore.x > before);
-  const left = swings ? Math.min(...stances.map(({ hip }) => hip.x)) - 0.35 : before;
+  const before = handRest.x - TABLE_EDGE_M;
+  const left = legSwingsPast(handRest, stances)
+    ? Math.min(...stances.map(({ hip }) => hip.x)) - 0.35
+    : before;
   return { left, right: handRest.x + 0.42, y: handRest.y - SKIN.hands * heightM };
 }
 
@@ -295,6 +310,11 @@ function hurdle({ work, other }: Stance): readonly Stroke[] {
     edged(rectangle({ x: x - 0.13, y: 0.025 }, { x: x + 0.13, y: 0 }), 'propFill', 'prop', LINE.prop * 1.75),
     edged(circle({ x, y: HURDLE_M }, 0.028), 'prop', 'paperWhite', 0.008),
   ];
+}
+
+// Feet held down are hooked under something heavy.
+function isHooked({ supports }: SideScene): boolean {
+  return supports.some((support) => support.endsWith('.ankle'));
 }
 
 // The heels are hooked under its front edge: a sofa too heavy to tip, with a gap below.

@@ -13,13 +13,15 @@ export interface HipAngle {
   readonly captions: readonly Caption[];
   /** The lines of the sign itself, for what comes after to keep clear of. */
   readonly bars: readonly Bar[];
+  /** Degrees the arc spans; null where none is drawn. */
+  readonly arcDeg: number | null;
 }
 
 const ORIGIN: Point = { x: 0, y: 0 };
 const RADIUS = 0.145;
 const TAIL = 0.175;
 /** No bend to show. */
-export const NO_ANGLE: HipAngle = { strokes: [], captions: [], bars: [] };
+export const NO_ANGLE: HipAngle = { strokes: [], captions: [], bars: [], arcDeg: null };
 /** Under this an arc is a hook on the thigh and no angle: dashed line and degrees stand alone [choice]. */
 export const ARC_FROM_DEG = 12;
 const ARC_BARS = 8;
@@ -50,8 +52,10 @@ export function hipAngle(stance: Stance, hipFlexionDeg: number | null, taken: re
   const text = `${hipFlexionDeg < 0 ? '−' : ''}${Math.abs(hipFlexionDeg)}°`;
   const wished = along(hip, RINGS[0] * radius, directionFrom(hip, turnedBy(0.5)));
   const centre = freePlace({ text, centre: wished, sizeM, paint: 'arc' }, hip, [...taken, ...bars], heightM);
+  const bow = Math.abs(hipFlexionDeg) < ARC_FROM_DEG ? 0 : sweep;
   return {
-    strokes: signStrokes(stance, start, tailEnd, Math.abs(hipFlexionDeg) < ARC_FROM_DEG ? 0 : sweep),
+    arcDeg: bow === 0 ? null : (bow * 180) / Math.PI,
+    strokes: signStrokes(stance, start, tailEnd, bow),
     captions: [{ text, centre, sizeM, paint: 'arc' }],
     bars,
   };

@@ -1,4 +1,5 @@
 /** The way of the movement: an arrow from where a part of the body was to where it is, and a ghost of the start. */
+import type { ArrowSign } from '../mechanics/drawnPose.ts';
 import type { Point } from '../mechanics/pose.ts';
 import { chain, clearanceOf, type Bar } from './clearance.ts';
 import { edged, filled, lined, type Stroke } from './ink.ts';
@@ -9,6 +10,7 @@ import type { Stance } from './stance.ts';
 
 /** A part of the body by which a movement can be shown, with how far its flesh reaches round its point. */
 export interface Mover {
+  readonly part: ArrowSign['at'];
   readonly from: Point;
   readonly to: Point;
   /** What it turns about, so that the arrow bends the way the part travels. */
@@ -62,16 +64,25 @@ function ghostLines({
   return [line(0.115, hip, shoulder), ...leg(work), ...(symmetric ? [] : leg(other))];
 }
 
+/** An arrow and the part it belongs to; null for none. */
+export interface Arrow {
+  readonly strokes: readonly Stroke[];
+  readonly at: ArrowSign['at'] | null;
+}
+
+export const NO_ARROW: Arrow = { strokes: [], at: null };
+
 /**
  * The arrow of the first mover that travels at least 3 % of height and finds room: along its way up to where it is now,
  * or on from there, or beside it; a little room will do before the next mover is asked. None when nothing travels.
  */
-export function arrow(movers: readonly Mover[], taken: readonly Bar[], heightM: number): readonly Stroke[] {
+export function arrow(movers: readonly Mover[], taken: readonly Bar[], heightM: number): Arrow {
   const far = movers.filter(({ from, to }) => distance(from, to) >= LEAST_TRAVEL * heightM);
   const best = far.map((mover) => roomiest(mover, taken, heightM));
   const chosen =
     best.find(({ room }) => room >= LITTLE_ROOM * heightM) ?? best.toSorted((a, b) => b.room - a.room)[0];
-  return chosen === undefined ? [] : drawn(chosen.path, heightM);
+  if (chosen === undefined) return NO_ARROW;
+  return { strokes: drawn(chosen.path, heightM), at: chosen.part };
 }
 
 /** The arrow an author asked for: from the flesh round `at` on in this direction (a unit vector). */
@@ -81,13 +92,18 @@ export function signArrow(at: Point, way: Point, radiusM: number, heightM: numbe
 }
 
 interface Way {
+  readonly part: ArrowSign['at'];
   readonly path: readonly Point[];
   readonly room: number;
 }
 
 function roomiest(mover: Mover, taken: readonly Bar[], heightM: number): Way {
   const enough = ROOM * heightM - 1e-6;
-  const way = (path: readonly Point[]): Way => ({ path, room: roomFor(path, taken, enough) });
+  const way = (path: readonly Point[]): Way => ({
+    part: mover.part,
+    path,
+    room: roomFor(path, taken, enough),
+  });
   let best = way(trailing(mover, heightM));
   const others = [
     () => leading(mover, heightM),

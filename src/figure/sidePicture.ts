@@ -8,7 +8,7 @@ import { headOf } from './head.ts';
 import { furnish, type Furniture } from './furniture.ts';
 import { hipAngle } from './hipAngle.ts';
 import type { Caption, Stroke } from './ink.ts';
-import { arrow, ghost, ghostBars, signArrow, type Mover } from './motion.ts';
+import { arrow, ghost, ghostBars, NO_ARROW, signArrow, type Arrow, type Mover } from './motion.ts';
 import { hullPoints } from './outline.ts';
 import type { Picture, Pictures } from './picture.ts';
 import { along, distance } from './plane.ts';
@@ -17,17 +17,22 @@ import { stancesOf, type Stance } from './stance.ts';
 
 /** One picture a frame. An `end` frame carries a ghost of the `start` frame, and an arrow. */
 export function sidePictures(scene: SideScene): Pictures {
+  const cast = castOf(scene);
+  return {
+    pictures: scene.frames.map((frame, index) => pictureOf(scene, frame, index, cast)),
+    floorBelowM: cast.furniture.floorBelowM,
+  };
+}
+
+/** Everybody and everything in a scene's pictures, before a stroke is drawn. */
+export function castOf(scene: SideScene): Cast {
   const stances = stancesOf(scene);
   const furniture = furnish(scene, stances);
   const restX = headRestX(scene, stances);
   const figures = scene.frames.map(({ arms = null }, index) =>
     figureOf(scene, stances[index] as Stance, furniture, { arms, restX }),
   );
-  const cast = { stances, figures, furniture };
-  return {
-    pictures: scene.frames.map((frame, index) => pictureOf(scene, frame, index, cast)),
-    floorBelowM: furniture.floorBelowM,
-  };
+  return { stances, figures, furniture };
 }
 
 // A head on the floor stays where it lies, however the back rolls up from it; the neck gives way.
@@ -37,7 +42,7 @@ function headRestX(scene: SideScene, stances: readonly Stance[]): number | null 
   return headOf(first, null).centre.x;
 }
 
-interface Cast {
+export interface Cast {
   readonly stances: readonly Stance[];
   readonly figures: readonly Figure[];
   readonly furniture: Furniture;
@@ -58,29 +63,32 @@ function pictureOf(scene: SideScene, frame: SideFrame, index: number, cast: Cast
   const way = { first: stances[0] as Stance, last: stances[stances.length - 1] as Stance };
   const pliant = pliantStrokes(scene, stance, way, figure.arm.hand);
   const goes = [...furniture.moving, ...furniture.over].flatMap((draw) => draw(stance));
-  const things = [...furniture.behind, ...pliant, ...figure.weight].flatMap(barsAround);
+  const standing = furniture.things.flatMap(({ strokes }) => strokes);
+  const things = [...standing, ...pliant, ...figure.weight].flatMap(barsAround);
   const taken = [...figure.bars, ...things];
   const ghostHead = start === null ? null : movedHead(start, now);
   const shade = start === null ? [] : ghostBars(start.stance, ghostHead);
   const angle = hipAngle(stance, frame.hipFlexionDeg, [...taken, ...goes.flatMap(barsAround), ...shade]);
   const signs = [...taken, ...angle.bars, ...angle.captions.map(captionBar)];
+  const sign = arrowOf(scene, frame, index, cast, signs);
   return {
     strokes: [
-      ...furniture.behind,
+      ...standing,
       ...(start === null ? [] : furniture.moving.flatMap((draw) => faint(draw(start.stance)))),
       ...furniture.moving.flatMap((draw) => draw(stance)),
       ...(start === null ? [] : ghost(start.stance, ghostHead)),
       ...figure.behind,
       ...furniture.between.flatMap((draw) => draw(stance)),
-      ...furniture.under.flatMap((draw) => draw(stance)),
       ...figure.front,
       ...furniture.over.flatMap((draw) => draw(stance)),
       ...angle.strokes,
       ...figure.over,
       ...pliant,
-      ...arrowOf(scene, frame, index, cast, signs),
+      ...sign.strokes,
     ],
     captions: angle.captions,
+    arrowAt: sign.at,
+    arcDeg: angle.arcDeg,
   };
 }
 
@@ -106,18 +114,18 @@ function arrowOf(
   index: number,
   cast: Cast,
   taken: readonly Bar[],
-): readonly Stroke[] {
+): Arrow {
   const now = posedAt(cast, index);
   const { heightM } = now.stance;
   if (frame.arrow !== undefined) {
     const { at, radius } = placesOf(now)[frame.arrow.at];
     const way = WAYS[frame.arrow.to];
     // Down on to the head: the arrow comes from over it.
-    if (frame.arrow.at === 'head' && frame.arrow.to === 'down')
-      return signArrow(along(at, -(2 * radius + 0.155) * heightM, way), way, 0, heightM);
-    return signArrow(at, way, radius * heightM, heightM);
+    const over = frame.arrow.at === 'head' && frame.arrow.to === 'down';
+    const from = over ? along(at, -(2 * radius + 0.155) * heightM, way) : at;
+    return { strokes: signArrow(from, way, over ? 0 : radius * heightM, heightM), at: frame.arrow.at };
   }
-  if (index === 0 || !['end', 'hold'].includes(frame.name)) return [];
+  if (index === 0 || !['end', 'hold'].includes(frame.name)) return NO_ARROW;
   return arrow(moversOf(scene, posedAt(cast, index - 1), now), taken, heightM);
 }
 
@@ -154,15 +162,16 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
   const [from, to] = [start.stance, now.stance];
   const { heightM } = to;
   const loaded = scene.weight?.at.endsWith('ankle') ?? false;
-  const move = (a: Point, b: Point, about: Point, radius: number) => ({
+  const move = (part: Mover['part'], a: Point, b: Point, about: Point, radius: number) => ({
+    part,
     from: a,
     to: b,
     about,
     radiusM: radius * heightM,
   });
-  const hips = move(from.hip, to.hip, to.shoulder, 0.075);
-  const head = move(start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
-  const foot = move(from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.065);
+  const hips = move('hip', from.hip, to.hip, to.shoulder, 0.075);
+  const head = move('head', start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
+  const foot = move('foot', from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.065);
   const travel = (mover: Mover) => distance(mover.from, mover.to);
   if (liftsHeels(from, to)) return [straightUp(head), hips];
   const lies = Math.abs(to.pose.trunk) > 60 && to.shoulder.y < 0.4 * heightM;
@@ -178,9 +187,9 @@ function liftsHeels({ work: was }: Stance, { work: is, heightM }: Stance): boole
   );
 }
 
-function straightUp({ from, to, about, radiusM }: Mover): Mover {
+function straightUp({ part, from, to, about, radiusM }: Mover): Mover {
   const below = { x: to.x, y: Math.min(from.y, to.y - 0.06) };
-  return { from: below, to, about: { x: about.x - 10, y: to.y }, radiusM };
+  return { part, from: below, to, about: { x: about.x - 10, y: to.y }, radiusM };
 }
 
 function barsAround({ outline, widthM }: Stroke): readonly Bar[] {

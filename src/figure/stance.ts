@@ -106,7 +106,8 @@ function setDown(scene: SideScene, frame: SideFrame, riseM: number): Stance {
  */
 function settled({ supports }: SideScene, posture: Posture): Posture {
   const { pose, work } = posture;
-  if (!supports.some((support) => support.endsWith('.fore')) || pose.work.pitch !== 0) return posture;
+  if (!supports.every((support) => support.endsWith('.fore')) || supports.length !== 1) return posture;
+  if (pose.work.pitch !== 0) return posture;
   const leanRad = Math.atan2(-(work.mid.x + work.fore.x) / 2, -work.ankle.y);
   const turnedBack = (point: Point) => turned(point, work.ankle, leanRad);
   const hip = turnedBack({ x: 0, y: 0 });

@@ -1,6 +1,6 @@
 /** The present step's exercises as the patient sees them. */
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
-import { altText, captionText } from './phrases/figures.ts';
+import { altText, ANGLE_LEGEND, captionText, showsAngle } from './phrases/figures.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 import type { Cell, CellName, Exercise } from './programme.ts';
@@ -10,7 +10,9 @@ const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve',
 
 /** In the order of the session; one entry for each prescription. */
 export function exercisesOf(prescriptions: readonly Prescription[], { consult }: Person): Exercise[] {
-  return prescriptions.map(({ card, exercise, at, cells, howFar, picture }) => {
+  const explained = prescriptions.find(({ picture }) => picture !== null && showsAngle(picture.scene));
+  return prescriptions.map((prescription) => {
+    const { card, exercise, at, cells, howFar, picture } = prescription;
     const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
     return {
       card: card.id,
@@ -27,6 +29,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
           : {
               scene: picture.scene,
               captions: picture.scene.frames.map(captionText),
+              legend: prescription === explained ? ANGLE_LEGEND : null,
               alt: altText(card.title, side, picture.scene),
             },
       howFar,

@@ -6,7 +6,7 @@ import { chain } from '../clearance.ts';
 import { lined, type Stroke } from '../ink.ts';
 import { arrow, signArrow, type Mover } from '../motion.ts';
 import { circle, polyline } from '../outline.ts';
-import type { Pictures } from '../picture.ts';
+import type { Picture, Pictures } from '../picture.ts';
 import { along, frameAt } from '../plane.ts';
 import { frontArms, type FrontArm } from './arms.ts';
 import { frontBars, frontBody } from './body.ts';
@@ -23,17 +23,21 @@ export function frontPictures(scene: FrontScene): Pictures {
   if (stances.length === 0) return { pictures: [], floorBelowM: null };
   if (scene.view === 'above' && stances.every(({ lies }) => !lies))
     return {
-      pictures: scene.frames.map((frame) => ({ strokes: topViewStrokes(scene, frame), captions: [] })),
+      pictures: scene.frames.map((frame) => ({ ...bare(frame), strokes: topViewStrokes(scene, frame) })),
       floorBelowM: null,
     };
   const behind = standing(scene, stances);
   return {
     pictures: scene.frames.map((frame, index) => ({
+      ...bare(frame),
       strokes: strokesOf(scene, frame, index, stances, behind),
-      captions: [],
     })),
     floorBelowM: scene.view === 'above' ? null : scene.props.includes('mat') ? MAT_M : 0,
   };
+}
+
+function bare({ arrow: sign }: FrontFrame): Omit<Picture, 'strokes'> {
+  return { captions: [], arrowAt: sign?.at ?? null, arcDeg: null };
 }
 
 function strokesOf(
@@ -73,8 +77,20 @@ function arrows(
       : signArrow(place, wayOf(to, stance), RADIUS[at] * heightM, heightM);
   }
   if (before === null) return [];
-  const foot: Mover = { from: before.work.ankle, to: work.ankle, about: work.hip, radiusM: 0.05 * heightM };
-  const hips: Mover = { from: before.pelvis, to: pelvis, about: stance.neck, radiusM: 0.1 * heightM };
+  const foot: Mover = {
+    part: 'foot',
+    from: before.work.ankle,
+    to: work.ankle,
+    about: work.hip,
+    radiusM: 0.05 * heightM,
+  };
+  const hips: Mover = {
+    part: 'hip',
+    from: before.pelvis,
+    to: pelvis,
+    about: stance.neck,
+    radiusM: 0.1 * heightM,
+  };
   const wallBar: readonly Bar[] = scene.props.includes('wall')
     ? chain(
         [
@@ -84,7 +100,7 @@ function arrows(
         0.02,
       )
     : [];
-  return arrow([foot, hips], [...frontBars(stance, arms), ...wallBar], heightM);
+  return arrow([foot, hips], [...frontBars(stance, arms), ...wallBar], heightM).strokes;
 }
 
 const RADIUS = { head: 0.07, hands: 0.04, hip: 0.1, knee: 0.055, foot: 0.06 } as const;

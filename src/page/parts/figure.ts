@@ -1,14 +1,14 @@
 /** The pictures of an exercise: one drawing a frame, all on the sheet at one scale, with one text alternative. */
 import { drawScene } from '../../figure/scene.ts';
 import type { FigureText } from '../../programme/programme.ts';
-import { html, type Html } from '../html.ts';
+import { html, nothing, type Html } from '../html.ts';
 import { drawingHtml } from './drawing.ts';
 
 // A metre of the pictured world in ems of the page: two lying figures fill the text column, a standing one is a hand high.
 const EMS_PER_METRE = 9.4;
 
 /** The first picture speaks for all; the others and their captions stand beside it. */
-export function figureHtml({ scene, captions, alt }: FigureText): Html {
+export function figureHtml({ scene, captions, legend, alt }: FigureText): Html {
   return html`<figure class="frames">
     ${drawScene(scene).map((drawing, at) => {
       const wideEm = (drawing.viewBox.width / 1000) * EMS_PER_METRE;
@@ -17,5 +17,6 @@ export function figureHtml({ scene, captions, alt }: FigureText): Html {
         <p class="caption">${captions[at] ?? ''}</p>
       </div> `;
     })}
+    ${legend === null ? nothing : html`<p class="caption legend">${legend}</p>`}
   </figure> `;
 }

@@ -88,7 +88,7 @@ const STRAIGHT = 'hip straight';
 
 /** Said once, where the first figure with a dashed line stands. */
 export const ANGLE_LEGEND =
-  'In the pictures the dashed line carries the line of your back on past the hip. The number is how far your thigh bends forward from it.';
+  'Dashed line: the line of your back, drawn on past the hip. Number: how far the thigh bends forward from it.';
 
 /** Whether any frame shows the dashed line. */
 export function showsAngle(scene: Scene): boolean {

@@ -36,7 +36,7 @@ export function seenIn(scene: Scene): readonly SeenFrame[] {
       arrowAt: picture?.arrowAt ?? null,
       arcDeg: picture?.arcDeg ?? null,
       shownDeg: frame.hipFlexionDeg,
-      floatsM: floatsOf(stance, frame.offGroundM ?? 0, standsOnThings(cast)),
+      floatsM: floatsOf(stance, frame.offGroundM ?? 0, standsOnThings(scene, cast)),
       drawn,
     };
   });
@@ -156,13 +156,16 @@ function middleOf(strokes: readonly Stroke[]): Point | null {
 /** Things a foot may stand on instead of the floor. */
 const STOOD_ON: readonly Prop[] = ['step', 'books', 'bench', 'chair', 'pillows', 'bed'];
 
-function standsOnThings({ furniture }: Cast): boolean {
-  return furniture.things.some(({ prop }) => STOOD_ON.includes(prop));
+function standsOnThings({ props }: SideScene, { furniture }: Cast): boolean {
+  return props.includes('ball') || furniture.things.some(({ prop }) => STOOD_ON.includes(prop));
 }
 
 function floatsOf({ work, other, symmetric }: Stance, offGroundM: number, raised: boolean): number {
   if (offGroundM > 0) return 0;
-  const standing = [work, ...(symmetric ? [] : [other])].filter(({ planted }) => planted);
+  // A lying leg rests on its calf, the toes up.
+  const stands = ({ planted, heel, fore }: Leg) =>
+    planted && Math.abs(fore.x - heel.x) > Math.abs(fore.y - heel.y);
+  const standing = [work, ...(symmetric ? [] : [other])].filter(stands);
   const over = standing.map(
     ({ heel, mid, fore, groundY }) => Math.min(heel.y, mid.y, fore.y) - (raised ? groundY : 0),
   );

@@ -4,7 +4,14 @@ import type { FrontFrame, SceneFrame, SideFrame } from '../mechanics/scene.ts';
 import type { LegPose, Posture } from '../mechanics/pose.ts';
 
 export type Placed =
-  'standing' | 'sitting' | 'kneeling' | 'onTheBack' | 'faceDown' | 'onTheSide' | 'onHandsAndFeet';
+  | 'standing'
+  | 'sitting'
+  | 'kneeling'
+  | 'onTheBack'
+  | 'backRaised'
+  | 'faceDown'
+  | 'onTheSide'
+  | 'onHandsAndFeet';
 
 /** What a pose that is held shows. */
 export type Held = 'legBehind' | 'footUp' | 'hipsUp' | 'oneLine' | 'otherLegUp';
@@ -56,6 +63,7 @@ export function placedAt(frame: SceneFrame, view: View, rests: readonly string[]
     return view === 'above' ? 'onTheBack' : 'onTheSide';
   }
   const { pose, work } = frame.posture;
+  if (rests.includes('upperBack') && pose.trunk > -LYING_FROM_DEG) return 'backRaised';
   if (pose.trunk < -LYING_FROM_DEG) return 'onTheBack';
   if (pose.trunk > LYING_FROM_DEG)
     return typeof pose.arms === 'number' && Math.abs(pose.arms) < 45 ? 'onHandsAndFeet' : 'faceDown';
@@ -89,7 +97,8 @@ export function heldIn(frame: SceneFrame): readonly Held[] {
 export function movesBetween(from: SceneFrame, to: SceneFrame): readonly Move[] {
   const all =
     'front' in from || 'front' in to ? frontMoves(from as FrontFrame, to as FrontFrame) : sideMoves(from, to);
-  return [...new Set([...flightMoves(from, to), ...all])].slice(0, 3);
+  const hop = flightMoves(from, to);
+  return hop.length > 0 ? hop : [...new Set(all)].slice(0, 3);
 }
 
 function flightMoves(from: SceneFrame, to: SceneFrame): readonly Move[] {
@@ -106,7 +115,9 @@ function frontMoves({ front: from }: FrontFrame, { front: to }: FrontFrame): rea
     ...told<Move>(lean, 6, 'hipsRise', 'hipsSink'),
     ...(both
       ? (['stepsOut'] as const)
-      : told<Move>(out, 6, from.leanDeg < -40 ? 'legComesUp' : 'legGoesOut', 'legComesIn')),
+      : Math.abs(lean) >= 6
+        ? []
+        : told<Move>(out, 6, from.leanDeg < -40 ? 'legComesUp' : 'legGoesOut', 'legComesIn')),
     ...(from.hands !== to.hands && to.hands === 'ahead' ? (['armsGoForward'] as const) : []),
   ];
 }
@@ -117,7 +128,7 @@ function sideMoves(from: SideFrame, to: SideFrame): readonly Move[] {
   const hip = is.work.hip - was.work.hip;
   const knee = is.work.knee - was.work.knee;
   const trunk = is.trunk - was.trunk;
-  const lying = Math.abs(is.trunk) > LYING_FROM_DEG;
+  const lying = Math.abs(is.trunk) > LYING_FROM_DEG && Math.abs(was.trunk) > LYING_FROM_DEG;
   const freeLeg = is.work.ankle !== undefined;
   if (freeLeg && Math.abs(trunk) >= 8 && Math.abs(hip) < 5 && !lying)
     return [trunk > 0 ? 'bodyLeans' : 'bodyComesUp', staying(is.work)];

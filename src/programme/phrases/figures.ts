@@ -19,6 +19,7 @@ const PLACED_WORDS: Readonly<Record<Placed, string>> = {
   sitting: 'sitting',
   kneeling: 'kneeling',
   onTheBack: 'lying on the back',
+  backRaised: 'the upper back on a bench',
   faceDown: 'lying face down',
   onTheSide: 'lying on the side',
   onHandsAndFeet: 'facing the floor on forearms and feet',
@@ -59,7 +60,7 @@ const MOVE_WORDS: Readonly<Record<Move, string>> = {
   bodyRises: 'the body comes up',
   bodySinks: 'the body sinks',
   leavesTheGround: 'both feet are off the ground',
-  landsAgain: 'the foot is on the ground again',
+  landsAgain: 'back on the ground',
   otherLegGoesBack: 'the other leg rises behind',
   otherKneeComesUp: 'the other knee comes up',
   armsGoForward: 'the arms go forward',
@@ -68,11 +69,11 @@ const MOVE_WORDS: Readonly<Record<Move, string>> = {
 };
 
 const ARROW_AT: Readonly<Record<ArrowSign['at'], string>> = {
-  head: 'the head',
-  hands: 'the hands',
-  hip: 'the hips',
-  knee: 'the knee',
-  foot: 'the foot',
+  head: 'the body goes',
+  hands: 'the hands push',
+  hip: 'the hips go',
+  knee: 'the knee pushes',
+  foot: 'the foot pushes',
 };
 
 const ARROW_TO: Readonly<Record<ArrowSign['to'], string>> = {
@@ -111,9 +112,7 @@ export function altText(title: string, side: string, scene: Scene): string {
       before === undefined
         ? [PLACED_WORDS[placedAt(frame, scene.view, rests)]]
         : movesBetween(before, frame).map((move) => MOVE_WORDS[move]);
-    const angle = angleWords(frame).filter(
-      (words) => words !== STRAIGHT || !shown.includes(MOVE_WORDS.hipStaysStraight),
-    );
+    const angle = shown.includes(MOVE_WORDS.hipStaysStraight) ? [] : angleWords(frame);
     const held =
       frame.name === 'hold' && before === undefined ? heldIn(frame).map((one) => HELD_WORDS[one]) : [];
     return `${captionText(frame)}: ${[...shown, ...held, ...angle, ...arrowWords(frame)].join('; ')}.`;
@@ -127,5 +126,9 @@ function angleWords(frame: SceneFrame): readonly string[] {
 }
 
 function arrowWords({ arrow }: SceneFrame): readonly string[] {
-  return arrow === undefined ? [] : [`an arrow points from ${ARROW_AT[arrow.at]} ${ARROW_TO[arrow.to]}`];
+  return arrow === undefined
+    ? []
+    : [
+        `${arrow.at === 'hip' && arrow.to === 'out' ? 'the hip pushes' : ARROW_AT[arrow.at]} ${ARROW_TO[arrow.to]}`,
+      ];
 }

@@ -65,7 +65,7 @@ export function figureOf(
     front: [
       filled(head.neck, 'body'),
       edged(head.face, 'body', 'paperWhite', edge * 0.6),
-      edged(head.hair, 'hair', 'hairLine', edge * 0.5),
+      edged(head.hair, 'hair', 'hairLine', edge),
       filled(torsoOutline(pose, hip, heightM, lyingY), 'body'),
       edged(near, 'workLeg', 'paperWhite', edge),
     ],

@@ -66,7 +66,7 @@ function setDown(scene: SideScene, frame: SideFrame, riseM: number): Stance {
   const contacts = scene.supports.map((support) => skinPoint(posture, hip, support, heightM));
   const standsAt =
     contacts.length === 0 ? lyingFloor(scene, posture) : floorUnder(scene, posture, contacts, riseM);
-  const floorY = standsAt - offGroundM;
+  const floorY = offGroundM > 0 ? Math.min(standsAt, ...toeTips(posture)) - offGroundM : standsAt;
   const dx = -anchorOf(scene, posture, contacts[0] ?? hip).x;
   const move = (point: Point): Point => ({ x: point.x + dx, y: point.y - floorY });
   const leg = (points: LegPoints, which: 'work' | 'other'): Leg => {
@@ -201,6 +201,11 @@ function isLying(posture: Posture): boolean {
 
 function soles(posture: Posture): readonly number[] {
   return [posture.work, posture.other].flatMap(({ heel, fore }) => [heel.y, fore.y]);
+}
+
+// In the air the tips of the toes hang lowest; they reach on from the ball of the foot by a good third of the sole.
+function toeTips(posture: Posture): readonly number[] {
+  return [posture.work, posture.other].map(({ heel, fore }) => fore.y + 0.38 * (fore.y - heel.y));
 }
 
 function plantedSoles({ pose, work, other }: Posture): readonly number[] {

@@ -128,7 +128,8 @@ function sideMoves(from: SideFrame, to: SideFrame): readonly Move[] {
   const hip = is.work.hip - was.work.hip;
   const knee = is.work.knee - was.work.knee;
   const trunk = is.trunk - was.trunk;
-  const lying = Math.abs(is.trunk) > LYING_FROM_DEG && Math.abs(was.trunk) > LYING_FROM_DEG;
+  const onTheBack = Math.max(was.trunk, is.trunk) < -LYING_FROM_DEG / 2;
+  const lying = onTheBack || Math.min(was.trunk, is.trunk) > LYING_FROM_DEG;
   const freeLeg = is.work.ankle !== undefined;
   if (freeLeg && Math.abs(trunk) >= 8 && Math.abs(hip) < 5 && !lying)
     return [trunk > 0 ? 'bodyLeans' : 'bodyComesUp', staying(is.work)];

@@ -75,7 +75,7 @@ function headStrokes({ pelvis, up, heightM }: FrontStance): readonly Stroke[] {
       'body',
     ),
     edged(oval, 'body', 'paperWhite', LINE.edge * heightM * 0.6),
-    edged(hair, 'hair', 'hairLine', LINE.edge * heightM * 0.5),
+    edged(hair, 'hair', 'hairLine', LINE.edge * heightM),
     eye(1),
     eye(-1),
   ];

@@ -66,7 +66,7 @@ export function topViewStrokes(
     arm(-1),
     arm(1),
     edged(face(at), 'body', 'paperWhite', edge),
-    edged(hair(at), 'hair', 'hairLine', edge * 0.5),
+    edged(hair(at), 'hair', 'hairLine', edge),
     ...(arrow === undefined ? [] : signArrow(at(0.09, 0.2), { x: 0, y: 1 }, 0, heightM)),
   ];
 }

@@ -51,7 +51,7 @@ const MOVE_WORDS: Readonly<Record<Move, string>> = {
   chestSinks: 'the chest sinks',
   trunkTips: 'the trunk tips forward',
   trunkComesUp: 'the trunk comes up',
-  hipsRise: 'the hips rise',
+  hipsRise: 'the hips go up',
   hipsSink: 'the hips sink',
   heelsRise: 'the heel rises from the floor',
   heelsSink: 'the heel sinks to the floor',
@@ -115,7 +115,7 @@ export function altText(title: string, side: string, scene: Scene): string {
     const angle = shown.includes(MOVE_WORDS.hipStaysStraight) ? [] : angleWords(frame);
     const held =
       frame.name === 'hold' && before === undefined ? heldIn(frame).map((one) => HELD_WORDS[one]) : [];
-    return `${captionText(frame)}: ${[...shown, ...held, ...angle, ...arrowWords(frame)].join('; ')}.`;
+    return `${captionText(frame)}: ${[...new Set([...shown, ...held, ...angle, ...arrowWords(frame)])].join('; ')}.`;
   });
   return `${title}, ${side.toLowerCase()}.${seen} ${parts.join(' ')}`;
 }

@@ -44,7 +44,8 @@ export function farReachOf(
   { handRest }: Pick<Furniture, 'handRest'>,
   drawn: DrawnArms | null,
 ): Reach | null {
-  if (drawn?.farDeg != null) return { ...drawnArm(stance, drawn.farDeg, drawn.elbowDeg), grips: false };
+  if (drawn !== null && drawn.farDeg !== null)
+    return { ...drawnArm(stance, drawn.farDeg, drawn.elbowDeg), grips: false };
   if (handRest === null || scene.weight?.at !== 'hands') return null;
   return { hand: handRest, grips: false };
 }

@@ -162,6 +162,7 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
   const [from, to] = [start.stance, now.stance];
   const { heightM } = to;
   const loaded = scene.weight?.at.endsWith('ankle') ?? false;
+  const lies = Math.abs(to.pose.trunk) > 60 && to.shoulder.y < 0.4 * heightM;
   const move = (part: Mover['part'], a: Point, b: Point, about: Point, radius: number) => ({
     part,
     from: a,
@@ -171,10 +172,15 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
   });
   const hips = move('hip', from.hip, to.hip, to.shoulder, 0.075);
   const head = move('head', start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
-  const foot = move('foot', from.work.ankle, to.work.ankle, to.work.knee, loaded ? 0.09 : 0.065);
+  const foot = move(
+    'foot',
+    from.work.ankle,
+    to.work.ankle,
+    to.work.knee,
+    loaded ? 0.09 : lies ? 0.05 : 0.065,
+  );
   const travel = (mover: Mover) => distance(mover.from, mover.to);
   if (liftsHeels(from, to)) return [straightUp(head), hips];
-  const lies = Math.abs(to.pose.trunk) > 60 && to.shoulder.y < 0.4 * heightM;
   if (lies) return travel(foot) > 1.3 * travel(hips) ? [foot, hips, head] : [hips, foot, head];
   if (to.work.planted) return [head, hips];
   return [foot, head, hips];

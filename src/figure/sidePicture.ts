@@ -170,7 +170,8 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
     about,
     radiusM: radius * heightM,
   });
-  const hips = move('hip', from.hip, to.hip, to.shoulder, 0.075);
+  // A bar on the lap reaches further round the hips than they do.
+  const hips = move('hip', from.hip, to.hip, to.shoulder, scene.weight?.at === 'pelvisFront' ? 0.15 : 0.075);
   const head = move('head', start.figure.head.centre, now.figure.head.centre, to.hip, 0.07);
   const foot = move(
     'foot',
@@ -181,7 +182,8 @@ function moversOf(scene: SideScene, start: Posed, now: Posed): readonly Mover[] 
   );
   const travel = (mover: Mover) => distance(mover.from, mover.to);
   if (liftsHeels(from, to)) return [straightUp(head), hips];
-  if (lies) return travel(foot) > 1.3 * travel(hips) ? [foot, hips, head] : [hips, foot, head];
+  const back = Math.max(from.pose.trunk, to.pose.trunk) < -30;
+  if (back || lies) return travel(foot) > 1.3 * travel(hips) ? [foot, hips] : [hips, foot];
   if (to.work.planted) return [head, hips];
   return [foot, head, hips];
 }

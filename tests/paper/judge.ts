@@ -66,6 +66,7 @@ function printed(programme: Programme): readonly string[] {
       ...one.howFar,
       ...one.cautions,
       ...(one.figures?.captions ?? []),
+      ...[one.figures?.legend ?? null].flatMap((legend) => legend ?? []),
       ...one.facts.map(({ text }) => text),
       ...stringsIn(one.body, ['heading', 'text']),
     ]),

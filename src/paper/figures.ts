@@ -43,7 +43,7 @@ export function figuresOf(
   const framePt = (widthPt - (drawings.length - 1) * GAP_PT) / drawings.length;
   const figure = open(parent, 'Figure', { alt: text.alt });
   const style = pen.look.style('note', 'quiet');
-  const captions = (captioned ? text.captions : []).map((words) =>
+  const captions = (captioned ? text.captionsWithDegrees : []).map((words) =>
     textBlock(pen, parent, 'P', plain(words, style), framePt, 0),
   );
   const legend =

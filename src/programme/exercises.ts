@@ -1,6 +1,6 @@
 /** The present step's exercises as the patient sees them. */
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
-import { altText, ANGLE_LEGEND, captionText, showsAngle } from './phrases/figures.ts';
+import { altText, ANGLE_LEGEND, captionText, captionWithDegrees, showsAngle } from './phrases/figures.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 import type { Cell, CellName, Exercise } from './programme.ts';
@@ -29,6 +29,7 @@ export function exercisesOf(prescriptions: readonly Prescription[], { consult }:
           : {
               scene: picture.scene,
               captions: picture.scene.frames.map(captionText),
+              captionsWithDegrees: picture.scene.frames.map(captionWithDegrees),
               legend: prescription === explained ? ANGLE_LEGEND : null,
               alt: altText(card.title, side, picture.scene),
             },

@@ -3,7 +3,7 @@ import type { ExerciseCard, Library, Protocol } from '../../content/library.ts';
 import { KIT_WORDS, type Equipment } from '../../content/schema/words.ts';
 import { roundTo } from '../../units/round.ts';
 import type { Model } from '../model.ts';
-import { altText, ANGLE_LEGEND, captionText, showsAngle } from '../phrases/figures.ts';
+import { altText, ANGLE_LEGEND, captionText, captionWithDegrees, showsAngle } from '../phrases/figures.ts';
 import {
   FACT_LABELS,
   KIND_WORDS,
@@ -89,6 +89,7 @@ function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
   return {
     scene,
     captions: scene.frames.map(captionText),
+    captionsWithDegrees: scene.frames.map(captionWithDegrees),
     legend: showsAngle(scene) ? ANGLE_LEGEND : null,
     alt: altText(card.title, sideText(card.legs, scene.side), scene),
   };

@@ -53,10 +53,13 @@ export function figureOf(
   const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
   const far = farReachOf(scene, stance, furniture, arms);
   const edge = LINE.edge * heightM;
+  const nearArm = edged(arm.outline, 'arm', 'paperWhite', edge);
+  const hidesPillow = furniture.underHips.length > 0;
   const near = legOutline(hip, stance.work, heightM, 0);
   const weight = scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand);
   return {
     behind: [
+      ...(hidesPillow ? [nearArm] : []),
       farLeg(stance, near),
       ...(far === null
         ? []
@@ -72,7 +75,7 @@ export function figureOf(
     weight,
     over: [
       ...weight,
-      edged(arm.outline, 'arm', 'paperWhite', edge),
+      ...(hidesPillow ? [] : [nearArm]),
       ...(scene.weight?.at === 'hands'
         ? [edged(pressed(fist(arm.hand, heightM), lyingY), 'arm', 'paperWhite', edge * 0.7)]
         : []),

@@ -1,4 +1,5 @@
 /** How a set-down body carries itself: on its knees, on a seat, on its way down. */
+import type { SideScene } from '../mechanics/scene.ts';
 import type { Leg, Stance } from './stance.ts';
 
 /** The stance with the lowest hips. */
@@ -33,4 +34,9 @@ export function kneeDown({ work, other, hip, heightM }: Stance): Leg | null {
 /** Whether the body lies on its front throughout. */
 export function facesDown(stances: readonly Stance[]): boolean {
   return stances.every(({ pose }) => pose.trunk > 60);
+}
+
+/** Whether the body lies on its back on the floor, hips down or raised. */
+export function onTheBack({ supports, supportRiseM }: SideScene, stances: readonly Stance[]): boolean {
+  return supports.includes('upperBack') && supportRiseM <= 0 && stances.every(({ pose }) => pose.trunk < -60);
 }

@@ -7,23 +7,33 @@ import type { Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';
 
 const BELLY_PILLOW_M = 0.055;
-/** A folded blanket under lying hips. */
-const LOW_PILLOW_M = 0.025;
+/** Thickness of a folded blanket under lying hips, metres. */
+const LEAST_BLANKET_M = 0.045;
 
 /** They mark how low the seat may come; under a knee one of them is a pad. */
 export function sparePillows(stances: readonly Stance[]): readonly Stroke[] {
   const lowest = lowestHip(stances);
   const knee = kneeDown(lowest)?.knee;
   if (knee !== undefined) return pillows({ left: knee.x - 0.2, right: knee.x + 0.16, y: 0.06 });
-  const under = Math.min(
-    ...torsoKnots(lowest.pose, lowest.hip, lowest.heightM)
+  const under = underHips(lowest);
+  return under < RAISED_FROM_M || under > 0.7
+    ? []
+    : pillows({ left: lowest.hip.x - 0.28, right: lowest.hip.x + 0.2, y: under });
+}
+
+/** The pillow or folded blanket that says how low lying hips come; a thin one gives way to them. */
+export function pillowUnderHips(stances: readonly Stance[]): readonly Stroke[] {
+  const lowest = lowestHip(stances);
+  const y = Math.max(underHips(lowest), LEAST_BLANKET_M);
+  return pillows({ left: lowest.hip.x - 0.28, right: lowest.hip.x + 0.18, y });
+}
+
+function underHips({ pose, hip, heightM }: Stance): number {
+  return Math.min(
+    ...torsoKnots(pose, hip, heightM)
       .slice(0, 3)
       .map(({ y }) => y),
   );
-  const lies = Math.abs(lowest.pose.trunk) > 60;
-  return under < (lies ? LOW_PILLOW_M : RAISED_FROM_M) || under > 0.7
-    ? []
-    : pillows({ left: lowest.hip.x - 0.28, right: lowest.hip.x + 0.2, y: under });
 }
 
 /** Between belly and bed, from the hip bones to the lowest ribs. */

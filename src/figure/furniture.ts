@@ -3,8 +3,8 @@ import type { Point } from '../mechanics/pose.ts';
 import type { Prop, SideScene } from '../mechanics/scene.ts';
 import { ballUnder, gripPost, hurdle, isHooked, lever, machineGrip, sofaOver } from './apparatus.ts';
 import { bed, bench, books, chair, mat, table, type Surface } from './blocks.ts';
-import { facesDown, kneels, lowestHip, sinks, sits } from './carriage.ts';
-import { bellyPillow, sparePillows } from './cushions.ts';
+import { facesDown, kneels, lowestHip, onTheBack, sinks, sits } from './carriage.ts';
+import { bellyPillow, pillowUnderHips, sparePillows } from './cushions.ts';
 import { edged, type Stroke } from './ink.ts';
 import { circle } from './outline.ts';
 import { RAISED_FROM_M, raisedSupports } from './pedestal.ts';
@@ -31,6 +31,8 @@ export interface Furniture {
   readonly between: readonly Draw[];
   /** Things that go with the body, drawn behind it: a ball rolls. */
   readonly moving: readonly Draw[];
+  /** The pillow under the hips of a body on its back, in front of the arm beside it. */
+  readonly underHips: readonly Stroke[];
   /** Things that hide an edge of the body. */
   readonly over: readonly Draw[];
   /** Where a free hand rests, when a prop offers it a place. */
@@ -44,7 +46,8 @@ export interface Furniture {
 const MAT_M = 0.03;
 const TABLE_TOP_M = 0.74;
 const WORKTOP_M = 0.9;
-const ARM_REACH = 0.42;
+const ARM_REACH = 0.39;
+const AHEAD = [0.2, 0.17, 0.14, 0.11, 0.08, 0.05] as const;
 const CHAIR_SEAT_M = 0.45;
 const CHAIR_RAIL_M = 0.87;
 /** How far a table's edge is nearer to the body than the hand on it. */
@@ -60,6 +63,8 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
   const swung = handRest !== null && free('table') && legSwingsPast(handRest, stances);
   const named = (prop: Prop, strokes: readonly Stroke[], beside = false): readonly Thing[] =>
     strokes.length === 0 ? [] : [{ prop, strokes, beside }];
+  // The arm beside a lying body would hide the very pillow that says how low: the pillow goes over it.
+  const underHips = free('pillows') && onTheBack(scene, stances) ? pillowUnderHips(stances) : [];
   const things: readonly Thing[] = [
     ...(has('wall') ? named('wall', wallFor(stances, scene.supports.includes('hands'), has('towel'))) : []),
     ...(has('mat') ? named('mat', matFor(scene, stances)) : []),
@@ -70,10 +75,13 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
     ...(free('chair') ? named('chair', spareChair(stances, handRest), handRest !== null) : []),
     ...(free('table') && handRest !== null ? named('table', table(tableAt(handRest, stances)), swung) : []),
     ...(free('books') ? named('books', booksUnderHands(scene, stances)) : []),
-    ...(free('pillows') && !facesDown(stances) ? named('pillows', sparePillows(stances)) : []),
+    ...(free('pillows') && !facesDown(stances) && underHips.length === 0
+      ? named('pillows', sparePillows(stances))
+      : []),
   ];
   return {
     things,
+    underHips,
     between: free('ball')
       ? [({ work, heightM }) => [edged(circle(work.knee, 0.07 * heightM), 'prop', 'paperWhite', 0.011)]]
       : [],
@@ -83,6 +91,7 @@ export function furnish(scene: SideScene, stances: readonly Stance[]): Furniture
     ],
     over: [
       ...(free('pillows') && facesDown(stances) ? [bellyPillow] : []),
+      () => underHips,
       ...(has('machine') ? [lever, gripPost] : []),
       ...(has('towel') && has('wall') ? [heelTowel(stances)] : []),
     ],
@@ -173,13 +182,20 @@ function restFor(scene: SideScene, stances: readonly Stance[], free: (prop: Prop
   if (scene.weight?.at === 'hands' && !free('table')) return null;
   const holdsChair = free('chair') && !sinks(stances);
   const palm = SKIN.hands * heightM;
-  if (free('table')) {
-    const top = { x: shoulder.x + 0.2 * heightM, y: (sits(first) ? TABLE_TOP_M : WORKTOP_M) + palm };
-    return stances.every((one) => distance(one.shoulder, top) < ARM_REACH * heightM) ? top : null;
-  }
+  if (free('table')) return onTable(stances);
   if (!holdsChair) return null;
   if (typeof pose.arms === 'number') return first.hands;
   return { x: shoulder.x + 0.2 * heightM, y: (kneels(first) ? CHAIR_SEAT_M : CHAIR_RAIL_M) + palm };
+}
+
+// As far ahead as the hand reaches in every frame: a tall body stands nearer to its worktop.
+function onTable(stances: readonly Stance[]): Point | null {
+  const { shoulder, heightM } = stances[0] as Stance;
+  const y = (sits(stances[0] as Stance) ? TABLE_TOP_M : WORKTOP_M) + SKIN.hands * heightM;
+  const places = AHEAD.map((ahead) => ({ x: shoulder.x + ahead * heightM, y }));
+  const reached = (place: Point) =>
+    stances.every((one) => distance(one.shoulder, place) < ARM_REACH * heightM);
+  return places.find(reached) ?? null;
 }
 
 function legSwingsPast(handRest: Point, stances: readonly Stance[]): boolean {

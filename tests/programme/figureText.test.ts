@@ -59,8 +59,8 @@ describe('captions', () => {
     expect(leg.frames.map(captionWithDegrees)).toEqual(['Hold']);
     expect(showsAngle(leg)).toBe(false);
     expect(sceneOf('split-squat').frames.map(captionWithDegrees)).toEqual([
-      'Start, 25°',
-      'This far, then back, 80°',
+      'Start: hip 25°',
+      'This far, then back: hip 80°',
     ]);
     expect(sceneOf('side-step').frames.map(captionWithDegrees)).toEqual(['Start', 'This far, then back']);
     expect(showsAngle(sceneOf('split-squat'))).toBe(true);

@@ -73,7 +73,7 @@ export const sampleExercise: Exercise = {
       ],
     },
     captions: ['Start', 'This far, then back'],
-    captionsWithDegrees: ['Start, 5°', 'This far, then back, 45°'],
+    captionsWithDegrees: ['Start: hip 5°', 'This far, then back: hip 45°'],
     legend: null,
     alt: 'Standing with a weight in each hand, then leaning forward with a long back to a hip bend of 45 degrees.',
   },

@@ -101,10 +101,10 @@ export function captionText(frame: SceneFrame): string {
   return frame.caption ?? FRAME_WORDS[frame.name];
 }
 
-/** The same with the degrees of the hip's bend, where the picture shows them. @example 'Start, 5°' */
+/** The same with the degrees of the hip's bend, where the picture shows them. @example 'Start: hip 5°' */
 export function captionWithDegrees(frame: SceneFrame): string {
   if ('front' in frame || frame.hipFlexionDeg === null) return captionText(frame);
-  return `${captionText(frame)}, ${frame.hipFlexionDeg}°`;
+  return `${captionText(frame)}: hip ${frame.hipFlexionDeg}°`;
 }
 
 /** The sentences that stand for the whole figure: how the body is placed, then what moves. */

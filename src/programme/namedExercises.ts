@@ -4,7 +4,6 @@ import { cardWords } from './cardWords.ts';
 import type { Decided } from './decide.ts';
 import type { Shown } from './work.ts';
 import { figureText } from './figureText.ts';
-import { isPosed } from './model.ts';
 import { gentlyDone } from './morningTask.ts';
 import { painfulSide, type Person } from './person.ts';
 import { sideText } from './phrases/dose.ts';

@@ -92,6 +92,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     opening: openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
       gentle: precautionsOf(person).gentle,
+      sudden: person.sudden !== null,
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),
@@ -201,8 +202,14 @@ function painSections(
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands),
+    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands, boneKnown(person)),
   };
+}
+
+function boneKnown(person: Decided['person']): boolean {
+  return precautionsOf(person).bone.some(
+    ({ item, known }) => known === 'yes' && item !== 'missedPeriods' && item !== 'lowEnergy',
+  );
 }
 
 function precautionsSection({ person, running }: Decided) {

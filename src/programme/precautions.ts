@@ -9,6 +9,8 @@ export type Known = 'yes' | 'cleared' | 'not-asked';
 
 /** Items that bear on a held breath. */
 export type BreathItem = 'uncontrolledBloodPressure' | 'hernia';
+/** Items that stop running and jumping, for a bone may not bear them. */
+export type BoneItem = 'hopPain' | 'focalBonePain' | 'nightBonePain' | 'missedPeriods' | 'lowEnergy';
 /** Items that leave light holds at most. */
 export type MedicineItem = 'oralSteroid' | 'fluoroquinolone' | 'recentInjection';
 
@@ -16,28 +18,34 @@ export interface Precautions {
   readonly breath: readonly { readonly item: BreathItem; readonly known: Known }[];
   /** Longest hold in seconds while they act; null when every one of them was cleared. */
   readonly holdAtMostSeconds: number | null;
+  /** Only those that act: what was cleared stops no run. */
+  readonly bone: readonly { readonly item: BoneItem; readonly known: Known }[];
   readonly medicines: readonly { readonly item: MedicineItem; readonly known: Known }[];
   readonly maternity: Maternity | null;
   /** Words such as strong or heavy would contradict what is heeded. */
   readonly gentle: boolean;
 }
 
+const BONE = ['hopPain', 'focalBonePain', 'nightBonePain', 'missedPeriods', 'lowEnergy'] as const;
+
 /** Empty lists and null where nothing has to be heeded. */
-export function precautionsOf({ consult, effects, maternity, protocol }: Person): Precautions {
+export function precautionsOf({ consult, effects, maternity, protocol, sudden }: Person): Precautions {
   const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
   const medicines = known(
     ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
     consult,
     effects.lightHolds,
   );
+  const bone = known(BONE, consult, effects.noRunning).filter((one) => one.known !== 'cleared');
   const short = effects.shortHolds.length > 0;
   const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
   return {
     breath,
     holdAtMostSeconds: short ? protocol.limits.screenedHoldSeconds.value : null,
+    bone,
     medicines,
     maternity,
-    gentle: short || effects.lightHolds.length > 0 || early,
+    gentle: short || effects.lightHolds.length > 0 || early || sudden !== null,
   };
 }
 

@@ -1,6 +1,6 @@
-/** What to heed because of blood pressure, a medicine, pregnancy or birth, in the patient's words. */
+/** What to heed because of blood pressure, a bone, a medicine, pregnancy or birth, in the patient's words. */
 import type { Maternity } from '../maternity.ts';
-import type { BreathItem, MedicineItem, Precautions } from '../precautions.ts';
+import type { BoneItem, BreathItem, MedicineItem, Precautions } from '../precautions.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, list, listText, section } from './plain.ts';
 
@@ -16,6 +16,7 @@ export interface PrecautionFacts {
 export function precautionsText(precautions: Precautions, facts: PrecautionFacts): Section {
   const lines = [
     ...breathLines(precautions),
+    ...boneLines(precautions),
     ...medicineLines(precautions),
     ...maternityLines(precautions, facts),
   ];
@@ -57,6 +58,36 @@ function breathLines({ breath, holdAtMostSeconds }: Precautions): string[] {
       ? ['Stop at headache or dizziness. Tell us or your doctor before you go on.']
       : []),
     ...(items.includes('hernia') ? ['Stop if a bulge grows or hurts, and tell us.'] : []),
+  ];
+}
+
+const BONE_KNOWN: Readonly<Record<BoneItem, string>> = {
+  hopPain: 'A bone hurts when you hop.',
+  focalBonePain: 'One spot of bone hurts.',
+  nightBonePain: 'A bone hurts at night or at rest.',
+  missedPeriods: 'Your periods have stayed away.',
+  lowEnergy: 'You may be eating too little for what you do.',
+};
+const BONE_NAMES: Readonly<Record<BoneItem, string>> = {
+  hopPain: 'bone pain when you hop',
+  focalBonePain: 'one sore spot of bone',
+  nightBonePain: 'bone pain at night',
+  missedPeriods: 'missed periods',
+  lowEnergy: 'how much you eat',
+};
+
+// Common practice, no source: a bone that may be overloaded is kept from impact until it has been looked at.
+function boneLines({ bone }: Precautions): string[] {
+  if (bone.length === 0) return [];
+  const yes = bone.filter(({ known }) => known === 'yes').map(({ item }) => BONE_KNOWN[item]);
+  const open = bone.filter(({ known }) => known === 'not-asked').map(({ item }) => BONE_NAMES[item]);
+  return [
+    [
+      ...yes,
+      ...(open.length === 0 ? [] : [`We have not asked about ${listText(open)} yet, so we take care.`]),
+      'No running and no jumping until it has been looked at.',
+    ].join(' '),
+    'Stop and tell us soon if a bone hurts when you walk, or hurts more than now.',
   ];
 }
 

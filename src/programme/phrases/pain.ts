@@ -194,7 +194,9 @@ export function getHelpText(
       contactText(carryOnTo, rules),
       night,
       'Tingling, numbness or weakness in the leg.',
-      boneKnown ? 'A bone hurts more, or hurts when you walk.' : 'One spot of bone hurts, or it hurts to hop.',
+      boneKnown
+        ? 'A bone hurts more, or hurts when you walk.'
+        : 'One spot of bone hurts, or it hurts to hop.',
     ]),
     ...(expected === undefined ? [] : [paragraph(expected)]),
     paragraph(contact.join(' · ')),

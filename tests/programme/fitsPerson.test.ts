@@ -92,7 +92,28 @@ describe('the note', () => {
   it('names what was cleared, and what still holds after it', () => {
     const note = noteText(made(POPPED));
     expect(note).not.toContain('nothing that limits');
-    expect(note).toContain('Cleared: sudden pop with a bruise, or not able to walk (sports doctor, 2026-11-23).');
+    expect(note).toContain(
+      'Cleared: sudden pop with a bruise, or not able to walk (sports doctor, 2026-11-23).',
+    );
     expect(note).toContain('stage 2 at most');
+  });
+});
+
+describe('the note of someone who was cleared', () => {
+  it.each([
+    ['cancerNightPain', 40, 'Cleared: history of cancer with night pain (doctor, 2026-11-23).'],
+    ['hernia', 40, 'Cleared: hernia (doctor, 2026-11-23).'],
+  ] as const)('names %s', (flag, ageYears, words) => {
+    const clearances = [{ flag, by: 'doctor', on: person().seenOn, decision: 'may exercise' }];
+    const note = noteText(made({ ageYears, screen: { ...ALL_CLEAR, [flag]: 'yes' }, clearances }));
+    expect(note).toContain(words);
+  });
+
+  it('names the growth plate of a gradual start under 18', () => {
+    const flag = 'suddenOnsetUnder18' as const;
+    const clearances = [{ flag, by: 'doctor', on: person().seenOn, decision: 'gradual start' }];
+    expect(noteText(made({ ageYears: 16, clearances }))).toContain(
+      'Cleared: growth-plate cause considered (doctor, 2026-11-23).',
+    );
   });
 });

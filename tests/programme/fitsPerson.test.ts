@@ -117,3 +117,64 @@ describe('the note of someone who was cleared', () => {
     );
   });
 });
+
+describe('fixed sitting', () => {
+  const sitting = { toleranceMinutes: 10, fixedBlocksMinutes: [60] };
+
+  it('at a desk has no stops on the way, and no advice for the wheel', () => {
+    const programme = made({ sitting });
+    expect(ownLines(programme).join('\n')).toContain('Walk for two minutes before and after it.');
+    expect(programme.advice.map(({ id }) => id)).not.toContain('at-the-wheel');
+  });
+
+  it.each([
+    { changedBefore: ['long-drives'] },
+    { doesNow: [{ what: 'driving', times: 5 }] },
+  ] as Partial<Consult>[])('at the wheel has both: %j', (different) => {
+    const programme = made({ sitting, ...different });
+    expect(ownLines(programme).join('\n')).toContain('and at each stop on the way.');
+    expect(programme.advice.map(({ id }) => id)).toContain('at-the-wheel');
+  });
+});
+
+describe('someone who does not get down to the floor', () => {
+  it('is told of the bed alone', () => {
+    const lying = ownLines(made({ stage: 2, cannotDo: ['get-to-the-floor'] })).filter((line) =>
+      /^(Buttock no lower|Foot \d|Down )/.test(line),
+    );
+    expect(lying.length).toBeGreaterThan(0);
+    expect(lying.filter((line) => line.includes('floor'))).toEqual([]);
+  });
+});
+
+describe('what waits for fast work and sport', () => {
+  const doesNow = [{ what: 'deadlifts', times: 2 }];
+
+  it.each([
+    [false, 'Leave until the part “Keep going”'],
+    [true, 'Leave until the part “Fast work and sport”'],
+  ])('of someone who runs: %s', (runs, words) => {
+    const running = runs ? RUNNER : person().running;
+    expect(text({ stage: 2, doesNow, running })).toContain(words);
+  });
+});
+
+describe('the longest run', () => {
+  it('of someone whose longer runs wait is that of the table', () => {
+    const running = { ...RUNNER, longestIn30DaysKm: 12 };
+    const overrides = [{ path: 'running.decision', value: 'keep', reason: 'a diary of five months' }];
+    const leaflet = text({ stage: 2, running, usualMorningPain: 5, overrides });
+    expect(leaflet).toContain('These wait: longer easy run');
+    expect(leaflet).toContain('Let no run be longer than in this table for now.');
+  });
+});
+
+describe('stretching', () => {
+  it('does not say the same twice', () => {
+    const discharge = { decidedBy: 'R. Sample', on: person().seenOn };
+    const tests = [{ test: 'single-leg-hinge', pain: 0 }];
+    const doesNow = [{ what: 'yoga', times: 1 }];
+    const leaflet = text({ stage: 'keepGoing', stageBecause: undefined, discharge, tests, doesNow });
+    expect(leaflet.split('It does not keep you from getting hurt.')).toHaveLength(2);
+  });
+});

@@ -1,6 +1,7 @@
 /** What the screen and the body ask to heed, as the patient must know it too (house rules 11.11 and 11.14). */
 import type { Consult } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
+import type { CannotDo } from '../content/schema/words.ts';
 import type { Maternity } from './maternity.ts';
 import type { Person } from './person.ts';
 
@@ -14,6 +15,9 @@ export type BoneItem = 'hopPain' | 'focalBonePain' | 'nightBonePain' | 'missedPe
 /** Items that leave light holds at most. */
 export type MedicineItem = 'oralSteroid' | 'fluoroquinolone' | 'recentInjection';
 
+/** What of the cannot-do list changes how the exercises that are left are done. */
+export type BodyItem = Extract<CannotDo, 'dizziness' | 'osteoporosis' | 'hip-replacement'>;
+
 export interface Precautions {
   readonly breath: readonly { readonly item: BreathItem; readonly known: Known }[];
   /** Longest hold in seconds while they act; null when every one of them was cleared. */
@@ -22,6 +26,7 @@ export interface Precautions {
   readonly bone: readonly { readonly item: BoneItem; readonly known: Known }[];
   readonly medicines: readonly { readonly item: MedicineItem; readonly known: Known }[];
   readonly maternity: Maternity | null;
+  readonly body: readonly BodyItem[];
   /** Words such as strong or heavy would contradict what is heeded. */
   readonly gentle: boolean;
 }
@@ -29,7 +34,14 @@ export interface Precautions {
 const BONE = ['hopPain', 'focalBonePain', 'nightBonePain', 'missedPeriods', 'lowEnergy'] as const;
 
 /** Empty lists and null where nothing has to be heeded. */
-export function precautionsOf({ consult, effects, maternity, protocol, sudden }: Person): Precautions {
+export function precautionsOf({
+  consult,
+  effects,
+  maternity,
+  protocol,
+  sudden,
+  cannotDo,
+}: Person): Precautions {
   const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
   const medicines = known(
     ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
@@ -45,6 +57,9 @@ export function precautionsOf({ consult, effects, maternity, protocol, sudden }:
     bone,
     medicines,
     maternity,
+    body: (['dizziness', 'osteoporosis', 'hip-replacement'] as const).filter((item) =>
+      cannotDo.includes(item),
+    ),
     gentle: short || effects.lightHolds.length > 0 || early || sudden !== null,
   };
 }

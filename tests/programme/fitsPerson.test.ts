@@ -178,3 +178,14 @@ describe('stretching', () => {
     expect(leaflet.split('It does not keep you from getting hurt.')).toHaveLength(2);
   });
 });
+
+describe('what the cannot-do list asks to heed', () => {
+  it.each([
+    ['dizziness', 'Keep a hand on something steady while you stand.'],
+    ['osteoporosis', 'Keep your back straight when you bend, and do not twist under load.'],
+    ['hip-replacement', 'What your surgeon told you not to do comes first.'],
+  ] as const)('%s', (item, words) => {
+    expect(text({ cannotDo: [item] })).toContain(words);
+    expect(text({})).not.toContain(words);
+  });
+});

@@ -1,6 +1,6 @@
 /** What to heed because of blood pressure, a bone, a medicine, pregnancy or birth, in the patient's words. */
 import type { Maternity } from '../maternity.ts';
-import type { BoneItem, BreathItem, MedicineItem, Precautions } from '../precautions.ts';
+import type { BodyItem, BoneItem, BreathItem, MedicineItem, Precautions } from '../precautions.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, list, listText, section } from './plain.ts';
 
@@ -19,6 +19,7 @@ export function precautionsText(precautions: Precautions, facts: PrecautionFacts
     ...boneLines(precautions),
     ...medicineLines(precautions),
     ...maternityLines(precautions, facts),
+    ...precautions.body.map((item) => BODY_WORDS[item]),
   ];
   const parts: Part[] = lines.length === 0 ? [] : [list(lines)];
   return section('precautions', 'What to heed', parts);
@@ -116,6 +117,14 @@ function medicineLines({ medicines }: Precautions): string[] {
     'A snap, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.',
   ];
 }
+
+// Common practice, no source: what is said with each of these before any exercise.
+const BODY_WORDS: Readonly<Record<BodyItem, string>> = {
+  dizziness:
+    'You get dizzy at times. Keep a hand on something steady while you stand. Get up slowly, and stop when you feel dizzy.',
+  osteoporosis: 'You have osteoporosis. Keep your back straight when you bend, and do not twist under load.',
+  'hip-replacement': 'You have a new hip. What your surgeon told you not to do comes first.',
+};
 
 const ASK = 'Ask your midwife or doctor about this plan, and before you do more.';
 const NOT_FLAT = 'Do not lie flat on your back for long.';

@@ -3,6 +3,7 @@ import type { Consult } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import type { Maternity } from './maternity.ts';
+import { limitsOf } from './painLimits.ts';
 import type { Person } from './person.ts';
 
 /** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
@@ -49,6 +50,7 @@ export function precautionsOf({
     effects.lightHolds,
   );
   const bone = known(BONE, consult, effects.noRunning).filter((one) => one.known !== 'cleared');
+  const { usualOnly } = limitsOf(consult, protocol);
   const short = effects.shortHolds.length > 0;
   const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
   return {
@@ -60,7 +62,8 @@ export function precautionsOf({
     body: (['dizziness', 'osteoporosis', 'hip-replacement'] as const).filter((item) =>
       cannotDo.includes(item),
     ),
-    gentle: short || effects.lightHolds.length > 0 || early || sudden !== null,
+    gentle:
+      short || effects.lightHolds.length > 0 || early || sudden !== null || usualOnly || effects.under18,
   };
 }
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { noteText } from '../../src/record/noteText.ts';
-import { ownLines } from './leafletText.ts';
+import { leafletLines, ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, person, RUNNER } from './person.ts';
 import { programmeOf } from './shipped.ts';
 
@@ -187,5 +187,20 @@ describe('what the cannot-do list asks to heed', () => {
   ] as const)('%s', (item, words) => {
     expect(text({ cannotDo: [item] })).toContain(words);
     expect(text({})).not.toContain(words);
+  });
+});
+
+describe('nobody is promised strong work who', () => {
+  const flag = 'suddenOnsetUnder18' as const;
+  it.each([
+    ['is irritable', { irritability: 'high' }],
+    ['hurts 4 every morning', { usualMorningPain: 4 }],
+    [
+      'is under 18, with a lighter dose',
+      { ageYears: 16, clearances: [{ flag, by: 'doctor', on: person().seenOn, decision: 'gradual start' }] },
+    ],
+  ] as [string, Partial<Consult>][])('%s', (_, different) => {
+    const programme = made(different);
+    expect(leafletLines(programme).filter((line) => /\bstrong (?:slow )?work/i.test(line))).toEqual([]);
   });
 });

@@ -32,6 +32,10 @@ export function datesText({ startOn, reviewOn }: Consult, course: Course): strin
 const LIGHT_HOLDS =
   'Because of a medicine or an injection, only light holds for now. Talk to the doctor who prescribed it.';
 
+/** The first programme after a cleared sudden start: why it is so light (house rules 11.6). */
+const SUDDEN =
+  'It began suddenly, and it has been looked at since. So this first plan is light, with less than you could lift.';
+
 /** A lower stage or step than in the revision before: said plainly, so that nobody wonders. */
 const TURNED_DOWN =
   'This plan asks a little less than the last one. Ups and downs are part of the way, not a new start.';
@@ -42,6 +46,8 @@ export interface OpeningFacts {
   readonly lightHolds: boolean;
   /** Strong or heavy work would contradict what the patient is told to heed. */
   readonly gentle: boolean;
+  /** It began with a pop or a sudden pain, and this is the first plan after it was cleared. */
+  readonly sudden: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
 }
@@ -51,7 +57,7 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, gentle, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, sudden, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
   const why = gentle ? gentleWhy(protocol) : protocol.why;
@@ -62,6 +68,7 @@ export function openingText(
         ...why,
         ...(turnedDown ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
+        ...(sudden ? [SUDDEN] : []),
         ...beganTexts(consult.changedBefore),
       ];
     case 'discharge':

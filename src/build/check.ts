@@ -5,7 +5,9 @@
 import { resolve } from 'node:path';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { Consult, Library } from '../content/library.ts';
+import { seenIn } from '../figure/seen.ts';
 import { checkLibrary, checkShelves } from '../programme/check/library.ts';
+import { againstPictures } from '../programme/check/pictures.ts';
 import { checkIssued } from './checkIssued.ts';
 import { counted, libraryText } from './counted.ts';
 import { EXIT } from './exit.ts';
@@ -85,6 +87,7 @@ async function inUse(
     ...checkLibrary(library, onDay(flags), workspace.placeOf).filter(
       ({ code, file }) => code !== 'card-unused' || !workspace.shipped.has(file),
     ),
+    ...againstPictures(library, seenIn, workspace.placeOf),
     ...prints,
     ...refusals.map(workspace.asProblem),
     ...withoutLettersOf(prints, problems),

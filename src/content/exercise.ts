@@ -1,6 +1,7 @@
 /** An exercise card's front matter as the card the other rooms use. */
 import type { Movement } from '../mechanics/movement.ts';
 import type { ExerciseCard } from './library.ts';
+import { drawnPicture } from './picture.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ExerciseFrontMatter } from './schema/exercise.ts';
 import { tempoOf } from './tempo.ts';
@@ -21,6 +22,8 @@ export function exerciseCard(
     legs: legsOf(front),
     pickUpHeightM: front.pickUpHeightCm === undefined ? null : front.pickUpHeightCm / 100,
     props: front.props,
+    hands: front.hands ?? null,
+    picture: front.picture === undefined ? null : drawnPicture(front.picture),
     equipment: front.equipment,
     needs: front.needs,
     tempo: tempoOf(front.tempo),

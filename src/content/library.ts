@@ -1,7 +1,8 @@
 /** What content hands on: everything parsed once, in types that cannot be wrong. */
 import type { Dose, Tempo, ChangeKind } from '../dose/dose.ts';
+import type { DrawnPicture } from '../mechanics/drawnPose.ts';
 import type { Movement } from '../mechanics/movement.ts';
-import type { Prop } from '../mechanics/scene.ts';
+import type { Prop, RestingHands } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Mark, Source } from '../units/source.ts';
 import type { Origin } from './layers.ts';
@@ -27,6 +28,10 @@ export interface ExerciseCard {
   /** Height in metres from which the weight is lifted; null when it is handed over or put on lying down. */
   readonly pickUpHeightM: number | null;
   readonly props: readonly Prop[];
+  /** Where empty hands rest in the picture; null where pose and props say it. */
+  readonly hands: RestingHands | null;
+  /** What is drawn of a card without a pose; null for a posed card, and where nobody has drawn it. */
+  readonly picture: DrawnPicture | null;
   readonly equipment: readonly Equipment[];
   readonly needs: readonly CannotDo[];
   readonly tempo: Tempo;

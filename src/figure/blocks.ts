@@ -51,6 +51,33 @@ export function bench({ left, right, y }: Surface): readonly Stroke[] {
   return [...legs, panel({ x: left, y }, { x: right, y: y - PAD_M })];
 }
 
+/** A bed seen along its side: a thick mattress on a frame with two legs. */
+export function bed({ left, right, y }: Surface): readonly Stroke[] {
+  const legs = [left + 0.05, right - 0.05 - LEG_M].map((x) =>
+    panel({ x, y: y - 0.26 }, { x: x + LEG_M, y: 0 }),
+  );
+  return [
+    ...legs,
+    panel({ x: left + 0.015, y: y - 0.2 }, { x: right - 0.015, y: y - 0.27 }),
+    edged(
+      smooth([
+        { x: (left + right) / 2, y },
+        corner({ x: right - 0.02, y }),
+        corner({ x: right, y: y - 0.04 }),
+        corner({ x: right, y: y - 0.18 }),
+        corner({ x: right - 0.02, y: y - 0.2 }),
+        corner({ x: left + 0.02, y: y - 0.2 }),
+        corner({ x: left, y: y - 0.18 }),
+        corner({ x: left, y: y - 0.04 }),
+        corner({ x: left + 0.02, y }),
+      ]),
+      'propFill',
+      'prop',
+      LINE_M,
+    ),
+  ];
+}
+
 /** A chair; its backrest stands at the left or right end of the seat. */
 export function chair({ left, right, y }: Surface, backrest: 'left' | 'right'): readonly Stroke[] {
   const seat = panel({ x: left, y }, { x: right, y: y - 0.04 });
@@ -118,5 +145,5 @@ function pillow(left: number, right: number, bottom: number, top: number): Strok
     corner({ x: left, y: low }),
     corner({ x: left, y: high }),
   ];
-  return edged(smooth(knots), 'propFill', 'prop', LINE_M);
+  return edged(smooth(knots), 'pillow', 'prop', LINE_M);
 }

@@ -1,10 +1,11 @@
 /** The body of one stance, from the far leg to the near arm, and the bars it takes up in the picture. */
-import type { Scene } from '../mechanics/scene.ts';
+import type { DrawnArms } from '../mechanics/drawnPose.ts';
+import type { SideScene } from '../mechanics/scene.ts';
 import { armTo, fist, type Arm } from './arm.ts';
 import { chain, type Bar } from './clearance.ts';
 import { placed } from './foot.ts';
 import type { Furniture } from './furniture.ts';
-import { reachOf } from './hands.ts';
+import { farReachOf, reachOf } from './hands.ts';
 import { headOf, type Head } from './head.ts';
 import { edged, filled, type Stroke } from './ink.ts';
 import { legOutline } from './leg.ts';
@@ -26,6 +27,12 @@ export interface Figure {
   readonly bars: readonly Bar[];
 }
 
+/** How a frame holds what the pose of the model does not say: drawn arms, and where a resting head stays. */
+export interface Bearing {
+  readonly arms: DrawnArms | null;
+  readonly restX: number | null;
+}
+
 /** How far the far leg of a symmetric pose stands ahead, so that both are seen. */
 const FAR_LEG = 0.04;
 
@@ -33,26 +40,42 @@ const FAR_LEG = 0.04;
  * The figure in a stance. The working leg is solid and nearest; the other leg is white with a line round it. When both
  * legs work, both are solid. `behind` is drawn before what stands between the legs, `front` after it.
  */
-export function figureOf(scene: Scene, stance: Stance, furniture: Furniture): Figure {
+export function figureOf(
+  scene: SideScene,
+  stance: Stance,
+  furniture: Furniture,
+  { arms, restX }: Bearing,
+): Figure {
   const { heightM, pose, hip, shoulder, lyingY } = stance;
-  const head = headOf(stance);
-  const arm = armTo(shoulder, reachOf(scene, stance, furniture.handRest, head.centre), heightM, lyingY);
+  const head = headOf(stance, restX);
+  const reach = reachOf(scene, stance, furniture, head.centre, arms);
+  // A grip may be below what the body lies on.
+  const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
+  const far = farReachOf(scene, stance, furniture, arms);
   const edge = LINE.edge * heightM;
+  const nearArm = edged(arm.outline, 'arm', 'paperWhite', edge);
+  const hidesPillow = furniture.underHips.length > 0;
   const near = legOutline(hip, stance.work, heightM, 0);
   const weight = scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand);
   return {
-    behind: [farLeg(stance, near)],
+    behind: [
+      ...(hidesPillow ? [nearArm] : []),
+      farLeg(stance, near),
+      ...(far === null
+        ? []
+        : [edged(armTo(shoulder, far, heightM, lyingY).outline, 'arm', 'paperWhite', edge)]),
+    ],
     front: [
       filled(head.neck, 'body'),
       edged(head.face, 'body', 'paperWhite', edge * 0.6),
-      filled(head.hair, 'otherLegLine'),
+      edged(head.hair, 'hair', 'hairLine', edge),
       filled(torsoOutline(pose, hip, heightM, lyingY), 'body'),
       edged(near, 'workLeg', 'paperWhite', edge),
     ],
     weight,
     over: [
       ...weight,
-      edged(arm.outline, 'arm', 'paperWhite', edge),
+      ...(hidesPillow ? [] : [nearArm]),
       ...(scene.weight?.at === 'hands'
         ? [edged(pressed(fist(arm.hand, heightM), lyingY), 'arm', 'paperWhite', edge * 0.7)]
         : []),

@@ -1,16 +1,29 @@
 /** Where the hands go: to the weight, to a prop, where the pose sends them, or where a person would put them. */
 import type { Point } from '../mechanics/pose.ts';
-import type { Scene } from '../mechanics/scene.ts';
+import type { DrawnArms } from '../mechanics/drawnPose.ts';
+import type { SideScene } from '../mechanics/scene.ts';
 import type { Reach } from './arm.ts';
-import { along, between, distance, frameAt, upwardAt } from './plane.ts';
+import type { Furniture } from './furniture.ts';
+import { along, between, directionFrom, distance, frameAt, opposite, upwardAt } from './plane.ts';
 import { ARM_LENGTHS, SKIN } from './proportions.ts';
 import type { Stance } from './stance.ts';
 
 const REACH = ARM_LENGTHS.upper + ARM_LENGTHS.lower + ARM_LENGTHS.grip;
 
 /** The reach of the near hand in a stance; `handRest` is a place a prop offers, `headAt` the centre of the head. */
-export function reachOf(scene: Scene, stance: Stance, handRest: Point | null, headAt: Point): Reach {
+export function reachOf(
+  scene: SideScene,
+  stance: Stance,
+  { handRest, grip }: Pick<Furniture, 'handRest' | 'grip'>,
+  headAt: Point,
+  drawn: DrawnArms | null,
+): Reach {
   const { pose, heightM, shoulder } = stance;
+  if (drawn !== null && typeof pose.arms === 'number')
+    return { ...drawnArm(stance, pose.arms, drawn.elbowDeg), grips: scene.weight?.at === 'hands' };
+  if (grip !== null) return { hand: grip, grips: true };
+  const told = scene.hands === undefined || scene.weight?.at === 'hands' ? null : toldAt(scene.hands, stance);
+  if (told !== null) return { ...told, grips: false };
   const held = heldAt(scene, stance);
   const hands = { x: stance.hands.x, y: Math.max(stance.hands.y, stance.lyingY + SKIN.hands * heightM) };
   if (held !== null) return { ...held, grips: true };
@@ -21,12 +34,54 @@ export function reachOf(scene: Scene, stance: Stance, handRest: Point | null, he
   return { ...atEase(scene, stance, headAt), grips: false };
 }
 
+/**
+ * The far arm where it does something else than the near one: it swings the other way in a drawn pose, or steadies on
+ * the worktop while the near hand carries a weight. Null where it hangs behind the near one.
+ */
+export function farReachOf(
+  scene: SideScene,
+  stance: Stance,
+  { handRest }: Pick<Furniture, 'handRest'>,
+  drawn: DrawnArms | null,
+): Reach | null {
+  if (drawn !== null && drawn.farDeg !== null)
+    return { ...drawnArm(stance, drawn.farDeg, drawn.elbowDeg), grips: false };
+  if (handRest === null || scene.weight?.at !== 'hands') return null;
+  return { hand: handRest, grips: false };
+}
+
+function drawnArm({ shoulder, heightM, lyingY }: Stance, upperDeg: number, elbowDeg: number): Held {
+  const swung = (deg: number) => opposite(upwardAt(-deg));
+  const elbow = along(shoulder, ARM_LENGTHS.upper * heightM, swung(upperDeg));
+  const lower = (ARM_LENGTHS.lower + ARM_LENGTHS.grip) * heightM;
+  const hand = along(elbow, lower, swung(upperDeg + elbowDeg));
+  return { elbow, hand: { x: hand.x, y: Math.max(hand.y, lyingY + SKIN.hands * heightM) } };
+}
+
 interface Held {
   readonly hand: Point;
   readonly elbow?: Point;
 }
 
-function heldAt(scene: Scene, stance: Stance): Held | null {
+// Where the card's words put the hands: they slide along the thigh as far as the arm reaches.
+function toldAt(
+  place: NonNullable<SideScene['hands']>,
+  { hip, shoulder, work, pose, heightM }: Stance,
+): Held {
+  const pelvis = frameAt(hip, upwardAt(pose.trunk - (pose.lumbar ?? 0)));
+  if (place === 'hips') return { hand: pelvis(0.085 * heightM, 0.02 * heightM) };
+  if (place === 'chest')
+    return { hand: frameAt(shoulder, upwardAt(pose.trunk))(-0.07 * heightM, 0.075 * heightM) };
+  const thigh = directionFrom(hip, work.knee);
+  const front = { x: -thigh.y, y: thigh.x };
+  const onThigh = (share: number) => along(between(hip, work.knee, share), 0.05 * heightM, front);
+  const reachable = [0.95, 0.85, 0.75, 0.65, 0.55, 0.45, 0.35].find(
+    (share) => distance(shoulder, onThigh(share)) <= 0.985 * REACH * heightM,
+  );
+  return { hand: onThigh(reachable ?? 0.35) };
+}
+
+function heldAt(scene: SideScene, stance: Stance): Held | null {
   const { heightM, shoulder, pose } = stance;
   const trunk = frameAt(shoulder, upwardAt(pose.trunk));
   const at = scene.weight?.at;
@@ -47,7 +102,7 @@ function heldAt(scene: Scene, stance: Stance): Held | null {
 
 // Lying on the back the arms lie beside the body, on the front they pillow the forehead, on the knees they wait
 // before the chest, sitting they rest on the thighs, and over a split stance they go to the hips.
-function atEase(scene: Scene, stance: Stance, headAt: Point): Held {
+function atEase(scene: SideScene, stance: Stance, headAt: Point): Held {
   const { pose, heightM, hip, shoulder, hands, work, lyingY } = stance;
   const trunk = frameAt(shoulder, upwardAt(pose.trunk));
   if (pose.trunk < -60) return { hand: besideBody(stance) };
@@ -83,7 +138,7 @@ function rested(stance: Stance, handRest: Point): Held {
 function besideBody({ shoulder, hip, heightM, lyingY, pelvisFront }: Stance): Point {
   const restY = lyingY + SKIN.hands * heightM;
   const drop = shoulder.y - restY;
-  if (drop > 0.15 * heightM) return pelvisFront;
+  if (drop > 0.15 * heightM) return between(pelvisFront, hip, 0.55);
   const span = 0.97 * REACH * heightM;
   return {
     x: shoulder.x + Math.sign(hip.x - shoulder.x) * Math.sqrt(Math.max(0, span ** 2 - drop ** 2)),

@@ -19,8 +19,11 @@ const LEAN_LIMIT_DEG = 25;
 const FACE_UP_DEG = -84;
 const FACE_DOWN_DEG = 90;
 
-/** The head's outlines; nothing of them lies below the surface the body lies on. */
-export function headOf(stance: Stance): Head {
+/**
+ * The head's outlines; nothing of them lies below the surface the body lies on. `restX`: where along the floor a head that
+ * rests there stays; null for a head that goes with the trunk.
+ */
+export function headOf(stance: Stance, restX: number | null): Head {
   const { heightM, lyingY, pose } = stance;
   const neckDeg = pose.trunk - LEAN_GIVEN_BACK * clamp(pose.trunk, -LEAN_LIMIT_DEG, LEAN_LIMIT_DEG);
   const up = upwardAt(neckDeg);
@@ -28,7 +31,7 @@ export function headOf(stance: Stance): Head {
   const free = frameAt(base, up)(NECK.length * heightM, NECK.forward * heightM);
   // Lifting the head off the floor bends the neck; in every pose a back can rest in, its length stays within a tenth.
   const rest = neckDeg < 0 ? HEAD_REST.back : HEAD_REST.face;
-  const centre = { x: free.x, y: Math.max(free.y, lyingY + rest * heightM) };
+  const centre = { x: restX ?? free.x, y: Math.max(free.y, lyingY + rest * heightM) };
   const head = frameAt(centre, upwardAt(clamp(neckDeg, FACE_UP_DEG, FACE_DOWN_DEG)));
   const skin = (knots: typeof FACE_KNOTS): Outline => {
     const placed = knots.map(({ up: high, front, ...kind }): Knot => ({

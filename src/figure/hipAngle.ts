@@ -9,23 +9,30 @@ import type { Stance } from './stance.ts';
 
 export interface HipAngle {
   readonly strokes: readonly Stroke[];
-  readonly caption: Caption;
+  /** The degrees; none where there is no bend to show. */
+  readonly captions: readonly Caption[];
   /** The lines of the sign itself, for what comes after to keep clear of. */
   readonly bars: readonly Bar[];
+  /** Degrees the arc spans; null where none is drawn. */
+  readonly arcDeg: number | null;
 }
 
 const ORIGIN: Point = { x: 0, y: 0 };
 const RADIUS = 0.145;
 const TAIL = 0.175;
-/** Under this the arc would be shorter than its own line is wide; the two lines lie upon each other. */
-const ARC_FROM_RAD = 0.06;
+/** No bend to show. */
+export const NO_ANGLE: HipAngle = { strokes: [], captions: [], bars: [], arcDeg: null };
+/** Under this an arc is a hook on the thigh and no angle: dashed line and degrees stand alone [choice]. */
+export const ARC_FROM_DEG = 12;
 const ARC_BARS = 8;
 
 /**
- * The sign of a stance's hip angle. `hipFlexionDeg` is printed as it is given; the arc shows the posture's own angle.
+ * The sign of a stance's hip angle. `hipFlexionDeg` is printed as it is given; the arc shows the posture's own angle,
+ * and there is none where the number is small or nothing at all.
  * With a rounded back it starts from the pelvis, whose bend to the thigh is what the number counts.
  */
-export function hipAngle(stance: Stance, hipFlexionDeg: number, taken: readonly Bar[]): HipAngle {
+export function hipAngle(stance: Stance, hipFlexionDeg: number | null, taken: readonly Bar[]): HipAngle {
+  if (hipFlexionDeg === null) return NO_ANGLE;
   const { hip, work, pose, heightM } = stance;
   const tail = opposite(upwardAt(pose.trunk - (pose.lumbar ?? 0)));
   const thigh = directionFrom(hip, work.knee);
@@ -45,9 +52,11 @@ export function hipAngle(stance: Stance, hipFlexionDeg: number, taken: readonly 
   const text = `${hipFlexionDeg < 0 ? '−' : ''}${Math.abs(hipFlexionDeg)}°`;
   const wished = along(hip, RINGS[0] * radius, directionFrom(hip, turnedBy(0.5)));
   const centre = freePlace({ text, centre: wished, sizeM, paint: 'arc' }, hip, [...taken, ...bars], heightM);
+  const bow = Math.abs(hipFlexionDeg) < ARC_FROM_DEG ? 0 : sweep;
   return {
-    strokes: signStrokes(stance, start, tailEnd, sweep),
-    caption: { text, centre, sizeM, paint: 'arc' },
+    arcDeg: bow === 0 ? null : (bow * 180) / Math.PI,
+    strokes: signStrokes(stance, start, tailEnd, bow),
+    captions: [{ text, centre, sizeM, paint: 'arc' }],
     bars,
   };
 }
@@ -63,7 +72,7 @@ function signStrokes(
   const under = lined(line, 'paperWhite', width * 1.7);
   const tail = lined(line, 'arc', width * 0.85, [0.026, 0.016]);
   const joint = edged(circle(hip, 0.011 * heightM), 'arc', 'paperWhite', width * 0.55);
-  if (Math.abs(sweep) < ARC_FROM_RAD) return [under, tail, joint];
+  if (sweep === 0) return [under, tail, joint];
   const bow = arc(hip, start, sweep);
   return [lined(bow, 'paperWhite', width * 2), under, tail, lined(bow, 'arc', width), joint];
 }

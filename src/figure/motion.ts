@@ -1,4 +1,5 @@
 /** The way of the movement: an arrow from where a part of the body was to where it is, and a ghost of the start. */
+import type { ArrowSign } from '../mechanics/drawnPose.ts';
 import type { Point } from '../mechanics/pose.ts';
 import { chain, clearanceOf, type Bar } from './clearance.ts';
 import { edged, filled, lined, type Stroke } from './ink.ts';
@@ -9,6 +10,7 @@ import type { Stance } from './stance.ts';
 
 /** A part of the body by which a movement can be shown, with how far its flesh reaches round its point. */
 export interface Mover {
+  readonly part: ArrowSign['at'];
   readonly from: Point;
   readonly to: Point;
   /** What it turns about, so that the arrow bends the way the part travels. */
@@ -26,19 +28,21 @@ const STEPS = 6;
 const ROOM = 0.033;
 const LITTLE_ROOM = 0.012;
 
-/** The faint body of the start pose: thick strokes, because it says where, not what. Nothing of it sinks into the floor. */
-export function ghost(start: Stance, headAt: Point): readonly Stroke[] {
-  const head = filled(pressed(circle(headAt, 0.058 * start.heightM), 0), 'ghost');
+/**
+ * The faint body of the start pose: thick strokes, because it says where, not what. Nothing of it sinks into the floor.
+ * `headAt` is null where the head stays: half a head beside the head would look like a second one.
+ */
+export function ghost(start: Stance, headAt: Point | null): readonly Stroke[] {
   return [
     ...ghostLines(start).map(({ points, widthM }) => lined(polyline(points, false), 'ghost', widthM)),
-    head,
+    ...(headAt === null ? [] : [filled(pressed(circle(headAt, 0.058 * start.heightM), 0), 'ghost')]),
   ];
 }
 
 /** The bars a ghost takes up. */
-export function ghostBars(start: Stance, headAt: Point): readonly Bar[] {
-  const head = { a: headAt, b: headAt, radiusM: 0.058 * start.heightM };
-  return [...ghostLines(start).flatMap(({ points, widthM }) => chain(points, widthM / 2)), head];
+export function ghostBars(start: Stance, headAt: Point | null): readonly Bar[] {
+  const head = headAt === null ? [] : [{ a: headAt, b: headAt, radiusM: 0.058 * start.heightM }];
+  return [...ghostLines(start).flatMap(({ points, widthM }) => chain(points, widthM / 2)), ...head];
 }
 
 function ghostLines({
@@ -60,26 +64,46 @@ function ghostLines({
   return [line(0.115, hip, shoulder), ...leg(work), ...(symmetric ? [] : leg(other))];
 }
 
+/** An arrow and the part it belongs to; null for none. */
+export interface Arrow {
+  readonly strokes: readonly Stroke[];
+  readonly at: ArrowSign['at'] | null;
+}
+
+export const NO_ARROW: Arrow = { strokes: [], at: null };
+
 /**
  * The arrow of the first mover that travels at least 3 % of height and finds room: along its way up to where it is now,
  * or on from there, or beside it; a little room will do before the next mover is asked. None when nothing travels.
  */
-export function arrow(movers: readonly Mover[], taken: readonly Bar[], heightM: number): readonly Stroke[] {
+export function arrow(movers: readonly Mover[], taken: readonly Bar[], heightM: number): Arrow {
   const far = movers.filter(({ from, to }) => distance(from, to) >= LEAST_TRAVEL * heightM);
   const best = far.map((mover) => roomiest(mover, taken, heightM));
   const chosen =
     best.find(({ room }) => room >= LITTLE_ROOM * heightM) ?? best.toSorted((a, b) => b.room - a.room)[0];
-  return chosen === undefined ? [] : drawn(chosen.path, heightM);
+  if (chosen === undefined) return NO_ARROW;
+  return { strokes: drawn(chosen.path, heightM), at: chosen.part };
+}
+
+/** The arrow an author asked for: from the flesh round `at` on in this direction (a unit vector). */
+export function signArrow(at: Point, way: Point, radiusM: number, heightM: number): readonly Stroke[] {
+  const start = along(at, radiusM + 0.02 * heightM, way);
+  return drawn([start, along(start, SHORTEST * heightM, way)], heightM);
 }
 
 interface Way {
+  readonly part: ArrowSign['at'];
   readonly path: readonly Point[];
   readonly room: number;
 }
 
 function roomiest(mover: Mover, taken: readonly Bar[], heightM: number): Way {
   const enough = ROOM * heightM - 1e-6;
-  const way = (path: readonly Point[]): Way => ({ path, room: roomFor(path, taken, enough) });
+  const way = (path: readonly Point[]): Way => ({
+    part: mover.part,
+    path,
+    room: roomFor(path, taken, enough),
+  });
   let best = way(trailing(mover, heightM));
   const others = [
     () => leading(mover, heightM),

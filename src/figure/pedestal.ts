@@ -1,8 +1,9 @@
 /** What stands under a foot, a back or a seat that the card raises over the floor. */
 import type { SupportPoint } from '../mechanics/movement.ts';
-import type { Prop, Scene } from '../mechanics/scene.ts';
+import type { Prop, SideScene } from '../mechanics/scene.ts';
 import { ball, bench, books, chair, pillows, step } from './blocks.ts';
 import type { Stroke } from './ink.ts';
+import { placed } from './foot.ts';
 import { contactOf, legPartOf, type Stance } from './stance.ts';
 
 /** Under this a rise is no thing to stand on. */
@@ -19,7 +20,7 @@ export interface Raised {
 }
 
 /** A pedestal for each support that stands over the floor in all stances; hands and shoulders find their own. */
-export function raisedSupports(scene: Scene, stances: readonly Stance[]): readonly Raised[] {
+export function raisedSupports(scene: SideScene, stances: readonly Stance[]): readonly Raised[] {
   return scene.supports.flatMap((support) => {
     const y = Math.min(...stances.map((stance) => contactOf(stance, support).y));
     if (y < RAISED_FROM_M || support === 'hands' || support === 'shoulder') return [];
@@ -33,7 +34,7 @@ function kindsUnder(support: SupportPoint): readonly Prop[] {
   return legPartOf(support) === null ? UNDER_BACK : UNDER_FEET;
 }
 
-function firstOf(scene: Scene, kinds: readonly Prop[]): Prop {
+function firstOf(scene: SideScene, kinds: readonly Prop[]): Prop {
   return kinds.find((kind) => scene.props.includes(kind)) ?? (kinds[0] as Prop);
 }
 
@@ -52,6 +53,18 @@ function pedestal(
   return prop === 'pillows' ? pillows(surface) : step(surface);
 }
 
+// The other foot still stands before the step: its toes do not reach into it.
+function lowerToe(support: SupportPoint, stances: readonly Stance[]): number {
+  if (support !== 'work.mid') return -Infinity;
+  return Math.max(
+    ...stances.map(({ other, work, symmetric, heightM }) =>
+      symmetric || other.fore.y > work.groundY - 0.06 * heightM || other.ankle.x > work.ankle.x
+        ? -Infinity
+        : placed(other, heightM).ankle.x + 0.125 * heightM,
+    ),
+  );
+}
+
 // A foot needs room for heel and toes, a seat for the thighs, a back leans on an edge.
 function extentUnder(
   prop: Prop,
@@ -65,5 +78,8 @@ function extentUnder(
   if (support === 'seat') return { left: low - 0.19, right: high + 0.27 };
   const part = legPartOf(support)?.part;
   if (part === 'heel') return { left: low - 0.09, right: high + 0.36 };
-  return { left: low - 0.17, right: high + (part === 'fore' ? 0.16 : 0.24) };
+  return {
+    left: Math.max(low - 0.17, lowerToe(support, stances)),
+    right: high + (part === 'fore' ? 0.16 : 0.24),
+  };
 }

@@ -1,6 +1,6 @@
 /** Things that give way: a band, a strap and a towel, drawn between the body and what holds them. */
 import type { Point } from '../mechanics/pose.ts';
-import type { Scene } from '../mechanics/scene.ts';
+import type { SideScene } from '../mechanics/scene.ts';
 import { edged, filled, lined, type Stroke } from './ink.ts';
 import { circle, polyline, rectangle, taperedCapsule } from './outline.ts';
 import { along, clamp, directionFrom, distance } from './plane.ts';
@@ -17,16 +17,16 @@ const BAND_M = 0.02;
 const STRAP_M = 0.026;
 
 /** Band, strap and towel of one stance, drawn over the body. `way` holds the first and the last stance: a band pulls back from there. */
-export function pliantStrokes(scene: Scene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+export function pliantStrokes(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
   return [
     ...(scene.props.includes('band') ? band(scene, stance, way, hand) : []),
-    ...(scene.props.includes('strap') ? strap(scene, stance, hand) : []),
+    ...(scene.props.includes('strap') && !isHooked(scene) ? [roundTheSole(stance, hand)] : []),
     ...(scene.props.includes('towel') ? towel(scene, stance, hand) : []),
   ];
 }
 
 // A free leg is pulled back to where it came from, a planted one holds the band down for the hands or the hips.
-function band(scene: Scene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+function band(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
   const { work, hip, heightM } = stance;
   if (!work.planted) return pulledLeg(stance, way);
   const lying = Math.abs(stance.pose.trunk) > 60 && scene.supports.includes('upperBack');
@@ -52,28 +52,20 @@ function pulledLeg({ work, heightM }: Stance, { first, last }: Way): readonly St
   ];
 }
 
-// Over the ankles when the knees carry the body, otherwise from the hands round the sole.
-function strap(scene: Scene, { work, heightM }: Stance, hand: Point): readonly Stroke[] {
-  if (scene.supports.some((support) => support.endsWith('.knee') || support.endsWith('.ankle'))) {
-    const over = { x: work.ankle.x, y: work.ankle.y + 0.03 * heightM };
-    const [left, right] = [
-      { x: over.x - 0.075, y: 0 },
-      { x: over.x + 0.075, y: 0 },
-    ];
-    const width = STRAP_M * 1.2;
-    return [
-      lined(
-        polyline([left, { x: over.x - 0.035, y: over.y }, { x: over.x + 0.035, y: over.y }, right], false),
-        'weight',
-        width,
-      ),
-    ];
-  }
-  return [lined(polyline([hand, work.mid], false), 'prop', STRAP_M)];
+// Feet held down are hooked under something heavy, which stands with the furniture.
+function isHooked({ supports }: SideScene): boolean {
+  return supports.some((support) => support.endsWith('.knee') || support.endsWith('.ankle'));
+}
+
+// From the hands round the sole.
+function roundTheSole({ work }: Stance, hand: Point): Stroke {
+  return lined(polyline([hand, work.mid], false), 'prop', STRAP_M);
 }
 
 // Under sliding heels on the floor, otherwise a loop for the hands.
-function towel(scene: Scene, stance: Stance, hand: Point): readonly Stroke[] {
+function towel(scene: SideScene, stance: Stance, hand: Point): readonly Stroke[] {
+  // Folded behind a heel that pushes it stands with the wall.
+  if (scene.props.includes('wall')) return [];
   const slides = scene.supports.includes('upperBack') || Math.abs(stance.pose.trunk) < 60;
   if (!slides) return [lined(polyline([hand, stance.work.mid], false), 'prop', STRAP_M * 1.3)];
   const { heel, groundY } = stance.work;

@@ -1,8 +1,9 @@
 /** A posture set down in the picture: floor at y = 0, the point that stays put at x = 0, all in metres. */
 import type { SupportPoint } from '../mechanics/movement.ts';
 import type { LegPoints, Point, Pose, Posture } from '../mechanics/pose.ts';
-import type { Scene } from '../mechanics/scene.ts';
+import type { SideFrame, SideScene } from '../mechanics/scene.ts';
 import { SKIN } from './proportions.ts';
+import { settled } from './settled.ts';
 import { torsoKnots } from './torso.ts';
 
 /** One leg with the height of what its foot stands on; 0 is the floor. */
@@ -29,8 +30,9 @@ export interface Stance {
   readonly lyingY: number;
 }
 
-/** Height of a bench that carries a lying body, metres [common-practice]. */
+/** Height of a bench and of a bed that carry a lying body, metres [common-practice]. */
 const BENCH_TOP_M = 0.42;
+const BED_TOP_M = 0.5;
 // A foot within this of the lowest one stands on the same ground.
 const LEVEL_M = 0.03;
 
@@ -38,11 +40,11 @@ const LEVEL_M = 0.03;
  * The scene's postures set down on one floor, in the order of its frames. The upper back stays put where it is a
  * support, otherwise the first support, otherwise the hip.
  */
-export function stancesOf(scene: Scene): readonly Stance[] {
+export function stancesOf(scene: SideScene): readonly Stance[] {
   const first = scene.frames[0];
   if (first === undefined) return [];
   const riseM = riseOf(scene, first.posture);
-  return scene.frames.map(({ posture }) => setDown(scene, posture, riseM));
+  return scene.frames.map((frame) => setDown(scene, frame, riseM));
 }
 
 /** The height of a support's skin in a set-down stance, metres above the floor. */
@@ -56,12 +58,15 @@ export function legPartOf(support: SupportPoint): { leg: 'work' | 'other' | 'bot
   return part === undefined ? null : { leg: leg as 'work' | 'other' | 'both', part };
 }
 
-function setDown(scene: Scene, posture: Posture, riseM: number): Stance {
+function setDown(scene: SideScene, frame: SideFrame, riseM: number): Stance {
+  const { offGroundM = 0 } = frame;
+  const posture = settled(scene, frame.posture);
   const heightM = scene.body.heightM;
   const hip = { x: 0, y: 0 };
   const contacts = scene.supports.map((support) => skinPoint(posture, hip, support, heightM));
-  const floorY =
+  const standsAt =
     contacts.length === 0 ? lyingFloor(scene, posture) : floorUnder(scene, posture, contacts, riseM);
+  const floorY = offGroundM > 0 ? Math.min(standsAt, ...toeTips(posture)) - offGroundM : standsAt;
   const dx = -anchorOf(scene, posture, contacts[0] ?? hip).x;
   const move = (point: Point): Point => ({ x: point.x + dx, y: point.y - floorY });
   const leg = (points: LegPoints, which: 'work' | 'other'): Leg => {
@@ -73,7 +78,7 @@ function setDown(scene: Scene, posture: Posture, riseM: number): Stance {
       fore: move(points.fore),
       footCom: move(points.footCom),
     };
-    const planted = isPlanted(scene, posture, which);
+    const planted = offGroundM === 0 && isPlanted(scene, posture, which);
     const soleY = Math.min(moved.heel.y, moved.fore.y);
     return { ...moved, planted, groundY: planted && soleY > LEVEL_M ? soleY : 0 };
   };
@@ -91,7 +96,7 @@ function setDown(scene: Scene, posture: Posture, riseM: number): Stance {
     work,
     other: overStep(work, other, heightM) ? { ...other, groundY: work.groundY } : other,
     symmetric: posture.pose.other === undefined,
-    lyingY: contacts.length === 0 && isLying(posture) && scene.props.includes('bench') ? BENCH_TOP_M : 0,
+    lyingY: contacts.length === 0 && isLying(posture) ? lyingTopM(scene) : 0,
   };
 }
 
@@ -105,7 +110,7 @@ function overStep(work: Leg, other: Leg, heightM: number): boolean {
 }
 
 // One foot on a step: the card may leave the rise to the picture, where the hanging foot of the start shows it.
-function riseOf(scene: Scene, start: Posture): number {
+function riseOf(scene: SideScene, start: Posture): number {
   const [only, second] = scene.supports;
   if (scene.supportRiseM !== 0 || only === undefined || second !== undefined) return scene.supportRiseM;
   const stands = scene.props.includes('step') || scene.props.includes('books');
@@ -114,18 +119,19 @@ function riseOf(scene: Scene, start: Posture): number {
   return Math.max(0, onStep - Math.min(start.other.heel.y, start.other.fore.y));
 }
 
-function floorUnder(scene: Scene, posture: Posture, contacts: readonly Point[], riseM: number): number {
+function floorUnder(scene: SideScene, posture: Posture, contacts: readonly Point[], riseM: number): number {
   const lowest = Math.min(...contacts.map(({ y }) => y));
   if (contacts.length > 1) return lowest;
   if (scene.supports[0] === 'seat') return Math.min(lowest, ...soles(posture));
   return lowest - Math.max(0, riseM);
 }
 
-function lyingFloor(scene: Scene, posture: Posture): number {
+function lyingFloor(scene: SideScene, posture: Posture): number {
   const heightM = scene.body.heightM;
   const flesh = torsoKnots(posture.pose, { x: 0, y: 0 }, heightM).map(({ y }) => y);
   // On a bench the legs may hang over its end.
-  if (isLying(posture) && scene.props.includes('bench')) return Math.min(...flesh) - BENCH_TOP_M;
+  const top = lyingTopM(scene);
+  if (isLying(posture) && top > 0) return Math.min(...flesh) - top;
   const legs = [posture.work, posture.other].flatMap(({ knee, ankle }) => [
     knee.y - SKIN.knee * heightM,
     ankle.y - SKIN.ankle * heightM,
@@ -133,7 +139,13 @@ function lyingFloor(scene: Scene, posture: Posture): number {
   return Math.min(...flesh, ...legs, ...(isLying(posture) ? plantedSoles(posture) : soles(posture)));
 }
 
-function anchorOf(scene: Scene, posture: Posture, first: Point): Point {
+/** Height of what a lying body has under it; 0 for the floor. */
+function lyingTopM({ props }: SideScene): number {
+  if (props.includes('bed')) return BED_TOP_M;
+  return props.includes('bench') ? BENCH_TOP_M : 0;
+}
+
+function anchorOf(scene: SideScene, posture: Posture, first: Point): Point {
   return scene.supports.includes('upperBack') ? posture.upperBack : first;
 }
 
@@ -145,6 +157,11 @@ function soles(posture: Posture): readonly number[] {
   return [posture.work, posture.other].flatMap(({ heel, fore }) => [heel.y, fore.y]);
 }
 
+// In the air the tips of the toes hang lowest; they reach on from the ball of the foot by a good third of the sole.
+function toeTips(posture: Posture): readonly number[] {
+  return [posture.work, posture.other].map(({ heel, fore }) => fore.y + 0.38 * (fore.y - heel.y));
+}
+
 function plantedSoles({ pose, work, other }: Posture): readonly number[] {
   const otherPose = pose.other ?? pose.work;
   return [
@@ -153,7 +170,7 @@ function plantedSoles({ pose, work, other }: Posture): readonly number[] {
   ];
 }
 
-function isPlanted(scene: Scene, posture: Posture, which: 'work' | 'other'): boolean {
+function isPlanted(scene: SideScene, posture: Posture, which: 'work' | 'other'): boolean {
   const named = scene.supports.some((support) => {
     const at = legPartOf(support);
     return (

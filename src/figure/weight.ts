@@ -40,6 +40,8 @@ function seatOf({ at, kind, kg }: Weight, stance: Stance, handAt: Point): Weight
       carried: 'lying',
     };
   }
+  // A bag hangs from the ankle by its loop, whichever way the shin points.
+  if (kind === 'rucksack') return { at: stance.work.ankle, away: DOWN, carried: 'hanging' };
   const calf = opposite(frontOfShank(stance));
   return {
     at: along(stance.work.ankle, 0.02 * heightM + headRadius(kg) * 0.6, calf),

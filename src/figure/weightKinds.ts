@@ -1,11 +1,11 @@
 /** The weights as the things they are, drawn about the point where they sit. Sizes grow with the kilograms. */
 import type { Point } from '../mechanics/pose.ts';
-import type { Scene, WeightKind } from '../mechanics/scene.ts';
+import type { SideScene, WeightKind } from '../mechanics/scene.ts';
 import { edged, lined, type Stroke } from './ink.ts';
 import { circle, corner, polyline, smooth, taperedCapsule, type Outline } from './outline.ts';
 import { along, clamp, frameAt, opposite } from './plane.ts';
 
-export type Weight = NonNullable<Scene['weight']>;
+export type Weight = NonNullable<SideScene['weight']>;
 
 /** Where a weight sits: its point, the direction away from the body, and how it is carried there. */
 export interface WeightSeat {
@@ -35,10 +35,10 @@ function dumbbell({ at, away }: WeightSeat, kg: number): readonly Stroke[] {
   const headAt = (side: 1 | -1): Stroke => {
     const frame = frameAt(along(at, side * (GRIP_HALF_M + half), axis), away);
     const box = [frame(-head, -half), frame(head, -half), frame(head, half), frame(-head, half)];
-    return edged(polyline(box, true), 'weight', 'paperWhite', EDGE_M);
+    return edged(polyline(box, true), 'weight', 'weightLine', EDGE_M);
   };
   const handle = polyline([along(at, -GRIP_HALF_M - half, axis), along(at, GRIP_HALF_M + half, axis)], false);
-  return [lined(handle, 'weight', 0.026), headAt(-1), headAt(1)];
+  return [...rimmed(handle, 0.026), headAt(-1), headAt(1)];
 }
 
 function kettlebell({ at, away, carried }: WeightSeat, kg: number): readonly Stroke[] {
@@ -58,18 +58,23 @@ function kettlebell({ at, away, carried }: WeightSeat, kg: number): readonly Str
     false,
   );
   return [
-    lined(handle, 'weight', 0.026),
-    edged(circle(along(at, drop, down), radius), 'weight', 'paperWhite', EDGE_M),
+    ...rimmed(handle, 0.026),
+    edged(circle(along(at, drop, down), radius), 'weight', 'weightLine', EDGE_M),
   ];
+}
+
+// A rod in the weight's colour with its rim beneath, for dark iron on a dark page has nothing else to show itself by.
+function rimmed(rod: Outline, widthM: number): readonly Stroke[] {
+  return [lined(rod, 'weightLine', widthM + EDGE_M), lined(rod, 'weight', widthM)];
 }
 
 // Seen from its end a bar is a plate with the sleeve in the middle.
 function plates(at: Point, kg: number): readonly Stroke[] {
   const radius = plateRadius(kg);
   return [
-    edged(circle(at, radius), 'weight', 'paperWhite', EDGE_M),
-    lined(circle(at, radius * 0.66), 'paperWhite', 0.008),
-    edged(circle(at, 0.03), 'paperWhite', 'weight', 0.014),
+    edged(circle(at, radius), 'weight', 'weightLine', EDGE_M),
+    lined(circle(at, radius * 0.66), 'body', 0.008),
+    edged(circle(at, 0.03), 'body', 'weight', 0.014),
   ];
 }
 
@@ -98,9 +103,9 @@ function rucksack({ at, away, carried }: WeightSeat): readonly Stroke[] {
   ];
   const loop = [frame(0.18, -0.03), frame(0.23, 0), frame(0.18, 0.03)];
   return [
-    lined(polyline(carried === 'worn' ? strap : loop, false), 'weight', carried === 'worn' ? 0.026 : 0.016),
-    edged(bag, 'weight', 'paperWhite', EDGE_M),
-    lined(pocket, 'paperWhite', 0.009),
+    ...rimmed(polyline(carried === 'worn' ? strap : loop, false), carried === 'worn' ? 0.026 : 0.016),
+    edged(bag, 'weight', 'weightLine', EDGE_M),
+    lined(pocket, 'body', 0.009),
   ];
 }
 
@@ -119,7 +124,7 @@ function bottle({ at, away, carried }: WeightSeat): readonly Stroke[] {
     frame(0.02, -0.045),
   ]);
   const cap = taperedCapsule(frame(0.118, -0.012), 0.011, frame(0.118, 0.012), 0.011);
-  return [edged(body, 'weight', 'paperWhite', EDGE_M), edged(cap, 'weight', 'paperWhite', 0.004)];
+  return [edged(body, 'weight', 'weightLine', EDGE_M), edged(cap, 'weight', 'weightLine', 0.004)];
 }
 
 /** How far a hanging weight reaches below the hand, metres. */

@@ -12,6 +12,9 @@ export interface Box {
   readonly heightPt: number;
 }
 
+/** Digits that come out smaller are left out of a drawing: the caption under it says them, large enough to read. */
+export const LEAST_LABEL_PT = 7;
+
 /**
  * Draws each drawing into its box, on the box's floor and at its left, as the content of one Figure, and gives the
  * Figure the bounding box ISO 32000-1 14.8.5.4.3 asks for.
@@ -50,7 +53,8 @@ function drawDrawing(pen: Pen, { viewBox, shapes, labels }: Drawing, scale: numb
   const matrix = [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' ');
   const operators = shapes.map((shape) => shapeOperators(pen, shape));
   pen.doc.addContent(`q ${matrix} cm 1 j ${operators.join(' ')} Q`);
-  for (const label of labels) drawLabel(pen, label, scale, leftPt, topPt);
+  for (const label of labels)
+    if (label.size * scale >= LEAST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
 }
 
 function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Shape): string {

@@ -43,14 +43,19 @@ export function figuresOf(
   const framePt = (widthPt - (drawings.length - 1) * GAP_PT) / drawings.length;
   const figure = open(parent, 'Figure', { alt: text.alt });
   const style = pen.look.style('note', 'quiet');
-  const captions = (captioned ? text.captions : []).map((words) =>
+  const captions = (captioned ? text.captionsWithDegrees : []).map((words) =>
     textBlock(pen, parent, 'P', plain(words, style), framePt, 0),
   );
+  const legend =
+    captioned && text.legend !== null
+      ? textBlock(pen, parent, 'P', plain(text.legend, style), widthPt, 0)
+      : null;
+  const legendPt = legend === null ? 0 : legend.heightPt + CAPTION_GAP_PT;
   const captionPt = Math.max(0, ...captions.map(({ heightPt }) => heightPt + CAPTION_GAP_PT));
   const naturalPt = (framePt * first.viewBox.height) / first.viewBox.width;
   const frameLeftPt = (xPt: number, at: number) => xPt + at * (framePt + GAP_PT);
   return {
-    heightPt: (drawingPt) => Math.min(drawingPt, naturalPt) + captionPt,
+    heightPt: (drawingPt) => Math.min(drawingPt, naturalPt) + captionPt + legendPt,
     draw: (xPt, yPt, drawingPt) => {
       const heightPt = Math.min(drawingPt, naturalPt);
       const boxes = drawings.map((_, at): Box => ({
@@ -61,6 +66,7 @@ export function figuresOf(
       }));
       drawFigure(pen, figure, drawings, boxes);
       captions.forEach((caption, at) => caption.draw(frameLeftPt(xPt, at), yPt + heightPt + CAPTION_GAP_PT));
+      legend?.draw(xPt, yPt + heightPt + captionPt + CAPTION_GAP_PT);
     },
   };
 }

@@ -8,19 +8,20 @@ import { isLeftOut, keptText, NO_ROOM } from './phrases/sport.ts';
 import type { Section } from './programme.ts';
 import type { StageName } from './stageChoice.ts';
 
-/** Each activity judged for a stage, in words. `jumps`: false where nothing may spring or be run hard just now. */
+/** Each activity judged for a stage, in words. `jumps`: false where nothing may spring or be run hard just now; `runs`: the way goes through the part for sport. */
 export function activitiesSection(
   judged: readonly JudgedActivity[],
   protocol: Protocol,
   stage: StageName,
   sport: readonly SportDays[],
   jumps: boolean,
+  runs: boolean,
 ): Section {
   return activitiesText(
     judged.map(({ what, verdict, fromStage, everydayLoad }): ActivityWords => {
       const known = activityRule(what, protocol.activities);
       if (known === null || verdict === 'ask') return { what, verdict: 'ask', how: ASK_FIRST, until: null };
-      const until = protocol.stages[known.fromStage - 1]?.name ?? null;
+      const until = partFrom(known.fromStage, protocol, runs);
       if (!jumps && known.hard) return { what, verdict: 'ask', how: NO_JUMPS, until: null };
       // What goes on in a changed way is not left: one verdict an activity.
       if (verdict === 'leave') return { what, verdict: known.meanwhile, how: known.until, until };
@@ -40,4 +41,10 @@ export function activitiesSection(
       };
     }),
   );
+}
+
+/** The part from which something is welcome again; one that this person's way does not go through gives way to the last. */
+function partFrom(fromStage: number, { stages }: Protocol, runs: boolean): string | null {
+  const part = stages[fromStage - 1];
+  return (part?.enter.sport === true && !runs ? stages.at(-1) : part)?.name ?? null;
 }

@@ -62,7 +62,7 @@ const ORDER: readonly Occasion[] = [
 function occasionsOf(consult: Consult, stage: StageName, runsNow: boolean): ReadonlySet<Occasion> {
   const { sitting, changedBefore } = consult;
   const stretches = changedBefore.includes('stretching') || stretchesNow(consult);
-  const drives = (sitting.fixedBlocksMinutes?.length ?? 0) > 0 || changedBefore.includes('long-drives');
+  const drives = drivesLong(consult);
   const found: [Occasion, boolean][] = [
     ['always', true],
     ['treatment', stage !== 'keepGoing'],
@@ -87,6 +87,11 @@ function preventionOccasions({ ageYears, kit }: Consult): ReadonlySet<Occasion> 
     ...(ageYears < 18 ? (['under-18'] as const) : []),
     ...(hasNoWeight(kit) ? (['no-weights'] as const) : []),
   ]);
+}
+
+/** Whether driving is among what the person does now, or long drives came before it. A desk is no wheel. */
+export function drivesLong({ doesNow, changedBefore }: Consult): boolean {
+  return changedBefore.includes('long-drives') || doesNow.some(({ what }) => /\bdriv/i.test(what));
 }
 
 /** Whether stretching, or a class that is made of it, is among what the person does now. */

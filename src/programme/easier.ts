@@ -17,7 +17,7 @@ export function easierRows(prescriptions: readonly Prescription[], person: Perso
     const ladderCard = exercise.ladder.cards.find((one) => one.card === card.id);
     const easier = ladderCard === undefined ? at : easeBack(at, ladderCard, rules);
     const weight = byFeel
-      ? 'a lighter one than last time'
+      ? 'a lighter one than last time, or none'
       : loadText(easier.loadKg, loadOf({ card, at: easier }, person)?.made ?? null);
     const [far] = easier.rangeDeg === at.rangeDeg ? now : howFar(card, easier, person).texts;
     return [card.title, doseWords(easier.dose, countedAs(card)), weight, far ?? ''];

@@ -8,6 +8,7 @@ import { BEGINS } from './phrases/week.ts';
 import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
 import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
+import { showsAngle } from './phrases/figures.ts';
 import { painfulSide, type Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 import type { Cell, CellName, Exercise } from './programme.ts';
@@ -37,6 +38,7 @@ function exerciseTexts(
   { consult }: Person,
   beginsOnOf: (one: Prescription) => IsoDate | null,
 ): Exercise[] {
+  const explained = prescriptions.find(({ picture }) => picture !== null && showsAngle(picture.scene));
   return prescriptions.map((one) => {
     const { card, exercise, at, byFeel, cells, howFar, picture } = one;
     const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
@@ -48,7 +50,7 @@ function exerciseTexts(
       between: besideOf(exercise.slot.when, textOf(cells, 'days'), beginsOnOf(one)),
       dose: doseSign(at.dose),
       doseWords: doseWords(at.dose, countedAs(card)),
-      figures: figureText(card.title, side, picture),
+      figures: figureText(card.title, side, picture, one === explained),
       howFar,
       facts: FACTS.flatMap((name) => {
         const text = textOf(cells, name);

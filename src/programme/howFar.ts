@@ -23,7 +23,7 @@ const MOST_LANDMARKS = 3;
 export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFar {
   const found = isPosed(card) ? farLandmarks(card, at, person) : [];
   const [first] = found;
-  const [text, ...more] = found.map(wordsFor(card, at));
+  const [text, ...more] = found.map(wordsFor(card, at, person));
   if (card.landmark !== null)
     return { value: 'card', texts: [card.landmark, ...(text === undefined ? [] : [text]), ...more] };
   if (first !== undefined && text !== undefined)
@@ -46,8 +46,13 @@ export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed):
   return card.statedHipFlexion === null ? null : shownDeg(card.statedHipFlexion.deg);
 }
 
-function wordsFor({ legs }: ExerciseCard, { dose }: Prescribed): (landmark: Landmark) => string {
-  return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null);
+function wordsFor(
+  { legs }: ExerciseCard,
+  { dose }: Prescribed,
+  { cannotDo }: Person,
+): (landmark: Landmark) => string {
+  const onBed = cannotDo.includes('get-to-the-floor');
+  return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null, onBed);
 }
 
 /** How much of the movement is done, 0 to 1; 1 where it is not graded by hip bend. */
@@ -63,7 +68,7 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
   const gentleEnd = person.model.gentleEnd(card);
   const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd));
   const held = dose.holdSeconds !== null;
-  const words = wordsFor(card, at);
+  const words = wordsFor(card, at, person);
   const says = (landmark: Landmark) =>
     words(landmark) !== '' &&
     (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&

@@ -5,7 +5,7 @@ import { nextAfter } from '../week/dates.ts';
 import { flarePlan } from '../week/flare.ts';
 import { morningBands } from '../week/morning.ts';
 import { activitiesSection } from './activities.ts';
-import { adviceFor, stretchesNow } from './advice.ts';
+import { adviceFor, drivesLong, stretchesNow } from './advice.ts';
 import { calendarOf } from './calendar.ts';
 import type { Decided } from './decide.ts';
 import { easierRows } from './easier.ts';
@@ -93,6 +93,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       lightHolds: person.effects.lightHolds.length > 0,
       gentle: precautionsOf(person).gentle,
       bends: bounds.stage.caps.hipFlexionDeg === null,
+      sudden: person.sudden !== null,
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),
@@ -125,6 +126,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       stage.chosen,
       week.plan.sport,
       person.maternity?.jumps ?? true,
+      consult.running.runs,
     ),
     named: namedExercises(decided),
     whatComesNext: nextSection(decided),
@@ -203,8 +205,14 @@ function painSections(
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands),
+    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands, boneKnown(person)),
   };
+}
+
+function boneKnown(person: Decided['person']): boolean {
+  return precautionsOf(person).bone.some(
+    ({ item, known }) => known === 'yes' && item !== 'missedPeriods' && item !== 'lowEnergy',
+  );
 }
 
 function precautionsSection({ person, running }: Decided) {
@@ -278,6 +286,7 @@ function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
     later,
     moreToCome: sitting.budget.steps.length > later.length + 1,
     tooLongBlocks: sitting.free ? [] : sitting.budget.overBlocks.map(({ minutes }) => minutes),
+    drives: drivesLong(person.consult),
     stageWords: bounds.stage.sitting,
   });
 }

@@ -4,7 +4,6 @@ import { cardWords } from './cardWords.ts';
 import type { Decided } from './decide.ts';
 import type { Shown } from './work.ts';
 import { figureText } from './figureText.ts';
-import { isPosed } from './model.ts';
 import { gentlyDone } from './morningTask.ts';
 import { painfulSide, type Person } from './person.ts';
 import { sideText } from './phrases/dose.ts';
@@ -48,7 +47,7 @@ interface Named {
 
 function doneNow(card: ExerciseCard, where: Where, person: Person): Named {
   const rangeDeg = gentlyDone(card, person)?.rangeDeg ?? null;
-  const picture = isPosed(card) ? pictureOf(card, rangeDeg, null, person) : null;
+  const picture = pictureOf(card, rangeDeg, null, person);
   return { card, where, picture, weighted: false };
 }
 
@@ -75,7 +74,7 @@ function exerciseOf(
     title: card.title,
     side,
     where: whereText(places),
-    figures: figureText(card.title, side, picture),
+    figures: figureText(card.title, side, picture, false),
     body: isLater ? body.filter(({ heading }) => SHORT.includes(heading)) : body,
     cautions: isLater ? [] : cautions,
   };

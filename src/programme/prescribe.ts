@@ -62,7 +62,7 @@ function prescription(
   const load = loadOf({ card, at }, person);
   const byFeel = fit.load.byFeel && !own.has('loadKg');
   // What is felt for begins without a weight, and is drawn so.
-  const picture = isPosed(card) ? pictureOf(card, at.rangeDeg, byFeel ? null : load, person) : null;
+  const picture = pictureOf(card, at.rangeDeg, byFeel ? null : load, person);
   const far = howFar(card, at, person);
   const facts: CellFacts = {
     step: rung.step,

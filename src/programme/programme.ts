@@ -234,6 +234,10 @@ export interface FigureText {
   readonly scene: Scene;
   /** One for each frame of the scene. */
   readonly captions: readonly string[];
+  /** The same with the degrees, for a place where those in the drawing would be too small to read. */
+  readonly captionsWithDegrees: readonly string[];
+  /** How the sign of the hip's bend is read, once, with the first figure that has it; else null. */
+  readonly legend: string | null;
   /** Text alternative of the whole figure. */
   readonly alt: string;
 }

@@ -1,13 +1,15 @@
 /** The pictures of one exercise: solved postures at the ends of what is prescribed. */
+import type { ExerciseCard } from '../content/library.ts';
 import type { KitLoad, Thing } from '../dose/kit.ts';
 import { closePose } from '../mechanics/closure.ts';
 import type { Posture, Pose } from '../mechanics/pose.ts';
 import { fractionFrom } from '../mechanics/gentle.ts';
-import type { Scene, SceneFrame, WeightKind } from '../mechanics/scene.ts';
+import type { Scene, SideFrame, SideScene, WeightKind } from '../mechanics/scene.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
 import { stepHeightM } from '../mechanics/step.ts';
 import type { Way } from './phrases/dose.ts';
-import { distanceTo, type Model, type PosedCard } from './model.ts';
+import { drawnScene } from './drawnScene.ts';
+import { distanceTo, isPosed, type Model, type PosedCard } from './model.ts';
 import { painfulSide, type Person } from './person.ts';
 
 export interface Picture {
@@ -23,9 +25,12 @@ const KINDS: Partial<Record<Thing, WeightKind>> = {
   bottles: 'bottles',
 };
 
-/** Null when this body cannot take the pose; the choice of cards has then refused it before. */
+/**
+ * Null when this body cannot take the pose, which the choice of cards has then refused before, and for a card nobody
+ * has drawn.
+ */
 export function pictureOf(
-  card: PosedCard,
+  card: ExerciseCard,
   rangeDeg: number | null,
   load: KitLoad | null,
   { model, consult }: Person,
@@ -35,6 +40,19 @@ export function pictureOf(
 
 /** The same for any body, with the working side it is drawn from; cards that use both legs alike are drawn so. */
 export function pictureFor(
+  card: ExerciseCard,
+  rangeDeg: number | null,
+  load: KitLoad | null,
+  model: Model,
+  side: Scene['side'],
+): Picture | null {
+  if (isPosed(card)) return posedPicture(card, rangeDeg, load, model, side);
+  const scene = drawnScene(card, model.body, side);
+  // What is only drawn does not say whether the body rises or sinks.
+  return scene === null ? null : { scene, way: 'out' };
+}
+
+function posedPicture(
   card: PosedCard,
   rangeDeg: number | null,
   load: KitLoad | null,
@@ -56,23 +74,35 @@ export function pictureFor(
   return {
     way: wayOf(start, end),
     scene: {
+      view: 'side',
       body: { massKg: model.body.massKg, heightM: model.body.heightM },
       side: card.legs === 'together' ? 'both' : side,
       supports: movement.supports,
       supportRiseM: movement.range === 'steps' ? stepHeightM(far) : (movement.solve?.dh ?? 0),
       props: card.props,
+      ...(card.hands === null ? {} : { hands: card.hands }),
       weight:
         load !== null && loadKg > 0 && kind !== undefined && movement.loadAt !== undefined
           ? { kind, at: movement.loadAt, kg: loadKg }
-          : null,
+          : mustWear(card),
       frames,
     },
   };
 }
 
-// A leg behind the body is no bend: the picture says 0°, as the number beside it does.
-function frame(name: SceneFrame['name'], posture: Posture): SceneFrame {
-  return { name, posture, hipFlexionDeg: shownDeg(Math.max(0, posture.pose.work.hip)) };
+/** A bag, bell or bar the card cannot be done without is drawn even where its weight is still to be found. */
+function mustWear({ movement, equipment }: PosedCard): SideScene['weight'] {
+  const at = movement.loadAt;
+  const kind = (['rucksack', 'kettlebell', 'bar'] as const).find((thing) => equipment.includes(thing));
+  return at === undefined || kind === undefined ? null : { kind, at, kg: 0 };
+}
+
+// A leg behind the body is no bend, so no angle is drawn there.
+const BEHIND_DEG = -2;
+
+function frame(name: SideFrame['name'], posture: Posture): SideFrame {
+  const { hip } = posture.pose.work;
+  return { name, posture, hipFlexionDeg: hip < BEHIND_DEG ? null : shownDeg(Math.max(0, hip)) };
 }
 
 /** Whole degrees for a picture. */

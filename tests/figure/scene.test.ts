@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/figure/drawing.ts';
 import { drawScene } from '../../src/figure/scene.ts';
 import { svgOf } from '../../src/figure/svg.ts';
-import type { Scene } from '../../src/mechanics/scene.ts';
+import type { SideScene } from '../../src/mechanics/scene.ts';
 import { cards } from '../published/exercise-cards.ts';
 import { boundsOf, flattened, floorY, sceneFrom, sceneOf, shapesOf, touches, type Box } from './scenes.ts';
 
-const BODY_PAINTS = ['workLeg', 'body', 'arm', 'otherLegLine', 'weight', 'ghost'] as const;
-const SETTINGS: Record<string, Partial<Scene>> = {
+const BODY_PAINTS = ['workLeg', 'body', 'arm', 'otherLegLine', 'hair', 'weight', 'ghost'] as const;
+const SETTINGS: Record<string, Partial<SideScene>> = {
   bridge: { props: ['mat'] },
   thrust: { props: ['bench'], weight: { kind: 'bar', at: 'pelvisFront', kg: 40 } },
   'Step-up': { props: ['step'] },
@@ -151,7 +151,7 @@ describe('what a picture says', () => {
   it('looks the way the toes point', () => {
     const [standing] = drawScene(sceneOf('RDL 20 kg to 45 deg hip'));
     const face = standing!.shapes.find(({ fill, stroke }) => fill === 'body' && stroke === 'paperWhite');
-    const hair = standing!.shapes.find(({ fill }) => fill === 'otherLegLine');
+    const hair = standing!.shapes.find(({ fill }) => fill === 'hair');
     expect(boundsOf([face!]).right).toBeGreaterThan(boundsOf([hair!]).right);
     expect(boundsOf([hair!]).left).toBeLessThan(boundsOf([face!]).left);
   });
@@ -173,10 +173,10 @@ describe('what a picture says', () => {
 
   it('rests the head of a bridge on the floor, and keeps it over the bench of a thrust', () => {
     const [, top] = drawScene(sceneOf('Double-leg bridge, from the floor'));
-    const hair = top!.shapes.find(({ fill }) => fill === 'otherLegLine');
+    const hair = top!.shapes.find(({ fill }) => fill === 'hair');
     expect(Math.abs(boundsOf([hair!]).bottom - floorY(top!))).toBeLessThan(10);
     const [, thrust] = drawScene(sceneOf('Hip thrust 40 kg (bench 0.40 m)', { props: ['bench'] }));
-    const head = thrust!.shapes.find(({ fill }) => fill === 'otherLegLine');
+    const head = thrust!.shapes.find(({ fill }) => fill === 'hair');
     expect(floorY(thrust!) - boundsOf([head!]).bottom).toBeGreaterThan(300);
   });
 

@@ -4,18 +4,18 @@ import type { Body } from '../../src/mechanics/body.ts';
 import { closePose } from '../../src/mechanics/closure.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
 import type { Pose, Posture } from '../../src/mechanics/pose.ts';
-import type { Scene, SceneFrame } from '../../src/mechanics/scene.ts';
+import type { SideFrame, SideScene } from '../../src/mechanics/scene.ts';
 import { cardNamed } from '../published/exercise-cards.ts';
 
 export const BODY: Body = { massKg: 70, heightM: 1.75 };
 
 /** A card's scene; `setting` says what the card itself does not: props, side, weight, body. */
-export function sceneOf(name: string, setting: Partial<Scene> = {}): Scene {
+export function sceneOf(name: string, setting: Partial<SideScene> = {}): SideScene {
   const { movement, loadKg } = cardNamed(name);
   return sceneFrom(movement, loadKg, setting);
 }
 
-export function sceneFrom(movement: Movement, loadKg: number, setting: Partial<Scene> = {}): Scene {
+export function sceneFrom(movement: Movement, loadKg: number, setting: Partial<SideScene> = {}): SideScene {
   const body = setting.body ?? BODY;
   const { loadAt, supports, start, end } = movement;
   const close = (pose: Pose): Posture => {
@@ -23,12 +23,13 @@ export function sceneFrom(movement: Movement, loadKg: number, setting: Partial<S
     if (posture === null) throw new Error('the pose does not close');
     return posture;
   };
-  const frame = (name: SceneFrame['name'], pose: Pose): SceneFrame => ({
+  const frame = (name: SideFrame['name'], pose: Pose): SideFrame => ({
     name,
     posture: close(pose),
     hipFlexionDeg: Math.round(pose.work.hip / 5) * 5,
   });
   return {
+    view: 'side',
     body,
     side: 'right',
     supports,

@@ -5,7 +5,7 @@ import { drawScene } from '../../src/figure/scene.ts';
 import type { SupportPoint } from '../../src/mechanics/movement.ts';
 import { postureOf } from '../../src/mechanics/kinematics.ts';
 import type { LegPose, Pose } from '../../src/mechanics/pose.ts';
-import { PROPS, type Scene, type WeightKind } from '../../src/mechanics/scene.ts';
+import { PROPS, type SideScene as Scene, type WeightKind } from '../../src/mechanics/scene.ts';
 import { boundsOf, floorY, shapesOf } from '../figure/scenes.ts';
 
 const SEED = { seed: 20260303, numRuns: 150 } as const;
@@ -66,7 +66,7 @@ const scene: fc.Arbitrary<Scene> = fc
       posture: postureOf(each, body),
       hipFlexionDeg: Math.round(each.work.hip / 5) * 5,
     }));
-    return { body, frames, ...rest } as Scene;
+    return { view: 'side', body, frames, ...rest } as Scene;
   });
 
 describe('laws of the figure', () => {

@@ -7,6 +7,10 @@ interface Tokens {
   readonly paint: Record<string, string>;
   readonly textPairs: readonly [string, string][];
   readonly graphicPairs: readonly [string, string][];
+  /** A fill with its outline, on the ground: one of the two shows. */
+  readonly outlinedPairs: readonly [string, string, string][];
+  readonly partedPairs: readonly [string, string, number][];
+  readonly darkThings: readonly string[];
   readonly greyPairs: readonly [string, string, number][];
 }
 
@@ -44,6 +48,21 @@ describe.each(['light', 'dark', 'print'] as const)('%s', (theme) => {
 
   it.each(tokens.graphicPairs)('drawn %s on %s: 3 or more (WCAG 2.2, 1.4.11)', (a, b) => {
     expect(ratio(a, b)).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(tokens.outlinedPairs)('%s in its outline %s on %s: one of them 3 or more', (fill, line, ground) => {
+    expect(Math.max(ratio(fill, ground), ratio(line, ground))).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(tokens.partedPairs)(
+    '%s over %s parts by %f or more without an outline (house choice)',
+    (a, b, least) => {
+      expect(ratio(a, b)).toBeGreaterThanOrEqual(least);
+    },
+  );
+
+  it.each(tokens.darkThings)('%s is drawn dark', (name) => {
+    expect(luminance(tokens.colour[theme][name]!)).toBeLessThan(0.08);
   });
 });
 

@@ -177,7 +177,7 @@ function textsOf(programme: Programme): string[] {
     ...exercises.flatMap((one) => [
       one.title, one.side, one.dose, one.doseWords, ...one.howFar, ...one.cautions,
       ...[...one.facts, ...(one.between === null ? [] : [one.between])].flatMap(({ label, text }) => [label, text]),
-      ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions]), ...proseTexts(one.body),
+      ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions, ...(one.figures.legend === null ? [] : [one.figures.legend])]), ...proseTexts(one.body),
     ]),
     ...steps.flatMap((step) => [
       ...(step.present ? [] : [step.heading, step.caption, step.change, ...step.goOnWhen]),

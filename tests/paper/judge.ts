@@ -11,7 +11,7 @@ export function unsaid(programme: Programme, bytes: Uint8Array): readonly string
   return printed(programme).filter((text) => !said.includes(normal(text)));
 }
 
-/** Texts over the edge of a sheet, and pairs of texts over one another. */
+/** Texts over the edge of a sheet, pairs of texts over one another, and degrees too small to read. */
 export async function collisions(bytes: Uint8Array): Promise<readonly string[]> {
   const pdf = await openPdf(bytes);
   const faults: string[] = [];
@@ -22,6 +22,7 @@ export async function collisions(bytes: Uint8Array): Promise<readonly string[]> 
     faults.push(
       ...boxes.filter((box) => isOver(box, width, height)).map((box) => `page ${at}, edge: ${box.text}`),
     );
+    faults.push(...boxes.filter(isTinyAngle).map(({ text }) => `page ${at}, under 7 points: ${text}`));
     faults.push(...overlaps(boxes).map((pair) => `page ${at}: ${pair}`));
   }
   await pdf.destroy();
@@ -67,6 +68,7 @@ function printed(programme: Programme): readonly string[] {
       ...one.howFar,
       ...one.cautions,
       ...(one.figures?.captions ?? []),
+      ...[one.figures?.legend ?? null].flatMap((legend) => legend ?? []),
       ...one.facts.map(({ text }) => text),
       ...stringsIn(one.body, ['heading', 'text']),
     ]),
@@ -107,6 +109,11 @@ function stringsIn(node: unknown, keys: readonly string[], key = ''): readonly s
 /** White space plays no part: a long word is broken without one, a paragraph ends without one. */
 function normal(text: string): string {
   return text.normalize('NFC').replace(/\s+/g, '');
+}
+
+// The number beside an arc; 0.68 of its size is the height of its digits.
+function isTinyAngle({ text, top, bottom }: TextBox): boolean {
+  return /^−?\d+°$/.test(text.trim()) && (bottom - top) / 0.68 < 6.99;
 }
 
 function isOver({ left, top, right, bottom }: TextBox, width: number, height: number): boolean {

@@ -36,9 +36,10 @@ export function ownLines(programme: Programme): string[] {
     ...emergency.lines,
     ...programme.notice,
     `${nextSession.heading}: ${nextSession.when} ${nextSession.minutes}`,
-    ...exercises.flatMap(({ title, side, dose, doseWords, howFar, facts }) => [
+    ...exercises.flatMap(({ title, side, between, dose, doseWords, howFar, facts }) => [
       `# ${title}`,
       side,
+      ...(between === null ? [] : [`${between.label}: ${between.text}`]),
       `${dose}, ${doseWords}`,
       ...howFar,
       ...facts.map(({ label, text }) => `${label}: ${text}`),

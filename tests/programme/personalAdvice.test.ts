@@ -139,13 +139,17 @@ describe('what to heed is said, and nothing says otherwise', () => {
 describe('why it hurts', () => {
   const hurtsLittle = { tests: [{ test: 'hip-hinge', pain: 1 }], usualMorningPain: 1 };
   it.each<[string, Partial<Consult>, string]>([
-    ['a stage that holds the bend small', { stage: 3 }, 'So we start with strong work and little bending.'],
+    ['a stage that holds the bend small', { stage: 3 }, 'So strong work with little bending comes first.'],
     ['a stage that does so no more', { ...hurtsLittle, stage: 4 }, 'It can take bending again.'],
-    ['somebody who takes care', { pregnancy: { weeks: 20 }, stage: 2 }, 'So we start with calm, slow work.'],
+    [
+      'somebody who takes care',
+      { pregnancy: { weeks: 20 }, stage: 2 },
+      'So calm work with little bending comes first.',
+    ],
   ])('is true in %s', (_, different, expected) => {
     const said = made(different).opening.join(' ');
     expect(said).toContain(expected);
-    expect([/little bending/, /calm/, /can take bending/].filter((one) => one.test(said))).toHaveLength(1);
+    expect(/little bending/.test(said)).not.toBe(/can take bending/.test(said));
     expect(said).not.toContain('still work');
   });
 });

@@ -246,7 +246,7 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
     'overrides[0].value',
   ],
   ['thirty repetitions of a slow bow', own('hip-hinge.repetitions', 30), 'overrides[0].value'],
-  ['a hold of two minutes', own('long-lever-bridge-hold.holdSeconds', 100), 'overrides[0].value'],
+  ['a hold of two minutes', own('prone-curl-hold.holdSeconds', 100), 'overrides[0].value'],
   ['rests that burst the session', own('hip-hinge.restSeconds', 600), 'overrides[0].value'],
   ['a pace that bursts the session', own('hip-hinge.tempo', '15-0-15'), 'overrides[0].value'],
   [

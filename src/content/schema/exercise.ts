@@ -1,6 +1,6 @@
 /** An exercise card: one exercise with its pose, its cautions and its evidence. */
 import { z } from 'zod';
-import { PROPS } from '../../mechanics/scene.ts';
+import { PROPS, RESTING_HANDS } from '../../mechanics/scene.ts';
 import {
   about,
   across,
@@ -18,6 +18,7 @@ import {
   yesNo,
 } from './words.ts';
 import { exerciseRule, legRule } from './exerciseRules.ts';
+import { pictureSchema } from './picture.ts';
 
 // Outside these no human joint goes; a slip such as hip 200 is caught here.
 const leg = across(
@@ -121,6 +122,14 @@ export const exerciseSchema = across(
       from(0, 140, '°'),
     ).optional(),
     mark: about('For a card without a pose: how sure that angle is.', mark).optional(),
+    hands: about(
+      'Where empty hands rest in the picture; the model keeps the arms of the pose.',
+      z.enum(RESTING_HANDS),
+    ).optional(),
+    picture: about(
+      'For a card without a pose: what is drawn. The model says nothing of it.',
+      pictureSchema,
+    ).optional(),
     equipment: about('What it cannot be done without.', z.array(equipment)),
     needs: about('What the person must be able to do, in the cannot-do words.', z.array(cannotDo)),
     tempo: about('Tempo of a repetition; for a hold, of going into it and out of it.', tempo),

@@ -44,6 +44,11 @@ function withPose(value: Keys, wrong: Wrong): void {
     if (value[key] !== undefined)
       wrong([key], 'left out of a card with a start pose', { fix: `take ${key} out; the pose says it` });
   }
+  if (value['picture'] !== undefined)
+    wrong(['picture'], 'left out of a card with a start pose', {
+      because: 'start',
+      fix: 'take picture out; the pose is drawn',
+    });
   supportsForSolve(value['supports'], value['solve'], wrong);
   if (isKeys(value['start']) && isKeys(value['end'])) sameKeys(value['start'], value['end'], ['end'], wrong);
 }

@@ -139,7 +139,7 @@ export const protocolSchema = across(
     angle: about('Which joint angle squeezes it, or none of the model.', angle),
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
     whyGentle: about(
-      'The same for someone who is told to take care (blood pressure, a medicine, pregnancy): without strong or heavy work. Left out, the sentences that speak of it are left out.',
+      'The same for someone who is told to take care (blood pressure, a medicine, pregnancy, a sudden start, high pain, under 18): without strong or heavy work. Left out, the sentences that speak of it are left out.',
       z.array(line).min(1).max(3),
     ).optional(),
     whyLater: about(

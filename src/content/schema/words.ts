@@ -85,7 +85,8 @@ export const tempo = z.strictObject({
   back: about('Seconds for the way back.', from(0, 30, 'seconds')),
 });
 
-function oneLine(least: string, most: number) {
+/** One line of plain text of at most so many characters. */
+export function oneLine(least: string, most: number) {
   return z
     .string()
     .trim()

@@ -8,7 +8,7 @@ import { drawingHtml } from './drawing.ts';
 const EMS_PER_METRE = 9.4;
 
 /** The first picture speaks for all; the others and their captions stand beside it. */
-export function figureHtml({ scene, captions, alt }: FigureText): Html {
+export function figureHtml({ scene, captions, legend, alt }: FigureText): Html {
   return html`<figure class="frames">
     ${drawScene(scene).map((drawing, at) => {
       const wideEm = (drawing.viewBox.width / 1000) * EMS_PER_METRE;
@@ -17,6 +17,7 @@ export function figureHtml({ scene, captions, alt }: FigureText): Html {
         <p class="caption">${captions[at] ?? ''}</p>
       </div> `;
     })}
+    ${legend === null ? nothing : html`<p class="caption legend">${legend}</p>`}
   </figure> `;
 }
 

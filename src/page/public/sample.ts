@@ -1,7 +1,7 @@
 /** Invented words and numbers for the style page: one of everything, nobody's. */
 import { postureOf } from '../../mechanics/kinematics.ts';
 import type { Pose } from '../../mechanics/pose.ts';
-import type { SceneFrame } from '../../mechanics/scene.ts';
+import type { SideFrame } from '../../mechanics/scene.ts';
 import {
   CELLS,
   type Cell,
@@ -60,6 +60,7 @@ export const sampleExercise: Exercise = {
   doseWords: '3 sets of 8 repetitions',
   figures: {
     scene: {
+      view: 'side',
       body: BODY,
       side: 'right',
       supports: ['both.mid'],
@@ -71,7 +72,9 @@ export const sampleExercise: Exercise = {
         frame('end', 45, { trunk: 28, arms: 'hang', work: { hip: 45, knee: 20, pitch: 0 } }),
       ],
     },
-    captions: ['Start', 'Turn here'],
+    captions: ['Start', 'This far, then back'],
+    captionsWithDegrees: ['Start: hip 5°', 'This far, then back: hip 45°'],
+    legend: null,
     alt: 'Standing with a weight in each hand, then leaning forward with a long back to a hip bend of 45 degrees.',
   },
   howFar: ['Hands 18 cm above the knee'],
@@ -203,6 +206,6 @@ function cell(step: number, name: CellName, dose: readonly [number | string, str
   };
 }
 
-function frame(name: SceneFrame['name'], hipFlexionDeg: number, pose: Pose): SceneFrame {
+function frame(name: SideFrame['name'], hipFlexionDeg: number, pose: Pose): SideFrame {
   return { name, hipFlexionDeg, posture: postureOf(pose, BODY) };
 }

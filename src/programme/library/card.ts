@@ -2,8 +2,8 @@
 import type { ExerciseCard, Library, Protocol } from '../../content/library.ts';
 import { KIT_WORDS, type Equipment } from '../../content/schema/words.ts';
 import { roundTo } from '../../units/round.ts';
-import { isPosed, type Model } from '../model.ts';
-import { altText, captionText } from '../phrases/figures.ts';
+import type { Model } from '../model.ts';
+import { altText, ANGLE_LEGEND, captionText, captionWithDegrees, showsAngle } from '../phrases/figures.ts';
 import {
   FACT_LABELS,
   KIND_WORDS,
@@ -83,13 +83,15 @@ function isHousehold(thing: Equipment): boolean {
 }
 
 function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
-  const picture = isPosed(card) ? pictureFor(card, null, null, model, 'right') : null;
+  const picture = pictureFor(card, null, null, model, 'right');
   if (picture === null) return null;
   const { scene } = picture;
   return {
     scene,
     captions: scene.frames.map(captionText),
-    alt: altText(card.title, sideText(card.legs, scene.side), scene.frames),
+    captionsWithDegrees: scene.frames.map(captionWithDegrees),
+    legend: showsAngle(scene) ? ANGLE_LEGEND : null,
+    alt: altText(card.title, sideText(card.legs, scene.side), scene),
   };
 }
 

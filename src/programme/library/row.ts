@@ -1,5 +1,5 @@
 /** A few cards from the least squeeze to the most: the library at one glance. */
-import { bwText } from '../phrases/library.ts';
+import { squeezeWithUnit } from '../phrases/library.ts';
 import type { Measured } from './measured.ts';
 import type { RowFigure } from './view.ts';
 
@@ -14,6 +14,6 @@ export function rowOf(measured: readonly Measured[]): readonly RowFigure[] {
   return Array.from({ length: MOST_FIGURES }, (_, index) => {
     const at = Math.round((index * (squeezed.length - 1)) / (MOST_FIGURES - 1));
     const { card, squeezeBw } = squeezed[at] as Measured;
-    return { card: { id: card.id, title: card.title }, squeeze: bwText(squeezeBw ?? 0) };
+    return { card: { id: card.id, title: card.title }, squeeze: squeezeWithUnit(squeezeBw ?? 0) };
   });
 }

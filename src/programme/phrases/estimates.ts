@@ -13,7 +13,7 @@ export function marginSentence(margin: number): string {
 }
 
 export const NO_POSE =
-  'This card has no pose, so the model gives no squeeze or pull. Its position and its stated hip bend guard it.';
+  'The model does not know this movement: its picture is only drawn, and there is no squeeze or pull. Its position and its stated hip bend guard it.';
 export const FAST =
   'This is fast work. The model is for slow movement and says nothing of it; it is dosed by contacts and by pain.';
 export const CANNOT_REST =

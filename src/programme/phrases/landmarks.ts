@@ -6,8 +6,13 @@ import { countText } from './plain.ts';
 /** A buttock this near to the floor almost touches it, centimetres: less than a hand can tell [choice]. */
 const NEXT_TO_CM = 3;
 
-/** One landmark as an instruction; empty for one that tells a patient nothing. `legs`: whether one heel or both are on the floor; `held`: nothing is lowered. */
-export function landmarkText(landmark: Landmark, legs: ExerciseCard['legs'], held: boolean): string {
+/** One landmark as an instruction; empty for one that tells a patient nothing. `legs`: whether one heel or both are on the floor; `held`: nothing is lowered; `onBed`: for someone who does not get down to the floor. */
+export function landmarkText(
+  landmark: Landmark,
+  legs: ExerciseCard['legs'],
+  held: boolean,
+  onBed = false,
+): string {
   switch (landmark.kind) {
     case 'handsAboveKnee':
       return `Hands no lower than ${landmark.cm} cm above the knee`;
@@ -18,7 +23,7 @@ export function landmarkText(landmark: Landmark, legs: ExerciseCard['legs'], hel
     case 'hipsAboveFloor':
       return `Hips no lower than a seat of ${landmark.cm} cm`;
     case 'buttockAboveFloor':
-      return buttockText(landmark.cm, held);
+      return buttockText(landmark.cm, held, onBed);
     case 'pillows':
       return `No lower than ${landmark.count === 1 ? 'one pillow' : `${countText(landmark.count, 'stacked pillow')}`} (${landmark.cm} cm)`;
     case 'heelDistance':
@@ -40,16 +45,17 @@ export function landmarkText(landmark: Landmark, legs: ExerciseCard['legs'], hel
     case 'shouldersForward':
       return landmark.cm <= 0 ? 'Body upright' : `Shoulders up to ${landmark.cm} cm in front of the knees`;
     case 'footLift':
-      return `Foot ${landmark.cm} cm above the bed or floor`;
+      return `Foot ${landmark.cm} cm above the ${onBed ? 'bed' : 'bed or floor'}`;
   }
 }
 
-function buttockText(cm: number, held: boolean): string {
-  if (held) return `Buttock ${cm} cm above the floor or bed`;
-  if (cm === 0) return 'Down to the floor';
+function buttockText(cm: number, held: boolean, onBed: boolean): string {
+  const ground = onBed ? 'bed' : 'floor';
+  if (held) return `Buttock ${cm} cm above the ${onBed ? 'bed' : 'floor or bed'}`;
+  if (cm === 0) return `Down to the ${ground}`;
   return cm < NEXT_TO_CM
-    ? 'Down until you almost touch the floor'
-    : `Buttock no lower than ${cm} cm above the floor: pile pillows or books to that height`;
+    ? `Down until you almost touch the ${ground}`
+    : `Buttock no lower than ${cm} cm above the ${ground}: pile pillows or books to that height`;
 }
 
 /** @example clockText(1.5) // => 'half past one' */

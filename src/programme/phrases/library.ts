@@ -71,6 +71,11 @@ export function degText(deg: number): string {
   return `${whole < 0 ? '−' : ''}${Math.abs(whole)}°`;
 }
 
+/** @example squeezeWithUnit(0.32) // => '0.32 body weights' */
+export function squeezeWithUnit(bodyWeights: number): string {
+  return `${bwText(bodyWeights)} body weights`;
+}
+
 /** Two decimals always, so that columns of estimates line up. @example bwText(0.5) // => '0.50' */
 export function bwText(bodyWeights: number): string {
   return (Math.round(Math.abs(bodyWeights) * 100) / 100).toFixed(2);

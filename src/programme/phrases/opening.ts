@@ -32,6 +32,10 @@ export function datesText({ startOn, reviewOn }: Consult, course: Course): strin
 const LIGHT_HOLDS =
   'Because of a medicine or an injection, only light holds for now. Talk to the doctor who prescribed it.';
 
+/** The first programme after a cleared sudden start: why it is so light (house rules 11.6). */
+const SUDDEN =
+  'It began suddenly, and it has been looked at since. So this first plan is light, with less than you could lift.';
+
 /** A lower stage or step than in the revision before: said plainly, so that nobody wonders. */
 const TURNED_DOWN =
   'This plan asks a little less than the last one. Ups and downs are part of the way, not a new start.';
@@ -44,6 +48,8 @@ export interface OpeningFacts {
   readonly gentle: boolean;
   /** The stage holds the bend small no more. */
   readonly bends: boolean;
+  /** It began with a pop or a sudden pain, and this is the first plan after it was cleared. */
+  readonly sudden: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
 }
@@ -53,7 +59,7 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, gentle, bends, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, bends, sudden, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
   const why = gentle ? gentleWhy(protocol) : bends ? (protocol.whyLater ?? protocol.why) : protocol.why;
@@ -64,6 +70,7 @@ export function openingText(
         ...why,
         ...(turnedDown ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
+        ...(sudden ? [SUDDEN] : []),
         ...beganTexts(consult.changedBefore),
       ];
     case 'discharge':

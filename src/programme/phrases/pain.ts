@@ -182,19 +182,22 @@ export function missedDaysText(sameUnder: number, oneBackUpTo: number, onward: b
   ]);
 }
 
-/** When to get in touch, and how. */
+/** When to get in touch, and how. `boneKnown`: a sore bone is what we know already. */
 export function getHelpText(
   contact: readonly string[],
   rules: ContactRules,
   { night, expected }: Protocol['getHelp'],
   { carryOnTo }: MorningBands,
+  boneKnown: boolean,
 ): Section {
   return section('get-help', 'When to get in touch', [
     list([
       contactText(carryOnTo, rules),
       night,
       'Tingling, numbness or weakness in the leg.',
-      'One spot of bone hurts, or it hurts to hop.',
+      boneKnown
+        ? 'A bone hurts more, or hurts when you walk.'
+        : 'One spot of bone hurts, or it hurts to hop.',
     ]),
     ...(expected === undefined ? [] : [paragraph(expected)]),
     paragraph(contact.join(' · ')),

@@ -1,6 +1,6 @@
-/** What to heed because of blood pressure, a medicine, a sudden start, pregnancy or birth, in the patient's words. */
+/** What to heed because of blood pressure, a bone, a medicine, pregnancy or birth, in the patient's words. */
 import type { Maternity } from '../maternity.ts';
-import type { BreathItem, MedicineItem, Precautions } from '../precautions.ts';
+import type { BodyItem, BoneItem, BreathItem, MedicineItem, Precautions } from '../precautions.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, list, listText, section } from './plain.ts';
 
@@ -16,9 +16,11 @@ export interface PrecautionFacts {
 export function precautionsText(precautions: Precautions, facts: PrecautionFacts): Section {
   const lines = [
     ...breathLines(precautions),
+    ...boneLines(precautions),
     ...medicineLines(precautions),
-    ...suddenLines(precautions),
+    ...(precautions.sudden ? SUDDEN : []),
     ...maternityLines(precautions, facts),
+    ...precautions.body.map((item) => BODY_WORDS[item]),
   ];
   const parts: Part[] = lines.length === 0 ? [] : [list(lines)];
   return section('precautions', 'What to heed', parts);
@@ -61,6 +63,36 @@ function breathLines({ breath, holdAtMostSeconds }: Precautions): string[] {
   ];
 }
 
+const BONE_KNOWN: Readonly<Record<BoneItem, string>> = {
+  hopPain: 'A bone hurts when you hop.',
+  focalBonePain: 'One spot of bone hurts.',
+  nightBonePain: 'A bone hurts at night or at rest.',
+  missedPeriods: 'Your periods have stayed away.',
+  lowEnergy: 'You may be eating too little for what you do.',
+};
+const BONE_NAMES: Readonly<Record<BoneItem, string>> = {
+  hopPain: 'bone pain when you hop',
+  focalBonePain: 'one sore spot of bone',
+  nightBonePain: 'bone pain at night',
+  missedPeriods: 'missed periods',
+  lowEnergy: 'how much you eat',
+};
+
+// Common practice, no source: a bone that may be overloaded is kept from impact until it has been looked at.
+function boneLines({ bone }: Precautions): string[] {
+  if (bone.length === 0) return [];
+  const yes = bone.filter(({ known }) => known === 'yes').map(({ item }) => BONE_KNOWN[item]);
+  const open = bone.filter(({ known }) => known === 'not-asked').map(({ item }) => BONE_NAMES[item]);
+  return [
+    [
+      ...yes,
+      ...(open.length === 0 ? [] : [`We have not asked about ${listText(open)} yet, so we take care.`]),
+      'No running and no jumping until it has been looked at.',
+    ].join(' '),
+    'Stop and tell us soon if a bone hurts when you walk, or hurts more than now.',
+  ];
+}
+
 const MEDICINE_KNOWN: Readonly<Record<MedicineItem, string>> = {
   oralSteroid: 'You take steroid tablets. Go on with them as your doctor says.',
   fluoroquinolone: 'You had an antibiotic that tendons do not like (a fluoroquinolone).',
@@ -87,17 +119,18 @@ function medicineLines({ medicines }: Precautions): string[] {
   ];
 }
 
-const GIVES_WAY =
-  'A new pop, a new bruise, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.';
+const SUDDEN = [
+  'Add no weight of your own to this first plan.',
+  'A new pop, a new bruise, a sudden sharp pain, or a leg that gives way: stop, and be seen the same day.',
+] as const;
 
-function suddenLines({ sudden }: Precautions): string[] {
-  if (sudden === null) return [];
-  const began =
-    sudden.known === 'not-asked'
-      ? 'We do not know yet whether it began all at once. A picture of it is good.'
-      : `${sudden.flag === 'popBruise' ? 'You felt a sudden pop.' : 'It began all at once.'} It has been looked at, and the leg may work again.`;
-  return [`${began} So this first plan is light. Add no weight of your own.`, GIVES_WAY];
-}
+// Common practice, no source: what is said with each of these before any exercise.
+const BODY_WORDS: Readonly<Record<BodyItem, string>> = {
+  dizziness:
+    'You get dizzy at times. Keep a hand on something steady while you stand. Get up slowly, and stop when you feel dizzy.',
+  osteoporosis: 'You have osteoporosis. Keep your back straight when you bend, and do not twist under load.',
+  'hip-replacement': 'You have a new hip. What your surgeon told you not to do comes first.',
+};
 
 const ASK = 'Ask your midwife or doctor about this plan, and before you do more.';
 const NOT_FLAT = 'Do not lie flat on your back for long.';

@@ -189,11 +189,13 @@ function longestParts(words: RunningWords): Part[] {
         `${before} It grows by a tenth at most, in the weeks of the table and only while the mornings are settled.`,
       ),
     ];
+  const plannedKm = Math.max(0, ...weeks.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
+  const longer = plannedKm < longestIn30DaysKm ? 'be longer than in this table' : 'be longer';
   return [
     paragraph(
       asYouLike
         ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, in a week in which nothing else grows.`
-        : `${before} ${apart} no run be longer for now.`,
+        : `${before} ${apart} no run ${longer} for now.`,
     ),
   ];
 }

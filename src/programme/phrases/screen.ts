@@ -2,6 +2,8 @@
 import type { Clinic } from '../../content/library.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { Maternity } from '../maternity.ts';
+import type { SuddenStart } from '../suddenStart.ts';
+import type { IsoDate } from '../../units/date.ts';
 
 export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
   saddleNumbness: 'numbness between the legs',
@@ -123,6 +125,17 @@ export function effectText(
     shortHolds: 'Short holds only',
   }[effect];
   return `${what}: ${because}.`;
+}
+
+/** A decision that lifts an item, for the note. A gradual start under 18 is cleared of its growth-plate cause. */
+export function clearedText(item: ScreenItem, answer: Answer, by: string, on: IsoDate): string {
+  const gradual = item === 'suddenOnsetUnder18' && answer === 'no';
+  return `Cleared: ${gradual ? 'growth-plate cause considered' : SCREEN_WORDS[item]} (${by}, ${on}).`;
+}
+
+/** What holds in the first programme after a cleared sudden start. */
+export function suddenLimitText({ stageAtMost, loadShare }: SuddenStart): string {
+  return `First programme after it: stage ${stageAtMost} at most, ${Math.round(loadShare * 100)} % of the load at most.`;
 }
 
 // An item that was answered no acts only when the cannot-do list names the same thing.

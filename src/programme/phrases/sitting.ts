@@ -20,6 +20,8 @@ export interface SittingWords {
   readonly moreToCome: boolean;
   /** Fixed blocks longer than the budget, minutes each. */
   readonly tooLongBlocks: readonly number[];
+  /** So there are stops on the way. */
+  readonly drives: boolean;
   readonly stageWords: string;
 }
 
@@ -33,7 +35,7 @@ export interface DatedSitting {
 export function sittingText(words: SittingWords): Section {
   return section('sitting', 'Sitting', [
     ...nowParts(words),
-    ...blockParts(words.tooLongBlocks),
+    ...blockParts(words),
     paragraph(words.stageWords),
   ]);
 }
@@ -84,12 +86,13 @@ function growthTexts({ later, moreToCome, stepMinutes, goalMinutes }: SittingWor
   ];
 }
 
-function blockParts(blocksMinutes: readonly number[]): Part[] {
-  if (blocksMinutes.length === 0) return [];
-  const blocks = listText(blocksMinutes.map((minutes) => countText(minutes, 'minute')));
+function blockParts({ tooLongBlocks, drives }: SittingWords): Part[] {
+  if (tooLongBlocks.length === 0) return [];
+  const blocks = listText(tooLongBlocks.map((minutes) => countText(minutes, 'minute')));
+  const stops = drives ? ', and at each stop on the way' : '';
   return [
     paragraph(
-      `You told us of ${blocks} of sitting that cannot be cut short. Use a cushion, lean back a little, and shift your weight often. Walk for two minutes before and after it, and at each stop on the way.`,
+      `You told us of ${blocks} of sitting that cannot be cut short. Use a cushion, lean back a little, and shift your weight often. Walk for two minutes before and after it${stops}.`,
     ),
   ];
 }
@@ -104,6 +107,9 @@ export interface StretchingWords {
   readonly stretchesNow: boolean;
 }
 
+// A stage may say it itself; once is enough.
+const NO_SHIELD = 'It does not keep you from getting hurt.';
+
 /** What to leave out for now, and what is welcome instead. */
 export function stretchingText({ stageWords, angle, gentle, stretchesNow }: StretchingWords): Section {
   const { pressing, leaveAlone } = SPOTS[angle];
@@ -114,13 +120,8 @@ export function stretchingText({ stageWords, angle, gentle, stretchesNow }: Stre
   return section('stretching', 'Stretching', [
     paragraph(stageWords),
     list([...(gentle ? still : []), leaveAlone]),
-    ...(stretchesNow
-      ? [
-          paragraph(
-            'Stretching often feels good at the time. It does not keep you from getting hurt.',
-            'quiet',
-          ),
-        ]
+    ...(stretchesNow && !stageWords.includes(NO_SHIELD)
+      ? [paragraph(`Stretching often feels good at the time. ${NO_SHIELD}`, 'quiet')]
       : []),
   ]);
 }

@@ -61,11 +61,6 @@ export function suddenRemark(sudden: SuddenStart): string {
   return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow.`;
 }
 
-/** The same in short, beside what else the screen does. */
-export function suddenEffect({ flag, by, on, stageAtMost }: SuddenStart): string {
-  return `First programme after a cleared sudden start (${SCREEN_WORDS[flag]}; cleared by ${by} on ${on}): stage ${stageAtMost} at most, light loads.`;
-}
-
 /** The clinician's own stage beside the proposal. `reason`: stageBecause, null where none is needed. */
 export function ownStageText(own: StageName, proposed: StageName, reason: string | null): string {
   if (own === 'keepGoing') return 'The clinician ends the treatment: the keep-going stage.';

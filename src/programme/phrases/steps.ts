@@ -95,7 +95,7 @@ export function partWhenTexts(when: {
 }): string[] {
   return [
     `you have done at least ${countText(when.sessions, 'session')} of the step before`,
-    `its exercises hurt ${when.painAtMost} or less`,
+    `the exercises of the step before hurt ${when.painAtMost} or less`,
     ...(when.checkAtMost === null
       ? []
       : [`the morning check has been ${when.checkAtMost} or less for ${countText(when.checkDays, 'day')}`]),

@@ -8,6 +8,7 @@ import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
 import { stageWord } from '../stageChoice.ts';
+import { clearedTexts } from './cleared.ts';
 import { proposeStage } from '../stageProposal.ts';
 import { effectTexts } from './effects.ts';
 
@@ -23,7 +24,7 @@ export function noteLines(decided: Decided, gaveUp: readonly string[]): string[]
 
 function beforeLines({ person, stage, step, session }: Decided): string[] {
   const { consult } = person;
-  const effects = effectTexts(person);
+  const screen = [...effectTexts(person), ...clearedTexts(person)];
   const tests = consult.tests.map(
     ({ test, side, pain }) => `${test}${side === undefined ? '' : ` (${side})`} ${pain}/10`,
   );
@@ -37,7 +38,7 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
     `Tests: ${listText(tests)}.`,
     ...(consult.confirmed.length === 0 ? [] : [`Confirmed: ${confirmedText(consult.confirmed)}.`]),
-    `Screen: ${effects.length === 0 ? 'nothing that limits the programme.' : effects.join(' ')}`,
+    `Screen: ${screen.length === 0 ? 'nothing that limits the programme.' : screen.join(' ')}`,
     `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];
 }

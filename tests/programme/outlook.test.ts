@@ -17,7 +17,7 @@ describe('how long it takes', () => {
   it.each<[string, Partial<Consult>, string | null]>([
     ['is said to most', {}, null],
     ['is said after a birth, as far as stages go', { afterBirth: { weeks: 14 } }, null],
-    ['is open under light holds', TABLETS, 'it waits until more than light holds is allowed'],
+    ['is open under light holds', TABLETS, 'it waits until more than light holds are allowed'],
     ['is open in pregnancy', { pregnancy: { weeks: 20 } }, 'After a birth there is a time without running'],
     [
       'is open where pregnancy or birth was but named',

@@ -41,7 +41,7 @@ export function whatComesNextText(words: NextWords): Section {
 /** In place of months. */
 const OPEN_ENDS: Readonly<Record<OpenEnd, string>> = {
   medicine:
-    'How long the whole way takes, nobody can say yet: it waits until more than light holds is allowed.',
+    'How long the whole way takes, nobody can say yet: it waits until more than light holds are allowed.',
   birth:
     'How long the whole way takes is left open for now. After a birth there is a time without running and jumping, and we plan it with you.',
 };

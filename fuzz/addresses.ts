@@ -38,7 +38,12 @@ function siteBelow(top: string): string {
     mkdirSync(join(top, folder), { recursive: true });
   const shown = ['public/index.html', 'public/exercises/bridge.html', 'private/finch/leaflet.html'];
   for (const file of shown) writeFileSync(join(root, file), '<p>shown</p>');
-  for (const file of ['page.html', 'site-leak/page.html', 'site/public/.hidden.html', 'site/.loadleaf-lock/1'])
+  for (const file of [
+    'page.html',
+    'site-leak/page.html',
+    'site/public/.hidden.html',
+    'site/.loadleaf-lock/1',
+  ])
     writeFileSync(join(top, file), SECRET);
   symlinkSync(join(top, 'site-leak'), join(root, 'public/link'));
   return root;
@@ -99,9 +104,26 @@ const KNOWN = [
   '/../site-leak/page.html',
   '/.live/changes',
 ];
-const HOSTS = ['127.0.0.1', '127.0.0.1', '127.0.0.1', 'localhost', 'localhost:1', 'elsewhere.example', '', '127.0.0.1@a', '[::1]'];
+const HOSTS = [
+  '127.0.0.1',
+  '127.0.0.1',
+  '127.0.0.1',
+  'localhost',
+  'localhost:1',
+  'elsewhere.example',
+  '',
+  '127.0.0.1@a',
+  '[::1]',
+];
 const METHODS = ['GET', 'GET', 'GET', 'GET', 'HEAD', 'POST', 'OPTIONS', 'TRACE', 'get', 'PUT'];
-const HEADERS = ['Range: bytes=0-1', 'Origin: null', 'X: \u001b', 'Expect: 100-continue', 'Content-Length: -1', 'Transfer-Encoding: chunked'];
+const HEADERS = [
+  'Range: bytes=0-1',
+  'Origin: null',
+  'X: \u001b',
+  'Expect: 100-continue',
+  'Content-Length: -1',
+  'Transfer-Encoding: chunked',
+];
 
 interface Request {
   readonly host: string;
@@ -110,9 +132,12 @@ interface Request {
 }
 
 function requestOf(chance: Chance): Request {
-  const pieces = Array.from({ length: 1 + chance.below(6) }, () => chance.of(PIECES)).join(chance.of(['', '/']));
+  const pieces = Array.from({ length: 1 + chance.below(6) }, () => chance.of(PIECES)).join(
+    chance.of(['', '/']),
+  );
   const known = chance.of(KNOWN);
-  if (chance.onceIn(4)) return asRequest(`${WAY}${chance.onceIn(2) ? known : disguised(known, chance)}`, chance);
+  if (chance.onceIn(4))
+    return asRequest(`${WAY}${chance.onceIn(2) ? known : disguised(known, chance)}`, chance);
   const start = chance.of([`${WAY}/`, `${WAY}/`, `${WAY}/public/`, WAY, '/', '', WAY.toUpperCase()]);
   return asRequest(`${start}${pieces}`, chance);
 }
@@ -121,7 +146,11 @@ function requestOf(chance: Chance): Request {
 function disguised(path: string, chance: Chance): string {
   const at = chance.below(path.length);
   const escape = `%${path.charCodeAt(at).toString(16)}`;
-  return path.slice(0, at) + chance.of([escape, '/./', '/x/../', '/x/%2e%2e/', '//']) + path.slice(at + chance.below(2));
+  return (
+    path.slice(0, at) +
+    chance.of([escape, '/./', '/x/../', '/x/%2e%2e/', '//']) +
+    path.slice(at + chance.below(2))
+  );
 }
 
 function asRequest(path: string, chance: Chance): Request {
@@ -140,7 +169,9 @@ async function asked(port: number, { path, host, bytes }: Request): Promise<Verd
   const faults = [
     STATUSES.includes(status) ? null : `answered ${status || JSON.stringify(answer.slice(0, 80))}`,
     answer.includes(SECRET) ? 'leaks what is outside or hidden' : null,
-    /root:|page\.html|leaflet\.html/.test(bodyOf(answer)) ? 'lists a folder or shows a file of the system' : null,
+    /root:|page\.html|leaflet\.html/.test(bodyOf(answer))
+      ? 'lists a folder or shows a file of the system'
+      : null,
     status === 200 && !isOwn ? 'answers to another host' : null,
     (status === 200 || status === 302) && !path.startsWith(`${WAY}/`) ? 'answers without its path' : null,
     location !== undefined && !location.startsWith(`${WAY}/`) ? `sends to ${location}` : null,

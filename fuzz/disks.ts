@@ -7,7 +7,15 @@ import { isDeepStrictEqual } from 'node:util';
 import { brokenAt } from '../src/build/issued.ts';
 import { freezingAt, fullFrom, watchingDisk, type Effect } from '../tests/build/diskEffects.ts';
 import { modelOf } from '../tests/build/powerCut.ts';
-import { hashesOf, MAIN, runHere, smallClinic, withoutHistory, writeStarter, type Clinic } from '../tests/build/workbench.ts';
+import {
+  hashesOf,
+  MAIN,
+  runHere,
+  smallClinic,
+  withoutHistory,
+  writeStarter,
+  type Clinic,
+} from '../tests/build/workbench.ts';
 import type { Chance } from './chance.ts';
 import type { Family, Verdict } from './family.ts';
 
@@ -36,11 +44,23 @@ export const disks: Family = {
 };
 
 // The two alone: the pages of the library are seconds of work, and nobody's set.
-const wordsFor = (content: string, out: string) => ['build', ...PEOPLE, '--content', content, '--out', out, ...DAY];
+const wordsFor = (content: string, out: string) => [
+  'build',
+  ...PEOPLE,
+  '--content',
+  content,
+  '--out',
+  out,
+  ...DAY,
+];
 
 async function benchOf(): Promise<Bench> {
   const clinic = smallClinic();
-  const [old, fresh, watched] = ['old', 'new', 'watched'].map((name) => join(clinic.top, name)) as [string, string, string];
+  const [old, fresh, watched] = ['old', 'new', 'watched'].map((name) => join(clinic.top, name)) as [
+    string,
+    string,
+    string,
+  ];
   writeStarter(clinic.content, 'consult', 'consults/wren-r1.md');
   await built(clinic, old);
   clinic.edit('consults/finch-r1.md', 'usualMorningPain: 2', 'usualMorningPain: 3');

@@ -34,5 +34,8 @@ export function hostileText(chance: Chance): string {
 }
 
 function withoutRefused(text: string): string {
-  return text.replaceAll(/[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\uffff]/g, ' ');
+  return text.replaceAll(
+    /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\uffff]/g,
+    ' ',
+  );
 }

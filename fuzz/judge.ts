@@ -20,7 +20,7 @@ export function problemFaults(problems: readonly Problem[], files: readonly Sour
     const faults = [
       PROBLEM_CODES.includes(code) ? null : `${code} is no code`,
       there === undefined && file !== 'clinic.md' ? `${file} is no file` : null,
-      line >= 1 && column >= 1 && isInside(there, line, column) ? null : `${line}:${column} is no place`,
+      isInside(there, line, column) ? null : `${line}:${column} is no place`,
       found === '' || expected === '' || fix === '' ? 'found, expected or fix is empty' : null,
       /\bundefined\b|\[object |\bNaN\b/.test(`${fix} ${expected}`) ? 'words of a program' : null,
       OBEYED.test(text) ? 'sends what a terminal obeys' : null,
@@ -33,7 +33,7 @@ function isInside(file: SourceFile | undefined, line: number, column: number): b
   if (file === undefined) return line === 1 && column === 1;
   const lines = new TextDecoder().decode(file.bytes).replaceAll('\r\n', '\n').split('\n');
   const text = lines[line - 1];
-  return text !== undefined && column <= text.length + 1;
+  return text !== undefined && column >= 1 && column <= text.length + 1;
 }
 
 /** The laws that a programme breaks, with how. */

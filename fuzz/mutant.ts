@@ -79,7 +79,19 @@ const character: Way = (text, chance) => {
 };
 const lineEnds: Way = (text, chance) => text.replaceAll('\n', chance.of(['\r\n', '\r', '\n\n']));
 
-const GENTLE: readonly Way[] = [near, near, near, date, known, known, known, known, block, block, withoutBlock];
+const GENTLE: readonly Way[] = [
+  near,
+  near,
+  near,
+  date,
+  known,
+  known,
+  known,
+  known,
+  block,
+  block,
+  withoutBlock,
+];
 const WAYS: readonly Way[] = [
   near,
   extreme,

@@ -38,7 +38,8 @@ const cut: Way = (bytes, chance) => bytes.subarray(0, chance.below(bytes.length 
 const flipped: Way = (bytes, chance) => {
   const changed = Buffer.from(bytes);
   if (changed.length > 0)
-    for (let count = 1 + chance.below(8); count > 0; count -= 1) changed[chance.below(changed.length)] = chance.below(256);
+    for (let count = 1 + chance.below(8); count > 0; count -= 1)
+      changed[chance.below(changed.length)] = chance.below(256);
   return changed;
 };
 /** The head of a file holds sizes, tables and lengths. */
@@ -56,10 +57,19 @@ const repeated: Way = (bytes, chance) => {
 };
 const spliced: Way = (bytes, chance, others) => {
   const other = chance.of(others);
-  return Buffer.concat([bytes.subarray(0, chance.below(bytes.length + 1)), other.subarray(chance.below(other.length))]);
+  return Buffer.concat([
+    bytes.subarray(0, chance.below(bytes.length + 1)),
+    other.subarray(chance.below(other.length)),
+  ]);
 };
 const before: Way = (bytes, chance) =>
-  Buffer.concat([Buffer.from(chance.of(['GIF89a', '<svg/>', '%PDF-1.7\n', '\u0000', '\u00ff\u00d8\u00ff', 'II*\0', 'BM']), 'latin1'), bytes]);
+  Buffer.concat([
+    Buffer.from(
+      chance.of(['GIF89a', '<svg/>', '%PDF-1.7\n', '\u0000', '\u00ff\u00d8\u00ff', 'II*\0', 'BM']),
+      'latin1',
+    ),
+    bytes,
+  ]);
 /** A head that claims a size for which nobody has room (ITU T.81 B.2.2; W3C PNG 11.2.2). */
 const huge: Way = (bytes, chance) => {
   const changed = Buffer.from(bytes);
@@ -105,9 +115,9 @@ async function pictureFaults(files: Made): Promise<string[]> {
     await sharp(picture, { failOn: 'warning' }).raw().toBuffer();
     if (!path.includes(`-${width}.`)) faults.push(`${path} is ${width} wide`);
     if (width > 1440) faults.push(`${path} is too wide`);
-    if (exif !== undefined || xmp !== undefined || icc !== undefined) faults.push(`${path} has more than a picture`);
+    if (exif !== undefined || xmp !== undefined || icc !== undefined)
+      faults.push(`${path} has more than a picture`);
     if (picture.toString('latin1').includes(SECRET)) faults.push(`${path} tells the place`);
   }
   return faults;
 }
-

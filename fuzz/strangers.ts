@@ -2,15 +2,29 @@
 import { createHash } from 'node:crypto';
 
 /** Elements that run or fetch something, with how many of each a page of ours may have. */
-const NONE = ['iframe', 'object', 'embed', 'base', 'form', 'frame', 'portal', 'applet', 'textarea', 'video', 'audio'];
+const NONE = [
+  'iframe',
+  'object',
+  'embed',
+  'base',
+  'form',
+  'frame',
+  'portal',
+  'applet',
+  'textarea',
+  'video',
+  'audio',
+];
 
 export function strangers(markup: string): string[] {
-  const tags = [...markup.replaceAll(/<(script|style)>[^]*?<\/\1>/g, '').matchAll(/<([a-z][a-z0-9-]*)\b([^>]*)>/gi)];
+  const tags = [
+    ...markup.replaceAll(/<(script|style)>[^]*?<\/\1>/g, '').matchAll(/<([a-z][a-z0-9-]*)\b([^>]*)>/gi),
+  ];
   const faults = tags.flatMap(([whole, name = '', attributes = '']) => {
     const bare = attributes.replaceAll(/"[^"]*"/g, '""');
     return [
       NONE.includes(name.toLowerCase()) ? `an element ${name}` : null,
-      /\son[a-z]+\s*=/i.test(bare) ? `an attribute that runs: ${whole}` : null,
+      /[\s"/]on[a-z]+\s*=/i.test(bare) ? `an attribute that runs: ${whole}` : null,
       /\s(?:href|src|action|srcset)="\s*(?:javascript|data:text|vbscript|\/\/|http:)/i.test(attributes)
         ? `an address that leads elsewhere: ${whole}`
         : null,

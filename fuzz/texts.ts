@@ -52,7 +52,11 @@ function withHarm({ file, text }: TextFile, chance: Chance): TextFile {
   const lead = WORDS.exec(line)?.[1];
   const written = chance.onceIn(5) ? harm : JSON.stringify(harm);
   const changed =
-    at > front ? `${line} ${harm}` : lead === undefined ? line.replace(ENTRY, (_, start) => start + written) : `${lead}: ${written}`;
+    at > front
+      ? `${line} ${harm}`
+      : lead === undefined
+        ? line.replace(ENTRY, (_, start) => start + written)
+        : `${lead}: ${written}`;
   return { file, text: lines.toSpliced(at, 1, changed).join('\n') };
 }
 
@@ -70,7 +74,10 @@ async function ofConsult(chance: Chance, page: PageAssets, paper: PaperAssets): 
 
 async function programmeFaults(programme: Programme, page: PageAssets): Promise<string[]> {
   const pages = [leafletHtml(programme, page), recordHtml(programme, page)];
-  const plain = [noteText(programme), ...(programme.letter === null ? [] : [letterText(programme.letter, programme)])];
+  const plain = [
+    noteText(programme),
+    ...(programme.letter === null ? [] : [letterText(programme.letter, programme)]),
+  ];
   const json = recordJson(programme);
   JSON.parse(json);
   return [
@@ -92,7 +99,9 @@ async function ofCard(chance: Chance, page: PageAssets): Promise<Verdict> {
   const tried = `${spoilt.file}\n${spoilt.text}`;
   if (library === null) return { end: 'refused', tried, faults: problemFaults(problems, sources) };
   const own = `public/${card.file.replace(/\.md$/, '.html')}`;
-  const made = libraryPages(libraryView(library, new Map(), new Map()), page).find(({ path }) => path === own);
+  const made = libraryPages(libraryView(library, new Map(), new Map()), page).find(
+    ({ path }) => path === own,
+  );
   const faults = made === undefined ? [`no page ${own}`] : await pageFaults(made.content);
   return { end: 'built', tried, faults };
 }

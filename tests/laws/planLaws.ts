@@ -34,7 +34,10 @@ export const everyDay: Law = ({ plan }, { startOn, reviewOn, running }) => {
   assert.ok(rest.length <= 1, 'one day at most after the last');
   for (const { on, races, runs, sessions } of rest) {
     assert.equal(on, reviewOn);
-    assert.ok(running.races?.some((one) => one.on === on), `a race on ${on}`);
+    assert.ok(
+      running.races?.some((one) => one.on === on),
+      `a race on ${on}`,
+    );
     assert.deepEqual([races.length > 0, runs.length, sessions.length], [true, 0, 0]);
   }
 };
@@ -91,7 +94,10 @@ export const weekKilometres: Law = (programme) => {
     if (total === null) assert.deepEqual(kms, []);
     else {
       const sum = kms.reduce((all, km) => all + km, 0);
-      assert.ok(Math.abs(sum - total) < 1e-6, `week ${index + 1}: ${sum} km in the log, ${total} in the table`);
+      assert.ok(
+        Math.abs(sum - total) < 1e-6,
+        `week ${index + 1}: ${sum} km in the log, ${total} in the table`,
+      );
     }
   });
   assert.equal(totals.length, Math.ceil(log.length / 7));
@@ -101,7 +107,11 @@ export const weekKilometres: Law = (programme) => {
 export const walkRunOutings: Law = (programme) => {
   walkRunRows(programme)?.forEach(([, walk, run, times, outings = ''], index) => {
     const runs = programme.plan.filter(({ week }) => week === index + 1).flatMap((one) => one.runs);
-    assert.equal(Number(/^(\d+) outing/.exec(outings)?.[1] ?? 0), runs.length, `outings of week ${index + 1}`);
+    assert.equal(
+      Number(/^(\d+) outing/.exec(outings)?.[1] ?? 0),
+      runs.length,
+      `outings of week ${index + 1}`,
+    );
     for (const { walkRun, minutes } of runs) {
       if (walkRun === null) assert.equal(run, `${minutes} minutes`);
       else {

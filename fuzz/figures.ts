@@ -6,9 +6,11 @@ export interface Figures {
   readonly built: number;
   readonly failed: number;
   readonly seconds: number;
+  /** The number to go on from. */
+  readonly next: number;
 }
 
-const HEAD = ['family', 'cases', 'refused', 'built', 'failed', 'seconds'] as const;
+const HEAD = ['family', 'cases', 'refused', 'built', 'failed', 'seconds', 'next'] as const;
 
 /** A line a family, numbers to the right. */
 export function tableOf(rows: readonly Figures[]): string {

@@ -149,12 +149,12 @@ describe('a run', () => {
       told.push(`${number} ${fault.split('\n')[0]}`),
     );
     expect(told).toEqual(['120 ', '121 thrown: Error: broke', '122 wrong', '123 ']);
-    expect(figures).toMatchObject({ family: 'tries', cases: 4, refused: 1, built: 3, failed: 2 });
+    expect(figures).toMatchObject({ family: 'tries', cases: 4, refused: 1, built: 3, failed: 2, next: 124 });
     expect(seen[2]).toBe(chanceOf(7, 'tries', 122).below(1000));
     expect(tableOf([{ ...figures, seconds: 1.2 }])).toBe(
       [
-        'family  cases  refused  built  failed  seconds',
-        'tries       4        1      3       2        1',
+        'family  cases  refused  built  failed  seconds  next',
+        'tries       4        1      3       2        1   124',
       ].join('\n'),
     );
   });

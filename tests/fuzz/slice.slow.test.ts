@@ -7,10 +7,10 @@ const SEED = 20261130;
 
 /** Cases of each family, and what at least becomes of them: a slice in which all is refused tries nothing. */
 const SLICES: Readonly<Record<string, readonly [cases: number, refused: number, built: number]>> = {
-  consults: [120, 30, 20],
-  libraries: [10, 2, 2],
-  texts: [16, 3, 3],
-  disks: [8, 2, 0],
+  consults: [80, 20, 15],
+  libraries: [8, 1, 1],
+  texts: [14, 2, 2],
+  disks: [6, 2, 0],
   addresses: [300, 100, 3],
   photos: [40, 15, 2],
 };

@@ -67,6 +67,6 @@ export default tseslint.config(
       ],
     },
   },
-  { files: ['scripts/**', 'bench/**', 'src/build/**'], rules: { 'no-console': 'off' } },
+  { files: ['scripts/**', 'bench/**', 'fuzz/**', 'src/build/**'], rules: { 'no-console': 'off' } },
   { files: ['tests/**'], rules: { '@typescript-eslint/no-non-null-assertion': 'off' } },
 );

@@ -39,9 +39,10 @@ export function planWeeks(days: readonly PlanDay[], turns: readonly Turn[]): Pla
       weeklyKm:
         kms.length === 0
           ? null
-          : roundTo(
+          : // As fine as a race's length is printed, so that the days add up.
+            roundTo(
               kms.reduce((sum, km) => sum + km, 0),
-              0.1,
+              0.01,
             ),
       turn: turns[index] ?? { week: index + 1, ...NO_TURN },
     };

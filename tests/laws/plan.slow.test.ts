@@ -11,10 +11,22 @@ import { addDays, daysBetween } from '../../src/units/date.ts';
 import { weekdayAndDay } from '../../src/programme/phrases/plain.ts';
 import { day, FULL_KIT, person, RUNNER } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
-import { logRows, plannedDay, runningTotals, walkRunRows, weekRows } from './planReader.ts';
+import {
+  easyAfterRace,
+  easyBeforeRace,
+  everyDay,
+  isLight,
+  newStresses,
+  nextSession,
+  printedDays,
+  raceDayAlone,
+  raceDays,
+  walkRunOutings,
+  weekKilometres,
+} from './planLaws.ts';
+import { walkRunRows } from './planReader.ts';
 
 const SEED = 20261130;
-const HARD_RUNS = ['steady', 'hills-or-strides', 'fast'];
 
 const race = (startOn: Consult['startOn']) =>
   fc.record({
@@ -100,14 +112,6 @@ function over(numRuns: number, law: (programme: Programme, consult: Consult) => 
   );
 }
 
-const springy = ({ card }: { readonly card: string }) =>
-  ['energy-storage', 'running-drill'].includes(shipped.exercises.get(card)?.kind ?? '');
-const hardRun = ({ runs }: PlanEntry) => runs.some(({ kind }) => HARD_RUNS.includes(kind));
-const fastDrill = ({ sessions }: PlanEntry) => sessions.some(({ exercises }) => exercises.some(springy));
-
-/** Days on which a race of the plan is run, as the log prints them. */
-const raceDays = ({ plan }: Programme) => plan.filter(({ races }) => races.length > 0);
-
 const RUNS = 60;
 
 describe('the random people', () => {
@@ -125,121 +129,28 @@ describe('the random people', () => {
 });
 
 describe('one plan', () => {
-  it('holds every day from the start to the day before the review, and a race on the review day as its last', () => {
-    over(RUNS, ({ plan }, { startOn, reviewOn, running }) => {
-      const length = daysBetween(startOn, reviewOn);
-      expect(plan.slice(0, length).map(({ on }) => on)).toEqual(
-        Array.from({ length }, (_, index) => addDays(startOn, index)),
-      );
-      const rest = plan.slice(length);
-      expect(rest.length).toBeLessThanOrEqual(1);
-      for (const { on, races, runs, sessions } of rest) {
-        expect(on).toBe(reviewOn);
-        expect(running.races?.map((one) => one.on)).toContain(on);
-        expect([races.length > 0, runs.length, sessions.length]).toEqual([true, 0, 0]);
-      }
-    });
-  });
+  it('holds every day from the start to the day before the review, and a race on the review day as its last', () =>
+    over(RUNS, everyDay));
 
-  it('is what log, week and calendar print, day by day', () => {
-    over(RUNS, (programme) => {
-      const planned = programme.plan.map((entry) => ({ on: entry.on, day: plannedDay(entry) }));
-      expect(logRows(programme)).toEqual(planned);
-      const bare = ({ on, day: { runs, ...things } }: ReturnType<typeof weekRows>[number]) => ({
-        on,
-        ...things,
-        runs: runs.map(({ kind }) => kind),
-      });
-      const week = weekRows(programme);
-      expect(week.map(bare)).toEqual(planned.map(bare));
-      week.forEach(({ day: { runs } }, index) =>
-        runs.forEach(({ amount }, at) => {
-          if (amount !== '') expect(amount).toBe(planned[index]?.day.runs[at]?.amount);
-        }),
-      );
-      const counted = (kind: string) =>
-        programme.calendar.filter((entry) => entry.kind === kind).map(({ on }) => on);
-      const having = (has: (entry: PlanEntry) => boolean) => programme.plan.filter(has).map(({ on }) => on);
-      expect(counted('session')).toEqual(having(({ sessions }) => sessions.length > 0));
-      expect(counted('race')).toEqual(having(({ races }) => races.length > 0));
-      expect(counted('easy')).toEqual(having(({ easyAfterRace }) => easyAfterRace));
-      expect(new Set(counted('run'))).toEqual(new Set(having(({ runs }) => runs.length > 0)));
-    });
-  });
+  it('is what log, week and calendar print, day by day', () => over(RUNS, printedDays));
 
-  it('begins with the session that is printed as the next one', () => {
-    over(RUNS, ({ plan, nextSession }) => {
-      const first = plan.find(({ sessions }) => sessions.length > 0);
-      if (first === undefined) expect(nextSession.when).toContain('There is no session before');
-      else expect(nextSession.when.startsWith(weekdayAndDay(first.on))).toBe(true);
-    });
-  });
+  it('begins with the session that is printed as the next one', () => over(RUNS, nextSession));
 
-  it('comes to the kilometres of the running table, week by week, in plan and log', () => {
-    over(RUNS, (programme) => {
-      const totals = runningTotals(programme);
-      if (totals === null) return;
-      const log = logRows(programme);
-      totals.forEach((total, index) => {
-        const days = log.slice(7 * index, 7 * index + 7);
-        const kms = days.flatMap((one) => [...one.day.runs.flatMap(({ km }) => km ?? []), ...one.day.races]);
-        if (total === null) expect(kms).toEqual([]);
-        else expect(kms.reduce((sum, km) => sum + km, 0)).toBeCloseTo(total, 6);
-      });
-      expect(totals.length).toBe(Math.ceil(log.length / 7));
-    });
-  });
+  it('comes to the kilometres of the running table, week by week, in plan and log', () =>
+    over(RUNS, weekKilometres));
 
-  it('comes to the outings of the walk-run table', () => {
-    over(RUNS, (programme) => {
-      const rows = walkRunRows(programme);
-      rows?.forEach(([, walk, run, times, outings = ''], index) => {
-        const runs = programme.plan.filter(({ week }) => week === index + 1).flatMap((one) => one.runs);
-        expect(Number(/^(\d+) outing/.exec(outings)?.[1] ?? 0)).toBe(runs.length);
-        for (const { walkRun, minutes } of runs) {
-          if (walkRun === null) expect(run).toBe(`${minutes} minutes`);
-          else {
-            expect([walk, run]).toEqual([`${walkRun.walkMinutes} min`, `${walkRun.runMinutes} min`]);
-            expect(times).toContain(String(walkRun.cycles));
-          }
-        }
-      });
-    });
-  });
+  it('comes to the outings of the walk-run table', () => over(RUNS, walkRunOutings));
 });
 
 describe('near a race of the plan', () => {
-  /** Only what is still and hardly loaded has sessions off the recovery clock: the first stage, and the outer hip. */
-  const light = ({ stage, record }: Programme) =>
-    stage.chosen === 1 || record.versions.protocol === 'gluteal-tendon';
+  it('nothing heavy and nothing fast stands in the four days before', () => over(RUNS * 2, easyBeforeRace));
 
-  it('nothing heavy and nothing fast stands in the four days before', () => {
-    over(RUNS * 2, (programme) => {
-      for (const { on } of raceDays(programme))
-        for (const entry of programme.plan.filter((one) => one.on < on && daysBetween(one.on, on) <= 4)) {
-          expect(hardRun(entry), entry.on).toBe(false);
-          expect(fastDrill(entry), entry.on).toBe(false);
-          expect(entry.other, entry.on).toEqual([]);
-          if (entry.sessions.length > 0) expect(light(programme), entry.on).toBe(true);
-        }
-    });
-  });
-
-  it('nothing hard stands in the easy days after, but for another race that was decided on', () => {
-    over(RUNS * 2, ({ plan }, { running }) => {
-      for (const entry of plan.filter(({ easyAfterRace }) => easyAfterRace)) {
-        expect(hardRun(entry), entry.on).toBe(false);
-        expect(fastDrill(entry), entry.on).toBe(false);
-        expect(entry.other, entry.on).toEqual([]);
-        if (entry.races.length > 0)
-          expect(running.races?.find(({ on }) => on === entry.on)?.decision).toBeDefined();
-      }
-    });
-  });
+  it('nothing hard stands in the easy days after, but for another race that was decided on', () =>
+    over(RUNS * 2, easyAfterRace));
 
   it('no session on the clock stands in the 72 hours after, longer for the tired and the away', () => {
     over(RUNS, (programme, { recovery, running }) => {
-      if (light(programme)) return;
+      if (isLight(programme)) return;
       const days = recovery.tired || (running.weeksOff ?? 0) >= 4 ? 5 : 3;
       for (const { on } of raceDays(programme))
         for (const entry of programme.plan.filter((one) => one.on > on && daysBetween(on, one.on) < days))
@@ -258,12 +169,7 @@ describe('near a race of the plan', () => {
     });
   });
 
-  it('the day of a race holds nothing else', () => {
-    over(RUNS, (programme) => {
-      for (const { sessions, runs, between, daily, other } of raceDays(programme))
-        expect([sessions, runs, between, daily, other].flat()).toEqual([]);
-    });
-  });
+  it('the day of a race holds nothing else', () => over(RUNS, raceDayAlone));
 
   it('no race stands for someone irritable, in much pain or on walk-run without a recorded decision', () => {
     over(RUNS * 2, (programme, { irritability, usualMorningPain, running }) => {
@@ -278,10 +184,10 @@ describe('near a race of the plan', () => {
 
 describe('one thing at a time', () => {
   it('at most one new stress begins in a week, in the order springy, strides, hills, fast', () => {
-    const order = ['springs', 'strides', 'hills-or-strides', 'fast'];
-    over(RUNS, ({ growth, plan }, { protocol, stage }) => {
-      const begun = growth.flatMap(({ begins }) => begins ?? []);
-      expect(begun).toEqual([...begun].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
+    over(RUNS, (programme, consult) => {
+      newStresses(programme, consult);
+      const { plan } = programme;
+      const { protocol, stage } = consult;
       if (protocol !== 'proximal-hamstring' || stage !== 4) return;
       const firstWeek = (has: (entry: PlanEntry) => boolean) => plan.find(has)?.week;
       const drills = (kind: string) => (entry: PlanEntry) =>

@@ -329,6 +329,10 @@ export const protocolSchema = across(
           'Its loads are this share of what the tests allow, at most.',
           setting(from(0.1, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        suddenRunAtMost: about(
+          'Its running is of this kind at most, unless the clinician enters an own decision.',
+          setting(z.enum(RUN_KINDS)),
+        ).default({ value: 'walk-run', mark: 'choice' }),
         slightSqueezeBw: about(
           'Up to this squeeze, and the pull below, an exercise enters a stage without a look at what was tested.',
           setting(from(0, 1, 'body weights')),

@@ -8,6 +8,7 @@ import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
 import { stageWord } from '../stageChoice.ts';
+import { proposeStage } from '../stageProposal.ts';
 import { effectTexts } from './effects.ts';
 
 const MOST_LINES = 15;
@@ -20,7 +21,8 @@ export function noteLines(decided: Decided, gaveUp: readonly string[]): string[]
   return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];
 }
 
-function beforeLines({ person, stage, step, session }: Decided): string[] {
+function beforeLines(decided: Decided): string[] {
+  const { person, stage, step, session } = decided;
   const { consult } = person;
   const effects = effectTexts(person);
   const tests = consult.tests.map(({ test, pain }) => `${test} ${pain}/10`);
@@ -31,7 +33,7 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
       : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
   const proposed =
     stage.chosen === stage.proposed
-      ? 'as proposed from the tests'
+      ? proposalText(decided)
       : `held back, the tests speak for ${stageWord(stage.proposed)}`;
   const byRule = light
     ? 'the screen allows light holds only'
@@ -47,6 +49,16 @@ function beforeLines({ person, stage, step, session }: Decided): string[] {
     `Screen: ${effects.length === 0 ? 'nothing that limits the programme.' : effects.join(' ')}`,
     `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];
+}
+
+// The tests are not named where something else decided.
+function proposalText({ person: { consult, protocol, sudden }, stage }: Decided): string {
+  const { reached, looked } = proposeStage(consult, protocol, sudden);
+  if (reached !== stage.proposed)
+    return `the tests speak for ${stageWord(reached)}, which has no whole programme`;
+  return looked.at(-1)?.obstacle?.code === 'sudden-start'
+    ? 'the most after a sudden start'
+    : 'as proposed from the tests';
 }
 
 function confirmedText(confirmed: Consult['confirmed']): string {

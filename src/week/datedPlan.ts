@@ -193,6 +193,7 @@ function runsOn(
   { rules, shortestKm }: PlanFacts,
 ): { planned: PlannedRun[]; lost: Lost[] } {
   const wished = (week?.runs ?? []).filter(({ id }) => runs.includes(id));
+  if (around.rests) return { planned: [], lost: wished.length === 0 ? [] : lostFor(on, around, 'run') };
   const easy = around.before !== null || around.after !== null;
   const planned = wished
     .map((run) => (easy ? easyRun(run) : run))

@@ -436,6 +436,10 @@ export const protocolSchema = across(
           'Share of the usual running that is left in those days.',
           setting(from(0, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        raceRestShare: about(
+          'Share of the easy days after a race, from the first, without a run.',
+          setting(from(0, 1, '')),
+        ).default({ value: 0.2, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
           z.array(

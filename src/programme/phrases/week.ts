@@ -236,6 +236,7 @@ function lostText(alike: readonly Lost[]): string {
     session: `no session on ${days}`,
     springs: `a session without its springy exercises on ${days}`,
     'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
+    run: `no run on ${days}`,
     other: `no ${name} on ${days}`,
   };
   return `${capital(words[what])}: ${LOST_BECAUSE[because]} of ${dayText(raceOn)}.`;

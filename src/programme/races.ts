@@ -24,6 +24,7 @@ export function racesOf(
     irritable: irritability === 'high' || usualMorningPain >= protocol.runningRules.usualPainNoRun.value,
     barred: decision.because.some(({ code }) => code === 'does-not-run' || code === 'screen-stops-running'),
     table: protocol.runningRules.raceEasyDays,
+    restShare: protocol.runningRules.raceRestShare.value,
   });
 }
 

@@ -96,7 +96,7 @@ function hardestOfEach({ weeks }: RunningPlan): PlannedRun[] {
   return [...hardest.values()];
 }
 
-function decisionOf({ consult, protocol, effects, maternity }: Person, stage: Stage): RunDecision {
+function decisionOf({ consult, protocol, effects, maternity, sudden }: Person, stage: Stage): RunDecision {
   return runDecision(
     {
       runs: consult.running.runs,
@@ -111,6 +111,7 @@ function decisionOf({ consult, protocol, effects, maternity }: Person, stage: St
       noRunning: [...effects.noRunning, ...effects.lightHolds],
       stageMost: stage.running.most,
       maternity: maternityLimit(maternity),
+      suddenMost: sudden?.runAtMost ?? null,
       stageTensionBw: stage.caps.tensionBw,
     },
     protocol.runningRules,

@@ -2,6 +2,7 @@
 import type { Consult, Protocol } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { IsoDate } from '../units/date.ts';
+import type { RunKind } from '../week/run.ts';
 import type { Programme } from './programme.ts';
 
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
@@ -16,6 +17,7 @@ export interface SuddenStart {
   readonly stageAtMost: number;
   /** Share of the load that the tests would allow. */
   readonly loadShare: number;
+  readonly runAtMost: RunKind;
 }
 
 /**
@@ -40,5 +42,6 @@ export function suddenStartOf(
     imaging: fresh.imaging ?? null,
     stageAtMost: limits.suddenStageAtMost.value,
     loadShare: limits.suddenLoadShare.value,
+    runAtMost: limits.suddenRunAtMost.value,
   };
 }

@@ -193,6 +193,7 @@ function runsOn(
   { rules, shortestKm }: PlanFacts,
 ): { planned: PlannedRun[]; lost: Lost[] } {
   const due = (week?.runs ?? []).filter(({ id }) => runs.includes(id));
+  if (around.rests) return { planned: [], lost: due.length === 0 ? [] : lostFor(on, around, 'run') };
   // Walking into running leaves a day between, and a race counts as an outing.
   const outings = isBesideRace(on, around) ? due.filter(({ walkRun }) => walkRun !== null) : [];
   const wished = due.filter((run) => !outings.includes(run));

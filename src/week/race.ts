@@ -49,6 +49,8 @@ export interface RaceFacts {
   /** Nobody's decision lifts it: the screen stops running, or the person does not run. */
   readonly barred: boolean;
   readonly table: readonly RaceRow[];
+  /** The share of the easy days, from the first, that holds no run, 0 to 1. */
+  readonly restShare: number;
 }
 
 /** Why a race is not in the plan without a recorded decision. */
@@ -58,6 +60,8 @@ export interface JudgedRace extends Race {
   readonly easyDays: EasyDays | null;
   /** The last of the easy days, the longer count being taken; the race day itself when the table is empty. */
   readonly easyUntil: IsoDate;
+  /** The last day after it without a run; the race day itself where there is none. */
+  readonly restUntil: IsoDate;
   /** Comes before the stages allow it: from this day on it would fit. Null where it is not too early. */
   readonly fitsFrom: IsoDate | null;
   readonly doubts: readonly RaceDoubt[];
@@ -96,6 +100,7 @@ export function judgedRace(race: Race, facts: RaceFacts, close: boolean): Judged
     ...race,
     easyDays,
     easyUntil: addDays(race.on, easyDays?.to ?? 0),
+    restUntil: addDays(race.on, Math.floor((easyDays?.to ?? 0) * facts.restShare)),
     fitsFrom: early ? fitsFrom : null,
     doubts,
     inPlan: !barred && (doubts.length === 0 || decided),

@@ -18,6 +18,8 @@ export interface RaceDay {
   readonly taper: JudgedRace | null;
   /** Easy days. */
   readonly after: JudgedRace | null;
+  /** No run yet: the first of the easy days. */
+  readonly rests: boolean;
   /** Days since the race whose easy days these are; null outside them. */
   readonly daysAfter: number | null;
 }
@@ -32,6 +34,7 @@ export function raceDay(on: IsoDate, races: readonly JudgedRace[], rules: RaceDa
     before: ahead(rules.raceNoHeavyDays.value),
     taper: ahead(rules.raceTaperDays.value),
     after,
+    rests: after !== null && on <= after.restUntil,
     daysAfter: after === null ? null : daysBetween(after.on, on),
   };
 }

@@ -33,6 +33,8 @@ export interface RunLimits {
   readonly stageMost: RunKind;
   /** What pregnancy or the first weeks after birth leave; null when they are no matter. */
   readonly maternity?: MaternityLimit | null;
+  /** The hardest run of a first programme after a sudden start; null for everybody else. */
+  readonly suddenMost?: RunKind | null;
   /** The stage's cap on pull, body weights; null when lifted. */
   readonly stageTensionBw: number | null;
 }
@@ -42,6 +44,7 @@ export type RunReasonCode =
   | 'screen-stops-running'
   | 'stage-limits-running'
   | 'maternity-limits-running'
+  | 'sudden-start'
   | 'irritable'
   | 'usual-pain'
   | 'test-pain'
@@ -128,6 +131,12 @@ function boundsOf(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): 
       firm: false,
       because: reason('stage-limits-running', { most: limits.stageMost }),
     },
+    limits.suddenMost !== undefined &&
+      limits.suddenMost !== null && {
+        most: limits.suddenMost,
+        firm: false,
+        because: reason('sudden-start', { most: limits.suddenMost }),
+      },
     facts.irritability === 'high' && { most: 'walk-run', firm: false, because: reason('irritable') },
     facts.usualPain >= usualPainNoRun.value && {
       most: 'walk-run',

@@ -4,7 +4,7 @@ import type { Library } from '../../src/content/library.ts';
 import { adviceFor } from '../../src/programme/advice.ts';
 import { modelOf } from '../../src/programme/model.ts';
 import { personOf } from '../../src/programme/person.ts';
-import { person } from './person.ts';
+import { NO_KIT, person } from './person.ts';
 import { shipped } from './shipped.ts';
 
 // Room for every card that holds.
@@ -26,5 +26,19 @@ describe('advice on sitting', () => {
     const sits = personOf(person({ sitting: { toleranceMinutes } }), roomy, protocol, NO_EFFECTS, modelOf);
     const shown = adviceFor(sits, 2, 'treatment', true);
     expect(shown.map(({ id }) => id).includes('sitting-well')).toBe(isThere);
+  });
+});
+
+describe('advice on long drives', () => {
+  it('stands on the leaflet of a driver with no weights at home whose both sides hurt', () => {
+    const driver = person({
+      side: 'both',
+      worseSide: 'left',
+      kit: NO_KIT,
+      sitting: { toleranceMinutes: 8, fixedBlocksMinutes: [240] },
+      doesNow: [{ what: 'driving', times: 5 }],
+    });
+    const shown = adviceFor(personOf(driver, shipped, protocol, NO_EFFECTS, modelOf), 1, 'treatment', false);
+    expect(shown.map(({ id }) => id)).toContain('at-the-wheel');
   });
 });

@@ -82,6 +82,21 @@ describe('a race in the period', () => {
     );
   });
 
+  it('is followed by days without a run: a fifth of the easy days, and the record says so', () => {
+    const long = runner([race('2026-12-06', 42.2, 'R. Sample: entered long ago')], {
+      reviewOn: day('2026-12-29'),
+    });
+    const runs = (date: string) => on(long, date).runs.length;
+    expect(['2026-12-07', '2026-12-08', '2026-12-09', '2026-12-10'].map(runs)).toEqual([0, 0, 0, 0]);
+    expect(
+      long.plan.filter(({ on: date, runs: some }) => date > '2026-12-10' && some.length > 0),
+    ).not.toEqual([]);
+    expect(long.record.week.gaveUp.join(' ')).toMatch(
+      /No run on [\w ]+: in the easy days after the race of 6 December/,
+    );
+    expect(text(long)).toContain('After it: no run until 10 December, and easy days until 27 December.');
+  });
+
   it('halves the runs of the seven days before', () => {
     expect(on(programme, '2026-12-01').runs.map(({ km }) => km)).toEqual([4.5]);
     expect(on(programme, '2026-11-28').runs.map(({ km }) => km)).toEqual([7.5]);

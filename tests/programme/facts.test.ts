@@ -4,7 +4,7 @@ import type { Consult } from '../../src/content/library.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import { SCREEN_ITEMS, type ScreenItem } from '../../src/content/schema/consult.ts';
-import { ALL_CLEAR, day, person, testedSet } from './person.ts';
+import { ALL_CLEAR, day, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, workshop } from './shipped.ts';
 
 const IMAGING = { kind: 'MRI', on: day('2026-11-12'), result: 'no tear' };
@@ -72,7 +72,27 @@ describe('a sudden pop', () => {
     const { stage, record } = programmeOf(person({ ...STRONG, ...POP }));
     expect(stage.chosen).toBe(2);
     expect(stage.because.at(-1)).toContain('is of stage 2 at most');
-    expect(record.remarks.join(' ')).toContain('stage 2 at most, and at most 50 % of the load');
+    expect(record.effects.join(' ')).toContain('stage 2 at most, and at most 50 % of the load');
+  });
+
+  it('is followed by walking and running in turn at most, unless the clinician enters an own decision', () => {
+    const runs = (different: Partial<Consult>) =>
+      new Set(
+        programmeOf(person({ ...STRONG, running: RUNNER, ...different })).plan.flatMap(({ runs }) =>
+          runs.map(({ kind }) => kind),
+        ),
+      );
+    expect(runs({})).toContain('longer');
+    expect(runs(POP)).toEqual(new Set(['walk-run']));
+    const own = { path: 'running.decision', value: 'keep', reason: 'the surgeon lets her run on the flat' };
+    expect(runs({ ...POP, overrides: [own] })).toEqual(new Set(['easy']));
+  });
+
+  it('is named in the note, which does not say that the tests decided', () => {
+    const note = programmeOf(person({ ...STRONG, ...POP })).record.note.join('\n');
+    expect(note).toMatch(/Screen: First programme after a cleared sudden start/);
+    expect(note).toContain('the most after a sudden start');
+    expect(note).not.toContain('as proposed from the tests');
   });
 
   it('is followed by half the tested load at most, and by more only in the programme after', () => {

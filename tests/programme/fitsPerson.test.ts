@@ -165,7 +165,7 @@ describe('the longest run', () => {
     const overrides = [{ path: 'running.decision', value: 'keep', reason: 'a diary of five months' }];
     const leaflet = text({ stage: 2, running, usualMorningPain: 5, overrides });
     expect(leaflet).toContain('These wait: longer easy run');
-    expect(leaflet).toContain('Let no run be longer than in this table for now.');
+    expect(leaflet).toContain('Let no run be longer than the table says.');
   });
 });
 

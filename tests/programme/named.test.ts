@@ -1,5 +1,6 @@
 /** Every exercise the leaflet names can be done from the leaflet: picture, words and an address of its own. */
 import { describe, expect, it } from 'vitest';
+import { proseTexts } from '../../src/content/prose/plainText.ts';
 import { leafletHtml } from '../../src/page/leaflet.ts';
 import { whereText } from '../../src/programme/phrases/named.ts';
 import type { Programme } from '../../src/programme/programme.ts';
@@ -101,4 +102,29 @@ it('what comes later is told shortly, what is done now in full', () => {
     expect(body.map(({ heading }) => heading)).toEqual(['Set up', 'Move']);
     expect(cautions).toEqual([]);
   }
+});
+
+describe('the words of a card', () => {
+  const cards = [...shipped.exercises.values()];
+  const wordsOf = ({ body, cautions }: (typeof cards)[number]) =>
+    [...proseTexts(body).map(({ text }) => text), ...cautions].join('\n').toLowerCase();
+
+  it('name no other card, for that one need not be on the leaflet', () => {
+    const naming = cards.flatMap((card) =>
+      cards
+        .filter(({ id, title }) => id !== card.id && wordsOf(card).includes(title.toLowerCase()))
+        .map(({ id }) => `${card.id} names ${id}`),
+    );
+    expect(naming).toEqual([]);
+  });
+
+  it('speak of taking a weight only where the sentence goes when there is none', () => {
+    const always = cards.flatMap(({ id, cautions, withWeight }) =>
+      cautions
+        .filter((caution) => /\b(take|lift|hang|handed|fasten)\b.*\bweight\b/i.test(caution))
+        .filter((caution) => !withWeight.some((sentence) => caution.includes(sentence)))
+        .map((caution) => `${id}: ${caution}`),
+    );
+    expect(always).toEqual([]);
+  });
 });

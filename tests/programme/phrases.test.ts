@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { beganTexts } from '../../src/programme/phrases/began.ts';
 import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/programme/phrases/dose.ts';
+import { landmarkText } from '../../src/programme/phrases/landmarks.ts';
 import { madeText } from '../../src/programme/phrases/kit.ts';
 import {
   dayAndYear,
@@ -32,6 +33,17 @@ describe('why it began', () => {
 
   it('is never more than three sentences of different kinds', () => {
     expect(beganTexts(['hills', 'stretching', 'break', 'stress', 'poor-sleep'])).toHaveLength(3);
+  });
+});
+
+describe('how far the hands go', () => {
+  it.each([
+    ['handsAboveKnee', 12, 'Hands no lower than 12 cm above the knee'],
+    ['handsBelowKnee', 7, 'Hands no lower than 7 cm below the knee'],
+    ['handsAboveKnee', 0, 'Hands no lower than your knees'],
+    ['handsBelowKnee', 0, 'Hands no lower than your knees'],
+  ] as const)('%s, %d cm', (kind, cm, expected) => {
+    expect(landmarkText({ kind, cm }, 'together', false)).toBe(expected);
   });
 });
 

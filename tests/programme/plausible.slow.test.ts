@@ -120,6 +120,25 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
   ['a rucksack of 110 kg', card('rucksack-hinge', 110), 'testedSets[2].loadKg'],
   ['a split squat with 70 kg', card('split-squat', 70), 'testedSets[2].loadKg'],
   ['a standing curl with 25 kg', card('slow-standing-curl', 25), 'testedSets[2].loadKg'],
+  [
+    'the same set with other pain',
+    one(
+      'kit:\n',
+      '  - card: hip-hinge\n    side: right\n    loadKg: 12\n    repetitions: 10\n    reserve: 4\n    rangeDeg: 45\n    pain: 6\nkit:\n',
+    ),
+    'testedSets[3].pain',
+  ],
+  // running
+  [
+    'a week of more kilometres than its runs can hold',
+    one('  weeklyKm: 24\n', '  weeklyKm: 24\n  runsPerWeek: 2\n'),
+    'running.weeklyKm',
+  ],
+  [
+    'kilometres a week and no run in 30 days',
+    one('longestIn30DaysKm: 9', 'longestIn30DaysKm: 0'),
+    'running.weeklyKm',
+  ],
   // kit
   ['a dumbbell of 60 kg', one('    - 4\n', '    - 60\n'), 'kit.dumbbellsKg[0]'],
   ['a kettlebell of 90 kg', one('    - 12\n', '    - 90\n'), 'kit.kettlebellsKg[0]'],

@@ -268,3 +268,12 @@ describe('reading grade', () => {
     );
   });
 });
+
+describe('what is said of the way', () => {
+  it.each([3, 4] as const)("is no beginner's talk in stage %d", (stage) => {
+    const text = leafletLines(programmeOf(person({ stage, running: RUNNER }))).join('\n');
+    expect(text).not.toMatch(/we start with|still work|bend less for now/i);
+    expect(text).toMatch(stage === 3 ? /the way back begins with/ : /It can take bending again/);
+    expect(text).toMatch(/You need not do them all/);
+  });
+});

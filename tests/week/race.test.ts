@@ -1,6 +1,6 @@
 /** A race judged: too early, in doubt, decided (house rules 11.7), and the days around one that stands. */
 import { describe, expect, it } from 'vitest';
-import { isoDate, type IsoDate } from '../../src/units/date.ts';
+import { addDays, isoDate, type IsoDate } from '../../src/units/date.ts';
 import { judgedRaces, type Race, type RaceFacts } from '../../src/week/race.ts';
 import { raceDay, touchesRace } from '../../src/week/raceDays.ts';
 import { running } from './houseRules.ts';
@@ -13,6 +13,7 @@ const ready: RaceFacts = {
   irritable: false,
   barred: false,
   table: running.raceEasyDays,
+  restShare: 0.2,
 };
 const ten: Race = { on: on('2026-03-08'), km: 10 };
 const judged = (facts: Partial<RaceFacts> = {}, race: Race = ten) =>
@@ -100,6 +101,18 @@ describe('the days around a race of ten kilometres on Sunday 8 March', () => {
       after,
       daysAfter,
     ]);
+  });
+
+  it.each([
+    [5, '2026-03-09'],
+    [10, '2026-03-09'],
+    [21.1, '2026-03-10'],
+    [42.2, '2026-03-12'],
+  ])('hold no run in the first fifth of the easy days: after %d km until %s', (km, until) => {
+    const races = judgedRaces([{ ...ten, km }], ready);
+    const rests = (text: string) => raceDay(on(text), races, running).rests;
+    expect(races[0]?.restUntil).toBe(until);
+    expect([rests('2026-03-08'), rests(until), rests(addDays(on(until), 1))]).toEqual([false, true, false]);
   });
 
   it('make a week count as touched from the days before to the last easy day', () => {

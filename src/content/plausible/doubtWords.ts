@@ -55,6 +55,7 @@ const CURE: Partial<Record<DoubtRule, string>> = {
   heightSince: 'mend it, or open the right person’s file',
   massSince: 'mend it, or open the right person’s file',
   testTwice: 'write side for each leg, or keep the entry that is right',
+  setTwice: 'keep the set that is right',
   overrideMinutes: 'write less, or give minutesPerDay the time',
 };
 
@@ -69,11 +70,17 @@ const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   liftForMass: ({ most, inputs }) =>
     `at most ${most} kg: ${inputs['repetitions']} repetitions with ${inputs['reserve']} left speak for ${inputs['onceKg']} kg lifted once, and ${inputs['share']} times a body mass of ${inputs['massKg']} kg is expected at most for this exercise`,
   repetitionsToFailure: ({ most, inputs }) => `at most ${most}, with ${inputs['reserve']} left`,
+  setTwice: ({ inputs }) =>
+    `${inputs['pain']}, as in testedSets[${inputs['before']}]: the same set stands there`,
   kitAmount: (doubt) => `${span(doubt)} for ${THINGS[String(doubt.inputs['thing'])]}`,
   minutesPerDay: (doubt) => `${span(doubt)} minutes`,
   runningKm: (doubt) => `${span(doubt)} km`,
   trainingForAge: ({ most, inputs }) =>
     `at most ${most} years at ${inputs['ageYears']}: nobody trains before ${inputs['fromAgeYears']}`,
+  weekAboveRuns: ({ most, inputs }) =>
+    inputs['longestIn30DaysKm'] === 0
+      ? '0 km, as the longest run of 30 days is'
+      : `at most ${most} km: ${inputs['runsPerWeek']} runs a week, the longest of 30 days ${inputs['longestIn30DaysKm']} km`,
   unknownActivity: ({ inputs }) => `an activity that ${inputs['protocol']} knows: ${inputs['known']}`,
   testHold: (doubt) => `${span(doubt)} seconds`,
   testTwice: ({ inputs }) =>

@@ -28,8 +28,21 @@ export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, know
       path: ['running', 'trainingYears'],
       inputs: { ageYears, fromAgeYears: limits.runningFromAgeYears.value },
     }),
+    ...weekAboveRuns(running),
     ...unknownActivities(consult, known),
   ];
+}
+
+/** A week cannot hold more than all its runs at their longest. */
+function weekAboveRuns({ weeklyKm, runsPerWeek, longestIn30DaysKm }: ConsultFrontMatter['running']): Doubt[] {
+  if (longestIn30DaysKm === undefined) return [];
+  if (longestIn30DaysKm > 0 && runsPerWeek === undefined) return [];
+  const most = longestIn30DaysKm * (runsPerWeek ?? 0);
+  return above(weeklyKm, most, {
+    rule: 'weekAboveRuns',
+    path: ['running', 'weeklyKm'],
+    inputs: { runsPerWeek: runsPerWeek ?? 'any', longestIn30DaysKm },
+  });
 }
 
 /** What the protocol's table does not hold is a slip, or confirmed and then asked about first. */

@@ -13,6 +13,7 @@ export function loadDoubts(
   { exercises }: Known,
 ): Doubt[] {
   return testedSets.flatMap((set, index) => [
+    ...setTwice(set, index, testedSets),
     ...liftDoubt(set, index, massKg, shareFor(exercises.get(set.card) ?? null, limits)),
     ...above(set.repetitions, limits.repetitionsToFailure.value - set.reserve, {
       rule: 'repetitionsToFailure',
@@ -29,6 +30,25 @@ function shareFor(card: ExerciseCard | null, limits: Plausible): number | null {
   const atAnkle = card.movement.loadAt.endsWith('ankle');
   if (atAnkle) return (oneLeg ? limits.liftAtOneAnkle : limits.liftAtBothAnkles).value;
   return (oneLeg ? limits.liftOnOneLeg : limits.liftOnBothLegs).value;
+}
+
+/** The same weight as far on the same leg with another pain: one of the two is a slip, or the weight is. */
+function setTwice(set: TestedSet, index: number, sets: readonly TestedSet[]): Doubt[] {
+  const before = sets.slice(0, index).findIndex((one) => isSame(one, set) && one.pain !== set.pain);
+  const first = sets[before];
+  if (first === undefined) return [];
+  return [
+    {
+      rule: 'setTwice',
+      path: ['testedSets', index, 'pain'],
+      value: set.pain,
+      inputs: { before, pain: first.pain },
+    },
+  ];
+}
+
+function isSame(a: TestedSet, b: TestedSet): boolean {
+  return a.card === b.card && a.side === b.side && a.loadKg === b.loadKg && a.rangeDeg === b.rangeDeg;
 }
 
 // One repetition is the load itself; over 30 to failure Epley says nothing more of strength.

@@ -333,6 +333,10 @@ export const protocolSchema = across(
           'Its loads are this share of what the tests allow, at most.',
           setting(from(0.1, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        suddenRunAtMost: about(
+          'Its running is of this kind at most, unless the clinician enters an own decision.',
+          setting(z.enum(RUN_KINDS)),
+        ).default({ value: 'walk-run', mark: 'choice' }),
         slightSqueezeBw: about(
           'Up to this squeeze, and the pull below, an exercise enters a stage without a look at what was tested.',
           setting(from(0, 1, 'body weights')),
@@ -436,6 +440,10 @@ export const protocolSchema = across(
           'Share of the usual running that is left in those days.',
           setting(from(0, 1, '')),
         ).default({ value: 0.5, mark: 'choice' }),
+        raceRestShare: about(
+          'Share of the easy days after a race, from the first, without a run.',
+          setting(from(0, 1, '')),
+        ).default({ value: 0.2, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
           z.array(

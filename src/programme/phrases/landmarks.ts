@@ -15,9 +15,9 @@ export function landmarkText(
 ): string {
   switch (landmark.kind) {
     case 'handsAboveKnee':
-      return `Hands no lower than ${landmark.cm} cm above the knee`;
+      return handsText(landmark.cm, 'above');
     case 'handsBelowKnee':
-      return `Hands no lower than ${landmark.cm} cm below the knee`;
+      return handsText(landmark.cm, 'below');
     case 'buttockBack':
       return `Buttock ${landmark.cm} cm back: stand with your heels ${landmark.heelsFromWallCm} cm from a wall and just touch it`;
     case 'hipsAboveFloor':
@@ -47,6 +47,10 @@ export function landmarkText(
     case 'footLift':
       return `Foot ${landmark.cm} cm above the ${onBed ? 'bed' : 'bed or floor'}`;
   }
+}
+
+function handsText(cm: number, side: 'above' | 'below'): string {
+  return cm <= 0 ? 'Hands no lower than your knees' : `Hands no lower than ${cm} cm ${side} the knee`;
 }
 
 function buttockText(cm: number, held: boolean, onBed: boolean): string {

@@ -51,7 +51,9 @@ function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part
     paragraph(
       stepsAhead === 0
         ? 'This is the last step of this part. At the review we look together at what you can go on to.'
-        : `After this step ${stepsAhead === 1 ? 'there is one more' : `there are up to ${stepsAhead} more`} in this part. Then we look together at what you can go on to.`,
+        : stepsAhead === 1
+          ? 'After this step there is one more in this part. Then we look together at what you can go on to.'
+          : `After this step there are up to ${stepsAhead} more in this part. You need not do them all: at each review we look together at what you can go on to.`,
     ),
     paragraph(
       `${openEnd === null ? `From here the whole way usually takes ${months}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,

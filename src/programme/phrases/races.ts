@@ -1,4 +1,5 @@
 /** Races in a patient's words: what the plan does for one, and what speaks against one. */
+import { daysBetween } from '../../units/date.ts';
 import type { JudgedRace } from '../../week/race.ts';
 import type { Part } from '../programme.ts';
 import { dayAndYear, dayText, list, numberText, weekdayAndDay } from './plain.ts';
@@ -60,8 +61,16 @@ function planTexts(race: JudgedRace, { taperDays, noHeavyDays }: Omit<RaceWords,
   return [
     roomText(race),
     `In the ${noHeavyDays} days before it there is nothing heavy and nothing fast. In the ${taperDays} days before it there is about half the running.`,
-    ...(race.easyUntil > race.on ? [`After it: easy days until ${dayText(race.easyUntil)}.`] : []),
+    ...(race.easyUntil > race.on
+      ? [`After it: ${restText(race)}easy days until ${dayText(race.easyUntil)}.`]
+      : []),
   ];
+}
+
+function restText({ on, restUntil }: JudgedRace): string {
+  const days = daysBetween(on, restUntil);
+  if (days === 0) return '';
+  return days === 1 ? 'no run the day after, and ' : `no run until ${dayText(restUntil)}, and `;
 }
 
 /** It says who made up whose mind: nobody yet, the one who recorded it, or there is nothing to decide. */

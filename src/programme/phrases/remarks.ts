@@ -88,6 +88,8 @@ const DECISION_WORDS: Words<RunReasonCode> = {
   'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
   'maternity-limits-running': ({ kind, most }) =>
     `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
+  'sudden-start': ({ most }) =>
+    `${kindText(most)} at most in the first programme after a cleared sudden start`,
   irritable: () => 'the tendon is irritable',
   'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
   'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,

@@ -1,5 +1,6 @@
 /** Sport beside the exercises, in the patient's words: what is kept, what is left out for now, and what keeps clear of it. */
 import type { Weekday } from '../../units/weekday.ts';
+import type { JudgedActivity } from '../../week/activities.ts';
 import type { WeekPlan } from '../../week/plan.ts';
 import type { SportDays } from '../../week/sport.ts';
 import { capital, countText, listText, weekdayText } from './plain.ts';
@@ -35,6 +36,11 @@ export function isLeftOut(sport: SportDays): boolean {
 
 /** For an activity of which the week keeps nothing. */
 export const NO_ROOM = 'Your week has no room for it beside your exercises just now.';
+
+/** For the record. @example 'Football is left out until stage 4, 2 times a week now.' */
+export function waitsText({ what, timesPerWeek, fromStage }: JudgedActivity): string {
+  return `${capital(what)} is left out until stage ${fromStage}, ${countText(timesPerWeek, 'time')} a week now.`;
+}
 
 function leftOutText(sport: SportDays): string {
   return isLeftOut(sport)

@@ -3,6 +3,7 @@ import type { StageChoice } from '../programme.ts';
 import type { StageLooked, StageObstacle } from '../stageProposal.ts';
 import type { SuddenStart } from '../suddenStart.ts';
 import { numberText } from './plain.ts';
+import { RUN_WORDS } from './running.ts';
 import { SCREEN_WORDS } from './screen.ts';
 
 type StageName = StageChoice['chosen'];
@@ -58,7 +59,7 @@ export function suddenText({ flag, by, on, imaging }: SuddenStart): string {
 
 /** For the record: the first programme after a cleared sudden start. */
 export function suddenRemark(sudden: SuddenStart): string {
-  return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow.`;
+  return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow; running: ${RUN_WORDS[sudden.runAtMost]} at most.`;
 }
 
 /** The clinician's own stage beside the proposal. `reason`: stageBecause, null where none is needed. */

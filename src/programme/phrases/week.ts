@@ -237,6 +237,7 @@ function lostText(alike: readonly Lost[]): string {
     springs: `a session without its springy exercises on ${days}`,
     'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
     outing: `no walk and run on ${days}, so that a day lies between`,
+    run: `no run on ${days}`,
     other: `no ${name} on ${days}`,
   };
   return `${capital(words[what])}: ${LOST_BECAUSE[because]} of ${dayText(raceOn)}.`;

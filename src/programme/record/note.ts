@@ -22,7 +22,8 @@ export function noteLines(decided: Decided, gaveUp: readonly string[]): string[]
   return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];
 }
 
-function beforeLines({ person, stage, step, session }: Decided): string[] {
+function beforeLines(decided: Decided): string[] {
+  const { person, stage, step, session } = decided;
   const { consult } = person;
   const screen = [...effectTexts(person), ...clearedTexts(person)];
   const tests = consult.tests.map(

@@ -14,6 +14,8 @@ import { dischargeTable } from './dischargeTable.ts';
 import { effectTexts } from './effects.ts';
 import { exerciseRecord } from './exerciseRecord.ts';
 import { findingsTables, screenTable } from './findings.ts';
+import { activityRule, type JudgedActivity } from '../../week/activities.ts';
+import { waitsText } from '../phrases/sport.ts';
 import { noteLines } from './note.ts';
 import { remarksOf } from './remarks.ts';
 import { settingsTable } from './settings.ts';
@@ -55,7 +57,7 @@ export function recordOf(
 
 /** The usual week, Monday first: of several the fullest; and what was given up, the races' part of it by dates. */
 function weekRecord(decided: Decided): ProgrammeRecord['week'] {
-  const { week, gaveUp, dated } = decided;
+  const { week, gaveUp, dated, person } = decided;
   const words = dayWords(decided);
   const days = usualWeek(dated.plan);
   return {
@@ -67,10 +69,17 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
     })),
     gaveUp: [
       ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
+      ...week.activities.filter((one) => waits(one, person)).map(waitsText),
       ...gaveUp.map(gaveWayText),
       ...lostTexts(dated.plan.lost),
     ],
   };
+}
+
+/** Hard sport that is left until a later stage altogether: it is given up for now, and said so. */
+function waits({ what, verdict, timesPerWeek }: JudgedActivity, { protocol }: Person): boolean {
+  const rule = activityRule(what, protocol.activities);
+  return verdict === 'leave' && timesPerWeek > 0 && rule?.hard === true && rule.meanwhile === 'leave';
 }
 
 /** A test as the protocol names it, a card by its title. */

@@ -21,7 +21,7 @@ import {
   runReasonText,
   usualOnlyText,
 } from '../phrases/remarks.ts';
-import { hollowRemark, suddenRemark } from '../phrases/stage.ts';
+import { hollowRemark } from '../phrases/stage.ts';
 import { recoveryText, sessionLengthText } from '../phrases/week.ts';
 import { contradictions } from '../painfulSets.ts';
 import { cardOf } from '../person.ts';
@@ -114,7 +114,6 @@ function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): 
     return found === null ? [] : [gentlerText(one.card.title, found)];
   });
   return [
-    ...(person.sudden === null ? [] : [suddenRemark(person.sudden)]),
     ...(hollow === null ? [] : [hollowRemark(stage.chosen, hollow)]),
     ...entered,
     ...gentler,

@@ -114,7 +114,7 @@ const cut: Way = async ({ old, effects }, out, chance) => {
   return `power cut after change ${after}`;
 };
 
-// A process of its own needs longer to start; most of what it writes comes late.
+// The one case that is not the same again: where the clock stops a process no seed can say. Most of what it writes comes late.
 const killed: Way = async ({ clinic, lastsMs }, out, chance) => {
   const child = spawn(process.execPath, [MAIN, ...wordsFor(clinic.content, out)], { stdio: 'ignore' });
   const ended = new Promise((resolve) => child.once('exit', resolve));

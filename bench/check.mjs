@@ -2,7 +2,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { checkLibrary } from '#dist/programme/check/library.js';
+import { checkLibrary } from '#dist/lint/library.js';
 import { manyFiles } from './cards.mjs';
 import { medianMs, quickestMs } from './clock.mjs';
 import { command } from './command.mjs';

@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-const MAIN = fileURLToPath(new URL('../dist/build/main.js', import.meta.url));
+const MAIN = fileURLToPath(new URL('../dist/shell/main.js', import.meta.url));
 
 /** Runs the command line with these words; throws what it printed when it ends badly. */
 export function command(words) {

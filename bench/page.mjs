@@ -1,10 +1,10 @@
 // Programmes as pages: 200 through Eleventy against a plain writer, milliseconds a programme, the size of the fullest.
 // Run after `npm run prepare`.
 import { gzipSync } from 'node:zlib';
-import { pageShelf, TEMPLATES } from '#dist/build/shelf.js';
-import { leafletHtml } from '#dist/page/leaflet.js';
-import { recordHtml } from '#dist/page/record.js';
-import { programmePages, renderPages } from '#dist/page/site.js';
+import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
+import { leafletHtml } from '#dist/outputs/html/leaflet.js';
+import { recordHtml } from '#dist/outputs/html/record.js';
+import { programmePages, renderPages } from '#dist/outputs/html/site.js';
 import { medianMs } from './clock.mjs';
 import { tell } from './row.mjs';
 import { cases, copiesOf, demos, programmeOf } from './shipped.mjs';

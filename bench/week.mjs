@@ -1,5 +1,5 @@
 // A week of sessions, runs and other hard things: a usual one and the hardest the search can meet. Run after `npm run prepare`.
-import { planWeek } from '#dist/week/plan.js';
+import { planWeek } from '#dist/scheduling/plan.js';
 import { medianMs } from './clock.mjs';
 import { tell } from './row.mjs';
 

@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSyn
 import { connect, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { liveChannel } from '../src/build/live.ts';
-import { siteServer } from '../src/build/server.ts';
+import { liveChannel } from '../src/shell/server/live.ts';
+import { siteServer } from '../src/shell/server/server.ts';
 import type { Chance } from './chance.ts';
 import type { Family, Verdict } from './family.ts';
 

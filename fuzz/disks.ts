@@ -4,9 +4,9 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { isDeepStrictEqual } from 'node:util';
-import { brokenAt } from '../src/build/issued.ts';
-import { freezingAt, fullFrom, watchingDisk, type Effect } from '../tests/build/diskEffects.ts';
-import { modelOf } from '../tests/build/powerCut.ts';
+import { brokenAt } from '../src/shell/io/issued.ts';
+import { freezingAt, fullFrom, watchingDisk, type Effect } from '../tests/shell/diskEffects.ts';
+import { modelOf } from '../tests/shell/powerCut.ts';
 import {
   hashesOf,
   MAIN,
@@ -15,7 +15,7 @@ import {
   withoutHistory,
   writeStarter,
   type Clinic,
-} from '../tests/build/workbench.ts';
+} from '../tests/shell/workbench.ts';
 import type { Chance } from './chance.ts';
 import type { Family, Verdict } from './family.ts';
 

@@ -1,5 +1,5 @@
 /** Cards, advice, protocols and clinics with slips and harm in them: refused with a place and a cure, or used by the laws. */
-import { checkLibrary, checkShelves } from '../src/programme/check/library.ts';
+import { checkLibrary, checkShelves } from '../src/lint/library.ts';
 import { readConsults } from '../src/content/readConsults.ts';
 import { readLibrary } from '../src/content/readLibrary.ts';
 import { assembleProgramme } from '../src/programme/assemble.ts';

@@ -1,11 +1,11 @@
 /** Photos that are cut off, spliced and crafted: refused in words, or made bare and whole. */
 import sharp from 'sharp';
-import { photosOf } from '../src/build/photos.ts';
+import { photosOf } from '../src/shell/io/photos.ts';
 import { readLibrary } from '../src/content/readLibrary.ts';
 import { problemOf } from '../src/content/place.ts';
 import type { SourceFile } from '../src/content/source.ts';
 import { filesWith, spoilt } from '../tests/content/sample.ts';
-import type { Workspace } from '../src/build/workspace.ts';
+import type { Workspace } from '../src/shell/io/workspace.ts';
 import type { Chance } from './chance.ts';
 import type { Family, Verdict } from './family.ts';
 import { problemFaults } from './judge.ts';

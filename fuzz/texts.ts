@@ -1,17 +1,17 @@
 /** Harm in every field that takes words, of a consult and of a card: no element, no header, nothing a terminal obeys. */
-import { leafletHtml } from '../src/page/leaflet.ts';
-import { recordHtml } from '../src/page/record.ts';
-import { libraryPages } from '../src/page/site.ts';
-import { pageShelf, paperShelf } from '../src/build/shelf.ts';
-import type { PageAssets } from '../src/page/assets.ts';
-import type { PaperAssets } from '../src/paper/leaflet.ts';
+import { leafletHtml } from '../src/outputs/html/leaflet.ts';
+import { recordHtml } from '../src/outputs/html/record.ts';
+import { libraryPages } from '../src/outputs/html/site.ts';
+import { pageShelf, paperShelf } from '../src/shell/io/shelf.ts';
+import type { PageAssets } from '../src/outputs/html/assets.ts';
+import type { PaperAssets } from '../src/outputs/pdf/leaflet.ts';
 import { readLibrary } from '../src/content/readLibrary.ts';
 import { libraryView } from '../src/programme/library/libraryView.ts';
 import type { Programme } from '../src/programme/programme.ts';
-import { letterText } from '../src/record/letterText.ts';
-import { noteText } from '../src/record/noteText.ts';
-import { recordJson } from '../src/record/recordJson.ts';
-import { faultsOf } from '../tests/page/validate.ts';
+import { letterText } from '../src/outputs/text/letterText.ts';
+import { noteText } from '../src/outputs/text/noteText.ts';
+import { recordJson } from '../src/outputs/text/recordJson.ts';
+import { faultsOf } from '../tests/outputs/html/validate.ts';
 import type { Chance } from './chance.ts';
 import { checked, sourceOf } from './consults.ts';
 import { LIBRARY, PEOPLE, type TextFile } from './corpus.ts';

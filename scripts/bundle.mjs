@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
-const CLIENT = join(TOP, 'src', 'page', 'client');
+const CLIENT = join(TOP, 'src', 'client');
 const STYLES = join(TOP, 'templates', 'styles');
 
 /** By the name of the script in `dist/scripts/`. */

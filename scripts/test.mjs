@@ -14,7 +14,7 @@ const count = { passed: 0, failed: 0 };
 if (await readied()) {
   await steps([
     ['types', 'typescript/bin/tsc', ['--noEmit']],
-    ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/page/client/tsconfig.json', '--noEmit']],
+    ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/client/tsconfig.json', '--noEmit']],
     ['lint', 'eslint/bin/eslint.js', ['--max-warnings', '0', '.']],
   ]);
   allTests(process.argv.slice(2));

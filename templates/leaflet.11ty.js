@@ -1,5 +1,5 @@
 /** Private: the patient's page of every programme. */
-import { leafletHtml } from '#dist/page/leaflet.js';
+import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 
 export const data = {
   pagination: { data: 'aliases', size: 1, alias: 'alias' },

@@ -1,5 +1,5 @@
 /** Private: the clinician's page of every programme. */
-import { recordHtml } from '#dist/page/record.js';
+import { recordHtml } from '#dist/outputs/html/record.js';
 
 export const data = {
   pagination: { data: 'aliases', size: 1, alias: 'alias' },

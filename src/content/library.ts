@@ -1,5 +1,5 @@
 /** What content hands on: everything parsed once, in types that cannot be wrong. */
-import type { Dose, Tempo, ChangeKind } from '../dose/dose.ts';
+import type { Dose, Tempo, ChangeKind } from '../dosing/dose.ts';
 import type { DrawnPicture } from '../mechanics/drawnPose.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import type { Prop, RestingHands } from '../mechanics/scene.ts';

@@ -1,5 +1,5 @@
 /** A staged protocol's front matter as the protocol the other rooms use. */
-import type { Dose } from '../dose/dose.ts';
+import type { Dose } from '../dosing/dose.ts';
 import type { Change, Protocol, Slot, Stage } from './library.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';

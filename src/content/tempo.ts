@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Tempo } from '../dose/dose.ts';
+import type { Tempo } from '../dosing/dose.ts';
 import type { tempo } from './schema/words.ts';
 
 /** The tempo as authors write it (`go`, `hold`, `back`), with its unit in the names; seconds. */

@@ -1,7 +1,7 @@
 /** Keep, change how, leave: each activity the person does now, in words. */
 import type { Protocol } from '../content/library.ts';
-import { activityRule, type JudgedActivity } from '../week/activities.ts';
-import type { SportDays } from '../week/sport.ts';
+import { activityRule, type JudgedActivity } from '../scheduling/activities.ts';
+import type { SportDays } from '../scheduling/sport.ts';
 import { ASK_FIRST, activitiesText, LIGHTER, NO_JUMPS, type ActivityWords } from './phrases/activities.ts';
 import { capital } from './phrases/plain.ts';
 import { isLeftOut, keptText, NO_ROOM } from './phrases/sport.ts';

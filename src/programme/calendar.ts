@@ -1,5 +1,5 @@
 /** The dated days of the programme in words, one entry for each thing on a day. */
-import type { PlanDay } from '../week/planDay.ts';
+import type { PlanDay } from '../scheduling/planDay.ts';
 import { dayEntries, type DayWords } from './phrases/day.ts';
 import type { DatedSession } from './programme.ts';
 

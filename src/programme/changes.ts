@@ -1,6 +1,6 @@
 /** What the ladder has changed of one exercise since its first rung: of each kind of change the whole way. */
-import type { ChangeKind } from '../dose/dose.ts';
-import type { Amount, Limit, Rung } from '../dose/rung.ts';
+import type { ChangeKind } from '../dosing/dose.ts';
+import type { Amount, Limit, Rung } from '../dosing/rung.ts';
 
 export interface ChangedSince {
   readonly change: ChangeKind;

@@ -1,13 +1,13 @@
 /** The dated plan of one person: races judged, turns taken, parts put together, every day decided once. */
-import { calendarDays, recoveryHours } from '../week/recovery.ts';
-import { datedPlan, type DatedPlan, type PlanPart } from '../week/datedPlan.ts';
-import type { NewStress } from '../week/newStress.ts';
-import type { JudgedRace } from '../week/race.ts';
-import { touchesRace } from '../week/raceDays.ts';
-import { order, type RunKind } from '../week/run.ts';
-import { weekFrames } from '../week/runningPlan.ts';
-import type { RunWeekRule } from '../week/runWeek.ts';
-import { takeTurns, type Turn, type Waiting } from '../week/turns.ts';
+import { calendarDays, recoveryHours } from '../scheduling/recovery.ts';
+import { datedPlan, type DatedPlan, type PlanPart } from '../scheduling/datedPlan.ts';
+import type { NewStress } from '../scheduling/newStress.ts';
+import type { JudgedRace } from '../scheduling/race.ts';
+import { touchesRace } from '../scheduling/raceDays.ts';
+import { order, type RunKind } from '../scheduling/run.ts';
+import { weekFrames } from '../scheduling/runningPlan.ts';
+import type { RunWeekRule } from '../scheduling/runWeek.ts';
+import { takeTurns, type Turn, type Waiting } from '../scheduling/turns.ts';
 import { ownDays, ownEntries } from './overrides.ts';
 import type { Outlook } from './outlook.ts';
 import type { Bounds, Person } from './person.ts';

@@ -42,7 +42,7 @@ import { stageRefusals } from './stageRefusals.ts';
 import { stepNow } from './stepNow.ts';
 import type { Refused, Shown, Where, Work } from './work.ts';
 import { workDays } from './workDays.ts';
-import type { Rung } from '../dose/rung.ts';
+import type { Rung } from '../dosing/rung.ts';
 
 /** What a programme is made with besides the consult. */
 export interface Workshop {

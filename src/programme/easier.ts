@@ -1,5 +1,5 @@
 /** The easier numbers of the present step, for after a flare, two bad mornings or missed days. */
-import { easeBack } from '../dose/easeBack.ts';
+import { easeBack } from '../dosing/easeBack.ts';
 import { howFar } from './howFar.ts';
 import type { Person } from './person.ts';
 import { countedAs, doseWords, loadText } from './phrases/dose.ts';

@@ -3,16 +3,16 @@
  * with it; one that was not tested at or below the largest tested of its family; else its gentlest version.
  */
 import type { Slot } from '../content/library.ts';
-import type { TimedDose } from '../dose/work.ts';
-import { RESOLUTION } from '../dose/growth.ts';
-import { HOLD_GRAIN_SECONDS } from '../dose/step.ts';
+import type { TimedDose } from '../dosing/work.ts';
+import { RESOLUTION } from '../dosing/growth.ts';
+import { HOLD_GRAIN_SECONDS } from '../dosing/step.ts';
 import type { Source } from '../units/source.ts';
 import type { Entry, EntryBasis, Lowered } from './entered.ts';
 import { MODEL_ANGLE } from './estimate.ts';
 import { familyOf } from './family.ts';
 import type { Why } from './firstDose.ts';
 import type { Fit } from './fit.ts';
-import type { KitLoad } from '../dose/kit.ts';
+import type { KitLoad } from '../dosing/kit.ts';
 import { NOTHING } from './load.ts';
 import { distanceTo, isPosed, type PosedCard } from './model.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';

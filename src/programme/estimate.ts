@@ -1,6 +1,6 @@
 /** What the body model says of one exercise as it is prescribed, rounded as an estimate is. */
 import type { Protocol } from '../content/library.ts';
-import type { Prescribed } from '../dose/rung.ts';
+import type { Prescribed } from '../dosing/rung.ts';
 import { marginOf } from '../mechanics/cap.ts';
 import { leavesFriction } from '../mechanics/loading.ts';
 import { roundTo } from '../units/round.ts';

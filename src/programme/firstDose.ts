@@ -1,7 +1,7 @@
 /** The dose an exercise starts the stage with: the protocol's, with this person's hold, lighter under 18. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
-import { holdFor, type HoldAnswer, type HoldRules } from '../dose/hold.ts';
-import type { TimedDose } from '../dose/work.ts';
+import { holdFor, type HoldAnswer, type HoldRules } from '../dosing/hold.ts';
+import type { TimedDose } from '../dosing/work.ts';
 import type { Source } from '../units/source.ts';
 import type { Obstacle } from './obstacle.ts';
 import type { Person } from './person.ts';

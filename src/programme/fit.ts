@@ -1,6 +1,6 @@
 /** One card fitted to one person: its first dose, the load it starts with, how far it goes, or what stands against it. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
-import type { KitLoad } from '../dose/kit.ts';
+import type { KitLoad } from '../dosing/kit.ts';
 import type { Fit as Admitted, RefusedLoad } from '../mechanics/fit.ts';
 import type { RangeDecision } from '../mechanics/range.ts';
 import { barredText } from './barred.ts';

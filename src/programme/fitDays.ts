@@ -6,8 +6,8 @@ import {
   type FittedExercise,
   type GivenUp,
   type MinutesAnswer,
-} from '../dose/minutes.ts';
-import type { TimedDose } from '../dose/work.ts';
+} from '../dosing/minutes.ts';
+import type { TimedDose } from '../dosing/work.ts';
 import type { Choice } from './choose.ts';
 import type { Person } from './person.ts';
 import type { SessionLength } from './sessionLength.ts';

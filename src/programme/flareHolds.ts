@@ -1,6 +1,6 @@
 /** What is still held in a flare: the programme's own holds cut down, or the first hold of the gentlest stage. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
-import { flareDose, type FlareDose } from '../dose/flareDose.ts';
+import { flareDose, type FlareDose } from '../dosing/flareDose.ts';
 import { firstDose } from './firstDose.ts';
 import { isObstacle } from './fit.ts';
 import { firstHold } from './morningTask.ts';

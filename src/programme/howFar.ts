@@ -1,7 +1,7 @@
 /** How far one exercise goes: degrees for the clinician, things a patient can see alone for the leaflet. */
 import type { ExerciseCard } from '../content/library.ts';
 import type { Position } from '../content/schema/words.ts';
-import type { Prescribed } from '../dose/rung.ts';
+import type { Prescribed } from '../dosing/rung.ts';
 import { landmarks, type Landmark } from '../mechanics/landmark.ts';
 import { stretchFrom } from '../mechanics/sweep.ts';
 import { distanceTo, isPosed, type PosedCard } from './model.ts';

@@ -1,5 +1,5 @@
 /** What a person did last: the present step of the revision before, read back from its cells. */
-import type { Tempo } from '../dose/dose.ts';
+import type { Tempo } from '../dosing/dose.ts';
 import type { Cell, CellName, Prescription, Programme, StageChoice } from './programme.ts';
 
 export interface LastDone {

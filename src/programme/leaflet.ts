@@ -1,9 +1,9 @@
 /** What was decided, put into the sections of the leaflet and the record. Each section is worded in its own file. */
 import type { ExerciseCard } from '../content/library.ts';
 import { plainText } from '../content/prose/plainText.ts';
-import { nextAfter } from '../week/dates.ts';
-import { flarePlan } from '../week/flare.ts';
-import { morningBands } from '../week/morning.ts';
+import { nextAfter } from '../scheduling/dates.ts';
+import { flarePlan } from '../scheduling/flare.ts';
+import { morningBands } from '../scheduling/morning.ts';
 import { activitiesSection } from './activities.ts';
 import { adviceFor, drivesLong, stretchesNow } from './advice.ts';
 import { calendarOf } from './calendar.ts';
@@ -49,8 +49,8 @@ import { dayWords } from './parts.ts';
 import { paragraph } from './phrases/plain.ts';
 import { planEntries, planGrowth } from './planEntries.ts';
 import { datedSitting } from './sitting.ts';
-import { weekGroups } from '../week/weekGroups.ts';
-import { order, type RunKind } from '../week/run.ts';
+import { weekGroups } from '../scheduling/weekGroups.ts';
+import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from './shortSession.ts';

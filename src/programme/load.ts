@@ -1,6 +1,6 @@
 /** The weight a card starts with: from a tested set, as the kit can make it, never an invented number. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
-import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../dose/kit.ts';
+import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../dosing/kit.ts';
 import type { Source } from '../units/source.ts';
 import { countUntil, type PosedCard } from './model.ts';
 import type { Obstacle } from './obstacle.ts';

@@ -1,6 +1,6 @@
 /** Every day of the programme with what is planned on it. */
 import type { IsoDate } from '../units/date.ts';
-import type { PlanDay } from '../week/planDay.ts';
+import type { PlanDay } from '../scheduling/planDay.ts';
 import { capital } from './phrases/plain.ts';
 import { dayEntries, type DayWords } from './phrases/day.ts';
 

@@ -2,7 +2,7 @@
 import type { Consult, Protocol } from '../content/library.ts';
 import type { CannotDo } from '../content/schema/words.ts';
 import { daysBetween } from '../units/date.ts';
-import type { RunKind } from '../week/run.ts';
+import type { RunKind } from '../scheduling/run.ts';
 
 export interface Maternity {
   readonly kind: 'pregnant' | 'after-birth' | 'not-recorded';

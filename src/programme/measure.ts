@@ -1,6 +1,6 @@
 /** The model's answer to the ladder: what a card asks for at a range, load and tempo, and which cap forbids it. */
-import type { Measure, Measured } from '../dose/growth.ts';
-import type { Cap } from '../dose/rung.ts';
+import type { Measure, Measured } from '../dosing/growth.ts';
+import type { Cap } from '../dosing/rung.ts';
 import { marginOf, type Limit } from '../mechanics/cap.ts';
 import type { Sweep } from '../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from './model.ts';

@@ -1,6 +1,6 @@
 /** The body model asked for one body, each question once. */
 import type { ExerciseCard } from '../content/library.ts';
-import type { Tempo } from '../dose/dose.ts';
+import type { Tempo } from '../dosing/dose.ts';
 import type { Body } from '../mechanics/body.ts';
 import type { Caps } from '../mechanics/cap.ts';
 import type { Movement } from '../mechanics/movement.ts';

@@ -1,7 +1,7 @@
 /** How long it usually takes, the earliest day of each stage, and whether a dated goal can be reached by then. */
-import { earliestStageDates, goalReachable, type StageDate } from '../week/stageDates.ts';
+import { earliestStageDates, goalReachable, type StageDate } from '../scheduling/stageDates.ts';
 import { numberedStages } from '../content/keepStage.ts';
-import type { WeekPlan } from '../week/plan.ts';
+import type { WeekPlan } from '../scheduling/plan.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Person } from './person.ts';
 import type { StageName } from './stageChoice.ts';

@@ -1,8 +1,8 @@
 /** The clinician's own numbers for single cells: put in place of the rule's, marked, and refused where they cannot be. */
 import type { Consult } from '../content/library.ts';
 import { DECISIONS } from '../content/schema/override.ts';
-import type { Tempo } from '../dose/dose.ts';
-import type { Prescribed } from '../dose/rung.ts';
+import type { Tempo } from '../dosing/dose.ts';
+import type { Prescribed } from '../dosing/rung.ts';
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
 import { CELLS, type CellName } from './programme.ts';
 

@@ -1,7 +1,7 @@
 /** Clinician's entries that cannot be carried out, each with its place and the cure. */
 import type { Refusal } from '../units/refusal.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { WeekPlan } from '../week/plan.ts';
+import type { WeekPlan } from '../scheduling/plan.ts';
 import { loadsFor } from './load.ts';
 import { isPosed } from './model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
@@ -10,7 +10,7 @@ import type { Person } from './person.ts';
 import { suddenLoadLimit } from './phrases/stage.ts';
 import { listText, numberText } from './phrases/plain.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
-import type { Rung } from '../dose/rung.ts';
+import type { Rung } from '../dosing/rung.ts';
 
 /** Every entry for an exercise of the present rung that this exercise, kit, screen or week has no room for. */
 export function ownRefusals(session: Session, present: Rung, plan: WeekPlan, person: Person): Refusal[] {

@@ -1,7 +1,7 @@
 /** The pain rule with one person's numbers put in, so that nobody has to add up. */
 import type { Consult, Protocol } from '../content/library.ts';
 import { PAIN_DECISION } from '../content/schema/override.ts';
-import { painLimits, type PainLimits } from '../week/painLimits.ts';
+import { painLimits, type PainLimits } from '../scheduling/painLimits.ts';
 
 /** Pain during exercise for this person. */
 export function limitsOf(

@@ -1,7 +1,7 @@
 /** The dated plan as codes and numbers, an entry a day: what every output reads. */
-import { isFree, type PlanDay } from '../week/planDay.ts';
-import type { PlannedRun } from '../week/plannedRun.ts';
-import type { PlanWeek } from '../week/planWeek.ts';
+import { isFree, type PlanDay } from '../scheduling/planDay.ts';
+import type { PlannedRun } from '../scheduling/plannedRun.ts';
+import type { PlanWeek } from '../scheduling/planWeek.ts';
 import { partsOf } from './parts.ts';
 import type { Decided } from './decide.ts';
 import type { PlanEntry, PlanGrowth, PlannedExercise } from './programme.ts';

@@ -1,9 +1,9 @@
 /** The exercises of one rung: cells, how far in landmarks, picture, and what the model says of each. */
 import type { ExerciseCard } from '../content/library.ts';
-import type { KitLoad } from '../dose/kit.ts';
-import type { GivenUp } from '../dose/minutes.ts';
-import type { Prescribed, Rung } from '../dose/rung.ts';
-import type { WeekPlan } from '../week/plan.ts';
+import type { KitLoad } from '../dosing/kit.ts';
+import type { GivenUp } from '../dosing/minutes.ts';
+import type { Prescribed, Rung } from '../dosing/rung.ts';
+import type { WeekPlan } from '../scheduling/plan.ts';
 import { cellsOf } from './cells/cells.ts';
 import type { CellFacts } from './cells/facts.ts';
 import { changesSince } from './changes.ts';

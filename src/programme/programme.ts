@@ -7,9 +7,9 @@ import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { Stress } from '../week/newStress.ts';
-import type { RunKind } from '../week/run.ts';
-import type { Grows, Turn } from '../week/turns.ts';
+import type { Stress } from '../scheduling/newStress.ts';
+import type { RunKind } from '../scheduling/run.ts';
+import type { Grows, Turn } from '../scheduling/turns.ts';
 
 export interface Programme {
   readonly format: 1;

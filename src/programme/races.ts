@@ -1,7 +1,7 @@
 /** The races of one person, judged: too early, in doubt, decided, and whether they stand in the plan. */
 import { addDays, type IsoDate } from '../units/date.ts';
-import type { NewStress } from '../week/newStress.ts';
-import { judgedRaces, type JudgedRace } from '../week/race.ts';
+import type { NewStress } from '../scheduling/newStress.ts';
+import { judgedRaces, type JudgedRace } from '../scheduling/race.ts';
 import type { Outlook } from './outlook.ts';
 import type { Person } from './person.ts';
 import type { RunningFacts } from './running.ts';

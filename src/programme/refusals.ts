@@ -2,7 +2,7 @@
 import type { Consult, Slot } from '../content/library.ts';
 import { PAIN_DECISION } from '../content/schema/override.ts';
 import type { Refusal } from '../units/refusal.ts';
-import type { NoWeek } from '../week/plan.ts';
+import type { NoWeek } from '../scheduling/plan.ts';
 import { gaveUpText } from './phrases/week.ts';
 import type { PassedOver } from './programme.ts';
 import type { NoSession } from './session.ts';

@@ -1,11 +1,11 @@
 /** Running as decided for one person: the decision, the weeks to the review, the step rate. */
 import type { Consult, Protocol, Stage } from '../content/library.ts';
-import { runDecision, type RunDecision, type MaternityLimit } from '../week/runDecision.ts';
-import { runningPlan, type RunHabit, type RunningPlan } from '../week/runningPlan.ts';
-import { stepRateTarget, type StepRateTarget } from '../week/stepRate.ts';
-import { order, type RunKind } from '../week/run.ts';
-import type { RunWeekRule } from '../week/runWeek.ts';
-import type { PlannedRun } from '../week/plannedRun.ts';
+import { runDecision, type RunDecision, type MaternityLimit } from '../scheduling/runDecision.ts';
+import { runningPlan, type RunHabit, type RunningPlan } from '../scheduling/runningPlan.ts';
+import { stepRateTarget, type StepRateTarget } from '../scheduling/stepRate.ts';
+import { order, type RunKind } from '../scheduling/run.ts';
+import type { RunWeekRule } from '../scheduling/runWeek.ts';
+import type { PlannedRun } from '../scheduling/plannedRun.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import { numberedStages } from '../content/keepStage.ts';
 import { courseOf } from './course.ts';

@@ -1,5 +1,5 @@
 /** The runs and the week they stand in, which ask for each other: how many runs there are, and how many days. */
-import type { NoWeek, WeekPlan } from '../week/plan.ts';
+import type { NoWeek, WeekPlan } from '../scheduling/plan.ts';
 import type { Choice } from './choose.ts';
 import type { Bounds, Person } from './person.ts';
 import { runningFacts, type RunningFacts } from './running.ts';

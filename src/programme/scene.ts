@@ -1,6 +1,6 @@
 /** The pictures of one exercise: solved postures at the ends of what is prescribed. */
 import type { ExerciseCard } from '../content/library.ts';
-import type { KitLoad, Thing } from '../dose/kit.ts';
+import type { KitLoad, Thing } from '../dosing/kit.ts';
 import { closePose } from '../mechanics/closure.ts';
 import type { Posture, Pose } from '../mechanics/pose.ts';
 import { fractionFrom } from '../mechanics/gentle.ts';

@@ -1,9 +1,9 @@
 /** The session of one person in one stage: its exercises and the ladder they climb. */
 import type { Change, Slot } from '../content/library.ts';
-import { ladderOfSteps, type Ladder } from '../dose/ladder.ts';
-import type { Prescribed, Rung } from '../dose/rung.ts';
-import type { LadderCard, LadderExercise } from '../dose/step.ts';
-import type { WeekPlan } from '../week/plan.ts';
+import { ladderOfSteps, type Ladder } from '../dosing/ladder.ts';
+import type { Prescribed, Rung } from '../dosing/rung.ts';
+import type { LadderCard, LadderExercise } from '../dosing/step.ts';
+import type { WeekPlan } from '../scheduling/plan.ts';
 
 import { lighterBy, longestHoldSeconds } from './firstDose.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';

@@ -1,5 +1,5 @@
 /** How long a session day takes. */
-import { sessionSeconds } from '../dose/session.ts';
+import { sessionSeconds } from '../dosing/session.ts';
 import type { Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 

@@ -1,5 +1,5 @@
 /** What to do on a day with little time: the two exercises that matter most, with as many sets as fit (house rules 11.9). */
-import { sessionSeconds, type TimedExercise } from '../dose/session.ts';
+import { sessionSeconds, type TimedExercise } from '../dosing/session.ts';
 import type { Person } from './person.ts';
 import type { Prescription } from './prescribe.ts';
 import { sessionDaySeconds } from './sessionTime.ts';

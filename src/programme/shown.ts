@@ -1,6 +1,6 @@
 /** What a person has shown with a card, in a test or in the stage before: how far, how heavy, how much. */
-import type { Tempo } from '../dose/dose.ts';
-import type { TimedDose } from '../dose/work.ts';
+import type { Tempo } from '../dosing/dose.ts';
+import type { TimedDose } from '../dosing/work.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { cardOf, painfulSide, type Bounds, type Person } from './person.ts';
 import { rangeSettings } from './rangeSettings.ts';

@@ -1,7 +1,7 @@
 /** Sitting for one person: the budget of today, or that none is needed any more. */
-import { sittingBudget, type SittingBudget, type SittingStep } from '../week/sitting.ts';
+import { sittingBudget, type SittingBudget, type SittingStep } from '../scheduling/sitting.ts';
 import type { IsoDate } from '../units/date.ts';
-import type { PlanWeek } from '../week/planWeek.ts';
+import type { PlanWeek } from '../scheduling/planWeek.ts';
 import type { Bounds, Person } from './person.ts';
 
 export interface SittingPlan {

@@ -1,5 +1,5 @@
 /** The present step as a table of cells, and of the next two what changes: a preview that the review must open. */
-import { morningBands } from '../week/morning.ts';
+import { morningBands } from '../scheduling/morning.ts';
 import {
   changeText,
   datedStepHeading,

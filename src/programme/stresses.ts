@@ -1,9 +1,9 @@
 /** Which stresses a programme holds, and which of them this person knows already. */
 import type { ExerciseCard, Slot } from '../content/library.ts';
-import { type NewStress, newStresses, type Stress } from '../week/newStress.ts';
-import type { RunKind } from '../week/run.ts';
-import { order } from '../week/run.ts';
-import type { WeekPlan } from '../week/plan.ts';
+import { type NewStress, newStresses, type Stress } from '../scheduling/newStress.ts';
+import type { RunKind } from '../scheduling/run.ts';
+import { order } from '../scheduling/run.ts';
+import type { WeekPlan } from '../scheduling/plan.ts';
 import type { Choice } from './choose.ts';
 import type { Bounds, Person } from './person.ts';
 import type { Programme } from './programme.ts';

@@ -2,7 +2,7 @@
 import type { Consult, Protocol } from '../content/library.ts';
 import type { ScreenItem } from '../content/schema/consult.ts';
 import type { IsoDate } from '../units/date.ts';
-import type { RunKind } from '../week/run.ts';
+import type { RunKind } from '../scheduling/run.ts';
 import type { Programme } from './programme.ts';
 
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];

@@ -1,7 +1,7 @@
 /** What the sets tested with a card say of its load: a load, nothing, or that the body alone is too much. */
 import type { Consult, Slot, Stage } from '../content/library.ts';
-import { loadFor, type HipMomentPair, type LoadAnswer } from '../dose/load.ts';
-import type { TestedSet } from '../dose/tested.ts';
+import { loadFor, type HipMomentPair, type LoadAnswer } from '../dosing/load.ts';
+import type { TestedSet } from '../dosing/tested.ts';
 import { lighterBy } from './firstDose.ts';
 import { distanceTo, type PosedCard } from './model.ts';
 import { painfulSide, type Person } from './person.ts';

@@ -1,5 +1,5 @@
 /** What the least share of the hamstrings adds to an exercise beyond the model's own least effort. */
-import type { Prescribed } from '../dose/rung.ts';
+import type { Prescribed } from '../dosing/rung.ts';
 import { roundTo } from '../units/round.ts';
 import { isModelled } from './estimate.ts';
 import type { PosedCard } from './model.ts';

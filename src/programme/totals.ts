@@ -1,10 +1,10 @@
 /** Squeeze and pull over time, summed over a session day and over the week (house rules 4), with runs and sitting beside them. */
 import { marginOf } from '../mechanics/cap.ts';
 import { roundTo } from '../units/round.ts';
-import { easyRunPullBw } from '../week/runPull.ts';
-import type { PlanDay } from '../week/planDay.ts';
-import type { PlannedRun } from '../week/plannedRun.ts';
-import { repetitionSeconds } from '../dose/work.ts';
+import { easyRunPullBw } from '../scheduling/runPull.ts';
+import type { PlanDay } from '../scheduling/planDay.ts';
+import type { PlannedRun } from '../scheduling/plannedRun.ts';
+import { repetitionSeconds } from '../dosing/work.ts';
 import { isPosed } from './model.ts';
 import type { Bounds, Person } from './person.ts';
 import { countText, numberText } from './phrases/plain.ts';

@@ -1,10 +1,15 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../content/library.ts';
-import { activityPoints, asEverydayLoad, judgeActivities, type JudgedActivity } from '../week/activities.ts';
-import { planWeek, type NoWeek, type WeekPlan } from '../week/plan.ts';
-import { reason } from '../week/reason.ts';
-import { hardDays } from '../week/recovery.ts';
-import type { WeekWish } from '../week/wish.ts';
+import {
+  activityPoints,
+  asEverydayLoad,
+  judgeActivities,
+  type JudgedActivity,
+} from '../scheduling/activities.ts';
+import { planWeek, type NoWeek, type WeekPlan } from '../scheduling/plan.ts';
+import { reason } from '../units/reason.ts';
+import { hardDays } from '../scheduling/recovery.ts';
+import type { WeekWish } from '../scheduling/wish.ts';
 import { weekdayOf } from '../units/date.ts';
 import { WEEKDAYS } from '../units/weekday.ts';
 import { courseOf } from './course.ts';

@@ -7,7 +7,7 @@ import type { RunningFacts } from './running.ts';
 import type { Session } from './session.ts';
 import type { SessionLength } from './sessionLength.ts';
 import type { Refusal } from '../units/refusal.ts';
-import type { Rung } from '../dose/rung.ts';
+import type { Rung } from '../dosing/rung.ts';
 import type { WeekFacts } from './weekPlan.ts';
 
 export interface Refused {

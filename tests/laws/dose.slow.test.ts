@@ -1,19 +1,25 @@
 /** Laws of the dose: more asked is never more given, and no step of a ladder is too big, double or missing. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CHANGE_KINDS, type DoseKind } from '../../src/dose/dose.ts';
-import { easeBack } from '../../src/dose/easeBack.ts';
-import { RESOLUTION, type Measure } from '../../src/dose/growth.ts';
-import { holdFor } from '../../src/dose/hold.ts';
-import { loadsFromKit, roundDownToKit, type Kit, type KitLoad, type LoadPlace } from '../../src/dose/kit.ts';
-import { MOST_STEPS, ladderOfSteps } from '../../src/dose/ladder.ts';
-import { loadFor, type LoadAnswer, type LoadRules } from '../../src/dose/load.ts';
-import { FORMULAS, oneRepetitionMaximum } from '../../src/dose/maximum.ts';
-import { fitToMinutes, type FittedExercise } from '../../src/dose/minutes.ts';
-import { CAPS, amountOf, type Prescribed } from '../../src/dose/rung.ts';
-import { daySeconds } from '../../src/dose/session.ts';
-import type { LadderExercise } from '../../src/dose/step.ts';
-import type { TestedSet, WantedSet } from '../../src/dose/tested.ts';
+import { CHANGE_KINDS, type DoseKind } from '../../src/dosing/dose.ts';
+import { easeBack } from '../../src/dosing/easeBack.ts';
+import { RESOLUTION, type Measure } from '../../src/dosing/growth.ts';
+import { holdFor } from '../../src/dosing/hold.ts';
+import {
+  loadsFromKit,
+  roundDownToKit,
+  type Kit,
+  type KitLoad,
+  type LoadPlace,
+} from '../../src/dosing/kit.ts';
+import { MOST_STEPS, ladderOfSteps } from '../../src/dosing/ladder.ts';
+import { loadFor, type LoadAnswer, type LoadRules } from '../../src/dosing/load.ts';
+import { FORMULAS, oneRepetitionMaximum } from '../../src/dosing/maximum.ts';
+import { fitToMinutes, type FittedExercise } from '../../src/dosing/minutes.ts';
+import { CAPS, amountOf, type Prescribed } from '../../src/dosing/rung.ts';
+import { daySeconds } from '../../src/dosing/session.ts';
+import type { LadderExercise } from '../../src/dosing/step.ts';
+import type { TestedSet, WantedSet } from '../../src/dosing/tested.ts';
 
 const SEED = { seed: 20260304 };
 const holds = <T>(arbitrary: fc.Arbitrary<T>, law: (value: T) => void, numRuns = 300) =>

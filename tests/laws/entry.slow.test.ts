@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { numberedStages } from '../../src/content/keepStage.ts';
 import type { Consult } from '../../src/content/library.ts';
-import type { TimedDose } from '../../src/dose/work.ts';
+import type { TimedDose } from '../../src/dosing/work.ts';
 import { decide, type Decided } from '../../src/programme/decide.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { familyOf } from '../../src/programme/family.ts';

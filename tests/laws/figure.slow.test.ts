@@ -1,12 +1,12 @@
 /** Laws of the figure: whatever a joint can do, the picture stays finite, bounded, within its frame and over its floor. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawScene } from '../../src/figure/scene.ts';
+import { drawScene } from '../../src/drawing/scene.ts';
 import type { SupportPoint } from '../../src/mechanics/movement.ts';
 import { postureOf } from '../../src/mechanics/kinematics.ts';
 import type { LegPose, Pose } from '../../src/mechanics/pose.ts';
 import { PROPS, type SideScene as Scene, type WeightKind } from '../../src/mechanics/scene.ts';
-import { boundsOf, floorY, shapesOf } from '../figure/scenes.ts';
+import { boundsOf, floorY, shapesOf } from '../drawing/scenes.ts';
 
 const SEED = { seed: 20260303, numRuns: 150 } as const;
 

@@ -1,12 +1,12 @@
 /** Laws of setting text and pages: nothing lost, nothing over the edge, no heading left behind. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stackHeightPt, type Block } from '../../src/paper/block.ts';
-import { columnWidthsPt } from '../../src/paper/columns.ts';
-import { pour, pourEven, type Column } from '../../src/paper/flow.ts';
-import type { TextStyle } from '../../src/paper/sheet.ts';
-import { wrap } from '../../src/paper/wrap.ts';
-import { fonts } from '../paper/make.ts';
+import { stackHeightPt, type Block } from '../../src/outputs/pdf/block.ts';
+import { columnWidthsPt } from '../../src/outputs/pdf/columns.ts';
+import { pour, pourEven, type Column } from '../../src/outputs/pdf/flow.ts';
+import type { TextStyle } from '../../src/outputs/pdf/sheet.ts';
+import { wrap } from '../../src/outputs/pdf/wrap.ts';
+import { fonts } from '../outputs/pdf/make.ts';
 
 const SEED = { seed: 20260303, numRuns: 300 };
 

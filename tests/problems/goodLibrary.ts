@@ -1,7 +1,7 @@
 /** The sample library made good: `check` has nothing to say of it, so that what a test spoils stands alone. */
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
-import { checkLibrary } from '../../src/programme/check/library.ts';
+import { checkLibrary } from '../../src/lint/library.ts';
 import { isoDate, type IsoDate } from '../../src/units/date.ts';
 import { filesWith, SAMPLE } from '../content/sample.ts';
 

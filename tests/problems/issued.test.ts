@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { checkIssued } from '../../src/build/checkIssued.ts';
-import { hashOf, withLine, type Happening } from '../../src/build/issued.ts';
+import { checkIssued } from '../../src/shell/commands/checkIssued.ts';
+import { hashOf, withLine, type Happening } from '../../src/shell/io/issued.ts';
 import { problemText } from '../../src/content/problemText.ts';
 import { isoDate } from '../../src/units/date.ts';
 

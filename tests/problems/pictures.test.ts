@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
-import { seenIn } from '../../src/figure/seen.ts';
+import { seenIn } from '../../src/drawing/seen.ts';
 import type { SeenFrame } from '../../src/mechanics/seen.ts';
-import { againstPictures } from '../../src/programme/check/pictures.ts';
+import { againstPictures } from '../../src/lint/pictures.ts';
 import { filesWith } from '../content/sample.ts';
 import { GOOD } from './goodLibrary.ts';
 

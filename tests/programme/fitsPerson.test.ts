@@ -1,7 +1,7 @@
 /** What the leaflet and the note say is true for this person: what is known, what is at home, where the way leads. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
-import { noteText } from '../../src/record/noteText.ts';
+import { noteText } from '../../src/outputs/text/noteText.ts';
 import { leafletLines, ownLines } from './leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, person, RUNNER } from './person.ts';
 import { programmeOf } from './shipped.ts';

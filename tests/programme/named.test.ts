@@ -1,11 +1,11 @@
 /** Every exercise the leaflet names can be done from the leaflet: picture, words and an address of its own. */
 import { describe, expect, it } from 'vitest';
 import { proseTexts } from '../../src/content/prose/plainText.ts';
-import { leafletHtml } from '../../src/page/leaflet.ts';
+import { leafletHtml } from '../../src/outputs/html/leaflet.ts';
 import { whereText } from '../../src/programme/phrases/named.ts';
 import type { Programme } from '../../src/programme/programme.ts';
-import { assets } from '../page/assets.ts';
-import { squeezed, tagsOf } from '../page/readBack.ts';
+import { assets } from '../outputs/html/assets.ts';
+import { squeezed, tagsOf } from '../outputs/html/readBack.ts';
 import { namelessTitles } from './leafletText.ts';
 import { day, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';

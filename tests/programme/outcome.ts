@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Programme } from '../../src/programme/programme.ts';
-import { noteText } from '../../src/record/noteText.ts';
+import { noteText } from '../../src/outputs/text/noteText.ts';
 import { sectionLines, ownLines } from './leafletText.ts';
 import { filesBelow, make } from './shipped.ts';
 

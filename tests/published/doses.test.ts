@@ -1,15 +1,15 @@
 /** Published doses, progressions and session times. Each row: source and mark, given, expected; exact unless said. */
 import { describe, expect, it } from 'vitest';
-import type { DoseKind } from '../../src/dose/dose.ts';
-import { HEAVY_SLOW_RESISTANCE, mayRaiseLoad, nextLoadKg } from '../../src/dose/progression.ts';
-import { sessionSeconds } from '../../src/dose/session.ts';
+import type { DoseKind } from '../../src/dosing/dose.ts';
+import { HEAVY_SLOW_RESISTANCE, mayRaiseLoad, nextLoadKg } from '../../src/dosing/progression.ts';
+import { sessionSeconds } from '../../src/dosing/session.ts';
 import {
   repetitionsOf,
   repetitionsPerDay,
   tensionSeconds,
   volumeLoadKg,
   type TimedDose,
-} from '../../src/dose/work.ts';
+} from '../../src/dosing/work.ts';
 
 const dose = (
   kind: DoseKind,

@@ -10,7 +10,7 @@ import {
   sessionLoad,
   smoothing,
   strain,
-} from '../../src/week/history.ts';
+} from '../../src/scheduling/history.ts';
 
 const WINDOWS = { recentDays: 7, longerDays: 28 };
 const days = (count: number, load: number) => Array.from({ length: count }, () => load);

@@ -1,8 +1,8 @@
 /** Pain gates, spacing and sitting against what trials and models print, with the mark in the title. */
 import { describe, expect, it } from 'vitest';
-import { morningDecision, painGate } from '../../src/week/morning.ts';
-import { notBefore, recoveryHours } from '../../src/week/recovery.ts';
-import { calm, clock, morning, pain, rested } from '../week/houseRules.ts';
+import { morningDecision, painGate } from '../../src/scheduling/morning.ts';
+import { notBefore, recoveryHours } from '../../src/scheduling/recovery.ts';
+import { calm, clock, morning, pain, rested } from '../scheduling/houseRules.ts';
 
 describe('pain gate on a fixed test task, physiotherapy page on the hamstring tendon [secondary]', () => {
   it.each([

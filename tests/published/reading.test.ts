@@ -9,9 +9,9 @@ import { fleschKincaid as fleschKincaidOfPackage } from 'flesch-kincaid';
 import { smogFormula } from 'smog-formula';
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
-import { countsOf, fleschKincaid, fleschReadingEase, smog } from '../../src/programme/check/reading.ts';
-import { wordsIn } from '../../src/programme/check/sentences.ts';
-import { syllablesIn } from '../../src/programme/check/syllables.ts';
+import { countsOf, fleschKincaid, fleschReadingEase, smog } from '../../src/lint/reading.ts';
+import { wordsIn } from '../../src/wording/sentences.ts';
+import { syllablesIn } from '../../src/lint/syllables.ts';
 
 const FORMULAS = { ease: fleschReadingEase, grade: fleschKincaid, smog };
 

@@ -1,12 +1,12 @@
 /** Running: published tables and trade ladders, the mark of each in its title. */
 import { describe, expect, it } from 'vitest';
 import { toDegrees, toRadians } from '../../src/units/angle.ts';
-import { runJump } from '../../src/week/growth.ts';
-import { easyDaysAfterRace } from '../../src/week/race.ts';
-import { easyRunForceNPerKg, easyRunPullBw } from '../../src/week/runPull.ts';
-import { hipFlexionAt, raisedStepRate, stepLengthM } from '../../src/week/stepRate.ts';
-import { walkRunLadder } from '../../src/week/walkRun.ts';
-import { running } from '../week/houseRules.ts';
+import { runJump } from '../../src/scheduling/growth.ts';
+import { easyDaysAfterRace } from '../../src/scheduling/race.ts';
+import { easyRunForceNPerKg, easyRunPullBw } from '../../src/scheduling/runPull.ts';
+import { hipFlexionAt, raisedStepRate, stepLengthM } from '../../src/scheduling/stepRate.ts';
+import { walkRunLadder } from '../../src/scheduling/walkRun.ts';
+import { running } from '../scheduling/houseRules.ts';
 
 describe('Frandsen 2025, Br J Sports Med 59(17):1203-1210 [read]: one run against the longest of 30 days', () => {
   it.each([

@@ -9,13 +9,13 @@ import {
   oneRepetitionMaximum,
   spreadOfMaximum,
   type Formula,
-} from '../../src/dose/maximum.ts';
+} from '../../src/dosing/maximum.ts';
 import {
   loadByPercent,
   percentByRating,
   percentOfMaximum,
   reserveFromRating,
-} from '../../src/dose/percent.ts';
+} from '../../src/dosing/percent.ts';
 
 const maximum = (loadKg: number, repetitions: number, formula: Formula) => {
   const answer = oneRepetitionMaximum(loadKg, repetitions, formula);

@@ -1,5 +1,5 @@
 /** Days, running and what is done besides. */
-import { activityRule } from '../../week/activities.ts';
+import { activityRule } from '../../scheduling/activities.ts';
 import type { Known } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';

@@ -2,8 +2,8 @@
  * A staged protocol: stages with caps and slots, and every house number with its mark. Long, for it lists all keys.
  */
 import { z } from 'zod';
-import { DOSE_KINDS, CHANGE_KINDS } from '../../dose/dose.ts';
-import { RUN_KINDS } from '../../week/run.ts';
+import { DOSE_KINDS, CHANGE_KINDS } from '../../dosing/dose.ts';
+import { RUN_KINDS } from '../../scheduling/run.ts';
 import {
   about,
   across,

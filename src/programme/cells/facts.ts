@@ -1,8 +1,8 @@
 /** What the cells of one exercise on one rung are made of, and what a made cell is. */
 import type { Slot } from '../../content/library.ts';
-import type { KitLoad } from '../../dose/kit.ts';
-import type { GivenUp } from '../../dose/minutes.ts';
-import type { Prescribed } from '../../dose/rung.ts';
+import type { KitLoad } from '../../dosing/kit.ts';
+import type { GivenUp } from '../../dosing/minutes.ts';
+import type { Prescribed } from '../../dosing/rung.ts';
 import type { Source } from '../../units/source.ts';
 import type { Weekday } from '../../units/weekday.ts';
 import type { ChangedSince } from '../changes.ts';

@@ -1,5 +1,5 @@
 /** The clinician's own entry over what a cell would be. */
-import type { Prescribed } from '../../dose/rung.ts';
+import type { Prescribed } from '../../dosing/rung.ts';
 import type { CellName } from '../programme.ts';
 import type { CellFacts, Made, Said } from './facts.ts';
 

@@ -1,5 +1,5 @@
 /** What the person does besides: keep, change how, or leave until later. */
-import type { JudgedActivity } from '../../week/activities.ts';
+import type { JudgedActivity } from '../../scheduling/activities.ts';
 import type { Section } from '../programme.ts';
 import { capital, countText, paragraph, section, table } from './plain.ts';
 

@@ -1,6 +1,6 @@
 /** What one day of the dated plan holds, in words. */
-import type { PlanDay } from '../../week/planDay.ts';
-import type { PlannedRun } from '../../week/plannedRun.ts';
+import type { PlanDay } from '../../scheduling/planDay.ts';
+import type { PlannedRun } from '../../scheduling/plannedRun.ts';
 import { capital, listText, numberText } from './plain.ts';
 import { RUN_WORDS, runText, shortRunText } from './running.ts';
 

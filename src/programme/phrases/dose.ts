@@ -1,7 +1,7 @@
 /** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
-import type { Dose, Tempo } from '../../dose/dose.ts';
+import type { Dose, Tempo } from '../../dosing/dose.ts';
 import type { ExerciseCard } from '../../content/library.ts';
-import type { Made } from '../../dose/kit.ts';
+import type { Made } from '../../dosing/kit.ts';
 import type { CellName } from '../programme.ts';
 import { aMadeText, madeText } from './kit.ts';
 import { capital, countText, kgText, listText, secondsText, weekdayText } from './plain.ts';

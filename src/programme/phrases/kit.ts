@@ -1,5 +1,5 @@
 /** The weight named as the thing it is. */
-import type { Made } from '../../dose/kit.ts';
+import type { Made } from '../../dosing/kit.ts';
 import { kgText, listText, numberText } from './plain.ts';
 
 /** @example madeText({ thing: 'dumbbell', count: 2, eachKg: 4 }) // => 'two dumbbells of 4 kg' */

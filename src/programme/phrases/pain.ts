@@ -1,9 +1,9 @@
 /** Pain rule, morning check, flare, missed days and when to get help, with this person's own numbers worked out. */
 import type { Protocol } from '../../content/library.ts';
-import type { FlareDose } from '../../dose/flareDose.ts';
-import type { FlarePlan } from '../../week/flare.ts';
-import type { MorningBands } from '../../week/morning.ts';
-import type { PainLimits } from '../../week/painLimits.ts';
+import type { FlareDose } from '../../dosing/flareDose.ts';
+import type { FlarePlan } from '../../scheduling/flare.ts';
+import type { MorningBands } from '../../scheduling/morning.ts';
+import type { PainLimits } from '../../scheduling/painLimits.ts';
 import type { Part, Section } from '../programme.ts';
 import { countText, list, paragraph, secondsText, section, table } from './plain.ts';
 

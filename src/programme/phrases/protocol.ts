@@ -1,6 +1,6 @@
 /** Words of a protocol's public page: stages, slots, steps. For clinicians. */
 import type { Change, Protocol, Slot, Stage } from '../../content/library.ts';
-import type { ChangeKind } from '../../dose/dose.ts';
+import type { ChangeKind } from '../../dosing/dose.ts';
 import type { Part, Section } from '../programme.ts';
 import { doseWords, type Counted } from './dose.ts';
 import { bwText, degText, positionsText, tempoText } from './library.ts';

@@ -1,6 +1,6 @@
 /** Races in a patient's words: what the plan does for one, and what speaks against one. */
 import { daysBetween } from '../../units/date.ts';
-import type { JudgedRace } from '../../week/race.ts';
+import type { JudgedRace } from '../../scheduling/race.ts';
 import type { Part } from '../programme.ts';
 import { dayAndYear, dayText, list, numberText, weekdayAndDay } from './plain.ts';
 

@@ -1,16 +1,16 @@
 /** Words of the record for what the ladder, the run decision and a race ended in; the codes stay in the room that found them. */
 import type { Consult } from '../../content/library.ts';
-import type { ChangeKind } from '../../dose/dose.ts';
-import type { LadderEnd } from '../../dose/ladder.ts';
-import type { Amount, Limit } from '../../dose/rung.ts';
-import type { LongestRun } from '../../week/growth.ts';
-import type { RaceNote } from '../../week/race.ts';
-import type { Reason } from '../../week/reason.ts';
-import type { RunCount } from '../../week/runCount.ts';
-import type { RunReasonCode } from '../../week/runDecision.ts';
-import type { Stress } from '../../week/newStress.ts';
-import type { PlanWeek } from '../../week/planWeek.ts';
-import type { Grows } from '../../week/turns.ts';
+import type { ChangeKind } from '../../dosing/dose.ts';
+import type { LadderEnd } from '../../dosing/ladder.ts';
+import type { Amount, Limit } from '../../dosing/rung.ts';
+import type { LongestRun } from '../../scheduling/growth.ts';
+import type { RaceNote } from '../../scheduling/race.ts';
+import type { Reason } from '../../units/reason.ts';
+import type { RunCount } from '../../scheduling/runCount.ts';
+import type { RunReasonCode } from '../../scheduling/runDecision.ts';
+import type { Stress } from '../../scheduling/newStress.ts';
+import type { PlanWeek } from '../../scheduling/planWeek.ts';
+import type { Grows } from '../../scheduling/turns.ts';
 import type { Maternity } from '../maternity.ts';
 import type { OpenEnd } from '../outlook.ts';
 import { dayText, listText, numberText } from './plain.ts';

@@ -1,12 +1,12 @@
 /** Running in plain words: what there may be, how it grows, and what waits. */
 import type { IsoDate } from '../../units/date.ts';
-import type { PlannedRun } from '../../week/plannedRun.ts';
-import type { PlanWeek } from '../../week/planWeek.ts';
-import type { JudgedRace, RaceRow } from '../../week/race.ts';
-import { order, type RunKind } from '../../week/run.ts';
-import type { RunningPlan } from '../../week/runningPlan.ts';
-import type { RunDecision } from '../../week/runDecision.ts';
-import type { StepRateTarget } from '../../week/stepRate.ts';
+import type { PlannedRun } from '../../scheduling/plannedRun.ts';
+import type { PlanWeek } from '../../scheduling/planWeek.ts';
+import type { JudgedRace, RaceRow } from '../../scheduling/race.ts';
+import { order, type RunKind } from '../../scheduling/run.ts';
+import type { RunningPlan } from '../../scheduling/runningPlan.ts';
+import type { RunDecision } from '../../scheduling/runDecision.ts';
+import type { StepRateTarget } from '../../scheduling/stepRate.ts';
 import type { Part, Section } from '../programme.ts';
 import {
   countText,

@@ -1,8 +1,8 @@
 /** Sport beside the exercises, in the patient's words: what is kept, what is left out for now, and what keeps clear of it. */
 import type { Weekday } from '../../units/weekday.ts';
-import type { JudgedActivity } from '../../week/activities.ts';
-import type { WeekPlan } from '../../week/plan.ts';
-import type { SportDays } from '../../week/sport.ts';
+import type { JudgedActivity } from '../../scheduling/activities.ts';
+import type { WeekPlan } from '../../scheduling/plan.ts';
+import type { SportDays } from '../../scheduling/sport.ts';
 import { capital, countText, listText, weekdayText } from './plain.ts';
 
 const TIMES = ['not at all', 'once', 'twice', 'three times', 'four times', 'five times', 'six times'];

@@ -1,6 +1,6 @@
 /** Steps and what comes next, in a patient's words. */
-import type { ChangeKind } from '../../dose/dose.ts';
-import type { Amount, Changed, Rung } from '../../dose/rung.ts';
+import type { ChangeKind } from '../../dosing/dose.ts';
+import type { Amount, Changed, Rung } from '../../dosing/rung.ts';
 import type { Protocol } from '../../content/library.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { countText, listText, numberText, secondsText, weekdayAndDay } from './plain.ts';

@@ -1,11 +1,11 @@
 /** The week and the next session in plain words. */
-import type { GivenUp } from '../../dose/minutes.ts';
+import type { GivenUp } from '../../dosing/minutes.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
-import type { Lost } from '../../week/lost.ts';
-import type { WeekPlan } from '../../week/plan.ts';
-import type { Reason } from '../../week/reason.ts';
-import type { RunKind } from '../../week/run.ts';
-import type { GroupDay, WeekGroup } from '../../week/weekGroups.ts';
+import type { Lost } from '../../scheduling/lost.ts';
+import type { WeekPlan } from '../../scheduling/plan.ts';
+import type { Reason } from '../../units/reason.ts';
+import type { RunKind } from '../../scheduling/run.ts';
+import type { GroupDay, WeekGroup } from '../../scheduling/weekGroups.ts';
 import type { Part, Section } from '../programme.ts';
 import type { SessionLength } from '../sessionLength.ts';
 import type { ShortSession } from '../shortSession.ts';

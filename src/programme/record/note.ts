@@ -3,7 +3,7 @@ import type { Consult } from '../../content/library.ts';
 import type { Decided } from '../decide.ts';
 import { numberedStages } from '../../content/keepStage.ts';
 import { limitsOf } from '../painLimits.ts';
-import type { PainLimits } from '../../week/painLimits.ts';
+import type { PainLimits } from '../../scheduling/painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';

@@ -1,0 +1,34 @@
+/** Files that rest on nothing anybody could look up. */
+import type { Shelves } from '../content/library.ts';
+import type { PlaceOf } from '../content/place.ts';
+import type { Problem } from '../content/problem.ts';
+import type { Mark } from '../units/source.ts';
+import { warn, type Spot } from './spot.ts';
+
+const WEAK: readonly Mark[] = ['choice', 'memory'];
+
+export function weakEvidence({ exercises, advice, protocols }: Shelves, placeOf: PlaceOf): Problem[] {
+  const spots = [
+    ...[...exercises.values()].map(({ id, evidence }) => ({
+      spot: { kind: 'exercise', id, path: ['evidence'] } satisfies Spot,
+      sources: evidence,
+    })),
+    ...[...advice.values()].map(({ id, sources }) => ({
+      spot: { kind: 'advice', id, path: ['sources'] } satisfies Spot,
+      sources,
+    })),
+    ...[...protocols.values()].map(({ id, sources }) => ({
+      spot: { kind: 'protocol', id, path: ['sources'] } satisfies Spot,
+      sources,
+    })),
+  ];
+  return spots
+    .filter(({ sources }) => sources.every(({ mark }) => WEAK.includes(mark)))
+    .map(({ spot, sources }) =>
+      warn(placeOf, spot, 'evidence-weak', {
+        found: `nothing but ${[...new Set(sources.map(({ mark }) => mark))].join(' and ')}`,
+        expected: 'at least one source marked read, secondary or common-practice',
+        fix: 'name what the trade or a paper says of it; when nothing does, write so: { cite: "Common practice, no source", mark: common-practice }',
+      }),
+    );
+}

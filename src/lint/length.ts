@@ -1,0 +1,29 @@
+/** Cards that say too little to be followed alone, or too much to be read. */
+import type { Shelves } from '../content/library.ts';
+import type { PlaceOf } from '../content/place.ts';
+import { proseTexts } from '../content/prose/plainText.ts';
+import type { Problem } from '../content/problem.ts';
+import { wordsIn } from '../wording/sentences.ts';
+import { warn } from './spot.ts';
+
+/** Words of a card's body, headings not counted [choice]. */
+const FEWEST_WORDS = 60;
+const MOST_WORDS = 140;
+
+export function cardLength({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
+  return [...exercises.values()].flatMap(({ id, body }) => {
+    const words = proseTexts(body).reduce((sum, { text }) => sum + wordsIn(text).length, 0);
+    if (words >= FEWEST_WORDS && words <= MOST_WORDS) return [];
+    const spot = { kind: 'exercise', id, path: ['body', 0, 'blocks', 0] } as const;
+    return [
+      warn(placeOf, spot, 'card-length', {
+        found: `a card of ${words} words`,
+        expected: `a card of ${FEWEST_WORDS} to ${MOST_WORDS} words under its headings`,
+        fix:
+          words < FEWEST_WORDS
+            ? 'say more of how to set up, how to move and what to look out for'
+            : 'leave out what the figure shows or the plan says',
+      }),
+    ];
+  });
+}

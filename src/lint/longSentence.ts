@@ -1,0 +1,29 @@
+/** Sentences that are too long to be kept in mind while doing what they say. */
+import type { Shelves } from '../content/library.ts';
+import type { PlaceOf } from '../content/place.ts';
+import type { Problem } from '../content/problem.ts';
+import { sentencesIn, wordsIn } from '../wording/sentences.ts';
+import { warn } from './spot.ts';
+import { sheetsOf } from './text.ts';
+
+/** [choice] */
+const MOST_WORDS = 20;
+
+export function longSentences(library: Shelves, placeOf: PlaceOf): Problem[] {
+  return sheetsOf(library).flatMap(({ kind, id, texts }) =>
+    texts.flatMap(({ path, text }) =>
+      sentencesIn(text).flatMap((sentence) => {
+        const words = wordsIn(sentence.text).length;
+        if (words <= MOST_WORDS) return [];
+        const spot = { kind, id, path, offset: sentence.from };
+        return [
+          warn(placeOf, spot, 'long-sentence', {
+            found: `a sentence of ${words} words`,
+            expected: `a sentence of at most ${MOST_WORDS} words`,
+            fix: 'make two sentences of it, one thing to do in each',
+          }),
+        ];
+      }),
+    ),
+  );
+}

@@ -1,0 +1,75 @@
+/** Invented people whom every stage of a protocol must have something for. */
+import type { Consult } from '../content/library.ts';
+import { SCREEN_ITEMS, type ConsultKit, type Screen } from '../content/schema/consult.ts';
+import type { CannotDo } from '../content/schema/words.ts';
+import { addDays, isoDate, type IsoDate } from '../units/date.ts';
+
+export interface Panellist {
+  /** Reads after "someone without kit who"; null for the one who can do everything. */
+  readonly cannot: string | null;
+  readonly cannotDo: readonly CannotDo[];
+}
+
+/** None of them has more than stands in every home. */
+export const PANEL: readonly Panellist[] = [
+  { cannot: null, cannotDo: [] },
+  { cannot: 'cannot kneel', cannotDo: ['kneel'] },
+  { cannot: 'cannot lie face down', cannotDo: ['lie-prone'] },
+  { cannot: 'cannot lie face up', cannotDo: ['lie-supine'] },
+  { cannot: 'cannot get to the floor', cannotDo: ['get-to-the-floor'] },
+];
+
+const NO_KIT: ConsultKit = {
+  dumbbellsKg: [],
+  kettlebellsKg: [],
+  platesKg: [],
+  bands: [],
+  rucksack: false,
+  bottlesL: [],
+  bench: false,
+  ball: false,
+  stepCm: [],
+};
+
+// Days no answer hangs on; a consult cannot be without them.
+const SEEN_ON = isoDate('2026-01-05') as IsoDate;
+
+/** A consult of the reference body, nothing tested, nothing hurting, every question of the screen answered no. */
+export function panelConsult({ cannotDo }: Panellist, protocol: string): Consult {
+  return {
+    id: 'panel-r1',
+    alias: 'panel',
+    revision: 1,
+    clinician: 'nobody',
+    seenOn: SEEN_ON,
+    startOn: SEEN_ON,
+    reviewOn: addDays(SEEN_ON, 14),
+    country: 'GB',
+    ageYears: 40,
+    side: 'right',
+    protocol,
+    stage: 'auto',
+    irritability: 'low',
+    response24h: 'settled',
+    usualMorningPain: 0,
+    screen: Object.fromEntries(SCREEN_ITEMS.map((item) => [item, 'no'])) as Screen,
+    clearances: [],
+    cannotDo: [...cannotDo],
+    tests: [],
+    testedSets: [],
+    kit: NO_KIT,
+    days: ['mon', 'wed', 'fri'],
+    minutesPerDay: 60,
+    running: { runs: false, decision: 'none', races: [] },
+    sitting: { toleranceMinutes: 60 },
+    recovery: { sleep: 'good', stress: 'low', tired: false },
+    changedBefore: [],
+    doesNow: [],
+    goals: [],
+    outcomes: [],
+    notExamined: [],
+    confirmed: [],
+    overrides: [],
+    notes: [],
+  };
+}

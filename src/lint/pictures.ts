@@ -1,0 +1,160 @@
+/** A card's words and numbers held against what its figure shows. */
+import type { ExerciseCard, Shelves } from '../content/library.ts';
+import type { Path } from '../content/path.ts';
+import type { PlaceOf } from '../content/place.ts';
+import type { Problem } from '../content/problem.ts';
+import { REFERENCE_BODY } from '../mechanics/body.ts';
+import type { Look, SeenFrame } from '../mechanics/seen.ts';
+import { modelOf } from '../programme/model.ts';
+import { pictureFor } from '../programme/scene.ts';
+import { HELD, MOVED } from './picturedWords.ts';
+import { sentencesIn } from '../wording/sentences.ts';
+import { warn, type Words } from './spot.ts';
+import { exerciseSheet } from './text.ts';
+
+/** Reaching into a thing by less is the line's own width, metres [choice]. */
+const ENTERS_FROM_M = 0.02;
+/** What is said to move is seen to move from here on, metres [choice]. */
+const MOVES_FROM_M = 0.05;
+/** A foot that stands hangs no higher over its ground, metres [choice]. */
+const FLOATS_FROM_M = 0.03;
+/** An arc under this is a hook beside a number; arc and number may differ by so much, degrees [choice]. */
+const ARC_FROM_DEG = 12;
+const ARC_WITHIN_DEG = 6;
+
+/** Warnings of every card whose figure is missing or shows something else than its words; `look` reads drawings. */
+export function againstPictures({ exercises }: Shelves, look: Look, placeOf: PlaceOf): Problem[] {
+  const model = modelOf(REFERENCE_BODY);
+  return [...exercises.values()].flatMap((card) => {
+    const scene = pictureFor(card, null, null, model, 'right')?.scene ?? null;
+    const at = (path: Path, offset?: number) =>
+      ({ kind: 'exercise', id: card.id, path, ...(offset === undefined ? {} : { offset }) }) as const;
+    if (scene === null)
+      return card.movement === null ? [warn(placeOf, at(['title']), 'figure-missing', MISSING)] : [];
+    const seen = look(scene);
+    return [
+      ...seen.flatMap((frame, index) =>
+        drawnFaults(frame).map(({ code, ...words }) =>
+          warn(placeOf, at(framePath(card, index)), code, words),
+        ),
+      ),
+      ...saidFaults(card, seen).map(({ path, offset, code, ...words }) =>
+        warn(placeOf, at(path, offset), code, words),
+      ),
+    ];
+  });
+}
+
+const MISSING: Words = {
+  found: 'a card without a figure',
+  expected: 'a card with a start pose, or with a picture that is only drawn',
+  fix: 'give it a start pose, or a picture with its frames',
+};
+
+function framePath({ movement }: ExerciseCard, index: number): Path {
+  if (movement === null) return ['picture', 'frames', index];
+  return [index === 0 ? 'start' : 'end'];
+}
+
+type Drawn = Words & { readonly code: 'body-enters-thing' | 'arc-against-number' | 'foot-off-the-ground' };
+
+/** What a drawing alone shows to be wrong. */
+export function drawnFaults({ entered, arcDeg, shownDeg, floatsM }: SeenFrame): readonly Drawn[] {
+  const into = entered.find(({ depthM }) => depthM > ENTERS_FROM_M);
+  return [
+    ...(into === undefined ? [] : [entersFault(into)]),
+    ...(isArcWrong(arcDeg, shownDeg) ? [arcFault(arcDeg ?? 0, shownDeg)] : []),
+    ...(floatsM > FLOATS_FROM_M ? [floatFault(floatsM)] : []),
+  ];
+}
+
+function isArcWrong(arcDeg: number | null, shownDeg: number | null): boolean {
+  if (arcDeg === null) return shownDeg !== null && Math.abs(shownDeg) >= ARC_FROM_DEG;
+  return (
+    shownDeg === null || Math.abs(shownDeg) < ARC_FROM_DEG || Math.abs(arcDeg - shownDeg) > ARC_WITHIN_DEG
+  );
+}
+
+function entersFault({ part, prop, depthM }: SeenFrame['entered'][number]): Drawn {
+  return {
+    code: 'body-enters-thing',
+    found: `a pose whose ${part} is drawn ${Math.round(depthM * 100)} cm inside the ${prop}`,
+    expected: 'a pose that touches things from outside',
+    fix: 'move the limb, or take the thing out of props',
+  };
+}
+
+function arcFault(arcDeg: number, shownDeg: number | null): Drawn {
+  return {
+    code: 'arc-against-number',
+    found: `a pose drawn with an arc of ${Math.round(arcDeg)}° beside the number ${shownDeg ?? 'none'}`,
+    expected: `an arc that agrees with its number within ${ARC_WITHIN_DEG}°, and none under ${ARC_FROM_DEG}°`,
+    fix: 'mend the hip of the pose',
+  };
+}
+
+function floatFault(floatsM: number): Drawn {
+  return {
+    code: 'foot-off-the-ground',
+    found: `a pose whose standing foot hangs ${Math.round(floatsM * 100)} cm over the ground`,
+    expected: 'a pose with its standing feet on the ground',
+    fix: 'mend hip and knee of that leg, or give the foot in the air an ankle instead of a pitch',
+  };
+}
+
+interface Said extends Words {
+  readonly code: 'hand-in-the-air' | 'said-to-move-stays';
+  readonly path: Path;
+  readonly offset: number;
+}
+
+/** What the card says under `Set up` and `Move` and its figure does not show. */
+export function saidFaults(card: ExerciseCard, seen: readonly SeenFrame[]): readonly Said[] {
+  return exerciseSheet(card).texts.flatMap(({ path, text }) => {
+    const heading = path[0] === 'body' ? card.body[Number(path[1])]?.heading : null;
+    if (heading !== 'Set up' && heading !== 'Move') return [];
+    return sentencesIn(text).flatMap((sentence) => {
+      const spot = { path, offset: sentence.from };
+      return [
+        ...(heading === 'Set up'
+          ? handFaults(sentence.text, seen).map((words) => ({ ...spot, ...words }))
+          : []),
+        ...(heading === 'Move'
+          ? moveFaults(sentence.text, seen).map((words) => ({ ...spot, ...words }))
+          : []),
+      ];
+    });
+  });
+}
+
+function handFaults(sentence: string, seen: readonly SeenFrame[]): readonly Omit<Said, 'path' | 'offset'>[] {
+  // What is left to the reader need not be drawn.
+  if (/\bif you (?:like|must)\b/i.test(sentence)) return [];
+  const said = HELD.find(({ phrase }) => phrase.test(sentence));
+  if (said === undefined) return [];
+  const first = seen.filter((_, index) => index === 0);
+  if (first.every(({ hands }) => said.touches.some((touched) => hands.includes(touched)))) return [];
+  return [
+    {
+      code: 'hand-in-the-air',
+      found: `text that puts a hand on ${said.name}, and the figure has it elsewhere`,
+      expected: `text whose hand is drawn on ${said.name}`,
+      fix: 'name the thing in props, or say with hands or arms where the hand is',
+    },
+  ];
+}
+
+function moveFaults(sentence: string, seen: readonly SeenFrame[]): readonly Omit<Said, 'path' | 'offset'>[] {
+  const said = MOVED.find(({ phrase }) => phrase.test(sentence));
+  const [first, last] = [seen[0], seen[seen.length - 1]];
+  if (said === undefined || first === undefined || last === undefined || seen.length < 2) return [];
+  if (said.isShown(first, last, MOVES_FROM_M)) return [];
+  return [
+    {
+      code: 'said-to-move-stays',
+      found: `text in which ${said.name} moves, and the figure does not show it`,
+      expected: `text whose ${said.name} is seen to move, with the arrow beside it`,
+      fix: 'mend the poses, or give the frame its arrow',
+    },
+  ];
+}

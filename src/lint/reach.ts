@@ -1,0 +1,88 @@
+/** Stages that leave somebody out: a slot that must be filled, and no card in it that a panellist could do. */
+import { keepStageOf } from '../content/keepStage.ts';
+import type { Library, Protocol, Slot, Stage } from '../content/library.ts';
+import type { PlaceOf } from '../content/place.ts';
+import type { Problem } from '../content/problem.ts';
+import { referenceBody } from '../programme/body.ts';
+import { chooseCards } from '../programme/choose.ts';
+import { modelOf } from '../programme/model.ts';
+import { boundsOf, personOf, type Person } from '../programme/person.ts';
+import type { ScreenEffects } from '../programme/screen.ts';
+import type { StageName } from '../programme/stageChoice.ts';
+import { PANEL, panelConsult, type Panellist } from './panel.ts';
+import { warn } from './spot.ts';
+
+/** A warning at the cards of each needed slot for which the programme's own choice finds none for a panellist. */
+export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
+  const model = modelOf(referenceBody(library.clinic));
+  return [...library.protocols.values()].flatMap((protocol) => {
+    const people = PANEL.map((panellist) => ({
+      panellist,
+      person: personOf(panelConsult(panellist, protocol.id), library, protocol, NO_EFFECTS, () => model),
+    }));
+    return protocol.stages.flatMap((stage, index) =>
+      gapsIn(stage, nameOf(protocol, stage, index), people).map((gap) =>
+        warn(
+          placeOf,
+          { kind: 'protocol', id: protocol.id, path: ['stages', index, 'slots', gap.slotIndex, 'cards'] },
+          'stage-leaves-out',
+          wordsOf(gap),
+        ),
+      ),
+    );
+  });
+}
+
+const NO_EFFECTS: ScreenEffects = {
+  noRunning: [],
+  lightHolds: [],
+  shortHolds: [],
+  under18: false,
+};
+
+interface Gap {
+  readonly slot: Slot;
+  readonly slotIndex: number;
+  readonly leaves: readonly Panellist[];
+  /** Why each card of the slot was passed over for the first of them. */
+  readonly reasons: readonly string[];
+}
+
+interface OnPanel {
+  readonly panellist: Panellist;
+  readonly person: Person;
+}
+
+function gapsIn(stage: Stage, name: StageName, people: readonly OnPanel[]): Gap[] {
+  const chosen = people.map(({ panellist, person }) => ({ panellist, ...chosenFor(person, name, stage) }));
+  return stage.slots.flatMap((slot, slotIndex) => {
+    const without = chosen.filter(({ empty }) => empty.includes(slot));
+    const [first] = without;
+    if (first === undefined) return [];
+    const reasons = first.passedOver
+      .filter((one) => one.slot === slot.name)
+      .map(({ card, because }) => `${card}: ${because}`);
+    return [{ slot, slotIndex, leaves: without.map(({ panellist }) => panellist), reasons }];
+  });
+}
+
+// Needed slots are filled before the others, so that without those the answer is the same and comes sooner.
+function chosenFor(person: Person, name: StageName, stage: Stage) {
+  const needed = { ...stage, slots: stage.slots.filter((slot) => slot.needed) };
+  return chooseCards(person, boundsOf(person, name, needed, false));
+}
+
+function nameOf({ stages }: Protocol, stage: Stage, index: number): StageName {
+  return stage === keepStageOf(stages) ? 'keepGoing' : ((index + 1) as StageName);
+}
+
+function wordsOf({ leaves, reasons }: Gap) {
+  const cannot = leaves.map((one) => one.cannot);
+  // Whoever could do every card is left out by the kit alone, and everybody else with them.
+  const who = cannot.includes(null) ? 'without kit' : `without kit who ${cannot.join(', or ')}`;
+  return {
+    found: `a slot that leaves out someone ${who} (${reasons.join('; ')})`,
+    expected: 'a slot with a card for everybody, for the stage needs it',
+    fix: 'add a card that asks for less behind the others, or write needed: no if the stage can do without this slot',
+  };
+}

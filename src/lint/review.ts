@@ -1,0 +1,19 @@
+/** Cards whose next review has passed. */
+import type { Shelves } from '../content/library.ts';
+import type { PlaceOf } from '../content/place.ts';
+import type { Problem } from '../content/problem.ts';
+import type { IsoDate } from '../units/date.ts';
+import { warn } from './spot.ts';
+
+/** On its review day itself a card is not overdue. */
+export function overdueReviews({ exercises }: Shelves, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
+  return [...exercises.values()]
+    .filter(({ nextReviewOn }) => nextReviewOn < onDay)
+    .map(({ id, nextReviewOn }) =>
+      warn(placeOf, { kind: 'exercise', id, path: ['nextReviewOn'] }, 'review-overdue', {
+        found: nextReviewOn,
+        expected: `${onDay}, the day of this check, or later`,
+        fix: 'look through pose, words and evidence, then write the day in reviewedOn and the next one here',
+      }),
+    );
+}

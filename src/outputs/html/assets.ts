@@ -1,0 +1,149 @@
+/** Style and script of a page as text with their hashes: what goes into the file, and what its policy lets run. */
+import { createHash } from 'node:crypto';
+import type { Paint } from '../../drawing/drawing.ts';
+
+/** The part of `shared/tokens.json` that the page reads. */
+export interface PageTokens {
+  readonly colour: Readonly<Record<'light' | 'dark' | 'print', Readonly<Record<string, string>>>>;
+  /** The colour of each thing in a drawing, by the names of the drawings' paints. */
+  readonly paint: Readonly<Record<Paint, string>>;
+  readonly type: {
+    readonly family: string;
+    readonly page: Readonly<
+      Record<string, { readonly sizeRem: number; readonly lineHeight: number; readonly weight: number }>
+    >;
+  };
+  readonly space: { readonly page: Readonly<Record<string, number>> };
+  readonly line: { readonly page: Readonly<Record<string, number>> };
+  readonly sheet: { readonly page: Readonly<Record<string, number>> };
+}
+
+/** Files the page is dressed with, read by the shell. */
+export interface PageFiles {
+  readonly tokens: PageTokens;
+  /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
+  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
+  /** WOFF2 faces, base64. */
+  readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
+  /** For the head of a sheet, and for its end. */
+  readonly arrival: string;
+  readonly script: string;
+  /** The script of the index. */
+  readonly catalogue: string;
+}
+
+/** Text to stand in the page, with the hash its policy names (`sha256-...`, CSP level 3 section 2.3.1). */
+export interface Hashed {
+  readonly text: string;
+  readonly hash: string;
+}
+
+/** The clinic's logo as the pages take it, with the size it has. */
+export interface LogoImage {
+  readonly png: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+export interface PageAssets {
+  /** Null for a clinic without one. */
+  readonly logo: LogoImage | null;
+  readonly leaflet: Hashed;
+  readonly record: Hashed;
+  readonly public: Hashed;
+  readonly arrival: Hashed;
+  readonly script: Hashed;
+  /** For the index of the public pages. */
+  readonly catalogue: Hashed;
+  /** Colours of a picture that stands alone, light and dark. */
+  readonly picture: string;
+}
+
+/** Everything that dresses the pages, ready to stand in them. `logo`: a PNG, or null for a clinic without one. */
+export function pageAssets(
+  { tokens, styles, fonts, arrival, script, catalogue }: PageFiles,
+  logo: Uint8Array | null = null,
+): PageAssets {
+  const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
+  const dressed = (...sheets: readonly string[]) =>
+    hashed([faces, tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join(''));
+  return {
+    logo: logo === null ? null : logoImage(logo),
+    leaflet: dressed(styles.leaflet),
+    record: dressed(styles.record),
+    public: dressed(styles.leaflet, styles.record, styles.public),
+    arrival: hashed(arrival),
+    script: hashed(script),
+    catalogue: hashed(catalogue),
+    picture: pictureSheet(tokens),
+  };
+}
+
+/** Width and height stand in the first chunk of a PNG (W3C PNG, 11.2.1 IHDR). */
+function logoImage(png: Uint8Array): LogoImage {
+  const head = new DataView(png.buffer, png.byteOffset);
+  return { png, widthPx: head.getUint32(16), heightPx: head.getUint32(20) };
+}
+
+/**
+ * The tokens as custom properties, light, dark and print; `sizeRem: 1` of `body` becomes `--body-size: 1rem`.
+ * The dark set is for screens only, so that paper is always printed light.
+ */
+export function tokenSheet(tokens: PageTokens): string {
+  const { light, dark, print } = tokens.colour;
+  const type = Object.entries(tokens.type.page).flatMap(([name, { sizeRem, lineHeight, weight }]) => [
+    `--${name}-size:${sizeRem}rem`,
+    `--${name}-line:${lineHeight}`,
+    `--${name}-weight:${weight}`,
+  ]);
+  const sizes = [tokens.space.page, tokens.line.page, tokens.sheet.page].flatMap(lengths);
+  return [
+    `:root{color-scheme:light dark;${[...colours(light), ...type, ...sizes].join(';')}}`,
+    `@media screen and (prefers-color-scheme:dark){:root:not([data-theme="light"]){${colours(dark).join(';')}}}`,
+    `@media screen{:root[data-theme="dark"]{color-scheme:dark;${colours(dark).join(';')}}:root[data-theme="light"]{color-scheme:light}}`,
+    `@media print{:root{color-scheme:light;${colours(print).join(';')}}}`,
+  ].join('');
+}
+
+/** A rule for each paint of a drawing: `.fill-workLeg{fill:var(--accent)}` and its like. */
+function paintSheet({ paint }: PageTokens): string {
+  return Object.entries(paint)
+    .map(([name, colour]) => {
+      const value = `var(--${kebab(colour)})`;
+      return `.fill-${name}{fill:${value}}.line-${name}{stroke:${value}}`;
+    })
+    .join('');
+}
+
+/** The same with the colours themselves: a picture in a file of its own knows no custom properties of the page. */
+function pictureSheet({ paint, colour: { light, dark } }: PageTokens): string {
+  const rules = (set: Readonly<Record<string, string>>) =>
+    Object.entries(paint)
+      .map(([name, colour]) => `.fill-${name}{fill:${set[colour]}}.line-${name}{stroke:${set[colour]}}`)
+      .join('');
+  return `${rules(light)}@media screen and (prefers-color-scheme:dark){${rules(dark)}}`;
+}
+
+function colours(set: Readonly<Record<string, string>>): string[] {
+  return Object.entries(set).map(([name, value]) => `--${kebab(name)}:${value}`);
+}
+
+/** `smallRem: 0.5` becomes `--small:0.5rem`: the unit stands at the end of the name. */
+function lengths(set: Readonly<Record<string, number>>): string[] {
+  return Object.entries(set).map(([name, value]) => {
+    const [, stem = name, unit = ''] = /^(.+?)(Rem|Px)$/.exec(name) ?? [];
+    return `--${kebab(stem)}:${value}${unit.toLowerCase()}`;
+  });
+}
+
+function kebab(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+function face(family: string, font: { readonly weight: number; readonly base64: string }): string {
+  return `@font-face{font-family:"${family}";font-weight:${font.weight};font-style:normal;src:url(data:font/woff2;base64,${font.base64}) format("woff2")}`;
+}
+
+function hashed(text: string): Hashed {
+  return { text, hash: `sha256-${createHash('sha256').update(text).digest('base64')}` };
+}

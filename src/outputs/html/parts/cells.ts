@@ -1,0 +1,98 @@
+/** Dosage cells: the one place where a number of the programme becomes text with its four data attributes. */
+import type { Cell, CellName, Exercise } from '../../../programme/programme.ts';
+import { html, type Html } from '../html.ts';
+
+/** Column headings by cell. */
+export type Columns = Readonly<Record<CellName, string>>;
+
+/** Text for the eye, some of whose words are cells; and the cells found in it. */
+export interface Woven {
+  readonly text: Html;
+  readonly cells: readonly Cell[];
+}
+
+/**
+ * The sentence with the cells' texts in it marked as those cells, each where it first stands after the one before.
+ * A cell whose text is not there is left for the table, so none is lost and none stands twice.
+ */
+export function woven(sentence: string, cells: readonly Cell[]): Woven {
+  const pieces: Html[] = [];
+  const found: Cell[] = [];
+  let rest = sentence;
+  for (const cell of cells) {
+    const at = cell.text === '' ? -1 : rest.indexOf(cell.text);
+    if (at < 0) continue;
+    pieces.push(html`${rest.slice(0, at)}<span ${cellAttributes(cell)}>${cell.text}</span>`);
+    rest = rest.slice(at + cell.text.length);
+    found.push(cell);
+  }
+  return { text: html`${pieces}${rest}`, cells: found };
+}
+
+/** The exercise's cells of these names, in the order asked for. */
+export function cellsNamed({ cells }: Exercise, ...names: readonly CellName[]): readonly Cell[] {
+  return names.flatMap((name) => cells.filter(({ cell }) => cell === name));
+}
+
+/**
+ * The cells that are not in `told` already as a table of two columns, the exercise's facts first, in its order.
+ * A cell without words for the patient keeps its place in the file, out of sight.
+ */
+export function numbersHtml(
+  exercise: Exercise,
+  told: readonly Cell[],
+  columns: Columns,
+  caption: string,
+): Html {
+  const rest = exercise.cells.filter((cell) => !told.includes(cell));
+  const facts = exercise.facts.flatMap(({ label, text, cell: name }) =>
+    rest.filter(({ cell }) => cell === name).map((cell) => ({ label, text, cell })),
+  );
+  const others = rest
+    .filter((cell) => !facts.some((fact) => fact.cell === cell))
+    .map((cell) => ({ label: columns[cell.cell], text: cell.text, cell }));
+  return html`<table class="numbers">
+    <caption>
+      ${caption}
+    </caption>
+    <tbody>
+      ${[...facts, ...others].map(rowHtml)}
+    </tbody>
+  </table> `;
+}
+
+/** Cells of a coming step in one line of pairs. */
+export function amountsHtml(cells: readonly Cell[], columns: Columns): Html {
+  return html`<ul class="amounts">
+    ${cells.map((cell) => amountHtml(cell, columns))}
+  </ul> `;
+}
+
+interface Row {
+  readonly label: string;
+  readonly text: string;
+  readonly cell: Cell;
+}
+
+function rowHtml({ label, text, cell }: Row): Html {
+  const cells = html`<th scope="row">${label}</th>
+    <td ${cellAttributes(cell)}>${text}</td>`;
+  return text === ''
+    ? html`<tr hidden>
+        ${cells}
+      </tr> `
+    : html`<tr>
+        ${cells}
+      </tr> `;
+}
+
+function amountHtml(cell: Cell, columns: Columns): Html {
+  const amount = html`<span ${cellAttributes(cell)}>${cell.text}</span>`;
+  if (cell.text === '') return html`<li hidden>${amount}</li> `;
+  return html`<li><span class="label">${columns[cell.cell]}</span> ${amount}</li> `;
+}
+
+/** `data-step data-card data-cell data-value`: how a reader of the file finds every number again. */
+export function cellAttributes({ step, card, cell, value }: Cell): Html {
+  return html`data-step="${step}" data-card="${card}" data-cell="${cell}" data-value="${value ?? ''}"`;
+}

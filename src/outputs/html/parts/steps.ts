@@ -1,0 +1,72 @@
+/** The steps to come: a sentence, when to go on, and the numbers, set back behind the present ones. */
+import type { LeafletLabels } from '../../../programme/phrases/labels.ts';
+import type { Prescription, StepTable } from '../../../programme/programme.ts';
+import { html, nothing, type Html } from '../html.ts';
+import { amountsHtml, type Columns } from './cells.ts';
+import { linked, NO_PLACES, type Places } from './linked.ts';
+import { listHtml } from './prose.ts';
+import { hangHtml } from './section.ts';
+
+/** All steps but the present one, whose numbers stand with the exercises. */
+export function stepsHtml(
+  steps: readonly StepTable[],
+  labels: LeafletLabels,
+  places: Places = NO_PLACES,
+): Html {
+  const coming = steps.filter(({ present }) => !present).map((step) => stepHtml(step, labels, places));
+  return hangHtml('steps', labels.steps, html`${coming}`, 'steps');
+}
+
+function stepHtml(step: StepTable, labels: LeafletLabels, places: Places): Html {
+  return html`<div class="step">
+    <h3>${step.heading}</h3>
+    <p class="strong">${linked(step.change, places)}</p>
+    ${goOnHtml(step, labels)}
+    <table class="preview">
+      <caption>
+        ${step.caption}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">${labels.exercise}</th>
+          <th scope="col">${labels.amount}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${step.prescriptions.map((prescription) => rowHtml(prescription, step.columns, labels, places))}
+      </tbody>
+    </table>
+  </div> `;
+}
+
+function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
+  if (goOnWhen.length === 0) return nothing;
+  const conditions = goOnWhen.map((condition) => html`${condition}`);
+  return html`<p>${labels.goOnWhen}</p>
+    ${listHtml(conditions, false)}`;
+}
+
+/** What is new at once, what stays folded under it. Cells without words keep their place in the file, out of sight. */
+function rowHtml(
+  { title, cells, news }: Prescription,
+  columns: Columns,
+  { asBefore }: LeafletLabels,
+  places: Places,
+): Html {
+  const kept = cells.filter(({ cell }) => !news.includes(cell));
+  const isNothingKept = kept.every(({ text }) => text === '');
+  return html`<tr>
+    <th scope="row"><bdi>${linked(title, places)}</bdi></th>
+    <td>
+      ${amountsHtml(isNothingKept ? cells : cells.filter(({ cell }) => news.includes(cell)), columns)}
+      ${
+        isNothingKept
+          ? nothing
+          : html`<details>
+              <summary>${asBefore}</summary>
+              ${amountsHtml(kept, columns)}
+            </details>`
+      }
+    </td>
+  </tr> `;
+}

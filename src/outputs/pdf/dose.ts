@@ -1,0 +1,40 @@
+/** The dose of an exercise: numbers in big type, then in words, then which leg. */
+import type { Exercise } from '../../programme/programme.ts';
+import type { Block } from './block.ts';
+import type { Detail } from './facts.ts';
+import type { Pen } from './pen.ts';
+import type { Run } from './run.ts';
+import type { Tag } from './tag.ts';
+import { plain, textBlock } from './text.ts';
+
+/** Size of the numbers by exercises in a row, points. */
+const DOSE_PT = { 2: 26, 3: 20 };
+
+/** The blocks of a dose; set close, the numbers speak for themselves. */
+export function doseBlocks(
+  pen: Pen,
+  tag: Tag,
+  { dose, doseWords, side }: Exercise,
+  { text, setting, abreast }: Detail,
+  widthPt: number,
+): readonly Block[] {
+  const { colour } = pen.look;
+  const quiet = { ...text, colour: colour.quiet };
+  const bold = { ...text, cut: 'bold' as const, colour: colour.accent };
+  return [
+    textBlock(pen, tag, 'P', doseRuns(pen, dose, DOSE_PT[abreast]), widthPt, 0),
+    ...(setting === 'full' ? [textBlock(pen, tag, 'P', plain(doseWords, quiet), widthPt, 0)] : []),
+    textBlock(pen, tag, 'P', plain(side, bold), widthPt, 0),
+  ];
+}
+
+/** The numbers of a dose big, its words small: `5 × 30 seconds`. */
+function doseRuns({ look }: Pen, dose: string, sizePt: number): readonly Run[] {
+  const [numbers = ''] = /^[\d\s×–,.½-]*/u.exec(dose) ?? [];
+  const big = { ...look.style('dose'), sizePt, leadingPt: sizePt + 1 };
+  const small = { ...look.style('heading3'), leadingPt: big.leadingPt };
+  return [
+    { text: numbers, style: big },
+    { text: dose.slice(numbers.length), style: small },
+  ].filter((run) => run.text !== '');
+}

@@ -1,0 +1,99 @@
+/** A drawing of the figure room on paper: its paths and words as PDF operators, fitted into a box. */
+import type { Drawing, Label, Shape } from '../../drawing/drawing.ts';
+import { widthPt } from './fonts.ts';
+import { drawText, type Pen } from './pen.ts';
+import { pt, rgb } from './operators.ts';
+import { describe, mark, type Tag } from './tag.ts';
+
+export interface Box {
+  readonly xPt: number;
+  readonly yPt: number;
+  readonly widthPt: number;
+  readonly heightPt: number;
+}
+
+/** Digits that come out smaller are left out of a drawing: the caption under it says them, large enough to read. */
+export const LEAST_LABEL_PT = 7;
+
+/**
+ * Draws each drawing into its box, on the box's floor and at its left, as the content of one Figure, and gives the
+ * Figure the bounding box ISO 32000-1 14.8.5.4.3 asks for.
+ */
+export function drawFigure(pen: Pen, figure: Tag, drawings: readonly Drawing[], boxes: readonly Box[]): void {
+  const drawn = drawings.flatMap((drawing, at) => {
+    const box = boxes[at];
+    if (!box) return [];
+    const scale = Math.min(box.widthPt / drawing.viewBox.width, box.heightPt / drawing.viewBox.height);
+    const [widthPt, heightPt] = [drawing.viewBox.width * scale, drawing.viewBox.height * scale];
+    const { xPt } = box;
+    const yPt = box.yPt + box.heightPt - heightPt;
+    return [{ drawing, scale, box: { xPt, yPt, widthPt, heightPt } }];
+  });
+  setBoundingBox(
+    pen,
+    figure,
+    drawn.map(({ box }) => box),
+  );
+  mark(figure, () => drawn.forEach(({ drawing, scale, box }) => drawDrawing(pen, drawing, scale, box)));
+}
+
+/** Gives a Figure the box around these boxes. */
+export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]): void {
+  const left = Math.min(...boxes.map(({ xPt }) => xPt));
+  const right = Math.max(...boxes.map(({ xPt, widthPt: width }) => xPt + width));
+  const top = Math.min(...boxes.map(({ yPt }) => yPt));
+  const bottom = Math.max(...boxes.map(({ yPt, heightPt }) => yPt + heightPt));
+  // PDF counts from the lower edge of the sheet.
+  const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top];
+  describe(figure, { O: 'Layout', Placement: 'Block', BBox });
+}
+
+function drawDrawing(pen: Pen, { viewBox, shapes, labels }: Drawing, scale: number, { xPt, yPt }: Box): void {
+  const [leftPt, topPt] = [xPt - viewBox.x * scale, yPt - viewBox.y * scale];
+  const matrix = [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' ');
+  const operators = shapes.map((shape) => shapeOperators(pen, shape));
+  pen.doc.addContent(`q ${matrix} cm 1 j ${operators.join(' ')} Q`);
+  for (const label of labels)
+    if (label.size * scale >= LEAST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
+}
+
+function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Shape): string {
+  const state = [
+    fill ? `${rgb(look.paint(fill))} rg` : '',
+    stroke ? `${rgb(look.paint(stroke))} RG ${pt(width)} w ${cap === 'round' ? 1 : 0} J` : '',
+    stroke ? `[${dash ? dash.map(pt).join(' ') : ''}] 0 d` : '',
+  ];
+  return `${state.join(' ')} ${pathOperators(d)} ${fill && stroke ? 'B' : fill ? 'f' : 'S'}`;
+}
+
+/** PDF operators of a shape's path text: absolute M, L, C and Z, numbers parted by spaces. Throws on any other letter. */
+export function pathOperators(d: string): string {
+  const operators = d.replace(/([a-zA-Z])([^a-zA-Z]*)/g, (_, letter: string, numbers: string) => {
+    const operator = OPERATORS[letter as keyof typeof OPERATORS];
+    if (operator === undefined) throw new Error(`path letter ${letter}; only M, L, C and Z are drawn`);
+    return `${numbers.replace(operator.takes, operator.writes)} `;
+  });
+  return operators.trimEnd();
+}
+
+/** The operands of one operator, and what is written for them. */
+const OPERATORS = {
+  M: { takes: /\S+ \S+/g, writes: '$& m' },
+  L: { takes: /\S+ \S+/g, writes: '$& l' },
+  C: { takes: /(?:\S+ ){5}\S+/g, writes: '$& c' },
+  Z: { takes: /^/, writes: 'h' },
+};
+
+function drawLabel(pen: Pen, label: Label, scale: number, leftPt: number, topPt: number): void {
+  const sizePt = label.size * scale;
+  const style = pen.look.style(label.weight === 'bold' ? 'label' : 'note');
+  const set = { ...style, sizePt, colour: pen.look.paint(label.paint) };
+  const widthOf = widthPt(pen.fonts[set.cut], label.text, sizePt, false);
+  const shift = { start: 0, middle: -widthOf / 2, end: -widthOf }[label.anchor];
+  drawText(pen, label.text, set, leftPt + label.x * scale + shift, topPt + label.y * scale);
+}
+
+/** A matrix needs more digits than a place on the page: a unit is far below a point. */
+function exact(value: number): string {
+  return String(Math.round(value * 1e5) / 1e5);
+}

@@ -1,0 +1,80 @@
+/** The emergency box on page one, and the strip at the foot of every page after it. */
+import type { EmergencyBox } from '../../programme/programme.ts';
+import { drawStack, stackHeightPt, type Block } from './block.ts';
+import { drawArtifact, type Pen } from './pen.ts';
+import { pt, rgb } from './operators.ts';
+import type { TextStyle } from './sheet.ts';
+import { open, type Tag } from './tag.ts';
+import { headingBlock, listBlocks, plain } from './text.ts';
+import { plainEntry } from './prose.ts';
+import { naturalWidthPt, wrap, type Line } from './wrap.ts';
+
+/** White inside the box, points. */
+const PADDING_PT = 5;
+
+/** Share of the width that the call to make takes at most. */
+const CALL = 0.26;
+
+/** The box: the number to call white on black, beside it when to call. */
+export function emergencyBlock(
+  pen: Pen,
+  root: Tag,
+  emergency: EmergencyBox,
+  text: TextStyle,
+  widthPt: number,
+): Block {
+  const { look } = pen;
+  const tag = open(root, 'Sect');
+  const heading = { ...look.style('heading3', 'paper'), sizePt: 13, leadingPt: 15.5 };
+  const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.fonts) + 1;
+  const callPt = Math.min(widthPt * CALL, wordsPt + 3 * PADDING_PT);
+  const linesPt = widthPt - callPt - 2 * PADDING_PT;
+  const call = headingBlock(pen, tag, 2, emergency.heading, heading, callPt - 2 * PADDING_PT, 0);
+  const when = listBlocks(
+    pen,
+    tag,
+    emergency.lines.map((line) => plainEntry(line, text)),
+    false,
+    linesPt,
+    0,
+  );
+  const heightPt = Math.max(call.heightPt, stackHeightPt(when)) + 2 * PADDING_PT;
+  return {
+    heightPt,
+    gapPt: look.space.mediumPt,
+    keepWithNext: false,
+    draw: (xPt, yPt) => {
+      const { heavyPt } = look.line;
+      const box = [xPt + heavyPt / 2, yPt + heavyPt / 2, widthPt - heavyPt, heightPt - heavyPt]
+        .map(pt)
+        .join(' ');
+      const ground = [xPt, yPt, callPt, heightPt].map(pt).join(' ');
+      drawArtifact(pen, 'Layout', () => {
+        pen.doc.addContent(
+          `q ${rgb(look.colour.ink)} rg ${ground} re f ${rgb(look.colour.ink)} RG ${pt(heavyPt)} w ${box} re S Q`,
+        );
+      });
+      call.draw(xPt + PADDING_PT, yPt + (heightPt - call.heightPt) / 2);
+      drawStack(when, xPt + callPt + PADDING_PT, yPt + (heightPt - stackHeightPt(when)) / 2);
+    },
+  };
+}
+
+/** Lines of the strip at most: it is a reminder of the box, with the words that matter most. */
+const STRIP_LINES = 2;
+
+/** The call to make and as many of the box's sentences as stand whole on the strip, for the foot of a page. */
+export function emergencyStrip(pen: Pen, { heading, lines }: EmergencyBox, widthPt: number): readonly Line[] {
+  const style = pen.look.style('note');
+  const strip = (count: number) => {
+    const words = lines.slice(0, count).join(' ');
+    const runs = [
+      { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
+      { text: words, style },
+    ];
+    return wrap(runs, widthPt, pen.fonts);
+  };
+  for (let count = lines.length; count > 0; count--)
+    if (strip(count).length <= STRIP_LINES) return strip(count);
+  return strip(0);
+}

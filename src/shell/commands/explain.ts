@@ -1,0 +1,78 @@
+/** The command that says of one person's programme where every number comes from. Writes nothing. */
+import type { Programme } from '../../programme/programme.ts';
+import { EXIT } from '../exit.ts';
+import { explanationText } from './explanationText.ts';
+import type { Flags } from '../flags.ts';
+import { sourceFolders } from '../io/folders.ts';
+import { libraryFaults } from './libraryFaults.ts';
+import { logoOf } from '../io/logo.ts';
+import { makeProgrammes, printable } from './make.ts';
+import { nearestOf } from '../nearest.ts';
+import type { Report } from '../report.ts';
+import { paperShelf, version } from '../io/shelf.ts';
+import { Stop } from '../io/stop.ts';
+import { readWorkspace, type Workspace } from '../io/workspace.ts';
+
+/** Exit 65 when the library or this person's consult has a Problem, 66 when there is no consult of the alias. */
+export async function explain(flags: Flags, alias: string, report: Report): Promise<number> {
+  const folders = sourceFolders(flags);
+  const workspace = readWorkspace(folders);
+  const { library, libraryProblems, files } = workspace;
+  if (library === null) return report.refuse('The library has errors.', libraryProblems, files);
+  const logo = await logoOf(library.clinic, folders.content);
+  const paper = await paperShelf(null);
+  const faults = await libraryFaults(library, logo, paper, workspace);
+  if (faults.length > 0) return report.refuse('The library has errors.', faults, files);
+  const consult = workspace.current.find((one) => one.alias === alias);
+  if (consult === undefined) return noConsult(alias, workspace, report);
+  const workshop = { library, models: new Map(), loadleaf: version() };
+  const { programmes, problems } = await printable(
+    makeProgrammes([consult], workspace, workshop),
+    workspace,
+    paper,
+  );
+  const [programme] = programmes;
+  if (programme === undefined) return report.refuse(`${alias} has no programme.`, problems, files);
+  report.answer(explanationOf(programme));
+  if (!flags.json) report.say(explanationText(programme));
+  return EXIT.good;
+}
+
+function noConsult(alias: string, workspace: Workspace, report: Report): Promise<number> {
+  const { current, stopped, aliases, consultProblems, files } = workspace;
+  const known = [...current.map((one) => one.alias), ...stopped];
+  if (!stopped.includes(alias))
+    throw new Stop(EXIT.noSuchFile, `there is no consult of ${alias}`, nearestOf(alias, known));
+  const own = consultProblems.filter(({ file }) => aliases.get(file) === alias);
+  return report.refuse(`${alias} has no programme.`, own, files);
+}
+
+function explanationOf({ alias, revision, stage, step, steps, record }: Programme) {
+  return {
+    alias,
+    revision,
+    stage: stage.chosen,
+    step,
+    cells: steps.flatMap(({ prescriptions }) =>
+      prescriptions.flatMap(({ cells }) => cells.map((one) => cellOf(one))),
+    ),
+    passedOver: record.passedOver.map(({ card, slot, stage: of, because, limit, value }) => ({
+      card,
+      slot,
+      stage: of,
+      because,
+      limit,
+      value,
+    })),
+    week: { days: record.week.days, gaveUp: record.week.gaveUp },
+    running: record.running,
+    sitting: record.sitting,
+  };
+}
+
+type Cell = Programme['steps'][number]['prescriptions'][number]['cells'][number];
+
+function cellOf({ step, slot, card, cell, value, text, rule, inputs, source, decidedBy }: Cell): Cell {
+  const { cite, mark } = source;
+  return { step, slot, card, cell, value, text, rule, inputs, source: { cite, mark }, decidedBy };
+}

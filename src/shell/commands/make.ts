@@ -1,0 +1,101 @@
+/** From consults to the files of their leaflets, in memory; nothing here touches the disk. */
+import type { Consult } from '../../content/library.ts';
+import type { Problem } from '../../content/problem.ts';
+import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import { assembleProgramme, type Workshop } from '../../programme/assemble.ts';
+import type { LibraryView } from '../../programme/library/view.ts';
+import type { Programme } from '../../programme/programme.ts';
+import { letterProblems } from './letterProblems.ts';
+import { TEMPLATES } from '../io/shelf.ts';
+import type { OutFile } from '../io/site.ts';
+import type { Workspace } from '../io/workspace.ts';
+
+export interface Made {
+  readonly programmes: readonly Programme[];
+  readonly problems: readonly Problem[];
+}
+
+/** The programme of every consult that has one, and the Problems of the others. */
+export function makeProgrammes(consults: readonly Consult[], workspace: Workspace, workshop: Workshop): Made {
+  const programmes: Programme[] = [];
+  const problems: Problem[] = [];
+  for (const consult of consults) {
+    const made = assembleProgramme(consult, previousOf(consult, workspace, workshop), workshop);
+    if ('programme' in made) programmes.push(made.programme);
+    else problems.push(...made.refusals.map(workspace.asProblem));
+  }
+  return { programmes, problems };
+}
+
+/** Without the programmes that have a letter the typeface lacks, but with their Problems. */
+export async function printable(
+  { programmes, problems }: Made,
+  workspace: Workspace,
+  paper: PaperAssets,
+): Promise<Made> {
+  const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
+  const looked = programmes.map((programme) => ({
+    programme,
+    refusals: letterRefusals(programme, paper.fonts),
+  }));
+  return {
+    programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
+    problems: [...problems, ...looked.flatMap(({ refusals }) => letterProblems(refusals, workspace))],
+  };
+}
+
+/** The revision before, made again from its own file after those before it; null when there is none that can be made. */
+function previousOf(consult: Consult, workspace: Workspace, workshop: Workshop): Programme | null {
+  const before = workspace.consults
+    .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
+    .at(-1);
+  if (before === undefined) return null;
+  const made = assembleProgramme(before, previousOf(before, workspace, workshop), workshop);
+  return 'programme' in made ? made.programme : null;
+}
+
+/** PDF, JSON and note of one programme; its pages come with those of the others. */
+export async function papersOf(programme: Programme, paper: PaperAssets): Promise<OutFile[]> {
+  const [{ leafletPdf }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
+    import('../../outputs/pdf/leaflet.ts'),
+    import('../../outputs/text/recordJson.ts'),
+    import('../../outputs/text/noteText.ts'),
+    import('../../outputs/text/letterText.ts'),
+  ]);
+  const folder = `private/${programme.alias}`;
+  return [
+    { path: `${folder}/leaflet.pdf`, bytes: await leafletPdf(programme, paper) },
+    { path: `${folder}/record.json`, bytes: recordJson(programme) },
+    { path: `${folder}/note.txt`, bytes: noteText(programme) },
+    ...(programme.letter === null
+      ? []
+      : [{ path: `${folder}/letter.txt`, bytes: letterText(programme.letter, programme) }]),
+  ];
+}
+
+/** Pages of the programmes, and of the library unless it is null, by Eleventy. */
+export async function sitePages(
+  programmes: readonly Programme[],
+  view: LibraryView | null,
+  assets: PageAssets,
+): Promise<OutFile[]> {
+  const { renderPages } = await import('../../outputs/html/site.ts');
+  return asFiles(await renderPages(programmes, view, assets, TEMPLATES));
+}
+
+/** Pages of these programmes alone, without Eleventy: it takes half a second to start, and they are the same bytes. */
+export async function ownPages(programmes: readonly Programme[], assets: PageAssets): Promise<OutFile[]> {
+  const { programmePages } = await import('../../outputs/html/site.ts');
+  return asFiles(programmes.flatMap((one) => programmePages(one, assets)));
+}
+
+/** The library's pages and what they fetch, without Eleventy. */
+export async function libraryFiles(view: LibraryView, assets: PageAssets): Promise<OutFile[]> {
+  const { libraryPages } = await import('../../outputs/html/site.ts');
+  return asFiles(libraryPages(view, assets));
+}
+
+function asFiles(pages: readonly { readonly path: string; readonly content: string }[]): OutFile[] {
+  return pages.map(({ path, content }) => ({ path, bytes: content }));
+}

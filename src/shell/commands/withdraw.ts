@@ -1,0 +1,77 @@
+/** Whose leaflet must not be followed any longer, and the words that are left beside it. */
+import { messageOf } from '../../content/problemText.ts';
+import type { Problem } from '../../content/problem.ts';
+import { isFolder } from '../io/disk.ts';
+import { locked } from '../io/lock.ts';
+import type { Reason } from '../io/personSet.ts';
+import { openSite, peopleIn, type Manner, type Site } from '../io/site.ts';
+import type { Workspace } from '../io/workspace.ts';
+
+const HEADING =
+  'Set aside: do not hand this out, and do not follow it, until its consult was mended and built again.';
+
+/** Takes the sets of these people out of force; of `problems` each is told its own. One that fails keeps none of the others. */
+export function withdrawAll(
+  site: Site,
+  aliases: readonly string[],
+  problems: readonly Problem[],
+  { aliases: whose }: Workspace,
+): void {
+  const faults = aliases.flatMap((alias) => {
+    const own = problems.filter(({ file, severity }) => severity === 'error' && whose.get(file) === alias);
+    return faultOf(() => site.withdraw(alias, reasonOf(own)));
+  });
+  if (faults.length > 0) throw faults[0];
+}
+
+/** Takes the sets of those out of force who have no consult any more. */
+export function withdrawGone(site: Site, { current, stopped }: Workspace): void {
+  const known = new Set([...current.map(({ alias }) => alias), ...stopped]);
+  for (const alias of site.people())
+    if (!known.has(alias))
+      site.withdraw(alias, {
+        because: ['no-consult'],
+        lines: [HEADING, `There is no consult of ${alias} any more.`],
+      });
+}
+
+/**
+ * Where the library has an error nothing is built; but whose screen blocks now, or cannot be read, has no leaflet in
+ * force any longer. Returns whose sets were put aside.
+ */
+export async function withdrawBlocked(
+  out: string,
+  workspace: Workspace,
+  manner: Manner,
+): Promise<readonly string[]> {
+  const people = isFolder(out) ? peopleIn(out) : [];
+  const blocked = [...new Set([...workspace.blocked, ...workspace.unreadable])].filter((alias) =>
+    people.includes(alias),
+  );
+  if (blocked.length === 0) return [];
+  return locked(out, async (hold) => {
+    const site = openSite(out, { ...manner, hold });
+    withdrawAll(site, blocked, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+    return site.finish(() => true).setAside;
+  });
+}
+
+function reasonOf(problems: readonly Problem[]): Reason {
+  const sentences = problems.map(
+    (one) => `${one.file}:${one.line}:${one.column}: ${one.code} ${messageOf(one)} Fix: ${one.fix}`,
+  );
+  return {
+    because: [...new Set(problems.map(({ code }) => code))].sort(),
+    // Where the library has an error a screen speaks twice.
+    lines: [HEADING, ...new Set(sentences)],
+  };
+}
+
+function faultOf(work: () => void): unknown[] {
+  try {
+    work();
+    return [];
+  } catch (error) {
+    return [error];
+  }
+}

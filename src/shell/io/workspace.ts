@@ -1,0 +1,164 @@
+/** A clinic's folders read into values: the library, its consults, and every Problem of both. */
+import { FOLDERS } from '../../content/kind.ts';
+import type { Draft } from '../../content/draft.ts';
+import type { Consult, Known, Library, Shelves } from '../../content/library.ts';
+import { problemOf, type PlaceOf } from '../../content/place.ts';
+import { sortProblems, type Problem } from '../../content/problem.ts';
+import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
+import { readLibrary } from '../../content/readLibrary.ts';
+import type { SourceFile } from '../../content/source.ts';
+import { screenEffects } from '../../programme/screen.ts';
+import { withdrawals, type Withdrawal } from '../../programme/withdrawal.ts';
+import type { Refusal } from '../../units/refusal.ts';
+import { isFolder } from './disk.ts';
+import { readFolder } from './folder.ts';
+import type { Folders } from './folders.ts';
+import { readLayers, shippedNames } from './layers.ts';
+
+export interface Workspace {
+  /** Null as soon as a library file has an error; nothing is built then. */
+  readonly library: Library | null;
+  /** Its cards and protocols whose keys are right; there always. */
+  readonly shelves: Shelves;
+  /** Every revision without a Problem. */
+  readonly consults: readonly Consult[];
+  /** Of each alias the highest revision, unless that one has a Problem. */
+  readonly current: readonly Consult[];
+  /** Aliases whose consult has a Problem, or that a newer file withdraws; their leaflets must go. */
+  readonly stopped: readonly string[];
+  /** Leaflets that must go because of what a newer file says of the screen, be it a draft or broken. */
+  readonly withdrawals: readonly Withdrawal[];
+  /** Files that are still being written: checked, never built. */
+  readonly drafts: readonly Draft[];
+  /** Whose a consult file is: alias by file. */
+  readonly aliases: ReadonlyMap<string, string>;
+  /** Aliases whose screen stops every programme, whatever else is right or wrong; sorted. */
+  readonly blocked: readonly string[];
+  /** Aliases whose newest file does not let its screen be read: it may say anything. */
+  readonly unreadable: readonly string[];
+  /** What the screens of `blocked` say. */
+  readonly screenProblems: readonly Problem[];
+  readonly libraryProblems: readonly Problem[];
+  /** Of the files that stand, and of what withdraws one. */
+  readonly consultProblems: readonly Problem[];
+  readonly draftProblems: readonly Problem[];
+  readonly counts: {
+    readonly exercises: number;
+    readonly advice: number;
+    readonly protocols: number;
+    readonly consults: number;
+  };
+  /** All files, for the source lines of Problems. */
+  readonly files: readonly SourceFile[];
+  /** The names of those that belong to the shipped library below a clinic's own folder. */
+  readonly shipped: ReadonlySet<string>;
+  /** Whether the folders still hold what was read: a build must not put an older leaflet over a newer one. */
+  readonly isStill: () => boolean;
+  readonly placeOf: PlaceOf;
+  readonly asProblem: (refusal: Refusal) => Problem;
+}
+
+const CONSULTS = `${FOLDERS.consult}/`;
+
+export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): Workspace {
+  const layers = readLayers(folders.content);
+  const consults = consultFiles(folders);
+  const reading = readLibrary(...layers.folders);
+  const own = readConsults(consults, reading.known);
+  const names = shippedNames(layers, reading.files, folders.content);
+  const named = <T extends { readonly file: string }>(one: T): T => {
+    const name = names.get(one.file);
+    return name === undefined ? one : { ...one, file: name };
+  };
+  const placeOf: PlaceOf = (kind, ...where) => {
+    const place = (kind === 'consult' ? own.placeOf : reading.placeOf)(kind, ...where);
+    return place === null ? null : named(place);
+  };
+  const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
+  const revisions = new Map(own.current.map(({ alias, revision }) => [alias, revision]));
+  const withdrawn = withdrawals([...own.drafts, ...own.unreadable], revisions, reading.known.clinic);
+  const gone = new Set(withdrawn.map(({ alias }) => alias));
+  const current = own.current.filter(({ alias }) => !gone.has(alias));
+  const stopped = [
+    ...new Set([...own.stopped, ...aliasesOf(own.current).filter((alias) => gone.has(alias))]),
+  ];
+  const stops = screenStops(own, reading.known);
+  const ofCurrent = stops
+    .filter(({ alias }) => !own.stopped.includes(alias))
+    .map(({ refusal }) => asProblem(refusal));
+  // Of a file that is wrong elsewhere too, the items that were answered: the others may not have been come to yet.
+  const ofStopped = stops
+    .filter(({ alias, refusal }) => own.stopped.includes(alias) && refusal.found === 'yes')
+    .map(({ refusal }) => asProblem(refusal));
+  return {
+    library: reading.library,
+    shelves: reading.shelves,
+    consults: own.consults,
+    current,
+    stopped: stopped.sort(),
+    withdrawals: withdrawn,
+    drafts: own.drafts,
+    aliases: own.aliases,
+    libraryProblems: sortProblems(reading.problems.map(named)),
+    blocked: [...new Set([...aliasesOf(stops), ...gone])].sort(),
+    unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
+    screenProblems: ofCurrent,
+    // Without a library there is no programme to say so.
+    consultProblems: sortProblems([
+      ...own.problems,
+      ...withdrawn.map(({ refusal }) => asProblem(refusal)),
+      ...ofStopped,
+      ...(reading.library === null ? ofCurrent : []),
+    ]),
+    draftProblems: own.draftProblems,
+    counts: { ...reading.counts, consults: own.count },
+    files: [...reading.files.map(named), ...consults],
+    shipped: new Set(names.values()),
+    isStill: () => areSame([...layers.folders.flat(), ...consults], filesNow(folders)),
+    placeOf,
+    asProblem,
+  };
+}
+
+function aliasesOf(list: readonly { readonly alias: string }[]): string[] {
+  return list.map(({ alias }) => alias);
+}
+
+interface Stops {
+  readonly alias: string;
+  readonly refusal: Refusal;
+}
+
+/** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
+function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Known): readonly Stops[] {
+  const screens = [
+    ...current.map((consult) => ({ alias: consult.alias, screen: consult })),
+    ...[...stoppedScreens].flatMap(([alias, found]) =>
+      found.flatMap((screen) => (screen === null ? [] : [{ alias, screen }])),
+    ),
+  ];
+  return screens.flatMap(({ alias, screen }) => {
+    const effects = screenEffects(screen, clinic ?? { emergency: {} });
+    return 'refusals' in effects ? effects.refusals.map((refusal) => ({ alias, refusal })) : [];
+  });
+}
+
+// A library without consults is a library all the same. Wherever the consults lie, their names begin with consults/.
+function consultFiles({ consults }: Pick<Folders, 'consults'>): SourceFile[] {
+  const own = isFolder(consults) ? readFolder(consults, () => true) : [];
+  return own.map((one) => ({ ...one, file: `${CONSULTS}${one.file}` }));
+}
+
+function filesNow(folders: Pick<Folders, 'content' | 'consults'>): SourceFile[] {
+  return [...readLayers(folders.content).folders.flat(), ...consultFiles(folders)];
+}
+
+function areSame(then: readonly SourceFile[], now: readonly SourceFile[]): boolean {
+  return (
+    now.length === then.length &&
+    now.every(({ file, bytes }, index) => {
+      const before = then[index];
+      return before?.file === file && Buffer.compare(before.bytes, bytes) === 0;
+    })
+  );
+}

@@ -1,0 +1,50 @@
+/**
+ * House rules 4: at most 1.3 times a step in peak squeeze, hip moment and squeeze over time. Below what the model can
+ * tell apart (0.1 body weights, 5 N·m [choice]) growth is reckoned from there.
+ */
+import { describe, expect, it } from 'vitest';
+import { burdenOf, exerciseGrowth, type Measured } from '../../src/dosing/growth.ts';
+
+const DOSE = {
+  kind: 'slow' as const,
+  sets: 3,
+  repetitions: 10,
+  holdSeconds: null,
+  tempo: { goSeconds: 3, holdSeconds: 0, backSeconds: 3 },
+  restSeconds: 60,
+  timesPerDay: 1,
+  reserve: 3,
+};
+const AT = { exercise: 'bow', card: 'bow', rangeDeg: 45, loadKg: 0, daysPerWeek: 3, dose: DOSE };
+const LIMITS = { stepGrowth: 1.3, weekGrowth: 1.3 };
+
+const burden = (measured: Partial<Measured>) =>
+  burdenOf(AT, {
+    compressionBw: 0.5,
+    hipMomentNm: 50,
+    compressionTimeBwS: 1,
+    tensionTimeBwS: 1,
+    refusedBy: null,
+    ...measured,
+  });
+const limit = (before: Partial<Measured>, after: Partial<Measured>) =>
+  exerciseGrowth(burden(before), burden(after), LIMITS);
+
+describe('what one step may add', () => {
+  it.each<[string, Partial<Measured>, Partial<Measured>, string | null]>([
+    ['hip moment 50 to 65 N·m', { hipMomentNm: 50 }, { hipMomentNm: 65 }, null],
+    ['50 to 65.1', { hipMomentNm: 50 }, { hipMomentNm: 65.1 }, 'hipMomentGrowth'],
+    ['8 to 10.4, above the floor of 5', { hipMomentNm: 8 }, { hipMomentNm: 10.4 }, null],
+    ['8 to 10.5', { hipMomentNm: 8 }, { hipMomentNm: 10.5 }, 'hipMomentGrowth'],
+    ['1 to 6.5, reckoned from 5', { hipMomentNm: 1 }, { hipMomentNm: 6.5 }, null],
+    ['1 to 6.6', { hipMomentNm: 1 }, { hipMomentNm: 6.6 }, 'hipMomentGrowth'],
+    ['squeeze 0.5 to 0.65 BW', { compressionBw: 0.5 }, { compressionBw: 0.65 }, null],
+    ['0.5 to 0.66', { compressionBw: 0.5 }, { compressionBw: 0.66 }, 'compressionGrowth'],
+    ['0.02 to 0.13, reckoned from 0.1', { compressionBw: 0.02 }, { compressionBw: 0.13 }, null],
+    ['0.02 to 0.14', { compressionBw: 0.02 }, { compressionBw: 0.14 }, 'compressionGrowth'],
+    ['squeeze over time 1 to 1.3', { compressionTimeBwS: 1 }, { compressionTimeBwS: 1.3 }, null],
+    ['1 to 1.31', { compressionTimeBwS: 1 }, { compressionTimeBwS: 1.31 }, 'compressionTimeGrowth'],
+  ])('%s', (_, before, after, expected) => {
+    expect(limit(before, after)).toBe(expected);
+  });
+});

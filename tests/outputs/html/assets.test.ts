@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { tokenSheet } from '../../../src/outputs/html/assets.ts';
+import { assets, files } from './assets.ts';
+
+const sheets = Object.entries({ leaflet: assets.leaflet, record: assets.record, public: assets.public });
+
+describe.each(sheets)('the style of a %s', (_, { text, hash }) => {
+  it('has the hash of its text (CSP level 3, sha256 in base64)', () => {
+    expect(hash).toBe(`sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}`);
+  });
+
+  it('uses no property that is not set', () => {
+    const set = new Set([...text.matchAll(/(--[\w-]+):/g)].map(([, name]) => name));
+    const used = [...text.matchAll(/var\((--[\w-]+)/g)].map(([, name]) => name);
+    expect(used.filter((name) => !set.has(name))).toEqual([]);
+    expect(used.length).toBeGreaterThan(50);
+  });
+
+  it('sets no property twice to different kinds of value', () => {
+    const [root = ''] = /:root\{[^}]*\}/.exec(text) ?? [];
+    const names = [...root.matchAll(/(--[\w-]+):/g)].map(([, name]) => name);
+    expect(names.length).toBe(new Set(names).size);
+  });
+
+  it('carries its two faces and asks nobody for anything', () => {
+    expect(text.match(/@font-face/g)).toHaveLength(2);
+    const addresses = [...text.matchAll(/url\(([^)]{0,24})/g)].map(([, start]) => start);
+    expect(addresses.every((start) => start?.startsWith('data:font/woff2;base64,'))).toBe(true);
+    expect(text).not.toMatch(/@import|https?:/);
+  });
+
+  // A browser then need look in the dark for nothing but colour (`inBothSchemes`).
+  it('changes in the dark colours and nothing else', () => {
+    const schemes = /@media[^{]*prefers-color-scheme[^{]*\{[^{}]*\{([^}]*)\}\}|\[data-theme[^{]*\{([^}]*)\}/g;
+    const changes = [...text.matchAll(schemes)].flatMap(([, media, theme]) =>
+      (media ?? theme ?? '').split(';'),
+    );
+    expect(changes.length).toBeGreaterThan(30);
+    expect(changes.filter((one) => !/^(--[\w-]+:#[0-9a-f]{6}|color-scheme:(dark|light))$/.test(one))).toEqual(
+      [],
+    );
+    expect(text.replaceAll(schemes, '')).not.toMatch(/prefers-color-scheme|data-theme|light-dark\(/);
+  });
+
+  it('has no comment left and every brace closed', () => {
+    expect(text).not.toContain('/*');
+    expect(text.split('{').length).toBe(text.split('}').length);
+  });
+});
+
+describe('the tokens as properties', () => {
+  it('name lengths by their unit and print in the print colours', () => {
+    const sheet = tokenSheet(files.tokens);
+    expect(sheet).toContain('--body-size:1rem');
+    expect(sheet).toContain('--hair-width:1px');
+    expect(sheet).toMatch(/@media print\{:root\{color-scheme:light;--paper:#ffffff/);
+  });
+});
+
+describe.each(['arrival', 'script'] as const)('the %s of a sheet', (name) => {
+  it('has the hash of its text, and neither stores nor sends', () => {
+    const { text, hash } = assets[name];
+    expect(hash).toBe(`sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}`);
+    expect(text).not.toMatch(
+      /localStorage|sessionStorage|indexedDB|fetch|XMLHttpRequest|sendBeacon|cookie|import|export/,
+    );
+  });
+});

@@ -1,0 +1,26 @@
+/** The page's own files read from the working copy, scripts and styles bundled as the build bundles them. */
+import { readFileSync } from 'node:fs';
+import { bundledScript, bundledSheet } from '../../../scripts/bundle.mjs';
+import { pageAssets, type PageFiles } from '../../../src/outputs/html/assets.ts';
+
+const read = (path: string) => readFileSync(path, 'utf8');
+const base64 = (path: string) => readFileSync(path).toString('base64');
+
+export const files: PageFiles = {
+  tokens: JSON.parse(read('shared/tokens.json')) as PageFiles['tokens'],
+  styles: {
+    sheet: bundledSheet('sheet'),
+    leaflet: bundledSheet('leaflet'),
+    record: bundledSheet('record'),
+    public: bundledSheet('public'),
+  },
+  fonts: [
+    { weight: 400, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2') },
+    { weight: 700, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2') },
+  ],
+  arrival: bundledScript('arrival'),
+  script: bundledScript('leaflet'),
+  catalogue: bundledScript('catalogue'),
+};
+
+export const assets = pageAssets(files);

@@ -12,14 +12,14 @@ function shown(href: string, up: string | null): string {
 
 describe('a link in prose', () => {
   it.each([
-    ['advice/sitting.md', '../../', '<p><a href="../advice/sitting.html">more</a></p>'],
-    ['exercises/bridges/low.md', '../../', '<p><a href="../exercises/low.html">more</a></p>'],
-    ['clinic.md', '../../', '<p><a href="../index.html">more</a></p>'],
+    ['advice/sitting.md', '../', '<p><a href="../advice/sitting.html">more</a></p>'],
+    ['exercises/bridges/low.md', '../', '<p><a href="../exercises/low.html">more</a></p>'],
+    ['clinic.md', '../', '<p><a href="../index.html">more</a></p>'],
     ['advice/sitting.md', null, '<p>more</p>'],
     ['tel:112', null, '<p><a href="tel:112" rel="noreferrer noopener">more</a></p>'],
     [
       'https://a.example/x.md',
-      '../../',
+      '../',
       '<p><a href="https://a.example/x.md" rel="noreferrer noopener">more</a></p>',
     ],
   ])('to %s, with the public folder at %s', (href, up, markup) => {

@@ -3,10 +3,10 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { buildSync } from 'esbuild';
 import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
-import { found, isAdmitted, readIndex } from '#dist/client/catalogue/match.js';
 import { wordsOf } from '#dist/units/words.js';
 import { indexText } from '#dist/outputs/html/public/wordIndex.js';
 import { libraryPages, renderPages } from '#dist/outputs/html/site.js';
@@ -17,6 +17,17 @@ import { medianMs } from './clock.mjs';
 import { tell } from './row.mjs';
 import { libraryOf } from './shipped.mjs';
 import { bothWays, writeOut } from './written.mjs';
+
+// The page's own matcher, which stands in dist/ only within the script of the index.
+const { outputFiles } = buildSync({
+  entryPoints: [fileURLToPath(new URL('../src/client/catalogue/match.ts', import.meta.url))],
+  bundle: true,
+  format: 'esm',
+  write: false,
+});
+const { found, isAdmitted, readIndex } = await import(
+  `data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`
+);
 
 const RATIO_LIMIT = 3;
 const SEARCH_LIMIT_MS = 50;

@@ -224,14 +224,14 @@ describe('sport before its stage', () => {
 
   it('is named in record and note as given up, and in the leaflet as left, without a way to play on', () => {
     expect(early.stage.chosen).toBe(2);
-    expect(early.record.week.gaveUp).toContain('Football is left out until stage 4, 2 times a week now.');
-    expect(early.record.note.join('\n')).toContain('Football is left out until stage 4');
+    expect(early.record.week.gaveUp).toContain('Football: left out until stage 4, 2 times a week now.');
+    expect(early.record.note.join('\n')).toContain('Football: left out until stage 4');
     const words = sectionLines(early.activities).join('\n');
     expect(words).toMatch(/Leave until the part “Fast work and sport”/);
     expect(words).not.toMatch(/jog|play/i);
   });
 
   it('is not named where it has its days', () => {
-    expect(player([football(1)]).record.week.gaveUp.join(' ')).not.toContain('is left out until');
+    expect(player([football(1)]).record.week.gaveUp.join(' ')).not.toContain('left out until');
   });
 });

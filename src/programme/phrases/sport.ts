@@ -37,9 +37,9 @@ export function isLeftOut(sport: SportDays): boolean {
 /** For an activity of which the week keeps nothing. */
 export const NO_ROOM = 'Your week has no room for it beside your exercises just now.';
 
-/** For the record. @example 'Football is left out until stage 4, 2 times a week now.' */
+/** For the record. @example 'Football: left out until stage 4, 2 times a week now.' */
 export function waitsText({ what, timesPerWeek, fromStage }: JudgedActivity): string {
-  return `${capital(what)} is left out until stage ${fromStage}, ${countText(timesPerWeek, 'time')} a week now.`;
+  return `${capital(what)}: left out until stage ${fromStage}, ${countText(timesPerWeek, 'time')} a week now.`;
 }
 
 function leftOutText(sport: SportDays): string {

@@ -1,16 +1,7 @@
-/** The repeating week on the calendar, and the next session after the last one that was done. */
-import { addDays, daysBetween, type IsoDate, weekdayOf } from '../units/date.ts';
+/** The next session after the last one that was done. */
+import { addDays, type IsoDate, weekdayOf } from '../units/date.ts';
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
 import type { DayPlan, WeekPlan } from './plan.ts';
-
-export interface DatedEntry {
-  readonly on: IsoDate;
-  readonly weekday: Weekday;
-  readonly kind: 'session' | 'between' | 'daily' | 'run' | 'other';
-  /** The id of the run or other hard thing; empty for sessions and work between them. */
-  readonly id: string;
-  readonly afterRun: boolean;
-}
 
 export interface NextSession {
   /** The first day on which the recovery clock allows a session. */
@@ -19,12 +10,6 @@ export interface NextSession {
   readonly nextOn: IsoDate;
   /** Days to leave clear after the last session. */
   readonly clearDays: number;
-}
-
-/** Everything the plan puts on the days from `startOn` to the day before `reviewOn`, runs before the session that follows them. */
-export function datedSessions(plan: WeekPlan, startOn: IsoDate, reviewOn: IsoDate): DatedEntry[] {
-  const length = Math.max(0, daysBetween(startOn, reviewOn));
-  return Array.from({ length }, (_, day) => addDays(startOn, day)).flatMap((on) => entriesOn(on, plan));
 }
 
 /**
@@ -39,25 +24,6 @@ export function nextAfter(plan: WeekPlan, lastDoneOn: IsoDate): NextSession | nu
   const late = planned < earliestOn;
   const nextOn = late ? firstFrom(earliestOn, (weekday) => plan.openDays.includes(weekday)) : planned;
   return { earliestOn, nextOn, clearDays: plan.liftGapDays - 1 };
-}
-
-function entriesOn(on: IsoDate, plan: WeekPlan): DatedEntry[] {
-  const weekday = weekdayOf(on);
-  const { session, between, daily, runs, other, afterRun } = dayOf(plan, weekday);
-  const entry = (kind: DatedEntry['kind'], id = ''): DatedEntry => ({
-    on,
-    weekday,
-    kind,
-    id,
-    afterRun: kind === 'session' && afterRun,
-  });
-  return [
-    ...other.map((id) => entry('other', id)),
-    ...runs.map((id) => entry('run', id)),
-    ...(session ? [entry('session')] : []),
-    ...(between ? [entry('between')] : []),
-    ...(daily ? [entry('daily')] : []),
-  ];
 }
 
 function dayOf(plan: WeekPlan, weekday: Weekday): DayPlan {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type IsoDate, isoDate } from '../../src/units/date.ts';
 import { WEEKDAYS, type Weekday } from '../../src/units/weekday.ts';
-import { datedSessions, nextAfter } from '../../src/scheduling/dates.ts';
+import { nextAfter } from '../../src/scheduling/dates.ts';
 import { planWeek, type WeekPlan } from '../../src/scheduling/plan.ts';
 import { clock, rested } from './houseRules.ts';
 
@@ -24,27 +24,6 @@ function week(perWeek: number, days: readonly Weekday[] = WEEKDAYS): WeekPlan {
   if (!plan.fits) throw new Error('expected a week');
   return plan;
 }
-
-describe('the week on the calendar', () => {
-  // 2026-03-04 is a Wednesday.
-  it('runs from the first day to the day before the review', () => {
-    const entries = datedSessions(week(3), on('2026-03-04'), on('2026-03-16'));
-    expect(entries.filter(({ kind }) => kind === 'session').map(({ on: date }) => date)).toEqual([
-      '2026-03-04',
-      '2026-03-06',
-      '2026-03-09',
-      '2026-03-11',
-      '2026-03-13',
-    ]);
-    expect(entries.filter(({ kind }) => kind === 'run').map(({ on: date, id }) => `${date} ${id}`)).toEqual([
-      '2026-03-10 run-1',
-    ]);
-  });
-
-  it('holds nothing when the review is on the first day', () => {
-    expect(datedSessions(week(3), on('2026-03-04'), on('2026-03-04'))).toEqual([]);
-  });
-});
 
 describe('the next session', () => {
   it('is the planned one when there was time to recover', () => {

@@ -42,7 +42,6 @@ export const CONSULTS = [
   '"loadleaf new consult <alias>" writes an empty consult. Of somebody who has one it writes the next revision as a draft: what lasts is taken over, what must be asked again is empty, every item of the screen reads notAsked. A file with "draft: yes" is checked and never built; a yes in its screen that stops every programme withdraws the leaflet in use.',
   'A sudden pop, and a sudden start under 18, are lifted only by a clearance with "imaging" (kind, on, result). The first programme after it is held to an early stage and light loads.',
 ] as const;
-export const PROBLEMS_HEADING = 'What else is looked at';
 export const OVERLAY_HEADING = 'A clinic’s own folder';
 export const OVERLAY = [
   'Write "over: shipped" in the clinic.md of a folder of your own, and name that folder with --content. It then lies over the library that comes with the program, and it may be a repository of its own.',

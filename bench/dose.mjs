@@ -1,9 +1,9 @@
 // Doses, ladder of steps and week of a whole programme of each demo consult, the slowest told: what is left when the
 // model of the body has answered before. Run after `npm run prepare`.
-import { decide } from '#dist/programme/decide.js';
-import { runningFacts } from '#dist/programme/running.js';
-import { isNoSession, sessionFor } from '#dist/programme/session.js';
-import { weekFacts } from '#dist/programme/weekPlan.js';
+import { decide } from '#dist/decisions/decide.js';
+import { runningFacts } from '#dist/decisions/days/running.js';
+import { isNoSession, sessionFor } from '#dist/decisions/session/session.js';
+import { weekFacts } from '#dist/decisions/days/weekPlan.js';
 import { medianMs } from './clock.mjs';
 import { tell } from './row.mjs';
 import { demos, library } from './shipped.mjs';

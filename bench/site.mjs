@@ -10,7 +10,7 @@ import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
 import { wordsOf } from '#dist/units/words.js';
 import { indexText } from '#dist/outputs/html/public/wordIndex.js';
 import { libraryPages, renderPages } from '#dist/outputs/html/site.js';
-import { libraryView } from '#dist/programme/library/libraryView.js';
+import { libraryView } from '#dist/catalogue/libraryView.js';
 import { manyFiles } from './cards.mjs';
 import { startChromium } from './chromium.mjs';
 import { medianMs } from './clock.mjs';

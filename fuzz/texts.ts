@@ -6,7 +6,7 @@ import { pageShelf, paperShelf } from '../src/shell/io/shelf.ts';
 import type { PageAssets } from '../src/outputs/html/assets.ts';
 import type { PaperAssets } from '../src/outputs/pdf/leaflet.ts';
 import { readLibrary } from '../src/content/readLibrary.ts';
-import { libraryView } from '../src/programme/library/libraryView.ts';
+import { libraryView } from '../src/catalogue/libraryView.ts';
 import type { Programme } from '../src/programme/programme.ts';
 import { letterText } from '../src/outputs/text/letterText.ts';
 import { noteText } from '../src/outputs/text/noteText.ts';

@@ -4,7 +4,7 @@ import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { NOT_SEPARABLE } from '../mechanics/bracket.ts';
 import { roundTo } from '../units/round.ts';
-import { referenceBody } from '../programme/body.ts';
+import { referenceBody } from '../decisions/person/body.ts';
 import { figuresOf, quickFigures, type Figures } from './figures.ts';
 import { warn } from './spot.ts';
 

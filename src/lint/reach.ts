@@ -3,12 +3,12 @@ import { keepStageOf } from '../content/keepStage.ts';
 import type { Library, Protocol, Slot, Stage } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
-import { referenceBody } from '../programme/body.ts';
-import { chooseCards } from '../programme/choose.ts';
-import { modelOf } from '../programme/model.ts';
-import { boundsOf, personOf, type Person } from '../programme/person.ts';
-import type { ScreenEffects } from '../programme/screen.ts';
-import type { StageName } from '../programme/stageChoice.ts';
+import { referenceBody } from '../decisions/person/body.ts';
+import { chooseCards } from '../decisions/candidates/choose.ts';
+import { modelOf } from '../decisions/person/model.ts';
+import { boundsOf, personOf, type Person } from '../decisions/person/person.ts';
+import type { ScreenEffects } from '../decisions/screen/screen.ts';
+import type { StageName } from '../decisions/stage/stageChoice.ts';
 import { PANEL, panelConsult, type Panellist } from './panel.ts';
 import { warn } from './spot.ts';
 

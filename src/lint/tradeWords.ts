@@ -2,7 +2,7 @@
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
-import { GLOSSARY } from '../programme/phrases/glossary.ts';
+import { GLOSSARY } from '../messages/en/catalogue/glossary.ts';
 import { finderOf, type Lexicon } from './lexicon.ts';
 import { warn } from './spot.ts';
 import { sheetsOf } from './text.ts';

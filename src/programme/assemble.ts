@@ -1,11 +1,11 @@
 /** From one consult and the library to one finished programme, or to the refusals that stand against it. */
 import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { decide, type Workshop } from './decide.ts';
+import { decide, type Workshop } from '../decisions/decide.ts';
 import { leafletOf } from './leaflet.ts';
 import type { Programme } from './programme.ts';
 
-export type { Workshop } from './decide.ts';
+export type { Workshop } from '../decisions/decide.ts';
 
 export type Assembled = { readonly programme: Programme } | { readonly refusals: readonly Refusal[] };
 

@@ -1,6 +1,6 @@
 /** The dated days of the programme in words, one entry for each thing on a day. */
 import type { PlanDay } from '../scheduling/planDay.ts';
-import { dayEntries, type DayWords } from './phrases/day.ts';
+import { dayEntries, type DayWords } from '../messages/en/patient/day.ts';
 import type { DatedSession } from './programme.ts';
 
 /** A view of the dated plan, in the order of its days. */

@@ -1,7 +1,7 @@
 /** Whether treatment may end (house rules 10): goal done, mornings quiet, sides alike, sitting as wished. */
 import type { Consult } from '../content/library.ts';
 import { oneRepetitionMaximum, type ClinicFormula } from '../dosing/maximum.ts';
-import type { Person } from './person.ts';
+import type { Person } from '../decisions/person/person.ts';
 
 export interface Criterion {
   readonly name: string;

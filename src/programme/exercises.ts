@@ -1,16 +1,23 @@
 /** The present step's exercises as the patient sees them. */
 import type { Slot } from '../content/library.ts';
 import type { IsoDate } from '../units/date.ts';
-import { beginsOn } from './beginning.ts';
-import type { Decided } from './decide.ts';
-import { weekdayAndDay } from './phrases/plain.ts';
-import { BEGINS } from './phrases/week.ts';
-import { countedAs, doseSign, doseWords, BETWEEN_SESSIONS, sideText, COLUMN_WORDS } from './phrases/dose.ts';
+import { beginsOn } from '../decisions/days/beginning.ts';
+import type { Decided } from '../decisions/decide.ts';
+import { weekdayAndDay } from '../messages/en/plain.ts';
+import { BEGINS } from '../messages/en/patient/week.ts';
+import {
+  countedAs,
+  doseSign,
+  doseWords,
+  BETWEEN_SESSIONS,
+  sideText,
+  COLUMN_WORDS,
+} from '../messages/en/patient/dose.ts';
 import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
-import { showsAngle } from './phrases/figures.ts';
-import { painfulSide, type Person } from './person.ts';
-import type { Prescription } from './prescribe.ts';
+import { showsAngle } from '../messages/en/patient/figures.ts';
+import { painfulSide, type Person } from '../decisions/person/person.ts';
+import type { Prescription } from '../decisions/session/prescribe.ts';
 import type { Cell, CellName, Exercise } from './programme.ts';
 
 /** Facts that stand beside the big dose; how far stands with the picture. */

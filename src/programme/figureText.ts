@@ -1,7 +1,7 @@
 /** The pictures of an exercise with their words. */
-import { altText, ANGLE_LEGEND, captionText, captionWithDegrees } from './phrases/figures.ts';
+import { altText, ANGLE_LEGEND, captionText, captionWithDegrees } from '../messages/en/patient/figures.ts';
 import type { FigureText } from './programme.ts';
-import type { Picture } from './scene.ts';
+import type { Picture } from '../decisions/candidates/scene.ts';
 
 /** Null where there is nothing to draw. `explains`: the sign of the hip's bend is explained beside it. */
 export function figureText(

@@ -4,17 +4,17 @@ import { plainText } from '../content/prose/plainText.ts';
 import { nextAfter } from '../scheduling/dates.ts';
 import { flarePlan } from '../scheduling/flare.ts';
 import { morningBands } from '../scheduling/morning.ts';
-import { activitiesSection } from './activities.ts';
-import { adviceFor, drivesLong, stretchesNow } from './advice.ts';
+import { activitiesSection } from '../decisions/days/activities.ts';
+import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
-import type { Decided } from './decide.ts';
-import { easierRows } from './easier.ts';
+import type { Decided } from '../decisions/decide.ts';
+import { easierRows } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
-import { limitsOf } from './painLimits.ts';
-import { logSheet } from './phrases/log.ts';
+import { limitsOf } from '../decisions/screen/painLimits.ts';
+import { logSheet } from '../messages/en/patient/log.ts';
 import {
   datesText,
   emergencyText,
@@ -22,7 +22,7 @@ import {
   openingText,
   runningLineText,
   titleText,
-} from './phrases/opening.ts';
+} from '../messages/en/patient/opening.ts';
 import {
   easierText,
   flareText,
@@ -30,12 +30,12 @@ import {
   missedDaysText,
   morningCheckText,
   painRuleText,
-} from './phrases/pain.ts';
-import { precautionsOf } from './precautions.ts';
-import { precautionsText } from './phrases/precautions.ts';
-import { RUN_WHILE_PREGNANT, runningText } from './phrases/running.ts';
-import { sittingText, stretchingText } from './phrases/sitting.ts';
-import { whatComesNextText } from './phrases/next.ts';
+} from '../messages/en/patient/pain.ts';
+import { precautionsOf } from '../decisions/person/precautions.ts';
+import { precautionsText } from '../messages/en/patient/precautions.ts';
+import { RUN_WHILE_PREGNANT, runningText } from '../messages/en/patient/running.ts';
+import { sittingText, stretchingText } from '../messages/en/patient/sitting.ts';
+import { whatComesNextText } from '../messages/en/patient/next.ts';
 import {
   fromDayText,
   minutesText,
@@ -43,19 +43,19 @@ import {
   noSessionText,
   shortSessionText,
   weekText,
-} from './phrases/week.ts';
-import { beginsOn } from './beginning.ts';
+} from '../messages/en/patient/week.ts';
+import { beginsOn } from '../decisions/days/beginning.ts';
 import { dayWords } from './parts.ts';
-import { paragraph } from './phrases/plain.ts';
+import { paragraph } from '../messages/en/plain.ts';
 import { planEntries, planGrowth } from './planEntries.ts';
-import { datedSitting } from './sitting.ts';
+import { datedSitting } from '../decisions/days/sitting.ts';
 import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
-import { shortSession } from './shortSession.ts';
-import { stageNumber } from './stageChoice.ts';
-import { sessionDaySeconds } from './sessionTime.ts';
+import { shortSession } from '../decisions/session/shortSession.ts';
+import { stageNumber } from '../decisions/stage/stageChoice.ts';
+import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */

@@ -1,7 +1,7 @@
 /** The one-page letter at the end of treatment. */
-import type { Decided } from './decide.ts';
+import type { Decided } from '../decisions/decide.ts';
 import { dischargeCriteria } from './discharge.ts';
-import { letterText } from './phrases/letter.ts';
+import { letterText } from '../messages/en/patient/letter.ts';
 import type { Section } from './programme.ts';
 
 /** Null unless treatment ends with this programme. */

@@ -1,8 +1,8 @@
 /** Every day of the programme with what is planned on it. */
 import type { IsoDate } from '../units/date.ts';
 import type { PlanDay } from '../scheduling/planDay.ts';
-import { capital } from './phrases/plain.ts';
-import { dayEntries, type DayWords } from './phrases/day.ts';
+import { capital } from '../messages/en/plain.ts';
+import { dayEntries, type DayWords } from '../messages/en/patient/day.ts';
 
 /** One entry for each day of the dated plan; `planned` is empty on a free day. */
 export function logDays(days: readonly PlanDay[], words: DayWords): { on: IsoDate; planned: string }[] {

@@ -1,15 +1,15 @@
 /** Exercises the leaflet names besides the present ones: of each its picture and words, so that it can be done. */
 import type { ExerciseCard } from '../content/library.ts';
 import { cardWords } from './cardWords.ts';
-import type { Decided } from './decide.ts';
-import type { Shown } from './work.ts';
+import type { Decided } from '../decisions/decide.ts';
+import type { Shown } from '../decisions/days/work.ts';
 import { figureText } from './figureText.ts';
-import { gentlyDone } from './morningTask.ts';
-import { painfulSide, type Person } from './person.ts';
-import { sideText } from './phrases/dose.ts';
-import { NAMED_HEADING, whereText, type Where } from './phrases/named.ts';
+import { gentlyDone } from '../decisions/candidates/morningTask.ts';
+import { painfulSide, type Person } from '../decisions/person/person.ts';
+import { sideText } from '../messages/en/patient/dose.ts';
+import { NAMED_HEADING, whereText, type Where } from '../messages/en/patient/named.ts';
 import type { NamedExercise, NamedExercises } from './programme.ts';
-import { pictureOf, type Picture } from './scene.ts';
+import { pictureOf, type Picture } from '../decisions/candidates/scene.ts';
 
 /** In the order morning check, flare, steps to come; each once, with every place that names it. */
 export function namedExercises({ person, shown, morningTask, flareHolds }: Decided): NamedExercises {

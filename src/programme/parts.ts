@@ -1,8 +1,8 @@
 /** The parts of the plan with their steps and cards: the present one, then the later rungs of a protocol by weeks. */
 import type { ExerciseCard } from '../content/library.ts';
-import type { Decided } from './decide.ts';
-import type { Shown } from './work.ts';
-import type { DayWords } from './phrases/day.ts';
+import type { Decided } from '../decisions/decide.ts';
+import type { Shown } from '../decisions/days/work.ts';
+import type { DayWords } from '../messages/en/patient/day.ts';
 
 export interface Part {
   readonly step: number;

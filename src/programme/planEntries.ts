@@ -3,7 +3,7 @@ import { isFree, type PlanDay } from '../scheduling/planDay.ts';
 import type { PlannedRun } from '../scheduling/plannedRun.ts';
 import type { PlanWeek } from '../scheduling/planWeek.ts';
 import { partsOf } from './parts.ts';
-import type { Decided } from './decide.ts';
+import type { Decided } from '../decisions/decide.ts';
 import type { PlanEntry, PlanGrowth, PlannedExercise } from './programme.ts';
 
 /** One entry for each day, in their order. */

@@ -9,12 +9,12 @@ import {
   stepCaption,
   stepHeading,
   turnText,
-} from './phrases/steps.ts';
-import { COLUMN_WORDS } from './phrases/dose.ts';
-import type { Decided } from './decide.ts';
-import type { Shown } from './work.ts';
-import type { FollowingPart } from './followingParts.ts';
-import type { Prescription } from './prescribe.ts';
+} from '../messages/en/patient/steps.ts';
+import { COLUMN_WORDS } from '../messages/en/patient/dose.ts';
+import type { Decided } from '../decisions/decide.ts';
+import type { Shown } from '../decisions/days/work.ts';
+import type { FollowingPart } from '../decisions/days/followingParts.ts';
+import type { Prescription } from '../decisions/session/prescribe.ts';
 import type { CellName, StepTable } from './programme.ts';
 
 /**

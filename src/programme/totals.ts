@@ -5,12 +5,12 @@ import { easyRunPullBw } from '../scheduling/runPull.ts';
 import type { PlanDay } from '../scheduling/planDay.ts';
 import type { PlannedRun } from '../scheduling/plannedRun.ts';
 import { repetitionSeconds } from '../dosing/work.ts';
-import { isPosed } from './model.ts';
-import type { Bounds, Person } from './person.ts';
-import { countText, numberText } from './phrases/plain.ts';
-import type { Prescription } from './prescribe.ts';
+import { isPosed } from '../decisions/person/model.ts';
+import type { Bounds, Person } from '../decisions/person/person.ts';
+import { countText, numberText } from '../messages/en/plain.ts';
+import type { Prescription } from '../decisions/session/prescribe.ts';
 import type { Table } from './programme.ts';
-import type { SittingPlan } from './sitting.ts';
+import type { SittingPlan } from '../decisions/days/sitting.ts';
 
 /** Body weights x seconds of the working leg, margins for two supports included. */
 export interface Total {

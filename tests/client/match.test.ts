@@ -6,7 +6,7 @@ import { found, holds, isAdmitted, readIndex, type Values } from '../../src/clie
 import { wordsOf } from '../../src/units/words.ts';
 import { indexText } from '../../src/outputs/html/public/wordIndex.ts';
 import { plainText } from '../../src/content/prose/plainText.ts';
-import type { CardView, Filter } from '../../src/programme/library/view.ts';
+import type { CardView, Filter } from '../../src/catalogue/view.ts';
 import { shipped } from '../outputs/html/libraries.ts';
 
 const SEED = { seed: 20261125, numRuns: 500 };

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawScene } from '../../src/drawing/scene.ts';
 import { svgOf } from '../../src/drawing/svg.ts';
-import { modelOf } from '../../src/programme/model.ts';
-import { pictureFor } from '../../src/programme/scene.ts';
+import { modelOf } from '../../src/decisions/person/model.ts';
+import { pictureFor } from '../../src/decisions/candidates/scene.ts';
 import { shipped } from '../programme/shipped.ts';
 import { BODY, boundsOf, floorY, shapesOf } from './scenes.ts';
 

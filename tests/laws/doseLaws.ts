@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import type { Consult, Stage } from '../../src/content/library.ts';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { RESOLUTION } from '../../src/dosing/growth.ts';
-import { isPosed, modelIn, type Models } from '../../src/programme/model.ts';
+import { isPosed, modelIn, type Models } from '../../src/decisions/person/model.ts';
 import {
   CELLS,
   DECIDED_BY,

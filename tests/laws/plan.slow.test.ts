@@ -8,7 +8,7 @@ import type { Consult } from '../../src/content/library.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import type { PlanEntry, Programme } from '../../src/programme/programme.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
-import { weekdayAndDay } from '../../src/programme/phrases/plain.ts';
+import { weekdayAndDay } from '../../src/messages/en/plain.ts';
 import { day, FULL_KIT, person, RUNNER } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 import {

@@ -1,7 +1,7 @@
 /** Laws of the dated plan that hold for whoever gets a programme; each throws where it is broken. */
 import assert from 'node:assert/strict';
 import type { Consult } from '../../src/content/library.ts';
-import { weekdayAndDay } from '../../src/programme/phrases/plain.ts';
+import { weekdayAndDay } from '../../src/messages/en/plain.ts';
 import type { PlanEntry, Programme } from '../../src/programme/programme.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
 import { shipped } from '../programme/shipped.ts';

@@ -1,7 +1,7 @@
 /** What the leaflet prints of each day, read back from its own words: week tables, log, running table. */
 import type { PlanEntry, Programme, Section } from '../../src/programme/programme.ts';
-import { dayText, shortDay, weekdayText } from '../../src/programme/phrases/plain.ts';
-import { RUN_WORDS } from '../../src/programme/phrases/running.ts';
+import { dayText, shortDay, weekdayText } from '../../src/messages/en/plain.ts';
+import { RUN_WORDS } from '../../src/messages/en/patient/running.ts';
 
 /** The things of a day by kind; a run without a number where its amount is printed elsewhere. */
 export interface ReadDay {

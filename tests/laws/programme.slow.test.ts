@@ -7,10 +7,10 @@ import { describe, expect, it } from 'vitest';
 import type { Consult, Library, Protocol, Slot, Stage } from '../../src/content/library.ts';
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
-import { decide, type Decided } from '../../src/programme/decide.ts';
-import { fitCard, isObstacle, type Fit } from '../../src/programme/fit.ts';
-import { isPosed, modelIn } from '../../src/programme/model.ts';
-import { boundsOf, personOf, type Bounds, type Person } from '../../src/programme/person.ts';
+import { decide, type Decided } from '../../src/decisions/decide.ts';
+import { fitCard, isObstacle, type Fit } from '../../src/decisions/candidates/fit.ts';
+import { isPosed, modelIn } from '../../src/decisions/person/model.ts';
+import { boundsOf, personOf, type Bounds, type Person } from '../../src/decisions/person/person.ts';
 import {
   CELLS,
   DECIDED_BY,
@@ -18,7 +18,7 @@ import {
   type Exercise,
   type Programme,
 } from '../../src/programme/programme.ts';
-import { screenEffects } from '../../src/programme/screen.ts';
+import { screenEffects } from '../../src/decisions/screen/screen.ts';
 import { MARKS } from '../../src/units/source.ts';
 import { namelessTitles } from '../programme/leafletText.ts';
 import { ALL_CLEAR, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from '../programme/person.ts';

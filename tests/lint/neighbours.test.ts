@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { ExerciseCard } from '../../src/content/library.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
-import { referenceBody } from '../../src/programme/body.ts';
+import { referenceBody } from '../../src/decisions/person/body.ts';
 import { figuresOf, quickFigures } from '../../src/lint/figures.ts';
 import { misplacedNeighbours } from '../../src/lint/neighbours.ts';
 import { fileOf } from '../content/sample.ts';

@@ -5,7 +5,7 @@ import { problemOf } from '../../src/content/place.ts';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import type { SourceFile } from '../../src/content/source.ts';
-import { noSession, noWeek } from '../../src/programme/refusals.ts';
+import { noSession, noWeek } from '../../src/decisions/session/refusals.ts';
 import { make, shipped } from '../programme/shipped.ts';
 
 const OTTER = readFileSync('content/consults/otter-r1.md', 'utf8');

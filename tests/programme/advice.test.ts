@@ -1,9 +1,9 @@
 /** When advice on sitting stands on a leaflet: sitting is limited at all, that is, under two hours. */
 import { describe, expect, it } from 'vitest';
 import type { Library } from '../../src/content/library.ts';
-import { adviceFor } from '../../src/programme/advice.ts';
-import { modelOf } from '../../src/programme/model.ts';
-import { personOf } from '../../src/programme/person.ts';
+import { adviceFor } from '../../src/decisions/person/advice.ts';
+import { modelOf } from '../../src/decisions/person/model.ts';
+import { personOf } from '../../src/decisions/person/person.ts';
 import { NO_KIT, person } from './person.ts';
 import { shipped } from './shipped.ts';
 

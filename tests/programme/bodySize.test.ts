@@ -4,7 +4,7 @@ import type { Clinic, Consult, Library } from '../../src/content/library.ts';
 import type { Body } from '../../src/mechanics/body.ts';
 import { largestRange } from '../../src/mechanics/range.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
-import { bodyOf } from '../../src/programme/body.ts';
+import { bodyOf } from '../../src/decisions/person/body.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import { day, person } from './person.ts';
 import { shipped } from './shipped.ts';

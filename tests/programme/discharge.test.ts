@@ -1,7 +1,7 @@
 /** The end of treatment: what is asked, what is found, and the letter. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
-import { courseOf } from '../../src/programme/course.ts';
+import { courseOf } from '../../src/decisions/stage/course.ts';
 import { person, testedSet } from './person.ts';
 import { sectionLines } from './leafletText.ts';
 import { programmeOf, shipped } from './shipped.ts';

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Protocol } from '../../src/content/library.ts';
 import { marginOf } from '../../src/mechanics/cap.ts';
-import { estimateOf } from '../../src/programme/estimate.ts';
-import { wordOf } from '../../src/programme/library/scale.ts';
-import { isPosed, modelOf } from '../../src/programme/model.ts';
-import { boundsOf, personOf } from '../../src/programme/person.ts';
+import { estimateOf } from '../../src/decisions/candidates/estimate.ts';
+import { wordOf } from '../../src/catalogue/scale.ts';
+import { isPosed, modelOf } from '../../src/decisions/person/model.ts';
+import { boundsOf, personOf } from '../../src/decisions/person/person.ts';
 import { person } from './person.ts';
 import { shipped } from './shipped.ts';
 

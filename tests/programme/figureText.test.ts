@@ -1,8 +1,13 @@
 /** What stands for a figure in words: the movement a reader would see, card by card. */
 import { describe, expect, it } from 'vitest';
-import { modelOf } from '../../src/programme/model.ts';
-import { altText, captionText, captionWithDegrees, showsAngle } from '../../src/programme/phrases/figures.ts';
-import { pictureFor } from '../../src/programme/scene.ts';
+import { modelOf } from '../../src/decisions/person/model.ts';
+import {
+  altText,
+  captionText,
+  captionWithDegrees,
+  showsAngle,
+} from '../../src/messages/en/patient/figures.ts';
+import { pictureFor } from '../../src/decisions/candidates/scene.ts';
 import { shipped } from './shipped.ts';
 
 const model = modelOf({ massKg: 70, heightM: 1.75 });

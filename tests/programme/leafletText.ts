@@ -1,6 +1,6 @@
 /** Everything a patient reads, as lines of plain text: what page and paper print, in the order of the leaflet. */
 import type { Block, Inline } from '../../src/content/prose/block.ts';
-import { labelsOf } from '../../src/programme/phrases/labels.ts';
+import { labelsOf } from '../../src/messages/en/labels.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
 
 const SECTIONS = [

@@ -1,7 +1,7 @@
 /** Pregnancy and the time after birth (house rules 11.14): what they allow by week, recorded or not. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
-import { cannotDoOf, maternityOf } from '../../src/programme/maternity.ts';
+import { cannotDoOf, maternityOf } from '../../src/decisions/screen/maternity.ts';
 import { ownLines } from './leafletText.ts';
 import { day, FULL_KIT, person, RUNNER } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { proseTexts } from '../../src/content/prose/plainText.ts';
 import { leafletHtml } from '../../src/outputs/html/leaflet.ts';
-import { whereText } from '../../src/programme/phrases/named.ts';
+import { whereText } from '../../src/messages/en/patient/named.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import { assets } from '../outputs/html/assets.ts';
 import { squeezed, tagsOf } from '../outputs/html/readBack.ts';

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { SCREEN_ITEMS, type ScreenItem } from '../../src/content/schema/consult.ts';
-import { screenEffects } from '../../src/programme/screen.ts';
+import { screenEffects } from '../../src/decisions/screen/screen.ts';
 import { ALL_CLEAR, day, person } from './person.ts';
 import { refusalsOf, shipped } from './shipped.ts';
 

@@ -1,7 +1,7 @@
 /** The clinician's own entries. What cannot be carried out is refused: tests/problems. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
-import { ownDays, ownTempo, type Own } from '../../src/programme/overrides.ts';
+import { ownDays, ownTempo, type Own } from '../../src/decisions/session/overrides.ts';
 import { person, testedSet } from './person.ts';
 import { programmeOf } from './shipped.ts';
 

@@ -1,6 +1,6 @@
 /** A card that was tried is held to the house's ceiling, however high usual is. */
 import { describe, expect, it } from 'vitest';
-import { limitsOf, triedAtMost } from '../../src/programme/painLimits.ts';
+import { limitsOf, triedAtMost } from '../../src/decisions/screen/painLimits.ts';
 import { person } from './person.ts';
 import { shipped } from './shipped.ts';
 

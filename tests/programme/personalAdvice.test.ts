@@ -4,7 +4,7 @@ import type { Consult } from '../../src/content/library.ts';
 import type { CannotDo } from '../../src/content/schema/words.ts';
 import { CIRCUMSTANCES } from '../../src/content/schema/advice.ts';
 import { proseTexts } from '../../src/content/prose/plainText.ts';
-import { fitted } from '../../src/programme/personalAdvice.ts';
+import { fitted } from '../../src/decisions/person/personalAdvice.ts';
 import { leafletLines, ownLines } from './leafletText.ts';
 import { ALL_CLEAR, NO_KIT, person, RUNNER } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';

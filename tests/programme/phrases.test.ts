@@ -1,9 +1,9 @@
 /** Sentences that carry numbers or are put together from parts. */
 import { describe, expect, it } from 'vitest';
-import { beganTexts } from '../../src/programme/phrases/began.ts';
-import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/programme/phrases/dose.ts';
-import { landmarkText } from '../../src/programme/phrases/landmarks.ts';
-import { madeText } from '../../src/programme/phrases/kit.ts';
+import { beganTexts } from '../../src/messages/en/patient/began.ts';
+import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
+import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
+import { madeText } from '../../src/messages/en/patient/kit.ts';
 import {
   dayAndYear,
   listText,
@@ -11,7 +11,7 @@ import {
   secondsText,
   shortDay,
   weekdayAndDay,
-} from '../../src/programme/phrases/plain.ts';
+} from '../../src/messages/en/plain.ts';
 import { day } from './person.ts';
 
 describe('why it began', () => {

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Weekday } from '../../src/units/weekday.ts';
-import { sportTexts } from '../../src/programme/phrases/sport.ts';
-import { tableEntries } from '../../src/programme/phrases/day.ts';
+import { sportTexts } from '../../src/messages/en/patient/sport.ts';
+import { tableEntries } from '../../src/messages/en/patient/day.ts';
 import { planWeek, type WeekPlan } from '../../src/scheduling/plan.ts';
 import type { PlanDay } from '../../src/scheduling/planDay.ts';
 import { reason } from '../../src/units/reason.ts';

@@ -1,6 +1,6 @@
 /** Pairs of sentences of which one must be wrong, looked for on a whole leaflet. */
 import type { Programme } from '../../src/programme/programme.ts';
-import { RUN_WORDS } from '../../src/programme/phrases/running.ts';
+import { RUN_WORDS } from '../../src/messages/en/patient/running.ts';
 import { leafletLines, sectionLines } from './leafletText.ts';
 
 /** Sentences that allow a kind of run, beside the one that says it waits. */

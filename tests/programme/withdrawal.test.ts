@@ -1,7 +1,7 @@
 /** Which leaflet must go because of what a newer file says of the screen. */
 import { describe, expect, it } from 'vitest';
 import type { Draft } from '../../src/content/draft.ts';
-import { withdrawals } from '../../src/programme/withdrawal.ts';
+import { withdrawals } from '../../src/decisions/screen/withdrawal.ts';
 import { day } from './person.ts';
 import { shipped } from './shipped.ts';
 

@@ -1,5 +1,5 @@
 /** The patient's page: one long quiet sheet laid out from the finished programme, nothing worked out or worded here. */
-import { labelsOf, type LeafletLabels } from '../../programme/phrases/labels.ts';
+import { labelsOf, type LeafletLabels } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';

@@ -1,6 +1,6 @@
 /** The clinician's page: what was found, what was decided, and why, with the numbers on demand. */
-import { labelsOf, type LeafletLabels, type RecordLabels } from '../../programme/phrases/labels.ts';
-import { weekdayText } from '../../programme/phrases/plain.ts';
+import { labelsOf, type LeafletLabels, type RecordLabels } from '../../messages/en/labels.ts';
+import { weekdayText } from '../../messages/en/plain.ts';
 import type { Programme, Table } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';

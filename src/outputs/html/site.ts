@@ -2,7 +2,7 @@
  * All pages of a build through Eleventy: it walks `templates/`, which call the same functions that a single page is
  * rendered by. It never opens content and never writes; the shell writes what comes back.
  */
-import type { LibraryView } from '../../programme/library/view.ts';
+import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { leafletHtml } from './leaflet.ts';

@@ -1,5 +1,5 @@
 /** Head and foot of every page: whose programme, which dates and revision, which page of how many, whom to call. */
-import { labelsOf } from '../../programme/phrases/labels.ts';
+import { labelsOf } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { emergencyStrip } from './emergency.ts';
 import { drawArtifact, drawFurniture, drawRules, type Pen } from './pen.ts';

@@ -1,6 +1,6 @@
 /** How to do each exercise, and what to watch for; what page one had no room for comes first. */
 import type { Exercise } from '../../programme/programme.ts';
-import type { LeafletLabels } from '../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../messages/en/labels.ts';
 import { withGap, type Block } from './block.ts';
 import type { Pictured } from './exercise.ts';
 import { factBlocks, type Detail } from './facts.ts';

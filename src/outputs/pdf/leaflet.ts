@@ -1,6 +1,6 @@
 /** The patient's leaflet on paper: what the finished programme says, set in pages to hold in the hand. */
 import { drawScene } from '../../drawing/scene.ts';
-import { labelsOf } from '../../programme/phrases/labels.ts';
+import { labelsOf } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { bytesOf, openPen } from './document.ts';
 import type { Fonts } from './fonts.ts';

@@ -1,6 +1,6 @@
 /** Exercises the leaflet names besides the present ones: picture, how to begin, how to move. */
 import { drawScene } from '../../drawing/scene.ts';
-import type { LeafletLabels } from '../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../messages/en/labels.ts';
 import type { NamedExercise, Programme } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
 import { figureBlocks } from './figures.ts';

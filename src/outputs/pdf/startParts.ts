@@ -1,5 +1,5 @@
 /** The parts of page one, composed for any way of setting it, each part once for every style it is asked for in. */
-import type { LeafletLabels } from '../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
 import { emergencyBlock } from './emergency.ts';

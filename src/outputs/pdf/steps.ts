@@ -3,7 +3,7 @@
  * back: of each exercise what is new, in a run of words. For who hears the file, both are tables of one header and one
  * cell a number.
  */
-import type { LeafletLabels } from '../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../messages/en/labels.ts';
 import { CELLS, type CellName, type Prescription, type StepTable } from '../../programme/programme.ts';
 import { kept, type Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';

@@ -1,5 +1,5 @@
 /** The letter at the end of treatment as plain text, to print or to paste. */
-import { labelsOf } from '../../programme/phrases/labels.ts';
+import { labelsOf } from '../../messages/en/labels.ts';
 import type { Part, Programme, Section } from '../../programme/programme.ts';
 
 /** `letter.txt`: heading and parts, a blank line between them; last the mark of the make it belongs to. */

@@ -11,9 +11,9 @@ import {
   setsText,
   tempoText,
   timesText,
-} from '../phrases/dose.ts';
+} from '../../messages/en/patient/dose.ts';
 import { CELLS, type Cell, type CellName } from '../programme.ts';
-import type { Why } from '../firstDose.ts';
+import type { Why } from '../../decisions/candidates/firstDose.ts';
 import { dosed } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';
 import { loadCell } from './loadCell.ts';

@@ -1,7 +1,7 @@
 /** A number of the dose: a step's, what the minutes left, this person's own, or the protocol's. */
-import type { ChangedSince } from '../changes.ts';
-import type { Why } from '../firstDose.ts';
-import { amountText } from '../phrases/steps.ts';
+import type { ChangedSince } from '../../decisions/session/changes.ts';
+import type { Why } from '../../decisions/candidates/firstDose.ts';
+import { amountText } from '../../messages/en/patient/steps.ts';
 import type { CellName } from '../programme.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 

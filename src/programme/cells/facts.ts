@@ -5,11 +5,11 @@ import type { GivenUp } from '../../dosing/minutes.ts';
 import type { Prescribed } from '../../dosing/rung.ts';
 import type { Source } from '../../units/source.ts';
 import type { Weekday } from '../../units/weekday.ts';
-import type { ChangedSince } from '../changes.ts';
-import type { Why } from '../firstDose.ts';
-import type { Fit } from '../fit.ts';
-import type { Own } from '../overrides.ts';
-import type { Pause, Way } from '../phrases/dose.ts';
+import type { ChangedSince } from '../../decisions/session/changes.ts';
+import type { Why } from '../../decisions/candidates/firstDose.ts';
+import type { Fit } from '../../decisions/candidates/fit.ts';
+import type { Own } from '../../decisions/session/overrides.ts';
+import type { Pause, Way } from '../../messages/en/patient/dose.ts';
 import type { Cell } from '../programme.ts';
 
 /** Everything the cells of one exercise on one rung are made of. */

@@ -1,5 +1,5 @@
 /** The weight: a step's, carried over from an easier card, felt for, or as the stage begins. */
-import { feelText, loadText } from '../phrases/dose.ts';
+import { feelText, loadText } from '../../messages/en/patient/dose.ts';
 import { stepWhy } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';
 

@@ -1,6 +1,6 @@
 /** How far: by a step, by what limits the stage's first one, or in full. */
 import type { Source } from '../../units/source.ts';
-import { entryRule } from '../phrases/entry.ts';
+import { entryRule } from '../../messages/en/clinician/entry.ts';
 import { stepWhy } from './dosed.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 

@@ -1,14 +1,14 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
 import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
-import { MODEL_ANGLE } from '../estimate.ts';
-import { isPosed } from '../model.ts';
-import type { Bounds, Person } from '../person.ts';
-import { numberText } from '../phrases/plain.ts';
-import { togetherText } from '../phrases/muscles.ts';
-import type { Prescription } from '../prescribe.ts';
+import { MODEL_ANGLE } from '../../decisions/candidates/estimate.ts';
+import { isPosed } from '../../decisions/person/model.ts';
+import type { Bounds, Person } from '../../decisions/person/person.ts';
+import { numberText } from '../../messages/en/plain.ts';
+import { togetherText } from '../../messages/en/clinician/muscles.ts';
+import type { Prescription } from '../../decisions/session/prescribe.ts';
 import type { ModelEstimate, ProgrammeRecord } from '../programme.ts';
-import { workedTogether } from '../together.ts';
+import { workedTogether } from '../../decisions/candidates/together.ts';
 import { rulerOf } from './squeeze.ts';
 
 /** The exercise of one prescription; the estimate is null where the model says nothing. */

@@ -1,26 +1,26 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
-import { gaveUpText, gaveWayText, lostTexts } from '../phrases/week.ts';
-import { tableEntries } from '../phrases/day.ts';
+import { gaveUpText, gaveWayText, lostTexts } from '../../messages/en/patient/week.ts';
+import { tableEntries } from '../../messages/en/patient/day.ts';
 import { dayWords } from '../parts.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
 import { usualWeek } from '../../scheduling/usualWeek.ts';
-import type { Decided } from '../decide.ts';
-import type { Person } from '../person.ts';
+import type { Decided } from '../../decisions/decide.ts';
+import type { Person } from '../../decisions/person/person.ts';
 import type { Programme, ProgrammeRecord, Section } from '../programme.ts';
 import { totalsTable } from '../totals.ts';
-import { certTable } from './cert.ts';
-import { changesFrom } from './changesFrom.ts';
-import { dischargeTable } from './dischargeTable.ts';
-import { effectTexts } from './effects.ts';
+import { certTable } from '../../messages/en/clinician/record/cert.ts';
+import { changesFrom } from '../../messages/en/clinician/record/changesFrom.ts';
+import { dischargeTable } from '../../messages/en/clinician/record/dischargeTable.ts';
+import { effectTexts } from '../../messages/en/clinician/record/effects.ts';
 import { exerciseRecord } from './exerciseRecord.ts';
-import { findingsTables, screenTable } from './findings.ts';
+import { findingsTables, screenTable } from '../../messages/en/clinician/record/findings.ts';
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
-import { waitsText } from '../phrases/sport.ts';
-import { noteLines } from './note.ts';
-import { remarksOf } from './remarks.ts';
-import { settingsTable } from './settings.ts';
+import { waitsText } from '../../messages/en/patient/sport.ts';
+import { noteLines } from '../../messages/en/clinician/record/note.ts';
+import { remarksOf } from '../../messages/en/clinician/record/remarks.ts';
+import { settingsTable } from '../../messages/en/clinician/record/settings.ts';
 import { compressionLadder } from './squeeze.ts';
-import { stepsAhead } from './stepsAhead.ts';
+import { stepsAhead } from '../../messages/en/clinician/record/stepsAhead.ts';
 
 /** `sections`: those of the leaflet that the record repeats. `previous`: the revision before, null for the first. */
 export function recordOf(

@@ -3,9 +3,9 @@ import { numberedStages } from '../../content/keepStage.ts';
 import type { Protocol } from '../../content/library.ts';
 import { brackets } from '../../mechanics/bracket.ts';
 import { roundTo } from '../../units/round.ts';
-import { isPosed } from '../model.ts';
-import { cardOf, type Person } from '../person.ts';
-import type { Prescription } from '../prescribe.ts';
+import { isPosed } from '../../decisions/person/model.ts';
+import { cardOf, type Person } from '../../decisions/person/person.ts';
+import type { Prescription } from '../../decisions/session/prescribe.ts';
 import type { CompressionLadder, RangeRuler } from '../programme.ts';
 
 /** 0 to 120 degrees of hip flexion with the part that is used now and the caps of the stages; null without a pose. */

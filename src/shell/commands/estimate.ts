@@ -5,7 +5,7 @@ import type { Caps } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../../mechanics/range.ts';
 import { sweep, verticalOnlySqueezeBw } from '../../mechanics/sweep.ts';
-import { muscleSettings } from '../../programme/body.ts';
+import { muscleSettings } from '../../decisions/person/body.ts';
 import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import { roundTo } from '../../units/round.ts';
 import { readCard } from './card.ts';

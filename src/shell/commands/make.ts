@@ -4,7 +4,7 @@ import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { assembleProgramme, type Workshop } from '../../programme/assemble.ts';
-import type { LibraryView } from '../../programme/library/view.ts';
+import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { letterProblems } from './letterProblems.ts';
 import { TEMPLATES } from '../io/shelf.ts';

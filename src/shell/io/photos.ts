@@ -2,8 +2,8 @@
 import { createHash } from 'node:crypto';
 import { photoFile } from '../../content/pictures.ts';
 import type { ExerciseCard, Library } from '../../content/library.ts';
-import type { Photos } from '../../programme/library/libraryView.ts';
-import type { PhotoSize, PhotoView } from '../../programme/library/view.ts';
+import type { Photos } from '../../catalogue/libraryView.ts';
+import type { PhotoSize, PhotoView } from '../../catalogue/view.ts';
 import type { SourceFile } from '../../content/source.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import { BROKEN, MOST_MEGAPIXELS, pictureIn, tooLong, type NoPicture, type Picture } from './picture.ts';

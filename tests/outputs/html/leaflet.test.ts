@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { leafletHtml } from '../../../src/outputs/html/leaflet.ts';
-import { labelsOf } from '../../../src/programme/phrases/labels.ts';
+import { labelsOf } from '../../../src/messages/en/labels.ts';
 import { CELLS, type Programme, type Section } from '../../../src/programme/programme.ts';
 import { assets } from './assets.ts';
 import { programmes, reworded } from './programmes.ts';

@@ -3,8 +3,8 @@ import { readFolder } from '../../../src/shell/io/folder.ts';
 import { readLibrary } from '../../../src/content/readLibrary.ts';
 import type { Library } from '../../../src/content/library.ts';
 import type { SourceFile } from '../../../src/content/source.ts';
-import { libraryView } from '../../../src/programme/library/libraryView.ts';
-import type { LibraryView } from '../../../src/programme/library/view.ts';
+import { libraryView } from '../../../src/catalogue/libraryView.ts';
+import type { LibraryView } from '../../../src/catalogue/view.ts';
 import { filesWith } from '../../content/sample.ts';
 
 /** Throws with the first Problems when there is no library. */

@@ -1,5 +1,5 @@
 /** One exercise: its dose in big type beside its figures, how far, its numbers, its words. */
-import type { LeafletLabels } from '../../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Exercise } from '../../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { cellsNamed, numbersHtml, woven, type Columns, type Woven } from './cells.ts';

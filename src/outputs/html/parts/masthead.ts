@@ -1,5 +1,5 @@
 /** Head and foot of a sheet: whose it is, from when to when, who stands behind it. */
-import type { LeafletLabels } from '../../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Programme } from '../../../programme/programme.ts';
 import type { LogoImage } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';

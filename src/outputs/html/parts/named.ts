@@ -1,5 +1,5 @@
 /** Exercises the leaflet names besides the present ones, each with its own address. */
-import type { LeafletLabels } from '../../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { NamedExercise, Programme } from '../../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { cautionsHtml, exerciseId } from './exercise.ts';

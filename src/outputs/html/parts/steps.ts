@@ -1,5 +1,5 @@
 /** The steps to come: a sentence, when to go on, and the numbers, set back behind the present ones. */
-import type { LeafletLabels } from '../../../programme/phrases/labels.ts';
+import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Prescription, StepTable } from '../../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { amountsHtml, type Columns } from './cells.ts';

@@ -2,7 +2,7 @@
 import { drawScene } from '../../../drawing/scene.ts';
 import type { Drawing } from '../../../drawing/drawing.ts';
 import { svgOf } from '../../../drawing/svg.ts';
-import type { CardView } from '../../../programme/library/view.ts';
+import type { CardView } from '../../../catalogue/view.ts';
 import { relativePath } from '../parts/relativePath.ts';
 
 // So many pixels of the page make a metre of the pictured world: a standing figure is as tall as three lines.

@@ -1,7 +1,7 @@
 /** The page of one exercise card. */
 import { squeezeChart } from '../../../drawing/charts/squeezeChart.ts';
-import type { CardView, CurveView, EstimateView, LibraryView } from '../../../programme/library/view.ts';
-import { LIBRARY_LABELS } from '../../../programme/phrases/libraryLabels.ts';
+import type { CardView, CurveView, EstimateView, LibraryView } from '../../../catalogue/view.ts';
+import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { drawingHtml } from '../parts/drawing.ts';

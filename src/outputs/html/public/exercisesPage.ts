@@ -1,11 +1,6 @@
 /** The index of all exercises: search and filters that a script brings to life, and the whole list. */
-import {
-  FILTER_KEYS,
-  type CardView,
-  type Filter,
-  type LibraryView,
-} from '../../../programme/library/view.ts';
-import { LIBRARY_LABELS } from '../../../programme/phrases/libraryLabels.ts';
+import { FILTER_KEYS, type CardView, type Filter, type LibraryView } from '../../../catalogue/view.ts';
+import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, trusted, type Html } from '../html.ts';
 import { cardFigure, figurePath } from './cardFigure.ts';

@@ -1,5 +1,5 @@
 /** Addresses of the single pages, relative to the public folder, and links to them. */
-import type { Link } from '../../../programme/library/view.ts';
+import type { Link } from '../../../catalogue/view.ts';
 import { html, join, type Html } from '../html.ts';
 
 export type Shelf = 'exercises' | 'protocols' | 'advice';

@@ -1,5 +1,5 @@
 /** All files of the public folder: the pages, and what they fetch. */
-import type { LibraryView } from '../../../programme/library/view.ts';
+import type { LibraryView } from '../../../catalogue/view.ts';
 import type { PageAssets } from '../assets.ts';
 import { advicePageHtml, adviceListHtml } from './advicePage.ts';
 import { cardFigure, figurePath } from './cardFigure.ts';

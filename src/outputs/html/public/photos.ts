@@ -1,5 +1,5 @@
 /** A card's photos: WebP where it is understood, JPEG everywhere, each in the width that is needed. */
-import type { PhotoSize, PhotoView } from '../../../programme/library/view.ts';
+import type { PhotoSize, PhotoView } from '../../../catalogue/view.ts';
 import { html, nothing, type Html } from '../html.ts';
 
 // One beside the other where there is room, at half the width of the text; a single one as wide as the text at most.

@@ -1,6 +1,6 @@
 /** Pages of nothing but words and tables: how the numbers are made, the authors' reference, the glossary. */
-import type { LibraryView, PlainPage } from '../../../programme/library/view.ts';
-import { LIBRARY_LABELS } from '../../../programme/phrases/libraryLabels.ts';
+import type { LibraryView, PlainPage } from '../../../catalogue/view.ts';
+import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { Section } from '../../../programme/programme.ts';
 import type { PageAssets } from '../assets.ts';
 import { html } from '../html.ts';

@@ -1,6 +1,6 @@
 /** The page of one staged protocol, and the list of them all. */
-import type { LibraryView, ProtocolView, SlotView, StageView } from '../../../programme/library/view.ts';
-import { LIBRARY_LABELS } from '../../../programme/phrases/libraryLabels.ts';
+import type { LibraryView, ProtocolView, SlotView, StageView } from '../../../catalogue/view.ts';
+import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { proseHtml } from '../parts/prose.ts';

@@ -1,5 +1,5 @@
 /** What a card, an advice card or a protocol rests on. */
-import { MARK_WORDS } from '../../../programme/phrases/library.ts';
+import { MARK_WORDS } from '../../../messages/en/catalogue/library.ts';
 import type { Source } from '../../../units/source.ts';
 import { html, type Html } from '../html.ts';
 

@@ -1,6 +1,6 @@
 /** The first page of the public folder: what is here, and ways into it. */
-import type { LibraryView } from '../../../programme/library/view.ts';
-import { LIBRARY_LABELS } from '../../../programme/phrases/libraryLabels.ts';
+import type { LibraryView } from '../../../catalogue/view.ts';
+import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { hangHtml } from '../parts/section.ts';

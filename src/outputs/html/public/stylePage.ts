@@ -1,6 +1,6 @@
 /** The style page: every element of the sheets once, so that a change of look is seen in one place. */
-import type { LibraryView } from '../../../programme/library/view.ts';
-import { labelsOf } from '../../../programme/phrases/labels.ts';
+import type { LibraryView } from '../../../catalogue/view.ts';
+import { labelsOf } from '../../../messages/en/labels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, join, type Html } from '../html.ts';
 import { emergencyHtml } from '../parts/emergency.ts';

@@ -1,7 +1,7 @@
 /** The words of all cards turned round: for each word the cards that hold it, small enough to be fetched at once. */
 import { plainText } from '../../../content/prose/plainText.ts';
 import type { Block } from '../../../content/prose/block.ts';
-import type { CardView } from '../../../programme/library/view.ts';
+import type { CardView } from '../../../catalogue/view.ts';
 import { wordsOf } from '../../../units/words.ts';
 
 /** A line for each word, by code units; then the steps from one card's number to the next, in base 36. */

@@ -1,5 +1,5 @@
 /** Each exercise of the record: how far and what decided it, the squeeze in words, the numbers folded away. */
-import type { RecordLabels } from '../../../programme/phrases/labels.ts';
+import type { RecordLabels } from '../../../messages/en/labels.ts';
 import type {
   ModelEstimate,
   Prescription,

@@ -1,5 +1,5 @@
 /** Every number of one prescription with rule, inputs, source, mark and what decided it. */
-import type { RecordLabels } from '../../../programme/phrases/labels.ts';
+import type { RecordLabels } from '../../../messages/en/labels.ts';
 import type { Cell, CellName } from '../../../programme/programme.ts';
 import { html, type Html } from '../html.ts';
 import { cellAttributes } from '../parts/cells.ts';

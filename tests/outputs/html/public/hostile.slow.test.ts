@@ -2,8 +2,8 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { libraryPages } from '../../../../src/outputs/html/site.ts';
-import { libraryView } from '../../../../src/programme/library/libraryView.ts';
-import type { LibraryView } from '../../../../src/programme/library/view.ts';
+import { libraryView } from '../../../../src/catalogue/libraryView.ts';
+import type { LibraryView } from '../../../../src/catalogue/view.ts';
 import { filesWith, SAMPLE, spoilt } from '../../../content/sample.ts';
 import { NAUGHTY } from '../../../laws/naughty.ts';
 import { assets } from '../assets.ts';

@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path/posix';
 import { describe, expect, it } from 'vitest';
 import { libraryPages } from '../../../../src/outputs/html/site.ts';
-import { GLOSSARY } from '../../../../src/programme/phrases/glossary.ts';
+import { GLOSSARY } from '../../../../src/messages/en/catalogue/glossary.ts';
 import { assets } from '../assets.ts';
 import { shipped, shippedLibrary } from '../libraries.ts';
 import { unescaped } from '../readBack.ts';

@@ -1,0 +1,94 @@
+/** The filters of the index with the words there are to choose: those of the library's own cards and protocols. */
+import type { Library } from '../content/library.ts';
+import { KINDS } from '../content/schema/exercise.ts';
+import { CANNOT_DO, KIT_WORDS, POSITIONS } from '../content/schema/words.ts';
+import {
+  FILTER_HEADINGS,
+  KIND_WORDS,
+  KIT_NONE,
+  kitWord,
+  NEED_WORDS,
+  POSITION_WORDS,
+  degText,
+  wordOption,
+  stageOption,
+} from '../messages/en/catalogue/library.ts';
+import { capital } from '../messages/en/plain.ts';
+import type { Measured } from './measured.ts';
+import { inOrder, type Marks, type Scale, type Word } from './scale.ts';
+import { stageFacet } from './uses.ts';
+import { FILTER_KEYS, type Filter, type FilterKey, type FilterOption, type FilterRule } from './view.ts';
+
+const RULES: Readonly<Record<FilterKey, FilterRule>> = {
+  bend: 'atMost',
+  squeeze: 'any',
+  pull: 'any',
+  kind: 'any',
+  position: 'any',
+  stage: 'any',
+  kit: 'within',
+  cannot: 'none',
+};
+
+const WORDS: readonly Word[] = ['low', 'middle', 'high', 'unknown'];
+
+/** A filter that could not part the cards is left out: one without words, or with a single one to share. */
+export function filtersOf(measured: readonly Measured[], library: Library, scale: Scale): readonly Filter[] {
+  const options = optionsOf(measured, library, scale);
+  return FILTER_KEYS.map((key) => ({
+    key,
+    rule: RULES[key],
+    heading: FILTER_HEADINGS[key],
+    options: options[key],
+  })).filter(({ options: { length }, rule }) => length > (rule === 'any' ? 1 : 0));
+}
+
+function optionsOf(
+  measured: readonly Measured[],
+  { protocols }: Library,
+  { bendsDeg, squeezeBw, pullBw }: Scale,
+): Readonly<Record<FilterKey, readonly FilterOption[]>> {
+  const cards = measured.map(({ card }) => card);
+  const positions = inOrder(
+    cards.flatMap((card) => card.positions),
+    POSITIONS,
+  );
+  const kit = inOrder(
+    cards.flatMap(({ equipment }) => equipment),
+    KIT_WORDS,
+  );
+  const needs = inOrder(
+    cards.flatMap((card) => card.needs),
+    CANNOT_DO,
+  );
+  return {
+    bend: bendsDeg.map((deg) => option(String(deg), degText(deg))),
+    squeeze: wordOptions(
+      measured.map(({ squeeze }) => squeeze),
+      squeezeBw,
+    ),
+    pull: wordOptions(
+      measured.map(({ pull }) => pull),
+      pullBw,
+    ),
+    kind: inOrder(
+      cards.map(({ kind }) => kind),
+      KINDS,
+    ).map((kind) => option(kind, KIND_WORDS[kind])),
+    position: positions.map((position) => option(position, capital(POSITION_WORDS[position]))),
+    stage: [...protocols.values()].flatMap(({ id, title, stages }) =>
+      stages.map(({ name }, index) => option(stageFacet(id, index), stageOption(index, name), title)),
+    ),
+    kit: [option(KIT_NONE.value, KIT_NONE.label), ...kit.map((word) => option(word, capital(kitWord(word))))],
+    cannot: needs.map((need) => option(need, capital(NEED_WORDS[need]))),
+  };
+}
+
+function wordOptions(words: readonly Word[], marks: Marks | null): readonly FilterOption[] {
+  if (marks === null) return [];
+  return inOrder(words, WORDS).map((word) => option(word, wordOption(word, marks)));
+}
+
+function option(value: string, label: string, group = ''): FilterOption {
+  return { value, label, group };
+}

@@ -1,0 +1,114 @@
+/** Puts the public value together: every card measured once for the reference body, then looked at from all sides. */
+import { FOLDERS } from '../content/kind.ts';
+import type { AdviceCard, Library } from '../content/library.ts';
+import { referenceBody } from '../decisions/person/body.ts';
+import { modelIn, type Models } from '../decisions/person/model.ts';
+import {
+  countsText,
+  frontLead,
+  occasionsText,
+  originText,
+  ROW_CAPTION,
+  versionText,
+} from '../messages/en/catalogue/library.ts';
+import { GLOSSARY } from '../messages/en/catalogue/glossary.ts';
+import { NOTICE } from '../messages/en/patient/opening.ts';
+import { authorsPage } from './authors.ts';
+import { cardView } from './card.ts';
+import { filtersOf } from './filters.ts';
+import { measure, type Measured } from './measured.ts';
+import { numbersPage } from './numbers.ts';
+import { protocolView } from './protocolView.ts';
+import { rowOf } from './row.ts';
+import { scaleOf } from './scale.ts';
+import { usesOf } from './uses.ts';
+import type { AdviceView, CardView, LibraryView, Origin, PhotoView } from './view.ts';
+import { waysIn } from './ways.ts';
+
+/** Photos of cards by their card's id, in the sizes that were made of them. */
+export type Photos = ReadonlyMap<string, readonly PhotoView[]>;
+
+/** Everything the public pages show; the same library and photos give the same value. `models` may be shared. */
+export function libraryView(library: Library, photos: Photos, models: Models): LibraryView {
+  const { name, contact } = library.clinic;
+  const measured = measuredCards(library, models);
+  const cards = cardViews(measured, library, photos, models);
+  const row = rowOf(measured);
+  const filters = filtersOf(measured, library, scaleOf(library));
+  const byId = new Map(measured.map((one) => [one.card.id, one]));
+  const protocols = [...library.protocols.values()].map((one) =>
+    protocolView(one, library, byId, originOf(library, FOLDERS.protocol, one.id)),
+  );
+  const advice = [...library.advice.values()].map((one) => adviceView(one, library)).sort(byTitle);
+  return {
+    language: 'en',
+    clinic: { name, contact },
+    // The second sentence of the notice is for a person's own sheets.
+    notice: NOTICE.slice(0, 1),
+    id: library.version,
+    version: versionText(library.version),
+    front: {
+      lead: frontLead(name),
+      counts: countsText(cards.length, protocols.length, advice.length),
+      row,
+      rowCaption: ROW_CAPTION,
+      ways: waysIn(cards, filters),
+    },
+    cards,
+    filters,
+    protocols,
+    advice,
+    numbers: numbersPage(library, modelIn(models, library.version, referenceBody(library.clinic))),
+    glossary: GLOSSARY,
+    authors: authorsPage(),
+  };
+}
+
+function measuredCards(library: Library, models: Models): readonly Measured[] {
+  const model = modelIn(models, library.version, referenceBody(library.clinic));
+  const scale = scaleOf(library);
+  return [...library.exercises.values()].map((card) => measure(card, model, scale)).sort(bySqueeze);
+}
+
+function byTitle(a: AdviceView, b: AdviceView): number {
+  return a.title < b.title ? -1 : 1;
+}
+
+// What has no estimate stands at the end.
+function bySqueeze(a: Measured, b: Measured): number {
+  const [one, other] = [a.squeezeBw ?? Infinity, b.squeezeBw ?? Infinity];
+  if (one !== other) return one - other;
+  return a.hipBendDeg - b.hipBendDeg || (a.card.title < b.card.title ? -1 : 1);
+}
+
+function cardViews(
+  measured: readonly Measured[],
+  library: Library,
+  photos: Photos,
+  models: Models,
+): readonly CardView[] {
+  const model = modelIn(models, library.version, referenceBody(library.clinic));
+  const scale = scaleOf(library);
+  const uses = usesOf(library);
+  return measured.map((one) => {
+    const { id } = one.card;
+    return cardView(one, {
+      library,
+      uses: uses.get(id) ?? [],
+      model,
+      scale,
+      origin: originOf(library, FOLDERS.exercise, id),
+      photos: photos.get(id) ?? [],
+    });
+  });
+}
+
+function adviceView({ id, title, showWhen, angle, body, sources }: AdviceCard, library: Library): AdviceView {
+  const origin = originOf(library, FOLDERS.advice, id);
+  return { id, title, origin, shown: occasionsText(showWhen, angle), body, sources };
+}
+
+function originOf({ origins, clinic }: Library, folder: string, id: string): Origin {
+  const how = origins.get(`${folder}/${id}`);
+  return how === undefined ? '' : originText(how, clinic.name);
+}

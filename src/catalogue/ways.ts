@@ -1,0 +1,26 @@
+/** Ways from the first page into the index, each a filter with one word chosen. */
+import { byText } from '../messages/en/catalogue/library.ts';
+import { countText } from '../messages/en/plain.ts';
+import type { CardView, Filter, FilterKey, FrontView, Way } from './view.ts';
+
+/** Filters that part the whole library and are asked first. */
+const KEYS: readonly FilterKey[] = ['squeeze', 'stage'];
+
+/** By filter, or by the groups of its words where it has any; words that no card has are left out. */
+export function waysIn(cards: readonly CardView[], filters: readonly Filter[]): FrontView['ways'] {
+  return filters
+    .filter(({ key }) => KEYS.includes(key))
+    .flatMap(({ key, heading, options }) =>
+      [...new Set(options.map(({ group }) => group))].map((group) => ({
+        heading: group === '' ? byText(heading) : group,
+        entries: options
+          .filter((option) => option.group === group)
+          .flatMap(({ value, label }) => wayTo(key, value, label, cards)),
+      })),
+    );
+}
+
+function wayTo(filter: FilterKey, value: string, label: string, cards: readonly CardView[]): Way[] {
+  const count = cards.filter(({ facets }) => facets[filter].includes(value)).length;
+  return count === 0 ? [] : [{ label, filter, value, count: countText(count, 'exercise') }];
+}

@@ -1,0 +1,293 @@
+/**
+ * How an exercise enters a stage (house rules 4 and 11.2): at most the step's growth over what was last done or tested
+ * with it; one that was not tested at or below the largest tested of its family; else its gentlest version.
+ */
+import type { Slot } from '../../content/library.ts';
+import type { TimedDose } from '../../dosing/work.ts';
+import { RESOLUTION } from '../../dosing/growth.ts';
+import { HOLD_GRAIN_SECONDS } from '../../dosing/step.ts';
+import type { Source } from '../../units/source.ts';
+import type { Entry, EntryBasis, Lowered } from './entered.ts';
+import { MODEL_ANGLE } from './estimate.ts';
+import { familyOf } from './family.ts';
+import type { Why } from './firstDose.ts';
+import type { Fit } from './fit.ts';
+import type { KitLoad } from '../../dosing/kit.ts';
+import { NOTHING } from './load.ts';
+import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
+import { cardOf, type Bounds, type Person } from '../person/person.ts';
+import { entryRule } from '../../messages/en/clinician/entry.ts';
+import {
+  burdenOf,
+  QUANTITIES,
+  shownBurden,
+  shownWith,
+  type Quantity,
+  type SessionBurden,
+  type Shown,
+} from './shown.ts';
+
+/** The fit as it enters; null where even its lightest form is more than was shown. */
+export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+  const { card } = fit;
+  if (!isMeasured(card, person, bounds))
+    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
+  const bare = fit.load.byFeel ? unloaded(fit) : fit;
+  if (isSlight(card, bare, person)) return withEntry(fit, bare, 'slight', null, null, titleIn(person));
+  const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
+  if (limits === null)
+    return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null, titleIn(person));
+  const broken = brokenBy(card, fit, limits, person);
+  if (broken === null) return withEntry(fit, fit, limits.basis, limits, null, titleIn(person));
+  const inPeak = withinPeaks(fit, card, limits, person);
+  const fewer = inPeak === null ? null : withFewer(inPeak, card, limits, person);
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, limits, broken, titleIn(person));
+}
+
+/** The least useful range, without a weight. */
+export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+  const { card } = fit;
+  if (!isMeasured(card, person, bounds))
+    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
+  const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
+  const least = gentlest(fit, card, person);
+  if (limits === null) return withEntry(fit, least, 'nothing', null, null, titleIn(person));
+  // Nothing of the family is as gentle: then no more than a step above the largest of it.
+  const growth = Math.max(limits.growth, person.protocol.limits.stepGrowth.value);
+  const widened = { ...limits, growth };
+  const broken = brokenBy(card, fit, limits, person);
+  const fewer = withFewer(least, card, widened, person);
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, widened, broken, titleIn(person));
+}
+
+function titleIn(person: Person): (card: string) => string {
+  return (id) => cardOf(person, id).title;
+}
+
+/** Whether two exercises can be told apart by the model in this person's stage. */
+function isMeasured(card: Fit['card'], { protocol }: Person, { ahead }: Bounds): card is PosedCard {
+  return isPosed(card) && protocol.angle === MODEL_ANGLE && !ahead;
+}
+
+interface EntryLimits {
+  readonly basis: 'own' | 'family';
+  readonly growth: number;
+  readonly largest: SessionBurden;
+  readonly card: string;
+  readonly by: Shown['by'];
+}
+
+/** By what was shown with the card itself; without that by what was shown with its family; null when nothing was. */
+function limitsFor(
+  card: PosedCard,
+  dose: TimedDose,
+  slot: Slot,
+  person: Person,
+  bounds: Bounds,
+): EntryLimits | null {
+  const own = largestOf(shownWith(card.id, person, bounds), dose, person);
+  const growth = person.protocol.limits.stepGrowth.value;
+  if (own !== null) return { basis: 'own', growth, ...own };
+  const family = [...familyOf(card.id, slot, person.library.exercises)].flatMap((id) =>
+    shownWith(id, person, bounds),
+  );
+  const largest = largestOf(family, dose, person);
+  return largest === null ? null : { basis: 'family', growth: 1, ...largest };
+}
+
+function largestOf(
+  shown: readonly Shown[],
+  dose: TimedDose,
+  person: Person,
+): Pick<EntryLimits, 'largest' | 'card' | 'by'> | null {
+  const all = shown.flatMap((one) => {
+    const burden = shownBurden(one, dose, person);
+    return burden === null ? [] : [{ one, burden }];
+  });
+  if (all.length === 0) return null;
+  // What says how much was done goes before a look at the movement, which says nothing of it.
+  const counted = all.filter(({ burden }) => Number.isFinite(burden.compressionTimeBwS));
+  const times = counted.length > 0 ? counted : all;
+  const most = (of: typeof all, quantity: Quantity) =>
+    Math.max(FLOOR[quantity], ...of.map(({ burden }) => burden[quantity]));
+  const lead = all.reduce((a, b) => (b.burden.compressionBw > a.burden.compressionBw ? b : a));
+  return {
+    card: lead.one.card.id,
+    by: lead.one.by,
+    largest: {
+      compressionBw: most(all, 'compressionBw'),
+      hipMomentNm: most(all, 'hipMomentNm'),
+      compressionTimeBwS: most(times, 'compressionTimeBwS'),
+      tensionTimeBwS: most(times, 'tensionTimeBwS'),
+    },
+  };
+}
+
+// Below these the model cannot tell two values apart; over time there is no floor but that of the work itself.
+const FLOOR: SessionBurden = {
+  compressionBw: RESOLUTION.compressionBw,
+  hipMomentNm: RESOLUTION.hipMomentNm,
+  compressionTimeBwS: 0,
+  tensionTimeBwS: 0,
+};
+
+const DUST = 1e-9;
+
+function brokenBy(
+  card: PosedCard,
+  fit: Fit,
+  { largest, growth }: EntryLimits,
+  person: Person,
+): Quantity | null {
+  const asked = askedBy(card, fit, person);
+  if (asked === null) return 'compressionBw';
+  const seconds = workSeconds(fit.first.dose);
+  return (
+    QUANTITIES.find((quantity) => {
+      const floor = quantity === 'compressionTimeBwS' ? RESOLUTION.compressionBw * seconds : 0;
+      return asked[quantity] > Math.max(growth * largest[quantity], floor) + DUST;
+    }) ?? null
+  );
+}
+
+function askedBy(card: PosedCard, { rangeDeg, load, first }: Fit, person: Person): SessionBurden | null {
+  return burdenOf(card, { rangeDeg, loadKg: load.load.loadKg, dose: first.dose }, person);
+}
+
+/** Whether it squeezes and pulls so little that the entry of a stage does not matter to it, a calf raise for example. */
+function isSlight(card: PosedCard, { rangeDeg, load, first }: Fit, { model, protocol }: Person): boolean {
+  const { slightSqueezeBw, slightPullBw } = protocol.limits;
+  const peak = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo)?.peak;
+  return (
+    peak !== undefined && peak.compressionBw <= slightSqueezeBw.value && peak.tensionBw <= slightPullBw.value
+  );
+}
+
+function workSeconds({ sets, repetitions, holdSeconds, tempo, timesPerDay }: TimedDose): number {
+  const { goSeconds, holdSeconds: still, backSeconds } = tempo;
+  return sets * timesPerDay * (holdSeconds ?? (repetitions ?? 0) * (goSeconds + still + backSeconds));
+}
+
+/** Lighter and less far until the peaks hold: a load that was tested stays and the range gives, else the other way round. */
+function withinPeaks(fit: Fit, card: PosedCard, limits: EntryLimits, person: Person): Fit | null {
+  const loads = fit.loads.filter(({ loadKg }) => loadKg <= fit.load.load.loadKg);
+  const ranges = usefulRanges(fit, card, person).toReversed();
+  const at = (load: KitLoad, rangeDeg: number | null): Fit => ({
+    ...fit,
+    rangeDeg,
+    load: { ...fit.load, load },
+  });
+  const holds = (one: Fit) => {
+    const broken = brokenBy(card, one, limits, person);
+    return broken !== 'compressionBw' && broken !== 'hipMomentNm';
+  };
+  const [lightest, least] = [loads[0] ?? NOTHING, ranges[0] ?? null];
+  if (!holds(at(lightest, least))) return null;
+  if (limits.basis === 'own' && !fit.load.byFeel) {
+    const load = lastThat(loads, (one) => holds(at(one, least))) ?? lightest;
+    return at(load, lastThat(ranges, (deg) => holds(at(load, deg))) ?? least);
+  }
+  const rangeDeg = lastThat(ranges, (deg) => holds(at(lightest, deg))) ?? least;
+  return at(lastThat(loads, (one) => holds(at(one, rangeDeg))) ?? lightest, rangeDeg);
+}
+
+/** The last of ascending values that holds, where each that holds is held by those before it; undefined for none. */
+function lastThat<T>(ascending: readonly T[], holds: (value: T) => boolean): T | undefined {
+  let [held, end] = [0, ascending.length];
+  while (held < end) {
+    const middle = (held + end) >> 1;
+    if (holds(ascending[middle] as T)) held = middle + 1;
+    else end = middle;
+  }
+  return ascending[held - 1];
+}
+
+/** The settings from the fitted one down to the least useful, at least the fitted one. */
+function usefulRanges(
+  { rangeDeg, settingsDeg }: Fit,
+  card: PosedCard,
+  person: Person,
+): readonly (number | null)[] {
+  if (rangeDeg === null) return [null];
+  const least = person.protocol.limits.leastRange.value - DUST;
+  const end = person.model.gentleEnd(card);
+  const useful = settingsDeg.filter((deg) => deg <= rangeDeg && distanceTo(card, deg, end) >= least);
+  return useful.length === 0 ? [rangeDeg] : useful.toReversed();
+}
+
+function gentlest(fit: Fit, card: PosedCard, person: Person): Fit {
+  return { ...unloaded(fit), rangeDeg: usefulRanges(fit, card, person).at(-1) ?? null };
+}
+
+function unloaded(fit: Fit): Fit {
+  return { ...fit, load: { ...fit.load, load: NOTHING, byFeel: false } };
+}
+
+/** The same with ever fewer repetitions or seconds until it is within; null when a single one is too much. */
+function withFewer(fit: Fit, card: PosedCard, limits: EntryLimits, person: Person): Fit | null {
+  for (let now: Fit | null = fit; now !== null; now = oneLess(now)) {
+    const broken = brokenBy(card, now, limits, person);
+    if (broken === null) return now;
+    if (broken === 'compressionBw' || broken === 'hipMomentNm') return null;
+  }
+  return null;
+}
+
+function oneLess(fit: Fit): Fit | null {
+  const { dose } = fit.first;
+  const { repetitions, holdSeconds } = dose;
+  const less =
+    holdSeconds === null
+      ? { ...dose, repetitions: (repetitions ?? 0) - 1 }
+      : { ...dose, holdSeconds: holdSeconds - HOLD_GRAIN_SECONDS };
+  if ((less.repetitions ?? less.holdSeconds ?? 0) <= 0) return null;
+  return { ...fit, first: { ...fit.first, dose: less } };
+}
+
+/** The fit as it enters, with the reason in every number that was taken down. */
+function withEntry(
+  before: Fit,
+  after: Fit,
+  basis: EntryBasis,
+  limits: EntryLimits | null,
+  quantity: Quantity | null,
+  titleOf: (card: string) => string,
+): Fit {
+  const lowered = loweredBetween(before, after);
+  const { card = null, by = null, growth = 1 } = limits ?? {};
+  const entry: Entry = { basis, card, by, growth, quantity, lowered };
+  if (lowered.length === 0) return { ...after, entry };
+  const rule = entryRule(entry, titleOf);
+  const fell = (what: Lowered['what']) => lowered.find((one) => one.what === what);
+  const load = fell('load') ?? fell('feltLoad');
+  const amount = fell('repetitions') ?? fell('holdSeconds');
+  return {
+    ...after,
+    entry,
+    rangeDecidedBy: fell('range') === undefined ? after.rangeDecidedBy : 'step',
+    load:
+      load === undefined ? after.load : { ...after.load, decidedBy: 'step', because: rule, source: HOUSE },
+    first:
+      amount === undefined
+        ? after.first
+        : { ...after.first, why: { ...after.first.why, [amount.what]: amountWhy(rule, amount) } },
+  };
+}
+
+const HOUSE: Source = { cite: 'house rules 4 and 11.2', mark: 'choice' };
+
+function amountWhy(rule: string, { from }: Lowered): Why {
+  return { rule, inputs: { byRule: from }, source: HOUSE, decidedBy: 'step' };
+}
+
+function loweredBetween(before: Fit, after: Fit): readonly Lowered[] {
+  const pairs: readonly (readonly [Lowered['what'], number | null, number | null])[] = [
+    ['range', before.rangeDeg, after.rangeDeg],
+    [before.load.byFeel ? 'feltLoad' : 'load', before.load.load.loadKg, after.load.load.loadKg],
+    ['repetitions', before.first.dose.repetitions, after.first.dose.repetitions],
+    ['holdSeconds', before.first.dose.holdSeconds, after.first.dose.holdSeconds],
+  ];
+  return pairs.flatMap(([what, from, to]) =>
+    from === null || to === null || from === to ? [] : [{ what, from, to }],
+  );
+}

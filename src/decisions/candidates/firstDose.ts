@@ -1,0 +1,169 @@
+/** The dose an exercise starts the stage with: the protocol's, with this person's hold, lighter under 18. */
+import type { ExerciseCard, Slot } from '../../content/library.ts';
+import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
+import type { TimedDose } from '../../dosing/work.ts';
+import type { Source } from '../../units/source.ts';
+import type { Obstacle } from './obstacle.ts';
+import type { Person } from '../person/person.ts';
+import { SCREEN_WORDS } from '../../messages/en/clinician/screen.ts';
+import type { Cell } from '../../programme/programme.ts';
+import { testsOfSide } from '../screen/testsOfSide.ts';
+
+/** Why a number of a dose is not the protocol's own. */
+export type Why = Pick<Cell, 'rule' | 'inputs' | 'source' | 'decidedBy'>;
+
+export interface FirstDose {
+  readonly dose: TimedDose;
+  readonly why: Readonly<Partial<Record<'sets' | 'repetitions' | 'reserve' | 'holdSeconds', Why>>>;
+}
+
+const HOUSE: Source = { cite: 'house rules 2 and 4', mark: 'choice' };
+
+/** A set less and a repetition more in hand under 18 [choice]; 0 for everybody else. */
+export function lighterBy({ effects }: Person): 0 | 1 {
+  return effects.under18 ? 1 : 0;
+}
+
+/** The first dose, or that the hold that was shown is too short to take a share of. `known`: done before, or tested. */
+export function firstDose(
+  slot: Slot,
+  card: ExerciseCard,
+  person: Person,
+  known: boolean,
+): FirstDose | Obstacle {
+  const lighter = lighterBy(person);
+  const { sets, reserve, holdSeconds, tempo } = slot.dose;
+  const dose: TimedDose = {
+    ...slot.dose,
+    tempo: tempo ?? card.tempo,
+    sets: Math.max(1, sets - lighter),
+    reserve: reserve === null ? null : reserve + lighter,
+  };
+  const young = lighter === 0 ? {} : { sets: youngWhy(sets), reserve: youngWhy(reserve) };
+  if (holdSeconds === null)
+    return card.fewAtFirst && !known ? few({ dose, why: young }, person) : { dose, why: young };
+  const held = firstHold(slot, card, person);
+  if ('none' in held)
+    return {
+      limit: 'testedSet',
+      value: held.why.testedSeconds,
+      because: `it was held for ${held.why.testedSeconds} s, too short to take a share of`,
+    };
+  const why = holdWhy(held, person);
+  return {
+    dose: { ...dose, holdSeconds: held.holdSeconds },
+    why: why === null ? young : { ...young, holdSeconds: why },
+  };
+}
+
+// Two sets, so that so many repetitions in all are left [choice].
+const FEW_SETS = 2;
+
+/** A card that asks for few at first, taken at its word. */
+function few({ dose, why }: FirstDose, { protocol }: Person): FirstDose {
+  const { value, mark, cite } = protocol.limits.fewRepetitions;
+  const sets = Math.min(dose.sets, FEW_SETS, value);
+  const repetitions = Math.min(dose.repetitions ?? 1, Math.floor(value / sets));
+  if (sets * repetitions >= dose.sets * (dose.repetitions ?? 1)) return { dose, why };
+  const reason = (byRule: number | null): Why => ({
+    rule: `few at first, as the card asks: ${value} repetitions in all at most`,
+    inputs: { byRule, fewRepetitions: value },
+    source: { cite: cite ?? 'house rules 11.2', mark },
+    decidedBy: 'dose',
+  });
+  return {
+    dose: { ...dose, sets, repetitions },
+    why: { ...why, sets: reason(dose.sets), repetitions: reason(dose.repetitions) },
+  };
+}
+
+/** Seconds no hold of this card goes beyond on the ladder: the share of what was tested, the house's and the screen's longest. */
+export function longestHoldSeconds(card: ExerciseCard, person: Person): number {
+  const { holdAtMostSeconds } = person.protocol.limits;
+  const held = holdOf(holdAtMostSeconds.value, card, person, { untestedSeconds: null, shareFrom: null });
+  return 'none' in held ? 0 : held.holdSeconds;
+}
+
+// What is published is given as published, however long the hold that was shown.
+function firstHold({ dose, doseSource }: Slot, card: ExerciseCard, person: Person): HoldAnswer {
+  const { untestedHoldSeconds, gentlerBelow } = person.protocol.limits;
+  return holdOf(dose.holdSeconds ?? 0, card, person, {
+    untestedSeconds: untestedHoldSeconds.value,
+    shareFrom: doseSource.mark === 'read' ? null : gentlerBelow.value,
+  });
+}
+
+function holdOf(
+  doseSeconds: number,
+  card: ExerciseCard,
+  person: Person,
+  first: Pick<HoldRules, 'untestedSeconds' | 'shareFrom'>,
+): HoldAnswer {
+  const { consult, protocol, effects, lastDone } = person;
+  const tested = testsOfSide(card, consult).flatMap(({ seconds }) => seconds ?? []);
+  const done = lastDone.flatMap(({ card: id, holdSeconds }) => (id === card.id ? (holdSeconds ?? []) : []));
+  const { holdShareTo, holdAtMostSeconds, screenedHoldSeconds } = protocol.limits;
+  return holdFor(doseSeconds, tested.length === 0 ? null : Math.min(...tested), {
+    shareTo: holdShareTo.value,
+    longestSeconds: holdAtMostSeconds.value,
+    screenedSeconds: effects.shortHolds.length > 0 ? screenedHoldSeconds.value : null,
+    shareFrom: first.shareFrom,
+    // What was held in the programme before is known: no more than that.
+    untestedSeconds: first.untestedSeconds === null ? null : Math.max(first.untestedSeconds, ...done),
+  });
+}
+
+function youngWhy(byRule: number | null): Why {
+  return {
+    rule: 'lighter under 18: a set less, a repetition more in hand',
+    inputs: { byRule },
+    source: HOUSE,
+    decidedBy: 'dose',
+  };
+}
+
+function holdWhy(
+  { why }: Extract<HoldAnswer, { holdSeconds: number }>,
+  { effects, protocol }: Person,
+): Why | null {
+  const { testedSeconds, shareTo } = why;
+  switch (why.decidedBy) {
+    case 'dose':
+      return null;
+    case 'testedHold':
+      return {
+        rule: 'share of the seconds that could be held, rounded down to 5',
+        inputs: { testedSeconds, share: shareTo },
+        source: HOUSE,
+        decidedBy: 'testedSet',
+      };
+    case 'untested':
+      return {
+        rule: 'not tested: the shortest hold of the protocol, or what was held before',
+        inputs: { shortestSeconds: protocol.limits.untestedHoldSeconds.value },
+        source: { cite: 'house rules 11.4', mark: protocol.limits.untestedHoldSeconds.mark },
+        decidedBy: 'dose',
+      };
+    case 'shareFrom':
+      return {
+        rule: 'longer than the dose of the slot, so that it is not far below what was held',
+        inputs: { testedSeconds, share: protocol.limits.gentlerBelow.value },
+        source: { cite: 'house rules 11.2', mark: protocol.limits.gentlerBelow.mark },
+        decidedBy: 'testedSet',
+      };
+    case 'longest':
+      return {
+        rule: 'longest hold of the protocol',
+        inputs: { longestSeconds: protocol.limits.holdAtMostSeconds.value },
+        source: HOUSE,
+        decidedBy: 'dose',
+      };
+    case 'screen':
+      return {
+        rule: `short holds: ${effects.shortHolds.map((item) => SCREEN_WORDS[item]).join(', ')}`,
+        inputs: { longestSeconds: protocol.limits.screenedHoldSeconds.value },
+        source: HOUSE,
+        decidedBy: 'dose',
+      };
+  }
+}

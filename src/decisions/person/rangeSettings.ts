@@ -1,0 +1,49 @@
+/** The hip bends a card can be set to, from its gentle end to its far one. */
+import type { ConsultKit } from '../../content/schema/consult.ts';
+import { largestStep } from '../../mechanics/step.ts';
+import { roundDown } from '../../units/round.ts';
+import type { PosedCard } from './model.ts';
+import type { Person } from './person.ts';
+
+export interface RangeSetting {
+  /** Hip flexion at the far end of what is done. */
+  readonly deg: number;
+  /** The step it stands for, metres; null where the range is free. */
+  readonly stepM: number | null;
+}
+
+const NO_CAPS = { hipFlexionDeg: null, compressionBw: null, tensionBw: null, demand: null, supportMargin: 1 };
+
+/**
+ * Ascending, in the house's rounding, or one for each step in the house. Empty where the range cannot be graded by hip
+ * bend: a hold, a curl, a leg lifted behind, a fixed card.
+ */
+export function rangeSettings(card: PosedCard, person: Person): RangeSetting[] {
+  const { movement } = card;
+  if (movement.end === undefined || movement.range === 'fixed') return [];
+  return movement.range === 'steps' ? stepSettings(card, person) : freeSettings(card, person);
+}
+
+/** Heights of the steps in a house, metres, ascending, each once. */
+export function stepHeightsM({ stepCm }: ConsultKit): number[] {
+  return [...new Set(stepCm)].sort((a, b) => a - b).map((cm) => cm / 100);
+}
+
+function freeSettings(card: PosedCard, { model, protocol }: Person): RangeSetting[] {
+  const { start, end } = card.movement;
+  const ends = model.gentleEnd(card) === 'start' ? [start, end] : [end, start];
+  const [gentleDeg, farDeg] = ends.map((pose) => pose?.work.hip ?? 0) as [number, number];
+  const stepDeg = protocol.limits.roundAngleDeg.value;
+  const first = roundDown(gentleDeg, stepDeg) + stepDeg;
+  return Array.from({ length: Math.max(0, Math.floor((farDeg - first) / stepDeg) + 1) }, (_, i) => ({
+    deg: first + i * stepDeg,
+    stepM: null,
+  }));
+}
+
+function stepSettings({ movement }: PosedCard, { body, consult }: Person): RangeSetting[] {
+  return stepHeightsM(consult.kit).flatMap((stepM) => {
+    const step = largestStep(movement, body, 0, NO_CAPS, [stepM]);
+    return step.admitted ? [{ deg: step.hipFlexionDeg, stepM }] : [];
+  });
+}

@@ -1,0 +1,47 @@
+/** A sudden pop, or a sudden start under 18, that a decision has cleared: the first programme after it stays light. */
+import type { Consult, Protocol } from '../../content/library.ts';
+import type { ScreenItem } from '../../content/schema/consult.ts';
+import type { IsoDate } from '../../units/date.ts';
+import type { RunKind } from '../../scheduling/run.ts';
+import type { Programme } from '../../programme/programme.ts';
+
+const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
+
+/** How far the first programme after a cleared sudden start goes, and what its clearance rests on. */
+export interface SuddenStart {
+  readonly flag: ScreenItem;
+  readonly by: string;
+  readonly on: IsoDate;
+  /** Null where the clearance holds no picture. */
+  readonly imaging: { readonly kind: string; readonly on: IsoDate; readonly result: string } | null;
+  readonly stageAtMost: number;
+  /** Share of the load that the tests would allow. */
+  readonly loadShare: number;
+  readonly runAtMost: RunKind;
+}
+
+/**
+ * The clearance of a sudden start that no programme has followed yet, the latest of several; null when there is none.
+ * `previous`: the revision before, null for the first.
+ */
+export function suddenStartOf(
+  { clearances, screen, ageYears }: Consult,
+  { limits }: Protocol,
+  previous: Programme | null,
+): SuddenStart | null {
+  const fresh = clearances
+    .filter(({ flag, on }) => SUDDEN.includes(flag) && (previous === null || previous.seenOn < on))
+    .filter(({ flag }) => screen[flag] !== 'no' && (flag !== 'suddenOnsetUnder18' || ageYears < 18))
+    .toSorted((a, b) => (a.on < b.on ? -1 : 1))
+    .at(-1);
+  if (fresh === undefined) return null;
+  return {
+    flag: fresh.flag,
+    by: fresh.by,
+    on: fresh.on,
+    imaging: fresh.imaging ?? null,
+    stageAtMost: limits.suddenStageAtMost.value,
+    loadShare: limits.suddenLoadShare.value,
+    runAtMost: limits.suddenRunAtMost.value,
+  };
+}

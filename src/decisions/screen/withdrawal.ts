@@ -1,0 +1,56 @@
+/** Which leaflets in use must go because a newer file, a draft or a broken one, says something that stops every programme. */
+import type { Draft } from '../../content/draft.ts';
+import type { Clinic } from '../../content/library.ts';
+import { SCREEN_ITEMS, type Screen, type ScreenItem } from '../../content/schema/consult.ts';
+import type { Refusal } from '../../units/refusal.ts';
+import { withdrawnText } from '../../messages/en/clinician/screen.ts';
+import type { ScreenPart } from '../../content/readScreen.ts';
+import { stopsWith } from './screen.ts';
+
+export interface Withdrawal {
+  readonly alias: string;
+  /** The file that says so. */
+  readonly file: string;
+  readonly revision: number | null;
+  readonly item: ScreenItem;
+  readonly refusal: Refusal;
+}
+
+/**
+ * One entry for each answer of yes that stops a programme, in files newer than what is in use; a file that does not
+ * tell its revision counts as newer. `inUse`: the revision of each alias that would be built. `clinic`: null where it
+ * cannot be read; the wording then names no number.
+ */
+export function withdrawals(
+  files: readonly Draft[],
+  inUse: ReadonlyMap<string, number>,
+  clinic: Clinic | null,
+): Withdrawal[] {
+  return files
+    .filter(({ alias, revision }) => revision === null || revision >= (inUse.get(alias) ?? 0))
+    .flatMap((file) => file.said.yes.flatMap((item) => withdrawal(file, item, clinic)));
+}
+
+function withdrawal(
+  { alias, file, revision, said }: Draft,
+  item: ScreenItem,
+  clinic: Clinic | null,
+): Withdrawal[] {
+  const id = revision === null ? alias : `${alias}-r${revision}`;
+  const screened: ScreenPart = {
+    id,
+    // Only what was answered yes is asked about here; what a draft has not asked yet withdraws nothing.
+    screen: Object.fromEntries(
+      SCREEN_ITEMS.map((one) => [one, said.yes.includes(one) ? 'yes' : 'no']),
+    ) as Screen,
+    clearances: said.clearances,
+    cannotDo: [],
+    // Who is not known to be grown up is taken for young.
+    ageYears: said.ageYears ?? 0,
+    country: said.country ?? '',
+  };
+  const refusal = stopsWith(item, screened, clinic);
+  return refusal === null
+    ? []
+    : [{ alias, file, revision, item, refusal: { ...refusal, fix: withdrawnText(refusal.fix) } }];
+}

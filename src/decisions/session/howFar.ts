@@ -1,0 +1,123 @@
+/** How far one exercise goes: degrees for the clinician, things a patient can see alone for the leaflet. */
+import type { ExerciseCard } from '../../content/library.ts';
+import type { Position } from '../../content/schema/words.ts';
+import type { Prescribed } from '../../dosing/rung.ts';
+import { landmarks, type Landmark } from '../../mechanics/landmark.ts';
+import { stretchFrom } from '../../mechanics/sweep.ts';
+import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
+import type { Person } from '../person/person.ts';
+import { landmarkText, landmarkValue, partText } from '../../messages/en/patient/landmarks.ts';
+import { rangeSettings } from '../person/rangeSettings.ts';
+import { shownDeg } from '../candidates/scene.ts';
+
+export interface HowFar {
+  /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way, `part` for less of it. */
+  readonly value: string;
+  /** Most useful first, at least one. */
+  readonly texts: readonly [string, ...string[]];
+}
+
+const MOST_LANDMARKS = 3;
+
+/** The author's own landmark comes before the model's: it was written for this card. */
+export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFar {
+  const found = isPosed(card) ? farLandmarks(card, at, person) : [];
+  const [first] = found;
+  const [text, ...more] = found.map(wordsFor(card, at, person));
+  if (card.landmark !== null)
+    return { value: 'card', texts: [card.landmark, ...(text === undefined ? [] : [text]), ...more] };
+  if (first !== undefined && text !== undefined)
+    return { value: landmarkValue(first), texts: [text, ...more] };
+  const share = shareOfTheWay(card, at, person);
+  if (share < 1) return { value: 'part', texts: [partText(share)] };
+  return {
+    value: 'full',
+    texts: [at.dose.holdSeconds === null ? 'The whole way, as in the picture' : 'As in the picture'],
+  };
+}
+
+/** Largest hip bend of what is done, whole degrees: the prescribed range, or that of the whole card; null where nobody knows. */
+export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed): number | null {
+  if (rangeDeg !== null) return shownDeg(rangeDeg);
+  if (isPosed(card)) {
+    const { start, end } = card.movement;
+    return shownDeg(Math.max(0, start.work.hip, end?.work.hip ?? 0));
+  }
+  return card.statedHipFlexion === null ? null : shownDeg(card.statedHipFlexion.deg);
+}
+
+function wordsFor(
+  { legs }: ExerciseCard,
+  { dose }: Prescribed,
+  { cannotDo }: Person,
+): (landmark: Landmark) => string {
+  const onBed = cannotDo.includes('get-to-the-floor');
+  return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null, onBed);
+}
+
+/** How much of the movement is done, 0 to 1; 1 where it is not graded by hip bend. */
+function shareOfTheWay(card: ExerciseCard, { rangeDeg }: Prescribed, person: Person): number {
+  if (!isPosed(card) || rangeDeg === null) return 1;
+  const farDeg = rangeSettings(card, person).at(-1)?.deg ?? rangeDeg;
+  return rangeDeg >= farDeg ? 1 : distanceTo(card, rangeDeg, person.model.gentleEnd(card));
+}
+
+/** Landmarks that say how far; of a card whose range is not graded by hip bend most say nothing. */
+function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark[] {
+  const { rangeDeg, loadKg, dose } = at;
+  const gentleEnd = person.model.gentleEnd(card);
+  const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd));
+  const held = dose.holdSeconds !== null;
+  const words = wordsFor(card, at, person);
+  const says = (landmark: Landmark) =>
+    words(landmark) !== '' &&
+    (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
+    (held || bends(card) || !LYING.includes(landmark.kind)) &&
+    (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
+    // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
+    (landmark.kind !== 'footLift' || held);
+  const found = landmarks(card.movement, person.body, loadKg, stretch)
+    .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
+    .filter(says);
+  return onePile(found).slice(0, MOST_LANDMARKS);
+}
+
+// Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.
+function onePile(found: readonly Landmark[]): readonly Landmark[] {
+  const piled = found.some(({ kind }) => kind === 'pillows');
+  return piled ? found.filter(({ kind }) => kind !== 'buttockAboveFloor') : found;
+}
+
+// The pose stands a hair above or below the step that there is; what is printed is the step itself.
+function ofTheHouse(landmark: Landmark, card: PosedCard, rangeDeg: number | null, person: Person): Landmark {
+  if (landmark.kind !== 'stepHeight') return landmark;
+  const stepM = rangeSettings(card, person).find(({ deg }) => deg === rangeDeg)?.stepM ?? null;
+  return stepM === null ? landmark : { ...landmark, cm: Math.round(stepM * 100) };
+}
+
+// Where one foot stands before the other by chance of the pose, such a landmark means nothing.
+const OF_POSITIONS: Partial<Record<Landmark['kind'], readonly Position[]>> = {
+  stanceLength: ['lunge'],
+  rearKneeAboveFloor: ['lunge'],
+  kneeOverToes: ['lunge', 'squat', 'step'],
+  // In a split squat the hips stay higher than any seat; the rear knee says how far.
+  hipsAboveFloor: ['squat'],
+};
+
+/** Less than this from end to end, and the hip only follows what the knees do, degrees [choice]. */
+const FOLLOWS_DEG = 10;
+
+function bends({ movement: { start, end } }: PosedCard): boolean {
+  return end !== undefined && Math.abs(end.work.hip - start.work.hip) > FOLLOWS_DEG;
+}
+
+// Where the hips stay up while the feet move, neither their height nor the feet are a mark to go by.
+const LYING: readonly Landmark['kind'][] = ['pillows', 'buttockAboveFloor', 'heelDistance'];
+
+const GRADED_ONLY: readonly Landmark['kind'][] = [
+  'handsAboveKnee',
+  'handsBelowKnee',
+  'buttockBack',
+  'leanByClock',
+  'hipsAboveFloor',
+];

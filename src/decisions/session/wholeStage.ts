@@ -1,0 +1,44 @@
+/** Whether a stage gives a whole programme: every needed slot filled, and not all of it far below the stage's own bend. */
+import type { Refusal } from '../../units/refusal.ts';
+import type { Bounds, Person } from '../person/person.ts';
+import type { NoWholeStage } from '../../messages/en/clinician/stage.ts';
+import type { Session } from './session.ts';
+
+export type Hollow = Extract<NoWholeStage, { code: 'hollow' }>;
+
+/** What a refusal says of the stage; null where it is none of the stage's making and going back would mend nothing. */
+export function noWhole(refusals: readonly Refusal[]): NoWholeStage | null {
+  const slots = refusals.filter(({ code }) => code === 'no-card-for-slot');
+  if (slots.length > 0)
+    return {
+      code: 'empty-slot',
+      because: slots.map(({ found }) => found.replace(/^.* can fill the slot /, '')),
+    };
+  const [room] = refusals.filter(({ code, path }) => code === 'nothing-fits' && path[0] === 'stage');
+  return room === undefined ? null : { code: 'no-room', found: room.found };
+}
+
+/**
+ * That every exercise whose range is measured by hip bend reaches less than the protocol's share of the stage's cap (where
+ * there is none, of the card's own end), for what hurt keeps it there; null otherwise. How gently it enters does not
+ * count: that range opens.
+ */
+export function hollowOf(
+  session: Session,
+  person: Person,
+  { caps, stage, byProvokedAngle }: Bounds,
+): Hollow | null {
+  const below = person.protocol.limits.hollowBelow.value;
+  const stageDeg = stage.caps.hipFlexionDeg ?? Infinity;
+  const mayReachDeg = caps.hipFlexionDeg ?? Infinity;
+  const shares = session.exercises.flatMap(({ slot, fits: [{ settingsDeg }] }) => {
+    const farDeg = settingsDeg.at(-1);
+    if (farDeg === undefined || slot.when !== 'session') return [];
+    const reached = settingsDeg.findLast((deg) => deg <= mayReachDeg) ?? 0;
+    // A card that by itself bends no further says nothing of what hurts.
+    if (stageDeg !== Infinity && farDeg < below * stageDeg) return [];
+    return [reached / (stageDeg === Infinity ? farDeg : stageDeg)];
+  });
+  const share = Math.max(...shares, 0);
+  return !byProvokedAngle || shares.length === 0 || share >= below ? null : { code: 'hollow', share, below };
+}

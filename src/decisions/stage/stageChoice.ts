@@ -1,0 +1,96 @@
+/** The stage of this person: the proposal, or the clinician's own choice, which stands and is marked. */
+import { keepStageOf, numberedStages } from '../../content/keepStage.ts';
+import type { Consult, Library, Protocol, Stage } from '../../content/library.ts';
+import {
+  fellBackText,
+  holdsOnlyTexts,
+  lookedText,
+  ownStageText,
+  stageWord,
+  type NoWholeStage,
+} from '../../messages/en/clinician/stage.ts';
+import type { StageChoice } from '../../programme/programme.ts';
+import type { ScreenEffects } from '../screen/screen.ts';
+import { firstStage, proposeStage, type StageName } from './stageProposal.ts';
+import type { SuddenStart } from '../screen/suddenStart.ts';
+
+export { stageWord };
+export type { StageName };
+
+/** Light holds at most is the screen's word: no choice goes beyond the first stage then. */
+export function chooseStage(
+  consult: Consult,
+  protocol: Protocol,
+  library: Library,
+  effects: ScreenEffects,
+  sudden: SuddenStart | null,
+): StageChoice {
+  const own = consult.stage === 'auto' ? null : consult.stage;
+  if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
+  const { reached, looked } = proposeStage(consult, protocol, sudden);
+  const nameOf = testNameIn(protocol, library);
+  const because = looked.map((one) => lookedText(one, nameOf, stageOf(protocol, one.stage).enter.words));
+  const chosen = own ?? reached;
+  return {
+    chosen,
+    name: stageOf(protocol, chosen).name,
+    proposed: reached,
+    chosenBy: own === null ? 'proposal' : 'clinician',
+    because:
+      own === null || own === reached
+        ? because
+        : [...because, ownStageText(own, reached, consult.stageBecause ?? null)],
+  };
+}
+
+/** The proposal one stage back, because there is no whole programme where it stood; null when there is no earlier one. */
+export function fallenBack(choice: StageChoice, protocol: Protocol, why: NoWholeStage): StageChoice | null {
+  const { chosen, chosenBy, because } = choice;
+  if (chosenBy !== 'proposal' || chosen === 'keepGoing' || chosen === 1) return null;
+  const earlier = (chosen - 1) as StageName;
+  return {
+    ...choice,
+    chosen: earlier,
+    proposed: earlier,
+    name: stageOf(protocol, earlier).name,
+    because: [...because, fellBackText(chosen, earlier, why)],
+  };
+}
+
+/** A test as the protocol or its card names it. */
+export function testNameIn(protocol: Protocol, library: Library): (id: string) => string {
+  return (id) =>
+    library.exercises.get(id)?.title ?? protocol.tests.find((test) => test.id === id)?.name ?? id;
+}
+
+/** The protocol's stage by its name. Content has checked that it is there. */
+export function stageOf({ id, stages }: Protocol, name: StageName): Stage {
+  const stage = name === 'keepGoing' ? keepStageOf(stages) : numberedStages(stages)[name - 1];
+  if (stage === undefined || stage === null)
+    throw new Error(`stage ${name} of protocol ${id}: content lets through only stages that are there`);
+  return stage;
+}
+
+/** The stages still to come, with their names; none after the keep stage. */
+export function stagesAfter({ stages }: Protocol, name: StageName): readonly (readonly [StageName, Stage])[] {
+  if (name === 'keepGoing') return [];
+  const numbered = numberedStages(stages).map((stage, index) => [(index + 1) as StageName, stage] as const);
+  const keep = keepStageOf(stages);
+  return [...numbered.slice(name), ...(keep === null ? [] : [['keepGoing', keep] as const])];
+}
+
+/** Counted from 1, the keep stage after all others: as tables of the protocol name stages. */
+export function stageNumber({ stages }: Protocol, name: StageName): number {
+  return name === 'keepGoing' ? stages.length : name;
+}
+
+function holdsOnly(own: StageName | null, protocol: Protocol): StageChoice {
+  const first = firstStage(protocol);
+  return {
+    chosen: first,
+    name: stageOf(protocol, first).name,
+    proposed: first,
+    chosenBy: 'proposal',
+    because: holdsOnlyTexts(first, own === first ? null : own),
+  };
+}

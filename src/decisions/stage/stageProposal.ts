@@ -1,0 +1,121 @@
+/**
+ * The stage that the recorded tests speak for (house rules 11.1): by the worst test with the hip nearly straight and by
+ * irritability together. One mild test never outweighs a bad one.
+ */
+import { numberedStages } from '../../content/keepStage.ts';
+import type { Consult, Protocol, Stage } from '../../content/library.ts';
+import type { StageChoice } from '../../programme/programme.ts';
+import type { SuddenStart } from '../screen/suddenStart.ts';
+
+export type StageName = StageChoice['chosen'];
+type Test = Consult['tests'][number];
+
+/** Why the proposal goes no further than it does. */
+export type StageObstacle =
+  | { readonly code: 'stirred-up' | 'irritable' | 'irritable-for-sport' | 'not-settled' | 'no-sport' }
+  | { readonly code: 'not-tested'; readonly tests: readonly string[] }
+  | {
+      readonly code: 'straight-hip-pain' | 'entry-pain' | 'sport-pain';
+      readonly test: string;
+      readonly pain: number;
+      readonly painAtMost: number;
+    }
+  | { readonly code: 'sudden-start'; readonly sudden: SuddenStart };
+
+export interface StageLooked {
+  readonly stage: StageName;
+  /** The tests that opened it, the worst result of each; empty where the stage asks for none. */
+  readonly by: readonly Test[];
+  /** Null when it is open. */
+  readonly obstacle: StageObstacle | null;
+}
+
+export interface StageProposal {
+  readonly reached: StageName;
+  /** One entry for each stage that was looked at, in order, the one that is not open last. */
+  readonly looked: readonly StageLooked[];
+}
+
+/** Climbs from the first stage as long as each next one may be entered by its own rules. */
+export function proposeStage(
+  consult: Consult,
+  protocol: Protocol,
+  sudden: SuddenStart | null,
+): StageProposal {
+  const looked: StageLooked[] = [];
+  let reached = firstStage(protocol);
+  for (const [index, stage] of numberedStages(protocol.stages).entries()) {
+    if (index === 0) continue;
+    const name = (index + 1) as StageName;
+    const obstacle = obstacleInto(stage, index + 1, consult, protocol, sudden);
+    const by = worstOfEach(consult.tests).filter(({ test }) => stage.enter.tests.includes(test));
+    looked.push({ stage: name, by, obstacle });
+    if (obstacle !== null) break;
+    reached = name;
+  }
+  return { reached, looked };
+}
+
+/** `keep` only where there is nothing else. */
+export function firstStage({ stages }: Protocol): StageName {
+  return numberedStages(stages).length === 0 ? 'keepGoing' : 1;
+}
+
+/** What bars fast work and sport whoever asks for it: high irritability, or a test above the pain it is entered with. */
+export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult): StageObstacle | null {
+  if (!enter.sport) return null;
+  if (irritability === 'high') return { code: 'irritable-for-sport' };
+  const worst = worstOf(tests);
+  return worst === null || worst.pain <= enter.painAtMost
+    ? null
+    : { code: 'sport-pain', test: worst.test, pain: worst.pain, painAtMost: enter.painAtMost };
+}
+
+function obstacleInto(
+  stage: Stage,
+  number: number,
+  consult: Consult,
+  protocol: Protocol,
+  sudden: SuddenStart | null,
+): StageObstacle | null {
+  const { tests, painAtMost, settled, sport } = stage.enter;
+  const { response24h, irritability, running } = consult;
+  if (sudden !== null && number > sudden.stageAtMost) return { code: 'sudden-start', sudden };
+  if (response24h === 'up') return { code: 'stirred-up' };
+  const straight = straightHipTests(consult, protocol);
+  const worst = worstOf(straight);
+  if (worst !== null && worst.pain > painAtMost)
+    return { code: 'straight-hip-pain', test: worst.test, pain: worst.pain, painAtMost };
+  if (irritability === 'high' && (worst === null || response24h !== 'settled')) return { code: 'irritable' };
+  const tried = consult.tests.filter(({ test }) => tests.includes(test));
+  const worstTried = worstOf(tried);
+  if (tests.length > 0 && worstTried === null) return { code: 'not-tested', tests };
+  if (worstTried !== null && worstTried.pain > painAtMost)
+    return { code: 'entry-pain', test: worstTried.test, pain: worstTried.pain, painAtMost };
+  if (settled && response24h !== 'settled') return { code: 'not-settled' };
+  if (sport && !running.runs) return { code: 'no-sport' };
+  return sportObstacle(stage, consult);
+}
+
+/** Tests with the hip nearly straight: those the protocol says so of, and holds of its first stage that were tried. */
+function straightHipTests({ tests }: Consult, protocol: Protocol): readonly Test[] {
+  const named = new Map(protocol.tests.map(({ id, lowFlexion }) => [id, lowFlexion]));
+  const holds = new Set(
+    (protocol.stages[0]?.slots ?? []).flatMap(({ dose, cards }) => (dose.kind === 'hold' ? cards : [])),
+  );
+  return tests.filter(({ test }) => named.get(test) ?? holds.has(test));
+}
+
+function worstOf(tests: readonly Test[]): Test | null {
+  return tests.reduce<Test | null>(
+    (worst, next) => (worst === null || next.pain > worst.pain ? next : worst),
+    null,
+  );
+}
+
+// A test that was done twice, on either side perhaps, counts by what hurt more.
+function worstOfEach(tests: readonly Test[]): readonly Test[] {
+  return [...new Set(tests.map(({ test }) => test))].map(
+    (id) => worstOf(tests.filter(({ test }) => test === id)) as Test,
+  );
+}

@@ -1,0 +1,123 @@
+/** A plain note of 12 to 15 lines to paste into the clinic's own system. */
+import type { Consult } from '../../../../content/library.ts';
+import type { Decided } from '../../../../decisions/decide.ts';
+import { numberedStages } from '../../../../content/keepStage.ts';
+import { limitsOf } from '../../../../decisions/screen/painLimits.ts';
+import type { PainLimits } from '../../../../scheduling/painLimits.ts';
+import { capital, listText } from '../../plain.ts';
+import { RUN_WORDS } from '../../patient/running.ts';
+import type { Prescription } from '../../../../decisions/session/prescribe.ts';
+import { stageWord } from '../../../../decisions/stage/stageChoice.ts';
+import { clearedTexts } from './cleared.ts';
+import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
+import { effectTexts } from './effects.ts';
+
+const MOST_LINES = 15;
+
+/** Eleven lines that are always there, and one to four of exercises between them. `gaveUp`: sentences. */
+export function noteLines(decided: Decided, gaveUp: readonly string[]): string[] {
+  const before = beforeLines(decided);
+  const after = afterLines(decided, gaveUp);
+  const room = MOST_LINES - before.length - after.length;
+  return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];
+}
+
+function beforeLines(decided: Decided): string[] {
+  const { person, stage, step, session } = decided;
+  const { consult } = person;
+  const screen = [...effectTexts(person), ...clearedTexts(person)];
+  const tests = consult.tests.map(
+    ({ test, side, pain }) => `${test}${side === undefined ? '' : ` (${side})`} ${pain}/10`,
+  );
+  const own =
+    stage.chosen === 'keepGoing'
+      ? 'chosen by the clinician'
+      : `chosen by the clinician, proposal ${stageWord(stage.proposed)}`;
+  const chosen = stage.chosenBy === 'proposal' ? proposedText(person, stage) : own;
+  return [
+    `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
+    `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
+    `Tests: ${listText(tests)}.`,
+    ...(consult.confirmed.length === 0 ? [] : [`Confirmed: ${confirmedText(consult.confirmed)}.`]),
+    `Screen: ${screen.length === 0 ? 'nothing that limits the programme.' : screen.join(' ')}`,
+    `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
+  ];
+}
+
+// The tests decide only where nothing else did.
+function proposedText(person: Decided['person'], { chosen }: Decided['stage']): string {
+  const { consult, protocol, effects, sudden } = person;
+  if (effects.lightHolds.length > 0) return 'the screen allows light holds only';
+  if (numberedStages(protocol.stages).length === 0) return 'the only stage of this protocol';
+  const { reached } = proposeStage(consult, protocol, null);
+  if (reached === chosen) return 'as proposed from the tests';
+  return sudden !== null && chosen === sudden.stageAtMost
+    ? `the most after a sudden start, the tests speak for ${stageWord(reached)}`
+    : `the tests speak for ${stageWord(reached)}, which has no whole programme for this person`;
+}
+
+function confirmedText(confirmed: Consult['confirmed']): string {
+  return confirmed.map(({ path, value, reason }) => `${path} ${value} (${reason})`).join('; ');
+}
+
+function afterLines(
+  { person, running, sitting, dated, course, outlook }: Decided,
+  gaveUp: readonly string[],
+): string[] {
+  const { consult, protocol } = person;
+  const goals = consult.goals.map(({ what }) => what);
+  return [
+    `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races, outlook.openEnd !== null)}` : 'does not run.'}`,
+    `Sitting: ${sittingText(sitting)}`,
+    painText(limitsOf(consult, protocol)),
+    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
+    `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
+    `${course === 'discharge' ? 'Last look' : 'Review'} ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
+  ];
+}
+
+function painText({ atMost, neverAbove, usualOnly }: PainLimits): string {
+  return usualOnly
+    ? `Pain during exercise no more than usual (${atMost}/10) and settled by the evening; morning check explained.`
+    : `Pain up to ${atMost}/10 during exercise, never above ${neverAbove}; morning check explained.`;
+}
+
+function runningText({ decision, most }: Decided['running']['decision']): string {
+  return decision === 'keep' ? `goes on, at most ${RUN_WORDS[most]}.` : `${decision.replace('-', ' and ')}.`;
+}
+
+/** @example ' Race 2026-12-06 in the plan.' */
+function racesText(races: Decided['dated']['races'], dateOpen: boolean): string {
+  return races
+    .map(({ on, inPlan, fitsFrom }) => {
+      const early =
+        fitsFrom === null ? '' : `, too early (${dateOpen ? 'no date yet' : `fits from ${fitsFrom}`})`;
+      return ` Race ${on}${early}: ${inPlan ? 'in the plan' : 'not in the plan'}.`;
+    })
+    .join('');
+}
+
+function sittingText({ now, free }: Decided['sitting']): string {
+  if (free) return 'as wished, no budget.';
+  if (now === null) return 'no budget, tolerance too short.';
+  return `${now.uprightMinutes} min upright, ${now.hardMinutes} min hard or leaning.`;
+}
+
+// One line an exercise; where there are more than lines, the last line holds the rest.
+function exerciseLines(prescriptions: readonly Prescription[], lines: number): string[] {
+  const texts = prescriptions.map(exerciseLine);
+  return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
+}
+
+function exerciseLine({ card, cells, byFeel, at }: Prescription): string {
+  const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
+  const parts = [
+    text('sets'),
+    text('repetitions') || text('holdSeconds'),
+    byFeel ? 'weight by feel' : text('loadKg'),
+    text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
+    at.dose.timesPerDay === 1 ? '' : `${text('timesPerDay')} a day`,
+    text('days'),
+  ];
+  return `${card.title}: ${parts.filter((part) => part !== '').join(', ')}.`;
+}

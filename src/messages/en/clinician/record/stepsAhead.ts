@@ -1,0 +1,38 @@
+/** The rest of the stage's ladder and the earliest dates, for the clinician. */
+import type { Decided } from '../../../../decisions/decide.ts';
+import { countText, paragraph, section, table } from '../../plain.ts';
+import { limitText, openEndRemark } from '../remarks.ts';
+import { amountText, changeText } from '../../patient/steps.ts';
+import type { Section } from '../../../../programme/programme.ts';
+
+/** What the stage asks before the next, its remaining steps, and no stage earlier than it can be. */
+export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {
+  const rows = session.ladder.rungs
+    .slice(step)
+    .map((rung) => [
+      String(rung.step),
+      changeText(rung, (slot) => slot),
+      rung.changed
+        .map(
+          ({ exercise, from, to, stoppedBy }) =>
+            `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (not more: ${limitText(stoppedBy)})`}`,
+        )
+        .join('; '),
+    ]);
+  const dates = outlook.dates.map(({ name, earliestOn, usuallyFrom, usuallyTo }) => [
+    name,
+    earliestOn,
+    `${usuallyFrom} to ${usuallyTo}`,
+  ]);
+  return section('steps-ahead', 'Steps ahead', [
+    paragraph(
+      `The ladder of this stage has ${countText(session.ladder.rungs.length, 'step')} for this person.`,
+    ),
+    ...(course === 'treatment' ? [paragraph(`To go on from here: ${bounds.stage.exit.words}`)] : []),
+    ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
+    ...(outlook.openEnd === null ? [] : [paragraph(openEndRemark(outlook.openEnd))]),
+    ...(dates.length < 2 || outlook.openEnd !== null
+      ? []
+      : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
+  ]);
+}

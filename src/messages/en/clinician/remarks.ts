@@ -1,0 +1,219 @@
+/** Words of the record for what the ladder, the run decision and a race ended in; the codes stay in the room that found them. */
+import type { Consult } from '../../../content/library.ts';
+import type { ChangeKind } from '../../../dosing/dose.ts';
+import type { LadderEnd } from '../../../dosing/ladder.ts';
+import type { Amount, Limit } from '../../../dosing/rung.ts';
+import type { LongestRun } from '../../../scheduling/growth.ts';
+import type { RaceNote } from '../../../scheduling/race.ts';
+import type { Reason } from '../../../units/reason.ts';
+import type { RunCount } from '../../../scheduling/runCount.ts';
+import type { RunReasonCode } from '../../../scheduling/runDecision.ts';
+import type { Stress } from '../../../scheduling/newStress.ts';
+import type { PlanWeek } from '../../../scheduling/planWeek.ts';
+import type { Grows } from '../../../scheduling/turns.ts';
+import type { Maternity } from '../../../decisions/screen/maternity.ts';
+import type { OpenEnd } from '../../../decisions/days/outlook.ts';
+import { dayText, listText, numberText } from '../plain.ts';
+import { RUN_WORDS } from '../patient/running.ts';
+import { amountText } from '../patient/steps.ts';
+
+const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
+  hipFlexion: 'the cap on hip bend',
+  compression: 'the cap on squeeze',
+  tension: 'the cap on pull',
+  demand: 'the cap on the share of muscle strength',
+  provokedAngle: 'the angle that hurt',
+  compressionGrowth: 'peak squeeze would grow too fast for one step',
+  hipMomentGrowth: 'the hip moment would grow too fast for one step',
+  compressionTimeGrowth: 'squeeze over the session would grow too fast for one step',
+  tensionTimeGrowth: 'pull over the session would grow too fast for one step',
+  workGrowth: 'the work of the session would grow too fast for one step',
+  loadGrowth: 'the weight would grow too fast for one step',
+  weekGrowth: 'the week would grow too fast for one step',
+  cardsAboveHalfCap: 'no more exercises may stand above half the cap on squeeze',
+  minutes: 'the minutes there are',
+  kit: 'the weights there are',
+  testedLoad: 'the load that was tested',
+  rangeStep: 'the next range is more than one step away',
+  fixedRange: 'the card has one range',
+  noHarderCard: 'no harder card fits',
+  unmodelled: 'a card without a pose cannot be compared',
+  kind: 'this kind of dose does not change so',
+  noTarget: 'the protocol names no end',
+  alreadyLeft: 'it would lead back to an easier step',
+  steps: 'the ladder is as long as ladders get',
+};
+
+/** What stands against more. */
+export function limitText(limit: Limit): string {
+  return LIMIT_WORDS[limit];
+}
+
+/** How one change of an exercise ended. @example 'Bow: range ends at 55°: the cap on squeeze.' */
+export function endText(
+  { exercise, change, at, stoppedBy }: LadderEnd,
+  titleOf: (card: string) => string,
+  isLight: boolean,
+): string {
+  const [what, ends] = ENDING_WORDS[change];
+  const where = at === null ? 'at its start' : `at ${endAmountText(change, at, titleOf)}`;
+  const limit = isLight && stoppedBy === 'testedLoad' ? LIGHT : stoppedBy && limitText(stoppedBy);
+  return `${exercise}: ${what} ${ends} ${where}${limit === null ? '' : `: ${limit}`}.`;
+}
+
+const LIGHT = 'the light loads of a first programme after a sudden start';
+
+const ENDING_WORDS: Readonly<Record<ChangeKind, readonly [what: string, ends: string]>> = {
+  range: ['range', 'ends'],
+  load: ['weight', 'ends'],
+  repetitions: ['repetitions', 'end'],
+  hold: ['hold', 'ends'],
+  sets: ['sets', 'end'],
+  tempo: ['pace', 'ends'],
+  days: ['days a week', 'end'],
+  lever: ['harder versions', 'end'],
+};
+
+function endAmountText(change: ChangeKind, at: Amount, titleOf: (card: string) => string): string {
+  if (typeof at === 'string') return change === 'lever' ? `“${titleOf(at)}”` : amountText(at);
+  const unit: Partial<Record<ChangeKind, string>> = { range: '°', load: ' kg', hold: ' s' };
+  return `${amountText(at)}${unit[change] ?? ''}`;
+}
+
+type Words<Code extends string> = Readonly<Record<Code, (inputs: Reason['inputs']) => string>>;
+
+const DECISION_WORDS: Words<RunReasonCode> = {
+  'does-not-run': () => 'does not run',
+  'screen-stops-running': ({ items }) => `none, for the screen says so (${items})`,
+  'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
+  'maternity-limits-running': ({ kind, most }) =>
+    `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
+  'sudden-start': ({ most }) =>
+    `${kindText(most)} at most in the first programme after a cleared sudden start`,
+  irritable: () => 'the tendon is irritable',
+  'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
+  'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,
+  'clinician-own': ({ decision }) => `the clinician's own entry is ${kindText(decision)}`,
+  'clinician-own-over-rules': ({ decision }) =>
+    `the clinician's own entry, ${kindText(decision)}, goes beyond the house rules`,
+  'recorded-decision': ({ decision }) => `the decision of the consult is ${kindText(decision)}`,
+  'recorded-decision-not-followed': ({ decision }) =>
+    `the decision of the consult, ${kindText(decision)}, is more than the rules allow`,
+  'pull-above-stage-cap': ({ pullBw, capBw }) =>
+    `easy running pulls with about ${rounded(pullBw)} body weights, above the stage's cap of ${rounded(capBw)}: a decision, not a sum`,
+};
+
+const MATERNITY_WORDS: Readonly<Record<Maternity['kind'], string>> = {
+  pregnant: 'pregnancy',
+  'after-birth': 'the first weeks after birth, without a recorded clearance',
+  'not-recorded': 'pregnant or after birth, weeks not recorded',
+};
+
+/** Why running is what it is. */
+export function runReasonText({ code, inputs }: Reason<RunReasonCode>): string {
+  return `Running: ${DECISION_WORDS[code](inputs)}.`;
+}
+
+const LONGEST_WORDS: Words<LongestRun['because']['code']> = {
+  'longest-of-30-days': ({ longestIn30DaysKm, growth }) =>
+    `the next longest run is at most ${rounded(growth)} times the longest of 30 days, ${rounded(longestIn30DaysKm)} km`,
+  'no-run-in-30-days': () => 'no run in 30 days, so walking into running comes first',
+  'longest-not-recorded': () => 'the longest run is not recorded, so walking into running comes first',
+  'not-running-now': ({ weeksOff }) =>
+    `no running now (${weeksOff} weeks off), so walking into running comes first`,
+};
+
+/** Why the longest run is what it is. */
+export function longestText({ code, inputs }: LongestRun['because']): string {
+  return `Running: ${LONGEST_WORDS[code](inputs)}.`;
+}
+
+const RUN_COUNT_WORDS: Words<RunCount['because']['code']> = {
+  'fewest-runs': ({ runs, share }) =>
+    `estimated at ${runs}, with which the others are each at most ${rounded(share)} times the longest`,
+  'not-days-enough': ({ runs, share }) =>
+    `estimated at ${runs}, though the others are then each more than ${rounded(share)} times the longest: there are not days enough for more`,
+};
+
+/** How many runs a week there are taken to be, where it is not recorded. */
+export function runCountText({ code, inputs }: RunCount['because']): string {
+  return `Running: the number of runs a week is not recorded; it is ${RUN_COUNT_WORDS[code](inputs)}.`;
+}
+
+const RACE_WORDS: Words<RaceNote> = {
+  'race-before-ready': ({ most, raceKm, fitsFrom }) =>
+    `${rounded(raceKm)} km, before fast running is back${most === 'fast' ? ' for long enough' : ` (${kindText(most)} at most now)`}; it would fit from ${fitsFrom}`,
+  'race-beyond-longest': ({ longestKm, raceKm }) =>
+    `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
+  'race-in-doubt': ({ doubts }) =>
+    `not in the plan without a recorded decision (${String(doubts).replaceAll('-', ' ')})`,
+  'race-decided': ({ decision }) => `recorded decision: ${decision}`,
+  'race-barred': () => 'not in the plan, whatever is decided: there is no running now',
+};
+
+/** What the clinician should know of a race. */
+export function raceText(on: string, { code, inputs }: Reason<RaceNote>): string {
+  return `Race on ${on}: ${RACE_WORDS[code](inputs)}.`;
+}
+
+function kindText(kind: Reason['inputs'][string] | undefined): string {
+  const words: Readonly<Record<string, string>> = { ...RUN_WORDS, keep: 'to go on running', none: 'no run' };
+  return words[String(kind)] ?? String(kind);
+}
+
+function rounded(value: Reason['inputs'][string] | undefined): string {
+  return typeof value === 'number' ? numberText(Math.round(value * 100) / 100) : String(value);
+}
+
+/** Why the pain rule is the stricter one. `from`: the usual pain from which it is. */
+export function usualOnlyText(
+  { irritability, usualMorningPain }: Pick<Consult, 'irritability' | 'usualMorningPain'>,
+  from: number,
+): string {
+  const because = [
+    ...(irritability === 'high' ? ['irritability is high'] : []),
+    ...(usualMorningPain >= from ? [`usual pain is ${usualMorningPain}, ${from} or more`] : []),
+  ];
+  return `Pain during exercise: no more than usual, and settled by the evening, for ${listText(because)}.`;
+}
+
+/** That a programme is written although usual pain is high. */
+export function painDecisionText(usual: number, reason: string): string {
+  return `Usual pain is ${usual}: the programme is written by the clinician's own decision (${reason}).`;
+}
+
+const GROWS_WORDS: Readonly<Record<Grows, string>> = {
+  exercises: 'the exercises',
+  running: 'the running',
+  sitting: 'the minutes of sitting',
+  stepRate: 'the step rate',
+};
+
+const STRESS_WORDS: Readonly<Record<Stress, string>> = {
+  springs: 'springy exercises begin',
+  strides: 'strides begin',
+  'hills-or-strides': 'hilly runs or strides begin',
+  fast: 'fast runs begin',
+};
+
+/** What grows in which week of the plan, for the record; one thing at a time. */
+export function growthText(weeks: readonly PlanWeek[]): string {
+  const rows = weeks.map(({ from, turn: { grows, begins, because } }) => {
+    const why = [
+      ...(because === 'first-week' ? ['first week of the programme'] : []),
+      ...(because === 'rung' ? ['next rung by its week'] : []),
+      ...(begins === null ? [] : [STRESS_WORDS[begins]]),
+    ];
+    return `${dayText(from)} ${grows === null ? 'nothing' : GROWS_WORDS[grows]}${why.length === 0 ? '' : ` (${why.join(', ')})`}`;
+  });
+  return `What grows, one thing a week: ${rows.join('; ')}.`;
+}
+
+/** In place of the earliest dates of the stages. */
+export function openEndRemark(openEnd: OpenEnd): string {
+  const why = {
+    medicine: 'light holds at most, as long as the prescriber says',
+    birth: 'pregnancy or birth',
+  };
+  return `Dates of later stages and of races are left open: ${why[openEnd]}.`;
+}

@@ -1,0 +1,78 @@
+/** What comes next: the steps ahead, or how to keep what has been won. */
+import type { Protocol } from '../../../content/library.ts';
+import type { Course } from '../../../decisions/stage/course.ts';
+import type { OpenEnd } from '../../../decisions/days/outlook.ts';
+import type { Part, Section } from '../../../programme/programme.ts';
+import type { IsoDate } from '../../../units/date.ts';
+import { SPOTS } from './spot.ts';
+import { dayAndYear, list, paragraph, section } from '../plain.ts';
+
+export interface NextWords {
+  readonly course: Course;
+  readonly stepsAhead: number;
+  /** How long the whole way usually takes, for example `3 to 6 months`; not asked once it is behind. */
+  readonly months: string;
+  /** Why that cannot be said yet; null where it can. */
+  readonly openEnd: OpenEnd | null;
+  readonly reviewOn: IsoDate;
+  readonly goals: readonly string[];
+  readonly sameStepUnder: number;
+  readonly oneBackUpTo: number;
+  /** Speed comes back to those who had it. */
+  readonly runs: boolean;
+  /** What the protocol holds small at first, and so what comes back. */
+  readonly angle: Protocol['angle'];
+}
+
+/** The steps ahead in treatment; afterwards how it grows, early signs, and how to start again. */
+export function whatComesNextText(words: NextWords): Section {
+  const { course, goals, reviewOn } = words;
+  return section('what-comes-next', 'What comes next', [
+    ...(course === 'treatment' ? wayParts(words) : keepParts(words)),
+    ...(goals.length === 0 ? [] : [list(goals.map((what) => `Your goal: ${what}.`))]),
+    paragraph(
+      course === 'discharge'
+        ? `Come for a last look on ${dayAndYear(reviewOn)}.`
+        : `We meet again on ${dayAndYear(reviewOn)}.`,
+    ),
+  ]);
+}
+
+/** In place of months. */
+const OPEN_ENDS: Readonly<Record<OpenEnd, string>> = {
+  medicine:
+    'How long the whole way takes, nobody can say yet: it waits until more than light holds are allowed.',
+  birth:
+    'How long the whole way takes is left open for now. After a birth there is a time without running and jumping, and we plan it with you.',
+};
+
+function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part[] {
+  return [
+    paragraph(
+      stepsAhead === 0
+        ? 'This is the last step of this part. At the review we look together at what you can go on to.'
+        : stepsAhead === 1
+          ? 'After this step there is one more in this part. Then we look together at what you can go on to.'
+          : `After this step there are up to ${stepsAhead} more in this part. You need not do them all: at each review we look together at what you can go on to.`,
+    ),
+    paragraph(
+      `${openEnd === null ? `From here the whole way usually takes ${months}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
+    ),
+  ];
+}
+
+// House rules 3, keep: how it grows, early signs, how to start again after a break.
+function keepParts({ course, sameStepUnder, oneBackUpTo, runs, angle }: NextWords): Part[] {
+  return [
+    paragraph(
+      'There is no end date. Strength once or twice a week keeps the tendon used to its work.',
+      'strong',
+    ),
+    list([
+      'Add weight only when every set leaves you two more than your plan says, two sessions running. Add the smallest step you have.',
+      `Early signs: ${SPOTS[angle].earlySigns}. Then use the easier numbers for a week.`,
+      `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, stay with them for two weeks${runs ? ', and run easy and flat first' : ''}.`,
+      ...(course === 'discharge' ? ['You can come back to us at any time.'] : []),
+    ]),
+  ];
+}

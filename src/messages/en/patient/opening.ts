@@ -1,0 +1,111 @@
+/** Who the leaflet is for and why it began, in a few sentences. */
+import type { Consult, Protocol } from '../../../content/library.ts';
+import type { EmergencyBox } from '../../../programme/programme.ts';
+import type { Clinic } from '../../../content/library.ts';
+import type { Course } from '../../../decisions/stage/course.ts';
+import { beganTexts } from './began.ts';
+import { dayAndYear, dayText } from '../plain.ts';
+
+const SIDE_WORDS = { left: 'left side', right: 'right side', both: 'both sides' } as const;
+
+/** @example titleText('otter') // => 'Home exercises for otter' */
+export function titleText(alias: string): string {
+  return `Home exercises for ${alias}`;
+}
+
+/** Alias, revision and dates in one line, for headers and footers. */
+export function runningLineText(consult: Consult): string {
+  return `${consult.alias} · revision ${consult.revision} · ${dayText(consult.startOn)} to ${dayAndYear(consult.reviewOn)}`;
+}
+
+/** From when to when it holds; at the end of treatment there is nothing left to review but a last look. */
+export function datesText({ startOn, reviewOn }: Consult, course: Course): string {
+  const then: Readonly<Record<Course, string>> = {
+    treatment: 'Next review',
+    discharge: 'A last look',
+    prevention: 'We look at it again',
+  };
+  return `Start on ${dayText(startOn)}. ${then[course]} on ${dayAndYear(reviewOn)}.`;
+}
+
+/** House rules 2: what a patient has to know of it, and whom to ask. */
+const LIGHT_HOLDS =
+  'Because of a medicine or an injection, only light holds for now. Talk to the doctor who prescribed it.';
+
+/** The first programme after a cleared sudden start: why it is so light (house rules 11.6). */
+const SUDDEN =
+  'It began suddenly, and it has been looked at since. So this first plan is light, with less than you could lift.';
+
+/** A lower stage or step than in the revision before: said plainly, so that nobody wonders. */
+const TURNED_DOWN =
+  'This plan asks a little less than the last one. Ups and downs are part of the way, not a new start.';
+
+/** What the opening says beside who and why. */
+export interface OpeningFacts {
+  /** The screen allows no more than light holds. */
+  readonly lightHolds: boolean;
+  /** Strong or heavy work would contradict what the patient is told to heed. */
+  readonly gentle: boolean;
+  /** The stage holds the bend small no more. */
+  readonly bends: boolean;
+  /** It began with a pop or a sudden pain, and this is the first plan after it was cleared. */
+  readonly sudden: boolean;
+  /** The revision before stood further on. */
+  readonly turnedDown: boolean;
+}
+
+/** Who, why (the protocol's words), and why it began; at the end of treatment and for prevention, what it is for instead. */
+export function openingText(
+  consult: Consult,
+  protocol: Protocol,
+  course: Course,
+  { lightHolds, gentle, bends, sudden, turnedDown }: OpeningFacts,
+): string[] {
+  const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
+  const why = gentle ? gentleWhy(protocol) : bends ? (protocol.whyLater ?? protocol.why) : protocol.why;
+  switch (course) {
+    case 'treatment':
+      return [
+        `This is for ${where}.`,
+        ...why,
+        ...(turnedDown ? [TURNED_DOWN] : []),
+        ...(lightHolds ? [LIGHT_HOLDS] : []),
+        ...(sudden ? [SUDDEN] : []),
+        ...beganTexts(consult.changedBefore),
+      ];
+    case 'discharge':
+      return [
+        `This is for ${where}.`,
+        'You have worked your way back. What helped now keeps you there.',
+        'Bending is normal, and so is an odd sore day.',
+      ];
+    case 'prevention':
+      return [`This is for ${where}, while nothing hurts.`, ...why];
+  }
+}
+
+/** The protocol's own gentle words; without them the sentences that promise strong or heavy work are left out. */
+function gentleWhy({ why, whyGentle }: Protocol): readonly string[] {
+  return whyGentle ?? why.filter((sentence) => !/\b(?:strong|heav)/i.test(sentence));
+}
+
+/** The emergency box in the words of the patient's country. */
+export function emergencyText(clinic: Clinic, country: string): EmergencyBox {
+  const local = clinic.emergency[country];
+  if (local === undefined) throw new Error(`country ${country}: content checks it against the clinic file`);
+  return {
+    country: local.country,
+    heading: `Emergency: ${local.emergencyNumber}`,
+    lines: [
+      `Call ${local.emergencyNumber} or go to ${local.department} at once for: new numbness between the legs; new trouble with bladder or bowel; weakness in both legs or getting worse; a foot that drops.`,
+      'Also for sudden breathlessness or chest pain, or a leg that is swollen, warm and throbbing.',
+      'A sudden pop with a big bruise, or you cannot walk: do not exercise, and be seen the same day.',
+      `Urgent but no emergency: ${local.urgentAdvice}.`,
+    ],
+  };
+}
+
+export const NOTICE = [
+  'For use by or under a licensed clinician. Local rules come first.',
+  'Made for one person. Please do not pass it on as advice for someone else.',
+] as const;

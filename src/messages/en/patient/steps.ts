@@ -1,0 +1,113 @@
+/** Steps and what comes next, in a patient's words. */
+import type { ChangeKind } from '../../../dosing/dose.ts';
+import type { Amount, Changed, Rung } from '../../../dosing/rung.ts';
+import type { Protocol } from '../../../content/library.ts';
+import type { IsoDate } from '../../../units/date.ts';
+import { countText, listText, numberText, secondsText, weekdayAndDay } from '../plain.ts';
+
+const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
+  range: 'a little further',
+  load: 'a little heavier',
+  repetitions: 'more repetitions',
+  hold: 'longer holds',
+  sets: 'one more set',
+  tempo: 'a new pace',
+  days: 'more days',
+  lever: 'a harder version',
+};
+
+type Eased = Changed['eased'][number];
+
+/** What is new on a rung, and what is less so that the step stays small. @example 'New: longer holds for Side push. Side push then has 3 holds instead of 4. All else stays.' */
+export function changeText(rung: Rung, titleOf: (slot: string) => string): string {
+  if (rung.change === null) return '';
+  const what = listText(rung.changed.map(({ exercise }) => titleOf(exercise)));
+  const less = rung.changed.flatMap(({ exercise, eased }) => {
+    const dose = rung.exercises.find((one) => one.exercise === exercise)?.dose;
+    const words = eased.flatMap((one) => easedText(one, dose?.holdSeconds !== null));
+    return words.length === 0 ? [] : [`${titleOf(exercise)} then has ${listText(words)}.`];
+  });
+  return [`New: ${CHANGE_WORDS[rung.change]} for ${what}.`, ...less, 'All else stays.'].join(' ');
+}
+
+/** What was taken down, beside what it was; a harder version says for itself how far it goes. */
+function easedText({ change, from, to }: Eased, held: boolean): string[] {
+  if (to === null) return [];
+  const before = from === null ? '' : ` instead of ${amountText(from)}`;
+  switch (change) {
+    case 'sets':
+      return [`${countText(Number(to), held ? 'hold' : 'set')}${before}`];
+    case 'repetitions':
+      return [`${countText(Number(to), 'repetition')}${before}`];
+    case 'hold':
+      return [`holds of ${secondsText(Number(to))}${before}`];
+    case 'load':
+      return ['less weight'];
+    case 'range':
+      return from === null ? [] : ['a shorter way'];
+    case 'tempo':
+      return ['a new pace'];
+    case 'days':
+      return [`${countText(Number(to), 'day')} a week${before}`];
+    case 'lever':
+      return [];
+  }
+}
+
+/** A value of the ladder: a card by its id, a number to a tenth. */
+export function amountText(amount: Amount): string {
+  return typeof amount === 'string' ? amount : numberText(Math.round(amount * 10) / 10);
+}
+
+/** What must be true to go on, each after `Go on when`. `checkAtMost`: the score up to which this person carries on. */
+export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] {
+  return [
+    `you have done the whole dose in ${countText(goingOn.doneSessions.value, 'session')}`,
+    `the morning check has been ${checkAtMost} or less for ${countText(goingOn.checkDays.value, 'day')}`,
+    `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} of 10)`,
+    `you have been on this step for at least ${countText(goingOn.leastDays.value, 'day')} and ${countText(goingOn.leastSessions.value, 'session')}`,
+  ];
+}
+
+/** The exercises have weeks of their own to grow in; without any before the review, it comes first. */
+export function turnText(from: readonly IsoDate[]): string {
+  return from.length === 0
+    ? 'we have met for the review'
+    : `it is the week from ${listText(from.map(weekdayAndDay), 'or')}`;
+}
+
+/** @example 'Step 2: from Tuesday 1 December' */
+export function datedStepHeading(step: number, from: IsoDate): string {
+  return `Step ${step}: from ${weekdayAndDay(from)}`;
+}
+
+/** A rung of a protocol that goes by weeks. */
+export function partText(name: string, step: number): string {
+  return `${name}. If it is not settled by then, stay on step ${step - 1} and get in touch.`;
+}
+
+/** What must be true to go on to the next rung by its week; `checkAtMost` null where the mornings are not asked. */
+export function partWhenTexts(when: {
+  readonly sessions: number;
+  readonly painAtMost: number;
+  readonly checkAtMost: number | null;
+  readonly checkDays: number;
+}): string[] {
+  return [
+    `you have done at least ${countText(when.sessions, 'session')} of the step before`,
+    `the exercises of the step before hurt ${when.painAtMost} or less`,
+    ...(when.checkAtMost === null
+      ? []
+      : [`the morning check has been ${when.checkAtMost} or less for ${countText(when.checkDays, 'day')}`]),
+  ];
+}
+
+/** A table's caption and heading for one step. */
+export function stepHeading(step: number, present: boolean): string {
+  return present ? `Step ${step}: now` : `Step ${step}: later`;
+}
+
+/** Over a step's table. */
+export function stepCaption(step: number, present: boolean): string {
+  return present ? `Your exercises in step ${step}` : `How step ${step} would look`;
+}

@@ -1,0 +1,244 @@
+/** The week and the next session in plain words. */
+import type { GivenUp } from '../../../dosing/minutes.ts';
+import { WEEKDAYS } from '../../../units/weekday.ts';
+import type { Lost } from '../../../scheduling/lost.ts';
+import type { WeekPlan } from '../../../scheduling/plan.ts';
+import type { Reason } from '../../../units/reason.ts';
+import type { RunKind } from '../../../scheduling/run.ts';
+import type { GroupDay, WeekGroup } from '../../../scheduling/weekGroups.ts';
+import type { Part, Section } from '../../../programme/programme.ts';
+import type { SessionLength } from '../../../decisions/person/sessionLength.ts';
+import type { ShortSession } from '../../../decisions/session/shortSession.ts';
+import {
+  capital,
+  countText,
+  dayText,
+  listText,
+  paragraph,
+  section,
+  table,
+  weekdayAndDay,
+  weekdayText,
+} from '../plain.ts';
+import { tableEntries, type DayWords } from './day.ts';
+import { RUN_WORDS } from './running.ts';
+import { sportTexts } from './sport.ts';
+import type { IsoDate } from '../../../units/date.ts';
+
+export interface WeekWords extends DayWords {
+  readonly groups: readonly WeekGroup[];
+  /** Days from one session to the next at least. */
+  readonly gapDays: number;
+  /** A race stands in the plan, or lies near enough to change its days. */
+  readonly race: boolean;
+  /** The week as it was planned, for what it says of sport. */
+  readonly sport: WeekPlan;
+}
+
+/** The weeks by their days, each kind of week once, and what may be moved. */
+export function weekText(words: WeekWords): Section {
+  const { groups, gapDays, race, sport } = words;
+  const amountsDiffer = groups.some(({ days }) => days.some(({ sameAmounts }) => !sameAmounts));
+  const moved =
+    gapDays <= 1
+      ? 'The days may be moved. If a session is late, carry on from there the next day.'
+      : `The days may be moved, as long as you leave ${countText(gapDays - 1, 'clear day')} between two sessions.`;
+  return section('week', 'Your week', [
+    ...groups.map((group, index) => weekTable(group, groups[index - 1], words)),
+    ...(amountsDiffer
+      ? [paragraph('How far or how long you run in which week stands under “Running”.')]
+      : []),
+    paragraph(race ? `${moved} Only the days around the race stay as they are.` : moved),
+    ...sportTexts(sport).map((text) => paragraph(text)),
+    paragraph(
+      'You need more rest when you sleep badly, wake tired, or stay sore for more than a day. Then leave one day more between.',
+    ),
+  ]);
+}
+
+/** A group beside the one before it: all its days, or those that differ where they are few. */
+function weekTable(group: WeekGroup, before: WeekGroup | undefined, words: WeekWords): Part {
+  const alone = words.groups.length === 1;
+  const days = alone
+    ? [...group.days].sort((a, b) => WEEKDAYS.indexOf(a.weekday) - WEEKDAYS.indexOf(b.weekday))
+    : group.days;
+  const rows = days.map((one) => [weekdayText(one.weekday), groupDayText(one, words) || 'Free']);
+  const same = new Set((before?.days ?? []).map((one) => rowKey(one, words)));
+  const changed = days.flatMap((one, index) => (same.has(rowKey(one, words)) ? [] : [rows[index] ?? []]));
+  const few = changed.length > 0 && changed.length <= MOST_CHANGED && days.length > MOST_CHANGED;
+  const caption = alone ? 'A usual week' : spanText(group);
+  return few
+    ? table(`${caption}: what is different from the days before`, ['Day', 'Plan'], changed)
+    : table(caption, ['Day', 'Plan'], everyDay(rows));
+}
+
+const MOST_CHANGED = 3;
+
+function rowKey(one: GroupDay, words: WeekWords): string {
+  return `${one.weekday} ${groupDayText(one, words)}`;
+}
+
+/** @example '24 November to 7 December' */
+function spanText({ from, to }: WeekGroup): string {
+  return from === to ? weekdayAndDay(from) : `${dayText(from)} to ${dayText(to)}`;
+}
+
+/** Seven days that are alike are one line. */
+function everyDay(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const [first] = rows;
+  const alike = rows.length === WEEKDAYS.length && rows.every(([, plan]) => plan === first?.[1]);
+  return alike ? [['Every day', first?.[1] ?? '']] : rows;
+}
+
+function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {
+  return capital(tableEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds').join('; '));
+}
+
+// What is new on one date is not new on every such weekday.
+function withoutNews(day: GroupDay['day']): GroupDay['day'] {
+  return day.session === null ? day : { ...day, session: { ...day.session, begins: [] } };
+}
+
+/** Days of an exercise that begins later. @example 'Monday and Friday, from Monday 7 December' */
+export function fromDayText(days: string, on: IsoDate): string {
+  return `${days}, from ${weekdayAndDay(on)}`;
+}
+
+/** Label of an exercise that is no part of the next session yet. */
+export const BEGINS = 'Begins';
+
+/** `Tuesday 24 November. After it, leave one clear day.` */
+export function nextSessionText(on: IsoDate, clearDays: number): string {
+  const after =
+    clearDays === 0
+      ? ''
+      : ` After it, leave ${clearDays === 1 ? 'one clear day' : `${clearDays} clear days`}.`;
+  return `${weekdayAndDay(on)}.${after}`;
+}
+
+/** @example minutesText(1450) // => 'About 25 minutes with the rests.' */
+export function minutesText(seconds: number): string {
+  const minutes = Math.ceil(seconds / 60);
+  return `About ${countText(minutes, 'minute')} with the rests.`;
+}
+
+/** Where a race leaves no session before the review. */
+export function noSessionText(reviewOn: IsoDate): string {
+  return `There is no session before ${weekdayAndDay(reviewOn)}.`;
+}
+
+const DROPPED_WORDS: Readonly<Record<string, string>> = {
+  clock: 'no room on the recovery clock',
+  'hills-and-fast': 'hills and fast running share no week',
+};
+
+const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
+  'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
+  'lift-after-run': ({ days }) =>
+    `a session follows a hard run on the same day (${String(days).replaceAll(' ', ', ')})`,
+  'lift-after-other': ({ others, days }) =>
+    `a session follows ${listText(String(others).split(', '))} on the same day (${String(days).replaceAll(' ', ', ')})`,
+  'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
+  'hard-run': ({ kind, because }) =>
+    `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
+  'left-out': ({ id, keptTimes, keptDays, leftTimes, leftDays }) =>
+    `${id} ${countText(Number(keptTimes), 'time')} a week instead of ${Number(keptTimes) + Number(leftTimes)}, for now${daysIn('kept', keptDays)}${daysIn('left out', leftDays)}`,
+  'plain-session': ({ slots, daysToSport, daysBetween }) =>
+    `to leave room for sport, ${slots === '' ? '' : `the session goes without ${listText(String(slots).split(', '))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
+  'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
+  'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
+    `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
+  'no-day-with-time': () => 'no day with time is recorded',
+  'spacing-over-a-week': ({ hoursBetween }) => `${hoursBetween} hours between sessions are more than a week`,
+  'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
+    `beside ${listText([...new Set(String(fixed).split(', '))])} no day of ${String(daysWithTime).replaceAll(' ', ', ')} is left with ${countText(Number(daysBetween), 'day')} of recovery`,
+};
+
+function daysIn(word: string, days: Reason['inputs'][string] | undefined): string {
+  return days === '' ? '' : `; ${word}: ${String(days).replaceAll(' ', ', ')}`;
+}
+
+/** A sentence of the record for what the week gave up. */
+export function gaveUpText({ code, inputs }: Reason): string {
+  const words = GAVE_UP_WORDS[code];
+  return `${capital(words === undefined ? code : words(inputs))}.`;
+}
+
+/** A sentence of the record for what a session gave up to fit the minutes. */
+export function gaveWayText({ what, exercise, from, to }: GivenUp): string {
+  if (what === 'exercise') return `${exercise} was left out, to fit the minutes.`;
+  return `${exercise}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}, to fit the minutes.`;
+}
+
+/** Why sessions stand as far apart as they do, for the record. */
+export function recoveryText({
+  hours,
+  baseHours,
+  factor,
+  slower,
+  notRecorded,
+}: WeekPlan['liftRecovery']): string {
+  const longer = slower.length === 0 ? '' : `, ${factor} times ${baseHours} h: ${listText(slower)}`;
+  const open = notRecorded.length === 0 ? '' : `; not recorded: ${listText(notRecorded)}`;
+  return `${hours} h between sessions${longer}${open}.`;
+}
+
+/** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
+export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
+  if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
+  const names = exercises.map(({ title, sets, setsInPlan, held }) =>
+    sets === setsInPlan ? title : `${title} (${countText(sets, held ? 'hold' : 'set')})`,
+  );
+  const few =
+    names.length === 1
+      ? `do this one: ${names[0]}`
+      : `do these ${numberWord(names.length)}: ${listText(names)}`;
+  return wholeFits
+    ? `All of it fits in ${minutes} minutes. With less time than that, ${few}.`
+    : `If you only have ${minutes} minutes, ${few}.`;
+}
+
+function numberWord(count: number): string {
+  return ['no', 'one', 'two', 'three', 'four'][count] ?? String(count);
+}
+
+/** How long sessions are planned, for the record. */
+export function sessionLengthText(
+  { minutes, exercisesAtMost, decidedBy }: SessionLength,
+  minutesPerDay: number,
+): string {
+  const most = countText(exercisesAtMost, 'exercise');
+  return decidedBy === 'usual'
+    ? `Session: the usual ${minutes} minutes and ${most} at most; the consult gives ${minutesPerDay} minutes, and more than the usual length is used only from the minutes the protocol names (session.longerFromMinutes).`
+    : `Session: planned for the ${minutes} minutes the consult gives, ${most} at most.`;
+}
+
+const LOST_BECAUSE: Readonly<Record<Lost['because'], string>> = {
+  'before-race': 'before the race',
+  'race-day': 'on the day of the race',
+  'after-race': 'in the easy days after the race',
+};
+
+/** What a race took from the week, a sentence for each kind of thing and reason, for the record. */
+export function lostTexts(lost: readonly Lost[]): string[] {
+  const groups = new Map<string, Lost[]>();
+  for (const one of lost) {
+    const key = `${one.what} ${one.name} ${one.because} ${one.raceOn}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].map(lostText);
+}
+
+function lostText(alike: readonly Lost[]): string {
+  const [{ what, name, because, raceOn }] = alike as readonly [Lost, ...Lost[]];
+  const days = listText(alike.map(({ on }) => dayText(on)));
+  const words: Readonly<Record<Lost['what'], string>> = {
+    session: `no session on ${days}`,
+    springs: `a session without its springy exercises on ${days}`,
+    'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
+    outing: `no walk and run on ${days}, so that a day lies between`,
+    run: `no run on ${days}`,
+    other: `no ${name} on ${days}`,
+  };
+  return `${capital(words[what])}: ${LOST_BECAUSE[because]} of ${dayText(raceOn)}.`;
+}

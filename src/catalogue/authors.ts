@@ -23,8 +23,8 @@ import {
   sameAs,
   spanForm,
 } from '../messages/en/catalogue/authors.ts';
-import { listText, paragraph, section, table } from '../messages/en/plain.ts';
-import type { Section } from '../programme/programme.ts';
+import { listText } from '../messages/en/plain.ts';
+import { paragraph, section, table, type Section } from '../messages/shapes.ts';
 import type { PlainPage } from './view.ts';
 
 type Schema = z.core.JSONSchema.BaseSchema;

@@ -3,12 +3,11 @@ import { marginOf } from '../mechanics/cap.ts';
 import { closePose } from '../mechanics/closure.ts';
 import { loadingAt } from '../mechanics/loading.ts';
 import type { LoadPoint } from '../mechanics/movement.ts';
-import type { Peaks, Sweep } from '../mechanics/sweep.ts';
-import { samplesOf } from '../mechanics/sweep.ts';
+import { type Peaks, type Sweep, samplesOf } from '../mechanics/sweep.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
 import { roundTo } from '../units/round.ts';
 import { isPosed, type Model, type PosedCard } from '../decisions/person/model.ts';
-import type { Table } from '../programme/programme.ts';
+import type { Table } from '../messages/shapes.ts';
 import {
   ANGLES,
   bodySentence,

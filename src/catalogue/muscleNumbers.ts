@@ -19,9 +19,9 @@ import {
   TOGETHER,
   usedFrictionText,
 } from '../messages/en/catalogue/muscleNumbers.ts';
-import { kgText, numberText, paragraph, section } from '../messages/en/plain.ts';
+import { kgText, numberText } from '../messages/en/plain.ts';
+import { paragraph, section, type Part, type Section, type Table } from '../messages/shapes.ts';
 import { SETTING_COLUMNS, settingValue } from '../messages/en/catalogue/protocol.ts';
-import type { Part, Section, Table } from '../programme/programme.ts';
 import { WEIGHTS_KG } from './estimateView.ts';
 import { isFast, peakWith } from './measured.ts';
 import { KNEE_LED } from './scale.ts';

@@ -29,9 +29,8 @@ import {
   USE,
   VALUE_TEXTS,
 } from '../messages/en/catalogue/numbers.ts';
-import { list, paragraph, section } from '../messages/en/plain.ts';
+import { list, paragraph, section, type Part } from '../messages/shapes.ts';
 import type { Model } from '../decisions/person/model.ts';
-import type { Part } from '../programme/programme.ts';
 import { muscleSections } from './muscleNumbers.ts';
 import type { PlainPage } from './view.ts';
 

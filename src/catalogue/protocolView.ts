@@ -15,8 +15,7 @@ import {
   testsSection,
 } from '../messages/en/catalogue/protocol.ts';
 import { stageOption } from '../messages/en/catalogue/library.ts';
-import { section, table } from '../messages/en/plain.ts';
-import type { Section } from '../programme/programme.ts';
+import { section, table, type Section } from '../messages/shapes.ts';
 import { ladderOf } from './ladder.ts';
 import type { Measured } from './measured.ts';
 import { settingTables } from './settings.ts';

@@ -6,7 +6,7 @@ import { houseNumbers, NUMBER_GROUPS } from './houseNumbers.ts';
 import { MARK_WORDS } from '../messages/en/catalogue/library.ts';
 import { SETTING_COLUMNS, settingValue } from '../messages/en/catalogue/protocol.ts';
 import { words } from '../messages/en/catalogue/camelCase.ts';
-import type { Table } from '../programme/programme.ts';
+import type { Table } from '../messages/shapes.ts';
 
 /** A table for each group. */
 export function settingTables(protocol: Protocol): readonly Table[] {

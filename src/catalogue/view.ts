@@ -4,14 +4,8 @@
  */
 import type { ProseSection } from '../content/prose/block.ts';
 import type { Source } from '../units/source.ts';
-import type {
-  CompressionLadder,
-  FigureText,
-  Part,
-  RangeRuler,
-  Section,
-  Table,
-} from '../programme/programme.ts';
+import type { CompressionLadder, FigureText, RangeRuler } from '../programme/programme.ts';
+import type { Part, Section, Table } from '../messages/shapes.ts';
 
 export interface LibraryView {
   readonly language: 'en';

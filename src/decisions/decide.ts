@@ -19,7 +19,8 @@ import { boundsOf, personOf, type Bounds, type Person } from './person/person.ts
 import { prescribe } from './session/prescribe.ts';
 import { hollowOf, noWhole, type Hollow } from './session/wholeStage.ts';
 import type { NoWholeStage } from '../messages/en/clinician/stage.ts';
-import type { PassedOver, Programme, StageChoice } from '../programme/programme.ts';
+import type { PassedOver, StageChoice } from '../programme/programme.ts';
+import type { Earlier } from './terms/earlier.ts';
 import {
   noCardFor,
   noSession,
@@ -70,23 +71,23 @@ export interface Decided extends Where, Work {
 
 /**
  * Who, where on the way, what, when, and what comes after; the first of them that cannot be decided says why. A proposal
- * without a whole programme goes back to the last stage that has one (house rules 11.1). `previous`: the revision before.
+ * without a whole programme goes back to the last stage that has one (house rules 11.1). `earlier`: the revision before.
  */
-export function decide(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
-  const who = whoIsIt(consult, previous, workshop);
+export function decide(consult: Consult, earlier: Earlier | null, workshop: Workshop): Decided | Refused {
+  const who = whoIsIt(consult, earlier, workshop);
   if ('refusals' in who) return who;
-  const found = wholeProgramme(who, previous);
+  const found = wholeProgramme(who, earlier);
   if ('refusals' in found) return found;
-  const first = inDays(found, previous);
+  const first = inDays(found, earlier);
   const { waits } = first.dated;
   if (waits.length === 0) return first;
   // What begins only after the review makes room in the session and in the week.
-  const rest = wholeAt(found.person, found.stage, previous, waits);
-  return 'refusals' in rest ? first : inDays(rest, previous);
+  const rest = wholeAt(found.person, found.stage, earlier, waits);
+  return 'refusals' in rest ? first : inDays(rest, earlier);
 }
 
 /** The days, and everything that stands beside them. */
-function inDays({ work, hollow, ...where }: Whole, previous: Programme | null): Decided {
+function inDays({ work, hollow, ...where }: Whole, earlier: Earlier | null): Decided {
   const { person, stage, bounds } = where;
   const outlook = outlookOf(person, stage.chosen, work.week.plan);
   const sitting = sittingPlan(person, bounds);
@@ -99,7 +100,7 @@ function inDays({ work, hollow, ...where }: Whole, previous: Programme | null): 
     running: work.running,
     sitting,
     outlook,
-    previous,
+    earlier,
   });
   return {
     ...where,
@@ -123,7 +124,7 @@ interface Who {
   readonly stage: StageChoice;
 }
 
-function whoIsIt(consult: Consult, previous: Programme | null, workshop: Workshop): Who | Refused {
+function whoIsIt(consult: Consult, earlier: Earlier | null, workshop: Workshop): Who | Refused {
   const { library, models } = workshop;
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
@@ -131,7 +132,7 @@ function whoIsIt(consult: Consult, previous: Programme | null, workshop: Worksho
   const effects = screenEffects(consult, library.clinic);
   if ('refusals' in effects) return effects;
   const modelFor = (body: Body) => modelIn(models, library.version, body);
-  const person = personOf(consult, library, protocol, effects, modelFor, previous);
+  const person = personOf(consult, library, protocol, effects, modelFor, earlier);
   const stage = chooseStage(consult, protocol, library, effects, person.sudden);
   const barred = stageRefusals(consult, stage, protocol, library, person.sudden);
   if (barred.length > 0) return refused(barred);
@@ -151,11 +152,11 @@ interface Whole extends Where {
 }
 
 /** The work of the stage, or of the last one before it that has a whole programme; what stands against the first when none has. */
-function wholeProgramme({ person, stage: wished }: Who, previous: Programme | null): Whole | Refused {
+function wholeProgramme({ person, stage: wished }: Who, earlier: Earlier | null): Whole | Refused {
   let first: Whole | Refused | null = null;
   let stage: StageChoice | null = wished;
   while (stage !== null) {
-    const whole: Whole | Refused = wholeAt(person, stage, previous, []);
+    const whole: Whole | Refused = wholeAt(person, stage, earlier, []);
     const why: NoWholeStage | null = 'refusals' in whole ? noWhole(whole.refusals) : whole.hollow;
     if (why === null) return whole;
     first ??= whole;
@@ -167,12 +168,12 @@ function wholeProgramme({ person, stage: wished }: Who, previous: Programme | nu
 function wholeAt(
   person: Person,
   stage: StageChoice,
-  previous: Programme | null,
+  earlier: Earlier | null,
   waits: readonly string[],
 ): Whole | Refused {
   const bounds = boundsOf(person, stage.chosen, stageOf(person.protocol, stage.chosen), false);
   const where = { person, stage, bounds };
-  const step = stepNow(person.consult, stage, previous);
+  const step = stepNow(person.consult, stage, earlier);
   if (step === null) return refused([noStepBefore(person.consult)]);
   const work = whatAndWhen(where, step, waits);
   if ('refusals' in work) return work;

@@ -1,8 +1,7 @@
 /** A foot that stands on its ground, bends its toes there, and never sinks into it. */
 import type { Point } from '../mechanics/pose.ts';
 import { toRadians } from '../units/angle.ts';
-import type { Knot } from './outline.ts';
-import { corner } from './outline.ts';
+import { type Knot, corner } from './outline.ts';
 import { along, clamp, directionFrom, turned } from './plane.ts';
 import { FOOT_KNOTS } from './proportions.ts';
 import type { Leg } from './stance.ts';

@@ -8,7 +8,7 @@ import { chooseCards } from '../decisions/candidates/choose.ts';
 import { modelOf } from '../decisions/person/model.ts';
 import { boundsOf, personOf, type Person } from '../decisions/person/person.ts';
 import type { ScreenEffects } from '../decisions/screen/screen.ts';
-import type { StageName } from '../decisions/stage/stageChoice.ts';
+import type { StageName } from '../decisions/terms/stageName.ts';
 import { PANEL, panelConsult, type Panellist } from './panel.ts';
 import { warn } from './spot.ts';
 

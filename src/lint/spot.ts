@@ -1,6 +1,5 @@
 /** From a path in a file of the library to a Problem at its line and column. */
-import type { Path } from '../content/path.ts';
-import { pathText } from '../content/path.ts';
+import { type Path, pathText } from '../content/path.ts';
 import type { PlaceOf } from '../content/place.ts';
 import { errorAt, warningAt, type Problem, type ProblemCode } from '../content/problem.ts';
 

@@ -3,6 +3,7 @@ import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { decide, type Workshop } from '../decisions/decide.ts';
 import { leafletOf } from './leaflet.ts';
+import { earlierOf } from './earlier.ts';
 import type { Programme } from './programme.ts';
 
 export type { Workshop } from '../decisions/decide.ts';
@@ -15,7 +16,7 @@ export function assembleProgramme(
   previous: Programme | null,
   workshop: Workshop,
 ): Assembled {
-  const decided = decide(consult, previous, workshop);
+  const decided = decide(consult, earlierOf(previous), workshop);
   if ('refusals' in decided) return { refusals: decided.refusals };
   return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
 }

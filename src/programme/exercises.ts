@@ -18,7 +18,8 @@ import { cardWords } from './cardWords.ts';
 import { showsAngle } from '../messages/en/patient/figures.ts';
 import { painfulSide, type Person } from '../decisions/person/person.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
-import type { Cell, CellName, Exercise } from './programme.ts';
+import type { Cell, Exercise } from './programme.ts';
+import type { CellName } from '../decisions/terms/cell.ts';
 
 /** Facts that stand beside the big dose; how far stands with the picture. */
 const FACTS: readonly CellName[] = ['loadKg', 'tempo', 'restSeconds', 'reserve', 'timesPerDay', 'days'];

@@ -45,13 +45,13 @@ import {
   weekText,
 } from '../messages/en/patient/week.ts';
 import { beginsOn } from '../decisions/days/beginning.ts';
-import { dayWords } from './parts.ts';
-import { paragraph } from '../messages/en/plain.ts';
-import { planEntries, planGrowth } from './planEntries.ts';
+import { dayWords } from './dayWords.ts';
+import { paragraph, type Section } from '../messages/shapes.ts';
+import { planEntries, planGrowth } from '../decisions/days/planEntries.ts';
 import { datedSitting } from '../decisions/days/sitting.ts';
 import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
-import type { NextSession, Programme, Section } from './programme.ts';
+import type { NextSession, Programme } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
 import { stageNumber } from '../decisions/stage/stageChoice.ts';

@@ -2,7 +2,7 @@
 import type { Decided } from '../decisions/decide.ts';
 import { dischargeCriteria } from './discharge.ts';
 import { letterText } from '../messages/en/patient/letter.ts';
-import type { Section } from './programme.ts';
+import type { Section } from '../messages/shapes.ts';
 
 /** Null unless treatment ends with this programme. */
 export function letterOf({ person, course, shown }: Decided): Section | null {

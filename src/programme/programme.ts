@@ -2,14 +2,15 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
+import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
+import type { CellName, DecidedBy } from '../decisions/terms/cell.ts';
+import type { EmergencyBox, LogSheet, Section, Table } from '../messages/shapes.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { Stress } from '../scheduling/newStress.ts';
-import type { RunKind } from '../scheduling/run.ts';
-import type { Grows, Turn } from '../scheduling/turns.ts';
 
 export interface Programme {
   readonly format: 1;
@@ -81,31 +82,6 @@ export interface Programme {
   readonly record: ProgrammeRecord;
 }
 
-/** A heading with what stands under it. */
-export interface Section {
-  readonly id: string;
-  readonly heading: string;
-  readonly parts: readonly Part[];
-}
-
-export type Part =
-  | { readonly kind: 'paragraph'; readonly text: string; readonly weight: 'normal' | 'strong' | 'quiet' }
-  | { readonly kind: 'list'; readonly ordered: boolean; readonly entries: readonly string[] }
-  | { readonly kind: 'table'; readonly table: Table };
-
-/** A plain table of text: the first column is the row's header. */
-export interface Table {
-  readonly caption: string;
-  readonly columns: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
-export interface EmergencyBox {
-  readonly country: string;
-  readonly heading: string;
-  readonly lines: readonly string[];
-}
-
 export interface NextSession {
   readonly heading: string;
   /** `Tuesday 3 March, then leave one clear day.` */
@@ -118,36 +94,6 @@ export interface NextSession {
   /** The cards of that sentence, in the order of the session. */
   readonly shortCards: readonly string[];
 }
-
-export const CELLS = [
-  'sets',
-  'repetitions',
-  'holdSeconds',
-  'tempo',
-  'restSeconds',
-  'loadKg',
-  'reserve',
-  'hipFlexionDeg',
-  'howFar',
-  'timesPerDay',
-  'days',
-] as const;
-export type CellName = (typeof CELLS)[number];
-
-export const DECIDED_BY = [
-  'hipFlexion',
-  'compression',
-  'tension',
-  'demand',
-  'provokedAngle',
-  'testedSet',
-  'step',
-  'dose',
-  'kit',
-  'minutes',
-  'clinician',
-] as const;
-export type DecidedBy = (typeof DECIDED_BY)[number];
 
 /** One number of the dosage table with its reason. */
 export interface Cell {
@@ -248,60 +194,6 @@ export interface AdviceText {
   readonly body: readonly { readonly heading: string; readonly blocks: readonly Block[] }[];
 }
 
-/** A sheet to fill in with a pen: one row a day. */
-export interface LogSheet {
-  readonly heading: string;
-  readonly hint: string;
-  readonly columns: readonly string[];
-  readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
-}
-
-/** One day of the dated plan. Week, log, calendar and running table are views of it. */
-export interface PlanEntry {
-  readonly on: IsoDate;
-  readonly weekday: Weekday;
-  /** From 1, seven days each from the start. */
-  readonly week: number;
-  readonly step: number;
-  readonly sessions: readonly {
-    readonly exercises: readonly PlannedExercise[];
-    /** Done for the first time, after the plan has begun without it. */
-    readonly begins: readonly PlannedExercise[];
-    /** Rests on this day, or has not begun. */
-    readonly without: readonly PlannedExercise[];
-  }[];
-  readonly between: readonly PlannedExercise[];
-  readonly daily: readonly PlannedExercise[];
-  readonly runs: readonly {
-    readonly kind: RunKind;
-    readonly km: number | null;
-    readonly minutes: number | null;
-    readonly walkRun: {
-      readonly cycles: number;
-      readonly walkMinutes: number;
-      readonly runMinutes: number;
-    } | null;
-  }[];
-  readonly races: readonly { readonly km: number }[];
-  readonly other: readonly string[];
-  readonly easyAfterRace: boolean;
-  readonly free: boolean;
-}
-
-export interface PlannedExercise {
-  readonly slot: string;
-  readonly card: string;
-}
-
-export interface PlanGrowth {
-  readonly week: number;
-  readonly from: IsoDate;
-  readonly to: IsoDate;
-  readonly grows: Grows | null;
-  readonly because: Turn['because'];
-  readonly begins: Stress | null;
-}
-
 export interface DatedSession {
   readonly on: IsoDate;
   readonly weekday: Weekday;
@@ -316,21 +208,6 @@ export interface StageChoice {
   readonly chosenBy: 'proposal' | 'clinician';
   /** Why this stage was proposed, a sentence each, for the record. */
   readonly because: readonly string[];
-}
-
-/** What the model says of one exercise at its prescribed range and load; null where the card has no pose. */
-export interface ModelEstimate {
-  readonly hipFlexionDeg: number;
-  readonly trunkLeanDeg: number;
-  readonly tensionBw: number;
-  readonly compressionBw: number;
-  readonly compressionVerticalOnlyBw: number;
-  readonly hipMomentNm: number;
-  readonly kneeMomentNm: number;
-  readonly demand: number;
-  readonly tensionTimeBwS: number;
-  readonly compressionTimeBwS: number;
-  readonly squeeze: 'low' | 'middle' | 'high';
 }
 
 export interface PassedOver {

@@ -15,7 +15,8 @@ import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
-import type { CellName, StepTable } from './programme.ts';
+import type { StepTable } from './programme.ts';
+import type { CellName } from '../decisions/terms/cell.ts';
 
 /**
  * The present step with every exercise; of the next two only the exercises that change. Of a protocol that goes by weeks

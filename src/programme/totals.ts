@@ -9,7 +9,7 @@ import { isPosed } from '../decisions/person/model.ts';
 import type { Bounds, Person } from '../decisions/person/person.ts';
 import { countText, numberText } from '../messages/en/plain.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
-import type { Table } from './programme.ts';
+import type { Table } from '../messages/shapes.ts';
 import type { SittingPlan } from '../decisions/days/sitting.ts';
 
 /** Body weights x seconds of the working leg, margins for two supports included. */

@@ -5,7 +5,7 @@ import { OVERRIDES } from '../../src/content/schema/override.ts';
 import { protocolSchema } from '../../src/content/schema/protocol.ts';
 import { sourceText } from '../../src/content/sourceText.ts';
 import { readYaml } from '../../src/content/yaml.ts';
-import { CELLS } from '../../src/programme/programme.ts';
+import { CELLS } from '../../src/decisions/terms/cell.ts';
 import { SAMPLE } from './sample.ts';
 
 const kinds = Object.keys(SCHEMAS) as Kind[];

@@ -4,13 +4,8 @@ import type { Consult, Stage } from '../../src/content/library.ts';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { RESOLUTION } from '../../src/dosing/growth.ts';
 import { isPosed, modelIn, type Models } from '../../src/decisions/person/model.ts';
-import {
-  CELLS,
-  DECIDED_BY,
-  type CellName,
-  type Prescription,
-  type Programme,
-} from '../../src/programme/programme.ts';
+import { type Prescription, type Programme } from '../../src/programme/programme.ts';
+import { CELLS, DECIDED_BY, type CellName } from '../../src/decisions/terms/cell.ts';
 import { MARKS } from '../../src/units/source.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 import type { Law } from './planLaws.ts';

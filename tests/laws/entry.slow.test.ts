@@ -12,6 +12,7 @@ import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { familyOf } from '../../src/decisions/candidates/family.ts';
 import { gentlerThanTested } from '../../src/decisions/session/gentler.ts';
 import { isPosed, modelIn, type PosedCard } from '../../src/decisions/person/model.ts';
+import { earlierOf } from '../../src/programme/earlier.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import { FULL_KIT, NO_KIT, person, RUNNER, testedSet } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
@@ -84,7 +85,7 @@ const anywhere = fc
   .map(([consult, stage]): Consult => ({ ...consult, stage, minutesPerDay: 60 }) as Consult);
 
 function decided(consult: Consult, previous: Programme | null = null): Decided | null {
-  const made = decide(consult, previous, workshop);
+  const made = decide(consult, earlierOf(previous), workshop);
   return 'refusals' in made ? null : made;
 }
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/mechanics/body.ts';
 import { beltForceN, wrapDeg } from '../../src/mechanics/belt.ts';
-import { legOf, type LegBend } from '../../src/mechanics/leg.ts';
+import { legOf, type LegBend, forcesOf } from '../../src/mechanics/leg.ts';
 import { loadingAt, type LegLoading, type Loading } from '../../src/mechanics/loading.ts';
 import type { Movement, SupportPoint } from '../../src/mechanics/movement.ts';
 import { LUMPS, STRENGTH_N, STRESS_N_PER_CM2 } from '../../src/mechanics/muscle.ts';
@@ -15,7 +15,6 @@ import { closePose } from '../../src/mechanics/closure.ts';
 import { legMoments } from '../../src/mechanics/moment.ts';
 import { reactionsOf } from '../../src/mechanics/reaction.ts';
 import { weightsOf } from '../../src/mechanics/weight.ts';
-import { forcesOf } from '../../src/mechanics/leg.ts';
 
 const SEED = { seed: 20, numRuns: 300 };
 

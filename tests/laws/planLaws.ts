@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import type { Consult } from '../../src/content/library.ts';
 import { weekdayAndDay } from '../../src/messages/en/plain.ts';
-import type { PlanEntry, Programme } from '../../src/programme/programme.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import type { PlanEntry } from '../../src/decisions/terms/planEntry.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
 import { shipped } from '../programme/shipped.ts';
 import { logRows, plannedDay, runningTotals, walkRunRows, weekRows } from './planReader.ts';

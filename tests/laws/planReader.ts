@@ -1,5 +1,7 @@
 /** What the leaflet prints of each day, read back from its own words: week tables, log, running table. */
-import type { PlanEntry, Programme, Section } from '../../src/programme/programme.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import type { PlanEntry } from '../../src/decisions/terms/planEntry.ts';
+import type { Section } from '../../src/messages/shapes.ts';
 import { dayText, shortDay, weekdayText } from '../../src/messages/en/plain.ts';
 import { RUN_WORDS } from '../../src/messages/en/patient/running.ts';
 

@@ -11,13 +11,8 @@ import { decide, type Decided } from '../../src/decisions/decide.ts';
 import { fitCard, isObstacle, type Fit } from '../../src/decisions/candidates/fit.ts';
 import { isPosed, modelIn } from '../../src/decisions/person/model.ts';
 import { boundsOf, personOf, type Bounds, type Person } from '../../src/decisions/person/person.ts';
-import {
-  CELLS,
-  DECIDED_BY,
-  type CellName,
-  type Exercise,
-  type Programme,
-} from '../../src/programme/programme.ts';
+import { type Exercise, type Programme } from '../../src/programme/programme.ts';
+import { CELLS, DECIDED_BY, type CellName } from '../../src/decisions/terms/cell.ts';
 import { screenEffects } from '../../src/decisions/screen/screen.ts';
 import { MARKS } from '../../src/units/source.ts';
 import { namelessTitles } from '../programme/leafletText.ts';

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
-import type { Cell, CellName, Programme } from '../../src/programme/programme.ts';
+import type { Cell, Programme } from '../../src/programme/programme.ts';
+import type { CellName } from '../../src/decisions/terms/cell.ts';
 import { ALL_CLEAR, day, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, refusalsOf, workshop } from './shipped.ts';
 

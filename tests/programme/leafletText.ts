@@ -1,7 +1,8 @@
 /** Everything a patient reads, as lines of plain text: what page and paper print, in the order of the leaflet. */
 import type { Block, Inline } from '../../src/content/prose/block.ts';
 import { labelsOf } from '../../src/messages/en/labels.ts';
-import type { Programme, Section } from '../../src/programme/programme.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import type { Section } from '../../src/messages/shapes.ts';
 
 const SECTIONS = [
   'precautions',

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
-import type { Programme, Section } from '../../src/programme/programme.ts';
+import type { Programme } from '../../src/programme/programme.ts';
+import type { Section } from '../../src/messages/shapes.ts';
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { ownLines } from './leafletText.ts';
 import { ALL_CLEAR, day, FULL_KIT, NO_KIT, person, RUNNER, testedSet } from './person.ts';

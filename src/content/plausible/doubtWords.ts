@@ -1,8 +1,7 @@
 /** What an author reads of a doubt, by its rule, and of an entry that confirms nothing. */
 import { stringify } from 'yaml';
 import type { Doubt, DoubtRule } from './doubt.ts';
-import type { Idle } from './confirmed.ts';
-import { wayText } from './confirmed.ts';
+import { type Idle, wayText } from './confirmed.ts';
 
 export interface DoubtWords {
   readonly found: string;

@@ -6,7 +6,21 @@ import { leavesFriction } from '../../mechanics/loading.ts';
 import { roundTo } from '../../units/round.ts';
 import type { PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { ModelEstimate } from '../../programme/programme.ts';
+
+/** What the model says of one exercise at its prescribed range and load; null where the card has no pose. */
+export interface ModelEstimate {
+  readonly hipFlexionDeg: number;
+  readonly trunkLeanDeg: number;
+  readonly tensionBw: number;
+  readonly compressionBw: number;
+  readonly compressionVerticalOnlyBw: number;
+  readonly hipMomentNm: number;
+  readonly kneeMomentNm: number;
+  readonly demand: number;
+  readonly tensionTimeBwS: number;
+  readonly compressionTimeBwS: number;
+  readonly squeeze: 'low' | 'middle' | 'high';
+}
 
 /**
  * Degrees to 1, body weights and shares to 0.01, newton metres to 1. Null under 18, where the body cannot rest, and in

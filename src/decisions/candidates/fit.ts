@@ -10,7 +10,7 @@ import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLo
 import { isPosed, type PosedCard } from '../person/model.ts';
 import { obstacleTo, painObstacle, type Obstacle } from './obstacle.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from '../person/person.ts';
-import type { DecidedBy } from '../../programme/programme.ts';
+import type { DecidedBy } from '../terms/cell.ts';
 import { painfulFromKg } from './painfulSets.ts';
 import { isKnown } from './shown.ts';
 import { rangeSettings, stepHeightsM, type RangeSetting } from '../person/rangeSettings.ts';

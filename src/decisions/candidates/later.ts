@@ -2,7 +2,8 @@
 import { chooseCards } from './choose.ts';
 import { boundsOf, type Person } from '../person/person.ts';
 import type { PassedOver } from '../../programme/programme.ts';
-import { stagesAfter, stageWord, type StageName } from '../stage/stageChoice.ts';
+import { stagesAfter, stageWord } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 export interface Later {
   readonly passedOver: readonly PassedOver[];

@@ -5,7 +5,7 @@ import type { Source } from '../../units/source.ts';
 import { countUntil, type PosedCard } from '../person/model.ts';
 import type { Obstacle } from './obstacle.ts';
 import { decidedByOf, type Bounds, type Person } from '../person/person.ts';
-import type { DecidedBy } from '../../programme/programme.ts';
+import type { DecidedBy } from '../terms/cell.ts';
 import type { RangeSetting } from '../person/rangeSettings.ts';
 import { painfulFromKg } from './painfulSets.ts';
 import { leastFrom, testedAnswers, type TestedAnswer, type Usable } from './tested.ts';

@@ -11,8 +11,8 @@ import {
 } from '../../messages/en/patient/activities.ts';
 import { capital } from '../../messages/en/plain.ts';
 import { isLeftOut, keptText, NO_ROOM } from '../../messages/en/patient/sport.ts';
-import type { Section } from '../../programme/programme.ts';
-import type { StageName } from '../stage/stageChoice.ts';
+import type { Section } from '../../messages/shapes.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 /** Each activity judged for a stage, in words. `jumps`: false where nothing may spring or be run hard just now; `runs`: the way goes through the part for sport. */
 export function activitiesSection(

@@ -11,7 +11,7 @@ import { takeTurns, type Turn, type Waiting } from '../../scheduling/turns.ts';
 import { ownDays, ownEntries } from '../session/overrides.ts';
 import type { Outlook } from './outlook.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { Programme } from '../../programme/programme.ts';
+import type { Earlier } from '../terms/earlier.ts';
 import { racesOf } from './races.ts';
 import { datedRunning, type RunningFacts } from './running.ts';
 import type { Session } from '../session/session.ts';
@@ -42,7 +42,7 @@ export interface PlanMakings {
   readonly running: RunningFacts;
   readonly sitting: SittingPlan;
   readonly outlook: Outlook;
-  readonly previous: Programme | null;
+  readonly earlier: Earlier | null;
 }
 
 /** Decided in this order: races, what grows in which week, the runs of each week, and then each day. */
@@ -51,7 +51,7 @@ export function planOf(person: Person, makings: PlanMakings): PlanOf {
   const { bounds, parts, running } = makings;
   const [present] = parts;
   const kept = present.session.exercises.map(({ slot, fits: [fit] }) => ({ slot, fit }));
-  const begins = stressesToBegin(kept, running, present.week.plan, person, bounds, makings.previous);
+  const begins = stressesToBegin(kept, running, present.week.plan, person, bounds, makings.earlier);
   const races = racesOf(person, bounds.name, running, makings.outlook, begins);
   const standing = races.filter(({ inPlan }) => inPlan);
   const turns = turnsOf(person, makings, begins, standing);

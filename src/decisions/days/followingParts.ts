@@ -4,7 +4,7 @@ import { addDays } from '../../units/date.ts';
 import type { Refused, Shown, Where, Work } from './work.ts';
 import type { PartFacts } from './datedPlan.ts';
 import { boundsOf } from '../person/person.ts';
-import type { StageName } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 export interface FollowingPart extends PartFacts {
   /** The step under which it is printed: counted on from the present ladder. */

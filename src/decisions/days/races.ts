@@ -5,7 +5,8 @@ import { judgedRaces, type JudgedRace } from '../../scheduling/race.ts';
 import type { Outlook } from './outlook.ts';
 import type { Person } from '../person/person.ts';
 import type { RunningFacts } from './running.ts';
-import { stageNumber, type StageName } from '../stage/stageChoice.ts';
+import { stageNumber } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 /** `begins`: the new stresses of the present stage, in their order. */
 export function racesOf(

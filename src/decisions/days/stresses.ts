@@ -1,12 +1,11 @@
 /** Which stresses a programme holds, and which of them this person knows already. */
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { type NewStress, newStresses, type Stress } from '../../scheduling/newStress.ts';
-import type { RunKind } from '../../scheduling/run.ts';
-import { order } from '../../scheduling/run.ts';
+import { type RunKind, order } from '../../scheduling/run.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
 import type { Choice } from '../candidates/choose.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { Programme } from '../../programme/programme.ts';
+import type { Earlier } from '../terms/earlier.ts';
 import type { RunningFacts } from './running.ts';
 import { stageNumber } from '../stage/stageChoice.ts';
 
@@ -27,7 +26,7 @@ export function stressesToBegin(
   week: WeekPlan,
   person: Person,
   bounds: Bounds,
-  previous: Programme | null,
+  earlier: Earlier | null,
 ): NewStress[] {
   const placed = new Set(week.days.flatMap(({ runs }) => runs));
   const kinds = new Set(
@@ -42,14 +41,14 @@ export function stressesToBegin(
       }),
       ...runs.map((stress) => ({ stress, exercises: [] })),
     ],
-    knownStresses(person, bounds, previous),
+    knownStresses(person, bounds, earlier),
   );
 }
 
 const RUN_STRESSES = ['hills-or-strides', 'fast'] as const;
 /** What was done in the revision before, and what is done now and was admitted by the stage before. */
-function knownStresses(person: Person, bounds: Bounds, previous: Programme | null): ReadonlySet<Stress> {
-  return new Set([...knownRuns(person, bounds), ...doneBefore(person, previous)]);
+function knownStresses(person: Person, bounds: Bounds, earlier: Earlier | null): ReadonlySet<Stress> {
+  return new Set([...knownRuns(person, bounds), ...doneBefore(person, earlier)]);
 }
 
 function knownRuns({ consult, protocol }: Person, { name }: Bounds): Stress[] {
@@ -60,15 +59,15 @@ function knownRuns({ consult, protocol }: Person, { name }: Bounds): Stress[] {
   return RUN_STRESSES.filter((kind) => admitted(kind) && (kind === 'fast' ? speed : hills) === true);
 }
 
-function doneBefore({ protocol, library }: Person, previous: Programme | null): Stress[] {
-  if (previous === null || previous.record.versions.protocol !== protocol.id) return [];
+function doneBefore({ protocol, library }: Person, earlier: Earlier | null): Stress[] {
+  if (earlier === null || earlier.protocol !== protocol.id) return [];
   const slots = new Map(protocol.stages.flatMap(({ slots: all }) => all.map((slot) => [slot.name, slot])));
-  const exercises = previous.plan.flatMap(({ sessions }) => sessions.flatMap((one) => one.exercises));
+  const exercises = earlier.plan.flatMap(({ sessions }) => sessions.flatMap((one) => one.exercises));
   return [
     ...exercises.flatMap(({ card, slot }) => {
       const [its, place] = [library.exercises.get(card), slots.get(slot)];
       return its === undefined || place === undefined ? [] : (stressOf(its, place) ?? []);
     }),
-    ...RUN_STRESSES.filter((kind) => previous.plan.some(({ runs }) => runs.some((run) => run.kind === kind))),
+    ...RUN_STRESSES.filter((kind) => earlier.plan.some(({ runs }) => runs.some((run) => run.kind === kind))),
   ];
 }

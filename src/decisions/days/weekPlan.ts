@@ -16,7 +16,8 @@ import { courseOf } from '../stage/course.ts';
 import type { RunningFacts } from './running.ts';
 import type { Choice } from '../candidates/choose.ts';
 import type { Person } from '../person/person.ts';
-import { stageNumber, type StageName } from '../stage/stageChoice.ts';
+import { stageNumber } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 export interface WeekFacts {
   readonly plan: WeekPlan;

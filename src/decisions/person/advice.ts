@@ -6,7 +6,8 @@ import { hasNoWeight } from './kitAtHome.ts';
 import type { Person } from './person.ts';
 import { circumstancesOf, fitted } from './personalAdvice.ts';
 import type { AdviceText } from '../../programme/programme.ts';
-import { stageOf, type StageName } from '../stage/stageChoice.ts';
+import { stageOf } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 type Occasion = (typeof SHOW_WHEN)[number];
 

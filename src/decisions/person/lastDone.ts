@@ -1,11 +1,13 @@
 /** What a person did last: the present step of the revision before, read back from its cells. */
 import type { Tempo } from '../../dosing/dose.ts';
-import type { Cell, CellName, Prescription, Programme, StageChoice } from '../../programme/programme.ts';
+import type { CellName } from '../terms/cell.ts';
+import type { Earlier, EarlierExercise } from '../terms/earlier.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 export interface LastDone {
   readonly card: string;
   readonly revision: number;
-  readonly stage: StageChoice['chosen'];
+  readonly stage: StageName;
   readonly sets: number;
   /** Exactly one of the two is a number. */
   readonly repetitions: number | null;
@@ -20,40 +22,34 @@ export interface LastDone {
 }
 
 /** Every exercise of the present step; none without a revision before, or when it followed another protocol. */
-export function lastDoneIn(previous: Programme | null, protocol: string): readonly LastDone[] {
-  if (previous === null || previous.record.versions.protocol !== protocol) return [];
-  const present = previous.steps.find((step) => step.present);
-  return (present?.prescriptions ?? []).map((one) => doneOf(one, previous));
+export function lastDoneIn(earlier: Earlier | null, protocol: string): readonly LastDone[] {
+  if (earlier === null || earlier.protocol !== protocol) return [];
+  return earlier.exercises.map((one) => doneOf(one, earlier));
 }
 
-function doneOf({ card, cells }: Prescription, { revision, stage }: Programme): LastDone {
+function doneOf({ card, values }: EarlierExercise, { revision, stage }: Earlier): LastDone {
   return {
     card,
     revision,
-    stage: stage.chosen,
-    sets: numberIn(cells, 'sets') ?? 1,
-    repetitions: numberIn(cells, 'repetitions'),
-    holdSeconds: numberIn(cells, 'holdSeconds'),
-    tempo: tempoIn(cells),
-    reserve: numberIn(cells, 'reserve'),
-    loadKg: numberIn(cells, 'loadKg'),
-    rangeDeg: numberIn(cells, 'hipFlexionDeg'),
-    timesPerDay: numberIn(cells, 'timesPerDay') ?? 1,
+    stage,
+    sets: numberIn(values, 'sets') ?? 1,
+    repetitions: numberIn(values, 'repetitions'),
+    holdSeconds: numberIn(values, 'holdSeconds'),
+    tempo: tempoIn(values),
+    reserve: numberIn(values, 'reserve'),
+    loadKg: numberIn(values, 'loadKg'),
+    rangeDeg: numberIn(values, 'hipFlexionDeg'),
+    timesPerDay: numberIn(values, 'timesPerDay') ?? 1,
   };
 }
 
-function valueIn(cells: readonly Cell[], name: CellName): Cell['value'] {
-  return cells.find(({ cell }) => cell === name)?.value ?? null;
-}
-
-function numberIn(cells: readonly Cell[], name: CellName): number | null {
-  const value = valueIn(cells, name);
+function numberIn(values: EarlierExercise['values'], name: CellName): number | null {
+  const value = values[name];
   return typeof value === 'number' ? value : null;
 }
 
 // Written as `3-0-3`; a clinician's own tempo may be words, which say no seconds.
-function tempoIn(cells: readonly Cell[]): Tempo | null {
-  const value = valueIn(cells, 'tempo');
+function tempoIn({ tempo: value }: EarlierExercise['values']): Tempo | null {
   const match = typeof value === 'string' ? /^(\d+)-(\d+)-(\d+)$/.exec(value) : null;
   if (match === null) return null;
   const [goSeconds, holdSeconds, backSeconds] = match.slice(1).map(Number) as [number, number, number];

@@ -9,9 +9,10 @@ import { cannotDoOf, maternityOf, type Maternity } from '../screen/maternity.ts'
 import type { Model } from './model.ts';
 import { lastDoneIn, type LastDone } from './lastDone.ts';
 import { painfulSide } from '../screen/painfulSide.ts';
-import type { DecidedBy, Programme } from '../../programme/programme.ts';
+import type { Earlier } from '../terms/earlier.ts';
+import type { DecidedBy } from '../terms/cell.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
-import type { StageName } from '../stage/stageProposal.ts';
+import type { StageName } from '../terms/stageName.ts';
 import { suddenStartOf, type SuddenStart } from '../screen/suddenStart.ts';
 
 export { painfulSide };
@@ -36,14 +37,14 @@ export interface Person {
   readonly sudden: SuddenStart | null;
 }
 
-/** One person put together; a height or mass that was not recorded is that of the reference body. `previous`: the revision before. */
+/** One person put together; a height or mass that was not recorded is that of the reference body. `earlier`: the revision before. */
 export function personOf(
   consult: Consult,
   library: Library,
   protocol: Protocol,
   effects: ScreenEffects,
   modelFor: (body: Body) => Model,
-  previous: Programme | null = null,
+  earlier: Earlier | null = null,
 ): Person {
   const body = bodyOf(consult, library.clinic);
   const maternity = maternityOf(consult, protocol);
@@ -58,8 +59,8 @@ export function personOf(
     body,
     model: modelFor(body),
     provokedDeg: provokedDeg(consult, protocol),
-    lastDone: lastDoneIn(previous, protocol.id),
-    sudden: suddenStartOf(consult, protocol, previous),
+    lastDone: lastDoneIn(earlier, protocol.id),
+    sudden: suddenStartOf(consult, protocol, earlier),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Consult, Protocol } from '../../content/library.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { RunKind } from '../../scheduling/run.ts';
-import type { Programme } from '../../programme/programme.ts';
+import type { Earlier } from '../terms/earlier.ts';
 
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
 
@@ -22,15 +22,15 @@ export interface SuddenStart {
 
 /**
  * The clearance of a sudden start that no programme has followed yet, the latest of several; null when there is none.
- * `previous`: the revision before, null for the first.
+ * `earlier`: the revision before, null for the first.
  */
 export function suddenStartOf(
   { clearances, screen, ageYears }: Consult,
   { limits }: Protocol,
-  previous: Programme | null,
+  earlier: Earlier | null,
 ): SuddenStart | null {
   const fresh = clearances
-    .filter(({ flag, on }) => SUDDEN.includes(flag) && (previous === null || previous.seenOn < on))
+    .filter(({ flag, on }) => SUDDEN.includes(flag) && (earlier === null || earlier.seenOn < on))
     .filter(({ flag }) => screen[flag] !== 'no' && (flag !== 'suddenOnsetUnder18' || ageYears < 18))
     .toSorted((a, b) => (a.on < b.on ? -1 : 1))
     .at(-1);

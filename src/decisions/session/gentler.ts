@@ -2,7 +2,8 @@
 import type { Prescription } from './prescribe.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { Cell, CellName } from '../../programme/programme.ts';
+import type { Cell } from '../../programme/programme.ts';
+import type { CellName } from '../terms/cell.ts';
 import type { Gentler, GentlerReason } from '../candidates/gentlerReason.ts';
 import { shownWith, type Shown } from '../candidates/shown.ts';
 import { contradictions } from '../candidates/painfulSets.ts';

@@ -4,7 +4,7 @@ import { DECISIONS } from '../../content/schema/override.ts';
 import type { Tempo } from '../../dosing/dose.ts';
 import type { Prescribed } from '../../dosing/rung.ts';
 import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
-import { CELLS, type CellName } from '../../programme/programme.ts';
+import { CELLS, type CellName } from '../terms/cell.ts';
 
 export interface OwnEntry {
   readonly value: number | string;

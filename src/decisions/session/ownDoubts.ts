@@ -11,7 +11,7 @@ import { ownEntries } from './overrides.ts';
 import type { Person } from '../person/person.ts';
 import { promisedDepth } from '../../messages/en/clinician/depth.ts';
 import type { Prescription } from './prescribe.ts';
-import type { CellName } from '../../programme/programme.ts';
+import type { CellName } from '../terms/cell.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 
 /** A refusal for every such number of the present step that is not confirmed, and for every entry that confirms none. */

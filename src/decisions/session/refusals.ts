@@ -6,7 +6,8 @@ import type { NoWeek } from '../../scheduling/plan.ts';
 import { gaveUpText } from '../../messages/en/patient/week.ts';
 import type { PassedOver } from '../../programme/programme.ts';
 import type { NoSession } from './session.ts';
-import { stageWord, type StageName } from '../stage/stageChoice.ts';
+import { stageWord } from '../stage/stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 function refusal(
   consult: Consult,

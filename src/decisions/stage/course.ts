@@ -1,7 +1,7 @@
 /** What a programme is for: getting over pain, ending well, or keeping a runner without pain strong (house rules 10). */
 import { numberedStages } from '../../content/keepStage.ts';
 import type { Protocol } from '../../content/library.ts';
-import type { StageName } from './stageChoice.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 export type Course = 'treatment' | 'discharge' | 'prevention';
 

@@ -11,11 +11,11 @@ import {
 } from '../../messages/en/clinician/stage.ts';
 import type { StageChoice } from '../../programme/programme.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
-import { firstStage, proposeStage, type StageName } from './stageProposal.ts';
+import { firstStage, proposeStage } from './stageProposal.ts';
+import type { StageName } from '../terms/stageName.ts';
 import type { SuddenStart } from '../screen/suddenStart.ts';
 
 export { stageWord };
-export type { StageName };
 
 /** Light holds at most is the screen's word: no choice goes beyond the first stage then. */
 export function chooseStage(

@@ -4,10 +4,9 @@
  */
 import { numberedStages } from '../../content/keepStage.ts';
 import type { Consult, Protocol, Stage } from '../../content/library.ts';
-import type { StageChoice } from '../../programme/programme.ts';
+import type { StageName } from '../terms/stageName.ts';
 import type { SuddenStart } from '../screen/suddenStart.ts';
 
-export type StageName = StageChoice['chosen'];
 type Test = Consult['tests'][number];
 
 /** Why the proposal goes no further than it does. */

@@ -4,7 +4,8 @@ import type { Refusal } from '../../units/refusal.ts';
 import { obstacleText, stageWord } from '../../messages/en/clinician/stage.ts';
 import type { StageChoice } from '../../programme/programme.ts';
 import { stageOf, testNameIn } from './stageChoice.ts';
-import { sportObstacle, type StageName } from './stageProposal.ts';
+import { sportObstacle } from './stageProposal.ts';
+import type { StageName } from '../terms/stageName.ts';
 import type { SuddenStart } from '../screen/suddenStart.ts';
 
 /** What stands against the written stage, none for the proposal; `because`: the sentences of the proposal. */

@@ -1,6 +1,7 @@
 /** Which step of the stage it is: the one written, or that of the revision before. */
 import type { Consult } from '../../content/library.ts';
-import type { Programme, StageChoice } from '../../programme/programme.ts';
+import type { Earlier } from '../terms/earlier.ts';
+import type { StageName } from '../terms/stageName.ts';
 
 /**
  * Left out, the step is that of the revision before where protocol and stage are the same, 1 where the stage is another
@@ -8,11 +9,11 @@ import type { Programme, StageChoice } from '../../programme/programme.ts';
  */
 export function stepNow(
   { step, revision, protocol }: Consult,
-  { chosen }: Pick<StageChoice, 'chosen'>,
-  previous: Programme | null,
+  { chosen }: { readonly chosen: StageName },
+  earlier: Earlier | null,
 ): number | null {
   if (step !== undefined) return step;
-  if (previous === null) return revision === 1 ? 1 : null;
-  const isSame = previous.stage.chosen === chosen && previous.record.versions.protocol === protocol;
-  return isSame ? previous.step : 1;
+  if (earlier === null) return revision === 1 ? 1 : null;
+  const isSame = earlier.stage === chosen && earlier.protocol === protocol;
+  return isSame ? earlier.step : 1;
 }

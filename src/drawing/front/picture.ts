@@ -1,8 +1,7 @@
 /** The pictures of a scene seen from the front or from above. */
 import type { Point } from '../../mechanics/pose.ts';
 import type { FrontFrame, FrontScene } from '../../mechanics/scene.ts';
-import type { Bar } from '../clearance.ts';
-import { chain } from '../clearance.ts';
+import { type Bar, chain } from '../clearance.ts';
 import { lined, type Stroke } from '../ink.ts';
 import { arrow, signArrow, type Mover } from '../motion.ts';
 import { circle, polyline } from '../outline.ts';

@@ -1,8 +1,6 @@
 /** Small words and joins used by every sentence: dates, lists, counts. English; no locale of the machine is asked. */
-import type { IsoDate } from '../../units/date.ts';
-import { weekdayOf } from '../../units/date.ts';
+import { type IsoDate, weekdayOf } from '../../units/date.ts';
 import type { Weekday } from '../../units/weekday.ts';
-import type { Part, Section } from '../../programme/programme.ts';
 
 const MONTHS = [
   'January',
@@ -89,28 +87,4 @@ export function kgText(kg: number): string {
 /** @example capital('hills') // => 'Hills' */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** A paragraph of a section. */
-export function paragraph(text: string, weight: 'normal' | 'strong' | 'quiet' = 'normal'): Part {
-  return { kind: 'paragraph', text, weight };
-}
-
-/** A list of a section. */
-export function list(entries: readonly string[], ordered = false): Part {
-  return { kind: 'list', ordered, entries };
-}
-
-/** A table of a section; the first column heads its rows. */
-export function table(
-  caption: string,
-  columns: readonly string[],
-  rows: readonly (readonly string[])[],
-): Part {
-  return { kind: 'table', table: { caption, columns, rows } };
-}
-
-/** A heading with what stands under it. */
-export function section(id: string, heading: string, parts: readonly Part[]): Section {
-  return { id, heading, parts };
 }

@@ -1,7 +1,8 @@
 /** The clinician's page: what was found, what was decided, and why, with the numbers on demand. */
 import { labelsOf, type LeafletLabels, type RecordLabels } from '../../messages/en/labels.ts';
 import { weekdayText } from '../../messages/en/plain.ts';
-import type { Programme, Table } from '../../programme/programme.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Table } from '../../messages/shapes.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';

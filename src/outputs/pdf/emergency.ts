@@ -1,5 +1,5 @@
 /** The emergency box on page one, and the strip at the foot of every page after it. */
-import type { EmergencyBox } from '../../programme/programme.ts';
+import type { EmergencyBox } from '../../messages/shapes.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { drawArtifact, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';

@@ -1,5 +1,6 @@
 /** How far, weight, pace and the like: entries of a list whose labels are words. */
-import type { CellName, Exercise } from '../../programme/programme.ts';
+import type { Exercise } from '../../programme/programme.ts';
+import type { CellName } from '../../decisions/terms/cell.ts';
 import type { Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';
 import type { Run } from './run.ts';

@@ -1,5 +1,6 @@
 /** The pages after the first: every number, how to do it, the plan of the week, the steps to come, advice, the log. */
-import type { Programme, Section } from '../../programme/programme.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Section } from '../../messages/shapes.ts';
 import type { Block } from './block.ts';
 import { headedProse, howToBlocks, type HowTo } from './howTo.ts';
 import { logBlocks, logColumnsFor } from './log.ts';

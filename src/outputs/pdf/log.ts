@@ -1,5 +1,5 @@
 /** A sheet to fill in with a pen: one row a day, a box for every answer. */
-import type { LogSheet } from '../../programme/programme.ts';
+import type { LogSheet } from '../../messages/shapes.ts';
 import type { Block } from './block.ts';
 import { columnWidthsPt } from './columns.ts';
 import { columnWidthPt } from './pages.ts';

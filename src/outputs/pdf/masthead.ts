@@ -1,5 +1,6 @@
 /** The head of page one: the clinic in the line of the running head, then the title, the dates, for whom and why. */
-import type { Programme, Section } from '../../programme/programme.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Section } from '../../messages/shapes.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';

@@ -1,7 +1,7 @@
 /** The words of a card, a section or a sentence list as blocks. */
 import type { Block as ProseBlock, Inline, ListEntry } from '../../content/prose/block.ts';
 import { isOutward } from '../../content/prose/link.ts';
-import type { Part } from '../../programme/programme.ts';
+import type { Part } from '../../messages/shapes.ts';
 import { kept, type Block } from './block.ts';
 import type { Pen } from './pen.ts';
 import type { Run } from './run.ts';

@@ -1,5 +1,6 @@
 /** The texts that keep the patient safe, in three columns at the foot of page one. */
-import type { Programme, Section } from '../../programme/programme.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Section } from '../../messages/shapes.ts';
 import { stackHeightPt, type Block } from './block.ts';
 import { pour, type Placed } from './flow.ts';
 import { COLUMN_GAP_PT } from './pages.ts';

@@ -1,5 +1,5 @@
 /** A section: its heading and what stands under it, as blocks for a column. */
-import type { Section } from '../../programme/programme.ts';
+import type { Section } from '../../messages/shapes.ts';
 import { withGap, type Block } from './block.ts';
 import type { Pen } from './pen.ts';
 import { partBlocks } from './prose.ts';

@@ -4,7 +4,8 @@
  * cell a number.
  */
 import type { LeafletLabels } from '../../messages/en/labels.ts';
-import { CELLS, type CellName, type Prescription, type StepTable } from '../../programme/programme.ts';
+import { type Prescription, type StepTable } from '../../programme/programme.ts';
+import { CELLS, type CellName } from '../../decisions/terms/cell.ts';
 import { kept, type Block } from './block.ts';
 import { FURNITURE, type Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';

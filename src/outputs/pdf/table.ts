@@ -2,7 +2,7 @@
  * Tagged tables: a caption, header cells with their scope, hairlines between the rows. No row is parted from itself;
  * on a new page the header row stands again, as page furniture.
  */
-import type { Table } from '../../programme/programme.ts';
+import type { Table } from '../../messages/shapes.ts';
 import type { Block } from './block.ts';
 import { columnWidthsPt, type Wish } from './columns.ts';
 import { drawArtifact, drawRules, type Pen } from './pen.ts';

@@ -1,6 +1,7 @@
 /** The letter at the end of treatment as plain text, to print or to paste. */
 import { labelsOf } from '../../messages/en/labels.ts';
-import type { Part, Programme, Section } from '../../programme/programme.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Part, Section } from '../../messages/shapes.ts';
 
 /** `letter.txt`: heading and parts, a blank line between them; last the mark of the make it belongs to. */
 export function letterText(

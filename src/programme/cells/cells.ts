@@ -12,7 +12,8 @@ import {
   tempoText,
   timesText,
 } from '../../messages/en/patient/dose.ts';
-import { CELLS, type Cell, type CellName } from '../programme.ts';
+import { type Cell } from '../programme.ts';
+import { CELLS, type CellName } from '../../decisions/terms/cell.ts';
 import type { Why } from '../../decisions/candidates/firstDose.ts';
 import { dosed } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';

@@ -2,7 +2,7 @@
 import type { ChangedSince } from '../../decisions/session/changes.ts';
 import type { Why } from '../../decisions/candidates/firstDose.ts';
 import { amountText } from '../../messages/en/patient/steps.ts';
-import type { CellName } from '../programme.ts';
+import type { CellName } from '../../decisions/terms/cell.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 
 /** The cell with the first reason that holds. `own`: where the number stands when it is none of the slot's dose. */

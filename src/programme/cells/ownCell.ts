@@ -1,6 +1,6 @@
 /** The clinician's own entry over what a cell would be. */
 import type { Prescribed } from '../../dosing/rung.ts';
-import type { CellName } from '../programme.ts';
+import type { CellName } from '../../decisions/terms/cell.ts';
 import type { CellFacts, Made, Said } from './facts.ts';
 
 /** The cell as it is, or with the entry and the rule's value beside it; numbers already stand in `at`. */

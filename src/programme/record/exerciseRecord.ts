@@ -1,13 +1,13 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
 import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
-import { MODEL_ANGLE } from '../../decisions/candidates/estimate.ts';
+import { MODEL_ANGLE, type ModelEstimate } from '../../decisions/candidates/estimate.ts';
 import { isPosed } from '../../decisions/person/model.ts';
 import type { Bounds, Person } from '../../decisions/person/person.ts';
 import { numberText } from '../../messages/en/plain.ts';
 import { togetherText } from '../../messages/en/clinician/muscles.ts';
 import type { Prescription } from '../../decisions/session/prescribe.ts';
-import type { ModelEstimate, ProgrammeRecord } from '../programme.ts';
+import type { ProgrammeRecord } from '../programme.ts';
 import { workedTogether } from '../../decisions/candidates/together.ts';
 import { rulerOf } from './squeeze.ts';
 

@@ -1,12 +1,13 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
 import { gaveUpText, gaveWayText, lostTexts } from '../../messages/en/patient/week.ts';
 import { tableEntries } from '../../messages/en/patient/day.ts';
-import { dayWords } from '../parts.ts';
+import { dayWords } from '../dayWords.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
 import { usualWeek } from '../../scheduling/usualWeek.ts';
 import type { Decided } from '../../decisions/decide.ts';
 import type { Person } from '../../decisions/person/person.ts';
-import type { Programme, ProgrammeRecord, Section } from '../programme.ts';
+import type { Programme, ProgrammeRecord } from '../programme.ts';
+import type { Section } from '../../messages/shapes.ts';
 import { totalsTable } from '../totals.ts';
 import { certTable } from '../../messages/en/clinician/record/cert.ts';
 import { changesFrom } from '../../messages/en/clinician/record/changesFrom.ts';

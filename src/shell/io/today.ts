@@ -1,6 +1,5 @@
 /** The one clock of the house. It judges review dates of cards and dates starters; no leaflet is ever dated by it. */
-import type { IsoDate } from '../../units/date.ts';
-import { isoDate } from '../../units/date.ts';
+import { type IsoDate, isoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
 
 /** The day of --on, or else today in Greenwich, the same for everybody who builds at one moment. */

@@ -1,6 +1,7 @@
 /** Every dosage cell of every step, read back through pdf.js from the tagged tables, one by one. */
 import { describe, expect, it } from 'vitest';
-import { CELLS, type Programme } from '../../../src/programme/programme.ts';
+import { type Programme } from '../../../src/programme/programme.ts';
+import { CELLS } from '../../../src/decisions/terms/cell.ts';
 import { otter } from '../../fixtures/programme.ts';
 import { leafletOf } from './make.ts';
 import { cellFaults } from './said.ts';

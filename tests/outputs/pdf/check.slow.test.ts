@@ -5,8 +5,18 @@ import { otter } from '../../fixtures/programme.ts';
 import { brokenRules, RULES } from './check.ts';
 import { leafletOf } from './make.ts';
 import { structureOf } from './structure.ts';
-import { dictOf, isStream, listOf, nameOf, readObjects, resolved } from './objects.ts';
-import type { Dict, PdfObjects, PdfString, Value } from './objects.ts';
+import {
+  dictOf,
+  isStream,
+  listOf,
+  nameOf,
+  readObjects,
+  resolved,
+  type Dict,
+  type PdfObjects,
+  type PdfString,
+  type Value,
+} from './objects.ts';
 
 /** A short leaflet with all that one may hold: a link, and a title XML would choke on. */
 const linked: Programme = {

@@ -3,10 +3,16 @@
  * ISO 14289-1:2014 (PDF_UA/1, CC BY 4.0), read there; the standard itself was not read. Where a rule is not in that
  * profile, the clause of ISO 32000-1 it follows from is named. One table, long because it is whole.
  */
-import { dictOf, isStream, listOf, nameOf, resolved, textOf } from './objects.ts';
-import type { Dict, PdfObjects } from './objects.ts';
-import { attributesOf, elementsIn, fontMaps, structureOf, walk } from './structure.ts';
-import type { Element, Structure } from './structure.ts';
+import { dictOf, isStream, listOf, nameOf, resolved, textOf, type Dict, type PdfObjects } from './objects.ts';
+import {
+  attributesOf,
+  elementsIn,
+  fontMaps,
+  structureOf,
+  walk,
+  type Element,
+  type Structure,
+} from './structure.ts';
 import { readTrueType } from './trueType.ts';
 import { readXmp, type Xmp } from './xmp.ts';
 

@@ -1,6 +1,18 @@
 /** What a page shows and how it is marked: operators of its content stream, text by marked content. ISO 32000-1 8, 9, 14.6. */
-import { dictOf, isStream, listOf, nameOf, Reader, readValue, resolved, textOf } from './objects.ts';
-import type { Dict, PdfObjects, PdfString, Value } from './objects.ts';
+import {
+  dictOf,
+  isStream,
+  listOf,
+  nameOf,
+  Reader,
+  readValue,
+  resolved,
+  textOf,
+  type Dict,
+  type PdfObjects,
+  type PdfString,
+  type Value,
+} from './objects.ts';
 
 /** One thing painted on a page. */
 export interface Painted {

@@ -1,5 +1,6 @@
 /** The dosage cells as pdf.js reads them from the tagged tables, held against the programme's one by one. */
-import { CELLS, type Programme, type StepTable } from '../../../src/programme/programme.ts';
+import { type Programme, type StepTable } from '../../../src/programme/programme.ts';
+import { CELLS } from '../../../src/decisions/terms/cell.ts';
 import { openPdf, viewed, viewedTree, type ViewedElement } from './viewer.ts';
 
 /** What a table says of one exercise in one step, by the label of the number. */

@@ -1,7 +1,15 @@
 /** The structure tree of a PDF: elements, attributes and the text each holds. ISO 32000-1 14.7, 14.8. */
 import { pagesOf, toUnicodeOf, type PageContent } from './content.ts';
-import { dictOf, isStream, listOf, nameOf, resolved } from './objects.ts';
-import type { Dict, PdfObjects, Value } from './objects.ts';
+import {
+  dictOf,
+  isStream,
+  listOf,
+  nameOf,
+  resolved,
+  type Dict,
+  type PdfObjects,
+  type Value,
+} from './objects.ts';
 
 export interface Element {
   readonly role: string;

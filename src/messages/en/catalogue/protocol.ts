@@ -1,10 +1,10 @@
 /** Words of a protocol's public page: stages, slots, steps. For clinicians. */
 import type { Change, Protocol, Slot, Stage } from '../../../content/library.ts';
 import type { ChangeKind } from '../../../dosing/dose.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
+import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import { doseWords, type Counted } from '../patient/dose.ts';
 import { bwText, degText, positionsText, tempoText } from './library.ts';
-import { capital, countText, list, numberText, paragraph, section, secondsText } from '../plain.ts';
+import { capital, countText, numberText, secondsText } from '../plain.ts';
 
 export const STAGE_COLUMNS = [
   'Stage',

@@ -1,12 +1,10 @@
 /** Why a stage was proposed or is refused, in sentences for the clinician; the codes stay in the room that found them. */
-import type { StageChoice } from '../../../programme/programme.ts';
+import type { StageName } from '../../../decisions/terms/stageName.ts';
 import type { StageLooked, StageObstacle } from '../../../decisions/stage/stageProposal.ts';
 import type { SuddenStart } from '../../../decisions/screen/suddenStart.ts';
 import { numberText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
 import { SCREEN_WORDS } from './screen.ts';
-
-type StageName = StageChoice['chosen'];
 
 /** @example stageWord(2) // => 'stage 2' */
 export function stageWord(name: StageName): string {

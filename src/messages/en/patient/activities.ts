@@ -1,7 +1,7 @@
 /** What the person does besides: keep, change how, or leave until later. */
 import type { JudgedActivity } from '../../../scheduling/activities.ts';
-import type { Section } from '../../../programme/programme.ts';
-import { capital, countText, paragraph, section, table } from '../plain.ts';
+import { type Section, paragraph, section, table } from '../../shapes.ts';
+import { capital, countText } from '../plain.ts';
 
 export type Verdict = 'keep' | 'change' | 'leave' | 'ask';
 

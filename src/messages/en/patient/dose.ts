@@ -2,7 +2,7 @@
 import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
-import type { CellName } from '../../../programme/programme.ts';
+import type { CellName } from '../../../decisions/terms/cell.ts';
 import { aMadeText, madeText } from './kit.ts';
 import { capital, countText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
 import { WEEKDAYS, type Weekday } from '../../../units/weekday.ts';

@@ -1,8 +1,8 @@
 /** The letter to whoever referred the patient: what it was, how it went, what goes on, when to send back. One page. */
 import type { Clinic, Consult } from '../../../content/library.ts';
 import type { Criterion } from '../../../programme/discharge.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
-import { countText, dayAndYear, list, listText, numberText, paragraph, section, table } from '../plain.ts';
+import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
+import { countText, dayAndYear, listText, numberText } from '../plain.ts';
 
 export interface LetterWords {
   readonly consult: Consult;

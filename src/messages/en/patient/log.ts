@@ -1,6 +1,6 @@
 /** The sheet to fill in with a pen: 20 seconds a day. */
 import type { Course } from '../../../decisions/stage/course.ts';
-import type { LogSheet } from '../../../programme/programme.ts';
+import type { LogSheet } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { shortDay } from '../plain.ts';
 

@@ -2,10 +2,10 @@
 import type { Protocol } from '../../../content/library.ts';
 import type { Course } from '../../../decisions/stage/course.ts';
 import type { OpenEnd } from '../../../decisions/days/outlook.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
+import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { SPOTS } from './spot.ts';
-import { dayAndYear, list, paragraph, section } from '../plain.ts';
+import { dayAndYear } from '../plain.ts';
 
 export interface NextWords {
   readonly course: Course;

@@ -1,7 +1,6 @@
 /** Who the leaflet is for and why it began, in a few sentences. */
-import type { Consult, Protocol } from '../../../content/library.ts';
-import type { EmergencyBox } from '../../../programme/programme.ts';
-import type { Clinic } from '../../../content/library.ts';
+import type { Consult, Protocol, Clinic } from '../../../content/library.ts';
+import type { EmergencyBox } from '../../shapes.ts';
 import type { Course } from '../../../decisions/stage/course.ts';
 import { beganTexts } from './began.ts';
 import { dayAndYear, dayText } from '../plain.ts';

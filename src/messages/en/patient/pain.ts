@@ -4,8 +4,8 @@ import type { FlareDose } from '../../../dosing/flareDose.ts';
 import type { FlarePlan } from '../../../scheduling/flare.ts';
 import type { MorningBands } from '../../../scheduling/morning.ts';
 import type { PainLimits } from '../../../scheduling/painLimits.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
-import { countText, list, paragraph, secondsText, section, table } from '../plain.ts';
+import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
+import { countText, secondsText } from '../plain.ts';
 
 /** Pain during exercise by number, and what it does not mean. */
 export function painRuleText(limits: PainLimits): Section {

@@ -7,8 +7,8 @@ import type {
   MedicineItem,
   Precautions,
 } from '../../../decisions/person/precautions.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
-import { countText, list, listText, section } from '../plain.ts';
+import { type Part, type Section, list, section } from '../../shapes.ts';
+import { countText, listText } from '../plain.ts';
 
 /** What the leaflet says is left out, besides what the plan holds. */
 export interface PrecautionFacts {

@@ -1,8 +1,8 @@
 /** Races in a patient's words: what the plan does for one, and what speaks against one. */
 import { daysBetween } from '../../../units/date.ts';
 import type { JudgedRace } from '../../../scheduling/race.ts';
-import type { Part } from '../../../programme/programme.ts';
-import { dayAndYear, dayText, list, numberText, weekdayAndDay } from '../plain.ts';
+import { type Part, list } from '../../shapes.ts';
+import { dayAndYear, dayText, numberText, weekdayAndDay } from '../plain.ts';
 
 /** The protocol's sentence for everybody (house rules 11.7). */
 const TOO_EARLY = 'This race comes before your tendon is ready for it; talk with us before you decide.';

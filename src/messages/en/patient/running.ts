@@ -7,18 +7,8 @@ import { order, type RunKind } from '../../../scheduling/run.ts';
 import type { RunningPlan } from '../../../scheduling/runningPlan.ts';
 import type { RunDecision } from '../../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../../scheduling/stepRate.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
-import {
-  countText,
-  dayText,
-  list,
-  listText,
-  numberText,
-  paragraph,
-  section,
-  table,
-  weekdayAndDay,
-} from '../plain.ts';
+import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
+import { countText, dayText, listText, numberText, weekdayAndDay } from '../plain.ts';
 import { raceParts } from './races.ts';
 
 /** A run in words, for a list or a sentence. */

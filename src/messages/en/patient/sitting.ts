@@ -1,8 +1,8 @@
 /** Sitting and stretching in plain words. */
 import type { Protocol } from '../../../content/library.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
+import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
-import { countText, list, listText, paragraph, section, weekdayAndDay } from '../plain.ts';
+import { countText, listText, weekdayAndDay } from '../plain.ts';
 import { SPOTS } from './spot.ts';
 
 export interface SittingWords {

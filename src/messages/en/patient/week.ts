@@ -6,20 +6,10 @@ import type { WeekPlan } from '../../../scheduling/plan.ts';
 import type { Reason } from '../../../units/reason.ts';
 import type { RunKind } from '../../../scheduling/run.ts';
 import type { GroupDay, WeekGroup } from '../../../scheduling/weekGroups.ts';
-import type { Part, Section } from '../../../programme/programme.ts';
+import { type Part, type Section, paragraph, section, table } from '../../shapes.ts';
 import type { SessionLength } from '../../../decisions/person/sessionLength.ts';
 import type { ShortSession } from '../../../decisions/session/shortSession.ts';
-import {
-  capital,
-  countText,
-  dayText,
-  listText,
-  paragraph,
-  section,
-  table,
-  weekdayAndDay,
-  weekdayText,
-} from '../plain.ts';
+import { capital, countText, dayText, listText, weekdayAndDay, weekdayText } from '../plain.ts';
 import { tableEntries, type DayWords } from './day.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';

@@ -1,5 +1,6 @@
 /** Dosage cells: the one place where a number of the programme becomes text with its four data attributes. */
-import type { Cell, CellName, Exercise } from '../../../programme/programme.ts';
+import type { Cell, Exercise } from '../../../programme/programme.ts';
+import type { CellName } from '../../../decisions/terms/cell.ts';
 import { html, type Html } from '../html.ts';
 
 /** Column headings by cell. */

@@ -1,5 +1,5 @@
 /** What must never be overlooked: when to call for help at once. */
-import type { EmergencyBox } from '../../../programme/programme.ts';
+import type { EmergencyBox } from '../../../messages/shapes.ts';
 import { html, type Html } from '../html.ts';
 
 /** The box's address in the page. */

@@ -1,5 +1,5 @@
 /** The sheet to fill in with a pen: a row a day, empty fields to write in. */
-import type { LogSheet } from '../../../programme/programme.ts';
+import type { LogSheet } from '../../../messages/shapes.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { hangHtml } from './section.ts';
 import { wideTableHtml } from './table.ts';

@@ -1,5 +1,5 @@
 /** A headed section of paragraphs, lists and tables. */
-import type { Part, Section } from '../../../programme/programme.ts';
+import type { Part, Section } from '../../../messages/shapes.ts';
 import { html, type Html } from '../html.ts';
 import { linked, NO_PLACES, type Places } from './linked.ts';
 import { listHtml } from './prose.ts';

@@ -1,5 +1,5 @@
 /** Plain tables of text. */
-import type { Table } from '../../../programme/programme.ts';
+import type { Table } from '../../../messages/shapes.ts';
 import { html, type Html } from '../html.ts';
 import { linked, NO_PLACES, type Places } from './linked.ts';
 

@@ -1,7 +1,7 @@
 /** Pages of nothing but words and tables: how the numbers are made, the authors' reference, the glossary. */
 import type { LibraryView, PlainPage } from '../../../catalogue/view.ts';
 import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
-import type { Section } from '../../../programme/programme.ts';
+import type { Section } from '../../../messages/shapes.ts';
 import type { PageAssets } from '../assets.ts';
 import { html } from '../html.ts';
 import { sectionHtml } from '../parts/section.ts';

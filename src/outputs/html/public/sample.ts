@@ -3,17 +3,14 @@ import { postureOf } from '../../../mechanics/kinematics.ts';
 import type { Pose } from '../../../mechanics/pose.ts';
 import type { SideFrame } from '../../../mechanics/scene.ts';
 import {
-  CELLS,
   type Cell,
-  type CellName,
   type CompressionLadder,
-  type EmergencyBox,
   type Exercise,
-  type LogSheet,
   type RangeRuler,
-  type Section,
   type StepTable,
 } from '../../../programme/programme.ts';
+import { CELLS, type CellName } from '../../../decisions/terms/cell.ts';
+import type { EmergencyBox, LogSheet, Section } from '../../../messages/shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
 
 const BODY = { massKg: 70, heightM: 1.75 };

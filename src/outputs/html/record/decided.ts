@@ -1,11 +1,7 @@
 /** Each exercise of the record: how far and what decided it, the squeeze in words, the numbers folded away. */
 import type { RecordLabels } from '../../../messages/en/labels.ts';
-import type {
-  ModelEstimate,
-  Prescription,
-  Programme,
-  ProgrammeRecord,
-} from '../../../programme/programme.ts';
+import type { Prescription, Programme, ProgrammeRecord } from '../../../programme/programme.ts';
+import type { ModelEstimate } from '../../../decisions/candidates/estimate.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { listHtml } from '../parts/prose.ts';
 import { tableHtml } from '../parts/table.ts';

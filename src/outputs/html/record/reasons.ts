@@ -1,6 +1,7 @@
 /** Every number of one prescription with rule, inputs, source, mark and what decided it. */
 import type { RecordLabels } from '../../../messages/en/labels.ts';
-import type { Cell, CellName } from '../../../programme/programme.ts';
+import type { Cell } from '../../../programme/programme.ts';
+import type { CellName } from '../../../decisions/terms/cell.ts';
 import { html, type Html } from '../html.ts';
 import { cellAttributes } from '../parts/cells.ts';
 import { wideTableHtml } from '../parts/table.ts';

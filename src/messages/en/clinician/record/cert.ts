@@ -4,7 +4,7 @@
  */
 import type { Decided } from '../../../../decisions/decide.ts';
 import { listText } from '../../plain.ts';
-import type { Table } from '../../../../programme/programme.ts';
+import type { Table } from '../../../shapes.ts';
 
 const LATER = 'not filled in: known after the review';
 

@@ -1,7 +1,7 @@
 /** What is asked before treatment ends, beside what was found. */
 import type { Decided } from '../../../../decisions/decide.ts';
 import { dischargeCriteria } from '../../../../programme/discharge.ts';
-import type { Table } from '../../../../programme/programme.ts';
+import type { Table } from '../../../shapes.ts';
 import { stagesAfter } from '../../../../decisions/stage/stageChoice.ts';
 
 /** One table at the end of treatment and in the last stage before it; none earlier, and none for prevention. */

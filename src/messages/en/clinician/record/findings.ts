@@ -3,7 +3,7 @@ import type { Consult } from '../../../../content/library.ts';
 import { SCREEN_ITEMS } from '../../../../content/schema/consult.ts';
 import { ANSWER_WORDS, SCREEN_WORDS } from '../screen.ts';
 import { capital, listText, numberText } from '../../plain.ts';
-import type { Table } from '../../../../programme/programme.ts';
+import type { Table } from '../../../shapes.ts';
 
 const NOT_RECORDED = 'not recorded';
 

@@ -2,7 +2,7 @@
 import { numberedStages } from '../../../../content/keepStage.ts';
 import type { Clinic, Protocol, Stage } from '../../../../content/library.ts';
 import { markedNumbers, NUMBER_GROUPS } from '../../../../catalogue/houseNumbers.ts';
-import type { Table } from '../../../../programme/programme.ts';
+import type { Table } from '../../../shapes.ts';
 
 /** Caps of every stage, then the settings by group, those of the muscles last, each with its mark and source. */
 export function settingsTable(protocol: Protocol, { muscles }: Clinic): Table {

@@ -1,9 +1,9 @@
 /** The rest of the stage's ladder and the earliest dates, for the clinician. */
 import type { Decided } from '../../../../decisions/decide.ts';
-import { countText, paragraph, section, table } from '../../plain.ts';
+import { countText } from '../../plain.ts';
+import { paragraph, section, table, type Section } from '../../../shapes.ts';
 import { limitText, openEndRemark } from '../remarks.ts';
 import { amountText, changeText } from '../../patient/steps.ts';
-import type { Section } from '../../../../programme/programme.ts';
 
 /** What the stage asks before the next, its remaining steps, and no stage earlier than it can be. */
 export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {

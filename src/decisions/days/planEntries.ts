@@ -1,18 +1,22 @@
 /** The dated plan as codes and numbers, an entry a day: what every output reads. */
-import { isFree, type PlanDay } from '../scheduling/planDay.ts';
-import type { PlannedRun } from '../scheduling/plannedRun.ts';
-import type { PlanWeek } from '../scheduling/planWeek.ts';
-import { partsOf } from './parts.ts';
-import type { Decided } from '../decisions/decide.ts';
-import type { PlanEntry, PlanGrowth, PlannedExercise } from './programme.ts';
+import { isFree, type PlanDay } from '../../scheduling/planDay.ts';
+import type { PlannedRun } from '../../scheduling/plannedRun.ts';
+import type { PlanWeek } from '../../scheduling/planWeek.ts';
+import { partsOf, type Parted } from './parts.ts';
+import type { PlanOf } from './datedPlan.ts';
+import type { PlanEntry, PlanGrowth, PlannedExercise } from '../terms/planEntry.ts';
+
+interface DatedParts extends Parted {
+  readonly dated: PlanOf;
+}
 
 /** One entry for each day, in their order. */
-export function planEntries(decided: Decided): PlanEntry[] {
+export function planEntries(decided: DatedParts): PlanEntry[] {
   return decided.dated.plan.days.map((day) => entryOf(day, decided));
 }
 
 /** One entry for each week: what grows in it and what begins. */
-export function planGrowth({ dated }: Decided): PlanGrowth[] {
+export function planGrowth({ dated }: DatedParts): PlanGrowth[] {
   return dated.plan.weeks.map(({ week, from, to, turn }: PlanWeek) => ({
     week,
     from,
@@ -23,7 +27,7 @@ export function planGrowth({ dated }: Decided): PlanGrowth[] {
   }));
 }
 
-function entryOf(day: PlanDay, decided: Decided): PlanEntry {
+function entryOf(day: PlanDay, decided: DatedParts): PlanEntry {
   const { on, weekday, week, session, between, daily, runs, raceKm, other, easyAfterRace } = day;
   const part = partsOf(decided)[day.part];
   const named = (exercises: readonly string[]): PlannedExercise[] =>

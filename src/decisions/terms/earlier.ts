@@ -1,0 +1,23 @@
+/** What the next revision needs to know of the one before: what it asked for, not how it was said. */
+import type { IsoDate } from '../../units/date.ts';
+import type { CellName } from './cell.ts';
+import type { PlanEntry } from './planEntry.ts';
+import type { StageName } from './stageName.ts';
+
+export interface Earlier {
+  readonly revision: number;
+  readonly seenOn: IsoDate;
+  /** Protocol id. */
+  readonly protocol: string;
+  readonly stage: StageName;
+  readonly step: number;
+  /** The present step, in the order of the session. */
+  readonly exercises: readonly EarlierExercise[];
+  readonly plan: readonly PlanEntry[];
+}
+
+export interface EarlierExercise {
+  readonly card: string;
+  /** Degrees, kilograms, seconds and counts as the record gives them; null where the cell does not apply. */
+  readonly values: Readonly<Partial<Record<CellName, number | string | null>>>;
+}

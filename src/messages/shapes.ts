@@ -1,0 +1,59 @@
+/** The shapes of what is said, whatever the language: headings, lists, tables, and the sheets that are filled in. */
+import type { IsoDate } from '../units/date.ts';
+
+/** A heading with what stands under it. */
+export interface Section {
+  readonly id: string;
+  readonly heading: string;
+  readonly parts: readonly Part[];
+}
+
+export type Part =
+  | { readonly kind: 'paragraph'; readonly text: string; readonly weight: 'normal' | 'strong' | 'quiet' }
+  | { readonly kind: 'list'; readonly ordered: boolean; readonly entries: readonly string[] }
+  | { readonly kind: 'table'; readonly table: Table };
+
+/** A plain table of text: the first column is the row's header. */
+export interface Table {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export interface EmergencyBox {
+  readonly country: string;
+  readonly heading: string;
+  readonly lines: readonly string[];
+}
+
+/** A sheet to fill in with a pen: one row a day. */
+export interface LogSheet {
+  readonly heading: string;
+  readonly hint: string;
+  readonly columns: readonly string[];
+  readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
+}
+
+/** A paragraph of a section. */
+export function paragraph(text: string, weight: 'normal' | 'strong' | 'quiet' = 'normal'): Part {
+  return { kind: 'paragraph', text, weight };
+}
+
+/** A list of a section. */
+export function list(entries: readonly string[], ordered = false): Part {
+  return { kind: 'list', ordered, entries };
+}
+
+/** A table of a section; the first column heads its rows. */
+export function table(
+  caption: string,
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+): Part {
+  return { kind: 'table', table: { caption, columns, rows } };
+}
+
+/** A heading with what stands under it. */
+export function section(id: string, heading: string, parts: readonly Part[]): Section {
+  return { id, heading, parts };
+}

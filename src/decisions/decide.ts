@@ -1,7 +1,7 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Body } from '../mechanics/body.ts';
-import type { Refusal } from '../units/refusal.ts';
+import type { Refusal, Refused } from './terms/refusal.ts';
 import { beginning } from './days/beginning.ts';
 import { chooseCards, passed, type Choice } from './candidates/choose.ts';
 import { courseOf, type Course } from './stage/course.ts';
@@ -17,9 +17,12 @@ import { ownRefusals } from './session/ownRefusals.ts';
 import { needsDecision, painDecision } from './screen/painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person/person.ts';
 import { prescribe } from './session/prescribe.ts';
-import { hollowOf, noWhole, type Hollow } from './session/wholeStage.ts';
-import type { NoWholeStage } from '../messages/en/clinician/stage.ts';
-import type { PassedOver, StageChoice } from '../programme/programme.ts';
+import { hollowOf, noWhole } from './session/wholeStage.ts';
+import type { Hollow } from './terms/noWholeStage.ts';
+import type { NoWholeStage } from './terms/noWholeStage.ts';
+import type { Obstacle } from './terms/obstacle.ts';
+import type { PassedOver } from './terms/passedOver.ts';
+import type { StageChoice } from './terms/stageChoice.ts';
 import type { Earlier } from './terms/earlier.ts';
 import {
   noCardFor,
@@ -41,7 +44,7 @@ import { sittingPlan, type SittingPlan } from './days/sitting.ts';
 import { chooseStage, fallenBack, stageOf } from './stage/stageChoice.ts';
 import { stageRefusals } from './stage/stageRefusals.ts';
 import { stepNow } from './stage/stepNow.ts';
-import type { Refused, Shown, Where, Work } from './days/work.ts';
+import type { Shown, Where, Work } from './days/work.ts';
 import { workDays } from './session/workDays.ts';
 import type { Rung } from '../dosing/rung.ts';
 
@@ -133,8 +136,8 @@ function whoIsIt(consult: Consult, earlier: Earlier | null, workshop: Workshop):
   if ('refusals' in effects) return effects;
   const modelFor = (body: Body) => modelIn(models, library.version, body);
   const person = personOf(consult, library, protocol, effects, modelFor, earlier);
-  const stage = chooseStage(consult, protocol, library, effects, person.sudden);
-  const barred = stageRefusals(consult, stage, protocol, library, person.sudden);
+  const stage = chooseStage(consult, protocol, effects, person.sudden);
+  const barred = stageRefusals(consult, stage, protocol, person.sudden);
   if (barred.length > 0) return refused(barred);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));
   if (courseOf(protocol, stage.chosen) === 'prevention' && pain !== null)
@@ -239,11 +242,14 @@ function waiting(
   person: Person,
   bounds: Bounds,
 ): PassedOver[] {
-  const because = 'begins after the review: one new stress a week';
   return choices
     .filter(({ slot }) => waits.includes(slot.name))
     .map(({ slot, fit }) =>
-      passed(person, fit.card.id, slot, bounds, { limit: 'newStress', value: null, because }),
+      passed(person, fit.card.id, slot, bounds, {
+        limit: 'newStress',
+        value: null,
+        why: { reason: 'waits-for-review' },
+      }),
     );
 }
 
@@ -260,14 +266,12 @@ function leftOut(
   person: Person,
   bounds: Bounds,
 ): PassedOver[] {
-  const noMinutes = `left out, to fit ${minutes} minutes`;
-  const noDay = 'left out: no day between the sessions has time for it';
-  const out = (choices: readonly Choice[], limit: string, value: number | null, because: string) =>
-    choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, because }));
+  const out = (choices: readonly Choice[], limit: string, value: number | null, why: Obstacle['why']) =>
+    choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, why }));
   const dayless = fitted.kept.filter(({ slot }) => [...kept, ...setAside].every((one) => one.slot !== slot));
   return [
-    ...out(fitted.leftOut, 'minutes', minutes, noMinutes),
-    ...out(dayless, 'days', null, noDay),
-    ...out(setAside, 'days', null, 'left out: it makes way for what else the week holds'),
+    ...out(fitted.leftOut, 'minutes', minutes, { reason: 'no-minutes', minutes }),
+    ...out(dayless, 'days', null, { reason: 'no-day' }),
+    ...out(setAside, 'days', null, { reason: 'makes-way' }),
   ];
 }

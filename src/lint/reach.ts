@@ -11,6 +11,7 @@ import type { ScreenEffects } from '../decisions/screen/screen.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import { PANEL, panelConsult, type Panellist } from './panel.ts';
 import { warn } from './spot.ts';
+import { obstacleWords } from '../messages/en/clinician/obstacles.ts';
 
 /** A warning at the cards of each needed slot for which the programme's own choice finds none for a panellist. */
 export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
@@ -61,7 +62,7 @@ function gapsIn(stage: Stage, name: StageName, people: readonly OnPanel[]): Gap[
     if (first === undefined) return [];
     const reasons = first.passedOver
       .filter((one) => one.slot === slot.name)
-      .map(({ card, because }) => `${card}: ${because}`);
+      .map(({ card, why }) => `${card}: ${obstacleWords(why)}`);
     return [{ slot, slotIndex, leaves: without.map(({ panellist }) => panellist), reasons }];
   });
 }

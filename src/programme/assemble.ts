@@ -4,6 +4,7 @@ import type { Refusal } from '../units/refusal.ts';
 import { decide, type Workshop } from '../decisions/decide.ts';
 import { leafletOf } from './leaflet.ts';
 import { earlierOf } from './earlier.ts';
+import { worded } from './worded.ts';
 import type { Programme } from './programme.ts';
 
 export type { Workshop } from '../decisions/decide.ts';
@@ -17,7 +18,8 @@ export function assembleProgramme(
   workshop: Workshop,
 ): Assembled {
   const decided = decide(consult, earlierOf(previous), workshop);
-  if ('refusals' in decided) return { refusals: decided.refusals };
+  if ('refusals' in decided)
+    return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol)) };
   return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
 }
 

@@ -13,6 +13,7 @@ import {
   sideText,
   COLUMN_WORDS,
 } from '../messages/en/patient/dose.ts';
+import { cellsInWords } from './cells.ts';
 import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
 import { showsAngle } from '../messages/en/patient/figures.ts';
@@ -43,13 +44,14 @@ export function exercisesOf({ person, shown, following, dated }: Decided): Exerc
 
 function exerciseTexts(
   prescriptions: readonly Prescription[],
-  { consult }: Person,
+  person: Person,
   beginsOnOf: (one: Prescription) => IsoDate | null,
 ): Exercise[] {
   const explained = prescriptions.find(({ picture }) => picture !== null && showsAngle(picture.scene));
   return prescriptions.map((one) => {
-    const { card, exercise, at, byFeel, cells, howFar, picture } = one;
-    const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
+    const { card, exercise, at, byFeel, howFar, picture } = one;
+    const cells = cellsInWords(one, person);
+    const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(person.consult));
     return {
       card: card.id,
       title: card.title,

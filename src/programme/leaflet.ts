@@ -54,8 +54,10 @@ import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
-import { stageNumber } from '../decisions/stage/stageChoice.ts';
+import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
+import { stageTexts } from '../messages/en/clinician/stage.ts';
+import { testNameIn } from './testName.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
@@ -87,7 +89,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     startOn: consult.startOn,
     reviewOn: consult.reviewOn,
     dates: datesText(consult, course),
-    stage,
+    stage: stageText(decided),
     step,
     opening: openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
@@ -143,6 +145,15 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
 /** The week, with what to do on a day with little time. */
 function withShortDay(week: Section, short: string): Section {
   return short === '' ? week : { ...week, parts: [...week.parts, paragraph(short, 'strong')] };
+}
+
+/** The stage with its reasons in sentences. */
+function stageText({ person: { protocol, library }, stage }: Decided): Programme['stage'] {
+  const nameOf = testNameIn(library, protocol.id);
+  return {
+    ...stage,
+    because: stageTexts(stage.because, nameOf, (name) => stageOf(protocol, name).enter.words),
+  };
 }
 
 /** Whether the revision before, of the same protocol, stood at a later stage or step. */

@@ -3,13 +3,13 @@
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
 import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
+import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
-import type { CellName, DecidedBy } from '../decisions/terms/cell.ts';
+import type { CellName, DecidedBy, DecidedCell } from '../decisions/terms/cell.ts';
 import type { EmergencyBox, LogSheet, Section, Table } from '../messages/shapes.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
-import type { Source } from '../units/source.ts';
 import type { Weekday } from '../units/weekday.ts';
 
 export interface Programme {
@@ -95,21 +95,12 @@ export interface NextSession {
   readonly shortCards: readonly string[];
 }
 
-/** One number of the dosage table with its reason. */
-export interface Cell {
-  readonly step: number;
-  readonly slot: string;
-  readonly card: string;
-  readonly cell: CellName;
-  /** Null where the cell does not apply or a number would be invented; `text` then says what to do or is a dash. */
-  readonly value: number | string | null;
+/** One number of the dosage table with its words and its reason. */
+export interface Cell extends Omit<DecidedCell, 'rule'> {
   /** As the patient reads it; plain words, no shorthand. Empty when the cell does not apply. */
   readonly text: string;
   /** The rule in words, for the record. */
   readonly rule: string;
-  readonly inputs: Readonly<Record<string, number | string | null>>;
-  readonly source: Source;
-  readonly decidedBy: DecidedBy;
 }
 
 /** Every exercise of a step carries all cells, in the order of CELLS. */
@@ -202,9 +193,9 @@ export interface DatedSession {
 }
 
 export interface StageChoice {
-  readonly chosen: 1 | 2 | 3 | 4 | 'keepGoing';
+  readonly chosen: StageName;
   readonly name: string;
-  readonly proposed: 1 | 2 | 3 | 4 | 'keepGoing';
+  readonly proposed: StageName;
   readonly chosenBy: 'proposal' | 'clinician';
   /** Why this stage was proposed, a sentence each, for the record. */
   readonly because: readonly string[];

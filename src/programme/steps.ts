@@ -10,6 +10,10 @@ import {
   stepHeading,
   turnText,
 } from '../messages/en/patient/steps.ts';
+import { CELLS } from '../decisions/terms/cell.ts';
+import type { Person } from '../decisions/person/person.ts';
+import { cellTexts } from '../messages/en/patient/cells.ts';
+import { cellsInWords } from './cells.ts';
 import { COLUMN_WORDS } from '../messages/en/patient/dose.ts';
 import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
@@ -32,7 +36,8 @@ export function stepTables(decided: Decided): StepTable[] {
   ];
 }
 
-function ladderTables({ shown, person: { protocol, consult }, dated }: Decided): StepTable[] {
+function ladderTables({ shown, person, dated }: Decided): StepTable[] {
+  const { protocol, consult } = person;
   // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
   return shown.map(({ rung, prescriptions }, index) => {
@@ -59,7 +64,7 @@ function ladderTables({ shown, person: { protocol, consult }, dated }: Decided):
           ({ exercise: { slot } }) => present || rung.changed.some(({ exercise }) => exercise === slot.name),
         )
         .map((prescription) => ({
-          ...printed(prescription),
+          ...printed(prescription, person),
           news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
         })),
     };
@@ -84,20 +89,22 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
     }),
     present: false,
     prescriptions: shown.prescriptions.map((prescription) => ({
-      ...printed(prescription),
+      ...printed(prescription, person),
       news: newsOf(prescription, before.prescriptions),
     })),
   };
 }
 
-function printed({ card, exercise, cells }: Prescription) {
-  return { card: card.id, title: card.title, slot: exercise.slot.name, cells };
+function printed(one: Prescription, person: Person) {
+  const { card, exercise } = one;
+  return { card: card.id, title: card.title, slot: exercise.slot.name, cells: cellsInWords(one, person) };
 }
 
 /** `before`: every exercise of the step before, also those it does not print. */
-function newsOf({ card, exercise, cells }: Prescription, before: readonly Prescription[]): CellName[] {
-  const last = before.find((one) => one.card.id === card.id && one.exercise.slot.name === exercise.slot.name);
-  return cells
-    .filter(({ cell, text }) => text !== '' && text !== last?.cells.find((one) => one.cell === cell)?.text)
-    .map(({ cell }) => cell);
+function newsOf(one: Prescription, before: readonly Prescription[]): CellName[] {
+  const last = before.find(
+    ({ card, exercise }) => card.id === one.card.id && exercise.slot.name === one.exercise.slot.name,
+  );
+  const [texts, old] = [cellTexts(one), last === undefined ? null : cellTexts(last)];
+  return CELLS.filter((cell) => texts[cell] !== '' && texts[cell] !== old?.[cell]);
 }

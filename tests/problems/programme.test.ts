@@ -1,6 +1,7 @@
 /** Every refusal of a programme, as its author sees it: the shipped library, a consult of the demo with something spoilt. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { worded } from '../../src/programme/worded.ts';
 import { problemOf } from '../../src/content/place.ts';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
@@ -150,7 +151,10 @@ describe('no-free-day', () => {
     const [otter] = current;
     if (otter === undefined) throw new Error('otter must be read');
     const because = [{ code: 'spacing-over-a-week', inputs: { hoursBetween: 168 }, mark: 'choice' }] as const;
-    const problem = problemOf(noWeek(otter, { fits: false, because }), placeOf);
+    const problem = problemOf(
+      worded(noWeek(otter, { fits: false, because }), shipped, otter.protocol),
+      placeOf,
+    );
     expect(problemText(problem, lineFinder(files)(problem.file, problem.line))).toMatchInlineSnapshot(`
       "consults/otter-r1.md:120:3: error no-free-day days is mon, tue, wed, thu, fri, sat, sun; must be days on which at least one session fits: 168 hours between sessions are more than a week.
             - mon
@@ -175,7 +179,14 @@ describe('nothing-fits', () => {
     const { current, placeOf } = readConsults(files, shipped);
     const [otter] = current;
     if (otter === undefined) throw new Error('otter must be read');
-    const problem = problemOf(noSession(otter, { limit: 'compression', slot: 'Bow' }), placeOf);
+    const problem = problemOf(
+      worded(
+        noSession(otter, { reason: 'no-room', limit: 'compression', slot: 'Bow' }),
+        shipped,
+        otter.protocol,
+      ),
+      placeOf,
+    );
     expect(problemText(problem, lineFinder(files)(problem.file, problem.line))).toMatchInlineSnapshot(`
       "consults/otter-r1.md:14:8: error nothing-fits stage is a session whose Bow breaks compression; must be a first step inside every limit of the stage.
           stage: auto

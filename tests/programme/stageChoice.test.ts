@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { numberedStages } from '../../src/content/keepStage.ts';
-import { stageNumber, stagesAfter, stageWord } from '../../src/decisions/stage/stageChoice.ts';
+import { stageNumber, stagesAfter } from '../../src/decisions/stage/stageChoice.ts';
+import { stageWord } from '../../src/messages/en/clinician/stage.ts';
 import { person, RUNNER } from './person.ts';
 import { programmeOf, refusalsOf, shipped } from './shipped.ts';
 

@@ -1,7 +1,8 @@
 /** Which leaflet must go because of what a newer file says of the screen. */
 import { describe, expect, it } from 'vitest';
 import type { Draft } from '../../src/content/draft.ts';
-import { withdrawals } from '../../src/decisions/screen/withdrawal.ts';
+import { wordedWithdrawal } from '../../src/programme/worded.ts';
+import { withdrawals, type Withdrawal } from '../../src/decisions/screen/withdrawal.ts';
 import { day } from './person.ts';
 import { shipped } from './shipped.ts';
 
@@ -18,6 +19,8 @@ function draft(said: Partial<Draft['said']>, revision: number | null = 3): Draft
   };
 }
 
+const fixOf = (withdrawal: Withdrawal | undefined) =>
+  withdrawal === undefined ? '' : wordedWithdrawal(withdrawal.refusal).fix;
 const items = (file: Draft) => withdrawals([file], IN_USE, shipped.clinic).map(({ item }) => item);
 
 const cleared = (flag: 'popBruise' | 'fever' | 'saddleNumbness' | 'oralSteroid', imaging = false) => ({
@@ -78,12 +81,12 @@ describe('a yes in a newer file', () => {
       id: 'vole-r3',
       path: ['screen', 'footDrop'],
     });
-    expect(withdrawal?.refusal.fix).toContain('call 999');
-    expect(withdrawal?.refusal.fix).toContain('The leaflet in use is withdrawn meanwhile.');
+    expect(fixOf(withdrawal)).toContain('call 999');
+    expect(fixOf(withdrawal)).toContain('The leaflet in use is withdrawn meanwhile.');
   });
 
   it('withdraws where the clinic file cannot be read', () => {
     const [withdrawal] = withdrawals([draft({ yes: ['footDrop'] })], IN_USE, null);
-    expect(withdrawal?.refusal.fix).toContain('call the local emergency number');
+    expect(fixOf(withdrawal)).toContain('call the local emergency number');
   });
 });

@@ -12,6 +12,11 @@ export interface Idle {
   readonly entry: Entry;
 }
 
+/** Which key of the entry is wrong. */
+export function idleKey({ stands }: Idle): 'path' | 'value' {
+  return stands === null ? 'path' : 'value';
+}
+
 export interface Weighed {
   /** Doubts that no entry lifts. */
   readonly open: readonly Doubt[];

@@ -1,39 +1,27 @@
-/** What the model's refusal of a card means, in words for the clinician. */
+/** What the model's refusal of a card means. */
 import type { RefusedLoad } from '../../mechanics/fit.ts';
-import type { Obstacle } from './obstacle.ts';
+import type { CapReason, Obstacle } from '../terms/obstacle.ts';
 import { decidedByOf, type Bounds } from '../person/person.ts';
 
 /** The cap that stood against a card at a load, with its value. */
-export function barredText({ barredBy, where }: RefusedLoad, bounds: Bounds): Obstacle {
-  if (barredBy === 'step')
-    return {
-      limit: 'kit',
-      value: 'step',
-      because: 'there is no step of a height that the card can use and the caps admit',
-    };
-  if (barredBy === 'pose')
-    return { limit: 'pose', value: null, because: 'the pose cannot be held by this body' };
-  const { value, text } = capText(barredBy, bounds);
-  const what =
-    where === 'lift' ? 'lifting the weight into place is not admitted' : 'too little of it is admitted';
-  return { limit: decidedByOf(barredBy, bounds), value, because: `${what} (${text})` };
+export function barredObstacle({ barredBy, where }: RefusedLoad, bounds: Bounds): Obstacle {
+  if (barredBy === 'step') return { limit: 'kit', value: 'step', why: { reason: 'no-step' } };
+  if (barredBy === 'pose') return { limit: 'pose', value: null, why: { reason: 'no-pose' } };
+  const { byProvokedAngle } = bounds;
+  const most = capOf(barredBy, bounds);
+  const why: CapReason = { reason: 'cap', where, cap: barredBy, most, byProvokedAngle };
+  return { limit: decidedByOf(barredBy, bounds), value: most, why };
 }
 
-function capText(
-  limit: Exclude<RefusedLoad['barredBy'], 'step' | 'pose'>,
-  { caps, byProvokedAngle }: Bounds,
-): { value: number | null; text: string } {
+function capOf(limit: CapReason['cap'], { caps }: Bounds): number | null {
   switch (limit) {
     case 'hipFlexion':
-      return {
-        value: caps.hipFlexionDeg,
-        text: `hip bend at most ${caps.hipFlexionDeg}°${byProvokedAngle ? ', below what hurt' : ''}`,
-      };
+      return caps.hipFlexionDeg;
     case 'compression':
-      return { value: caps.compressionBw, text: `squeeze at most ${caps.compressionBw} body weights` };
+      return caps.compressionBw;
     case 'tension':
-      return { value: caps.tensionBw, text: `pull at most ${caps.tensionBw} body weights` };
+      return caps.tensionBw;
     case 'demand':
-      return { value: caps.demand, text: `strength asked for at most ${caps.demand}` };
+      return caps.demand;
   }
 }

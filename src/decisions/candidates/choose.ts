@@ -6,9 +6,9 @@ import { easierChain } from './family.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import { NOTHING } from './load.ts';
 import { isPosed } from '../person/model.ts';
-import type { Obstacle } from './obstacle.ts';
+import type { Obstacle } from '../terms/obstacle.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
-import type { PassedOver } from '../../programme/programme.ts';
+import type { PassedOver } from '../terms/passedOver.ts';
 import { sessionLength } from '../person/sessionLength.ts';
 import { isHoldTested, isKnown } from './shown.ts';
 
@@ -57,9 +57,8 @@ function noRoomFor(
     before.filter(({ slot }) => kinds.includes(slot.when)).length;
   const most = person.protocol.limits.besideSession.value;
   if (when !== 'between' && count('session', 'daily') >= exercisesAtMost)
-    return slotFull(exercisesAtMost, 'a session day');
-  if (when !== 'session' && count(when) >= most)
-    return slotFull(most, when === 'daily' ? 'the work of every day' : 'the days between');
+    return slotFull(exercisesAtMost, 'session');
+  if (when !== 'session' && count(when) >= most) return slotFull(most, when);
   return null;
 }
 
@@ -119,11 +118,12 @@ function inOrder(slot: Slot, person: Person, bounds: Bounds): readonly string[] 
   return [...known, ...cards.filter((id) => !known.includes(id))];
 }
 
+const BARE = { rule: 'bare-between' } as const;
+
 // Between sessions the gentlest of the slot is held, and a weight would make it another one.
 function withoutWeight(fit: Fit): Fit {
-  const because = 'between sessions without a weight: the gentlest hold of the slot';
   if (fit.load.load.loadKg === 0) return fit;
-  const load = { ...fit.load, load: NOTHING, byFeel: false, because, decidedBy: 'dose' } as const;
+  const load = { ...fit.load, load: NOTHING, byFeel: false, rule: BARE, decidedBy: 'dose' } as const;
   return { ...fit, load, loads: [NOTHING] };
 }
 
@@ -182,19 +182,19 @@ function gentlestOf(fits: readonly Fit[], slot: Slot, person: Person, bounds: Bo
 const UNTESTED: Obstacle = {
   limit: 'testedSet',
   value: null,
-  because: 'another card of this slot was tested with a weight or for its seconds, or done before',
+  why: { reason: 'known-goes-first' },
 };
 
 const NOTHING_LIKE_IT: Obstacle = {
   limit: 'entry',
   value: null,
-  because: 'nothing like it was tested or done before',
+  why: { reason: 'nothing-like-it' },
 };
 
 const TOO_MUCH: Obstacle = {
   limit: 'entry',
   value: null,
-  because: 'even its gentlest version is more than was tested or done last',
+  why: { reason: 'more-than-shown' },
 };
 
 /** The card fitted, or what stands against it in this session. */
@@ -206,7 +206,7 @@ function tried(
   bounds: Bounds,
 ): Fit | Obstacle {
   if (before.some(({ fit }) => fit.card.id === id))
-    return { limit: 'slotFull', value: null, because: 'it is already in the session' };
+    return { limit: 'slotFull', value: null, why: { reason: 'in-session-already' } };
   const answer = fitCard(cardOf(person, id), slot, person, bounds);
   if (isObstacle(answer)) return answer;
   const fit = isGentlestFirst(slot) ? withoutWeight(answer) : answer;
@@ -228,7 +228,7 @@ function tooMuchSqueeze(
   return {
     limit: 'compression',
     value: cap,
-    because: `the session already has ${most} cards above half the squeeze cap`,
+    why: { reason: 'half-cap', cardsAtMost: most },
   };
 }
 
@@ -239,9 +239,8 @@ function squeezeBw({ card, first, load, rangeDeg }: Fit, { model }: Person, caps
   return marginOf(card.movement, caps) * (swept?.peak.compressionBw ?? 0);
 }
 
-function slotFull(most: number, where: string): Obstacle {
-  const there = most === 1 ? 'is already 1 exercise' : `are already ${most} exercises`;
-  return { limit: 'slotFull', value: most, because: `there ${there} for ${where}` };
+function slotFull(exercisesAtMost: number, where: Slot['when']): Obstacle {
+  return { limit: 'slotFull', value: exercisesAtMost, why: { reason: 'slot-full', exercisesAtMost, where } };
 }
 
 /** A card that was passed over, with what stood against it. */

@@ -1,8 +1,5 @@
 /** How an exercise entered the stage: against what it was held, and what was taken down for it. */
-import type { Quantity, Shown } from './shown.ts';
-
-/** What the entry is measured against. `slight`: neither squeezes nor bends the hip enough to matter. */
-export type EntryBasis = 'own' | 'family' | 'nothing' | 'slight' | 'notModelled';
+import type { EntryRule } from '../terms/entryRule.ts';
 
 /** What was taken down to enter, and which quantity asked for it. */
 export interface Lowered {
@@ -12,13 +9,6 @@ export interface Lowered {
   readonly to: number;
 }
 
-export interface Entry {
-  readonly basis: EntryBasis;
-  /** The card whose test or last dose decides; null where there is none. */
-  readonly card: string | null;
-  readonly by: Shown['by'] | null;
-  readonly growth: number;
-  /** The first quantity that the dose of the stage would have passed; null where it passes none. */
-  readonly quantity: Quantity | null;
+export interface Entry extends EntryRule {
   readonly lowered: readonly Lowered[];
 }

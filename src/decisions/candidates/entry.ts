@@ -7,61 +7,46 @@ import type { TimedDose } from '../../dosing/work.ts';
 import { RESOLUTION } from '../../dosing/growth.ts';
 import { HOLD_GRAIN_SECONDS } from '../../dosing/step.ts';
 import type { Source } from '../../units/source.ts';
-import type { Entry, EntryBasis, Lowered } from './entered.ts';
+import type { Lowered } from './entered.ts';
+import { QUANTITIES, type EntryBasis, type EntryRule, type Quantity } from '../terms/entryRule.ts';
+import type { Why } from '../terms/cell.ts';
 import { MODEL_ANGLE } from './estimate.ts';
 import { familyOf } from './family.ts';
-import type { Why } from './firstDose.ts';
 import type { Fit } from './fit.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import { NOTHING } from './load.ts';
 import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
-import { entryRule } from '../../messages/en/clinician/entry.ts';
-import {
-  burdenOf,
-  QUANTITIES,
-  shownBurden,
-  shownWith,
-  type Quantity,
-  type SessionBurden,
-  type Shown,
-} from './shown.ts';
+import { burdenOf, shownBurden, shownWith, type SessionBurden, type Shown } from './shown.ts';
 
 /** The fit as it enters; null where even its lightest form is more than was shown. */
 export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds))
-    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
+  if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
   const bare = fit.load.byFeel ? unloaded(fit) : fit;
-  if (isSlight(card, bare, person)) return withEntry(fit, bare, 'slight', null, null, titleIn(person));
+  if (isSlight(card, bare, person)) return withEntry(fit, bare, 'slight', null, null);
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
-  if (limits === null)
-    return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null, titleIn(person));
+  if (limits === null) return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null);
   const broken = brokenBy(card, fit, limits, person);
-  if (broken === null) return withEntry(fit, fit, limits.basis, limits, null, titleIn(person));
+  if (broken === null) return withEntry(fit, fit, limits.basis, limits, null);
   const inPeak = withinPeaks(fit, card, limits, person);
   const fewer = inPeak === null ? null : withFewer(inPeak, card, limits, person);
-  return fewer === null ? null : withEntry(fit, fewer, limits.basis, limits, broken, titleIn(person));
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, limits, broken);
 }
 
 /** The least useful range, without a weight. */
 export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds))
-    return withEntry(fit, fit, 'notModelled', null, null, titleIn(person));
+  if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
   const least = gentlest(fit, card, person);
-  if (limits === null) return withEntry(fit, least, 'nothing', null, null, titleIn(person));
+  if (limits === null) return withEntry(fit, least, 'nothing', null, null);
   // Nothing of the family is as gentle: then no more than a step above the largest of it.
   const growth = Math.max(limits.growth, person.protocol.limits.stepGrowth.value);
   const widened = { ...limits, growth };
   const broken = brokenBy(card, fit, limits, person);
   const fewer = withFewer(least, card, widened, person);
-  return fewer === null ? null : withEntry(fit, fewer, limits.basis, widened, broken, titleIn(person));
-}
-
-function titleIn(person: Person): (card: string) => string {
-  return (id) => cardOf(person, id).title;
+  return fewer === null ? null : withEntry(fit, fewer, limits.basis, widened, broken);
 }
 
 /** Whether two exercises can be told apart by the model in this person's stage. */
@@ -251,13 +236,12 @@ function withEntry(
   basis: EntryBasis,
   limits: EntryLimits | null,
   quantity: Quantity | null,
-  titleOf: (card: string) => string,
 ): Fit {
   const lowered = loweredBetween(before, after);
   const { card = null, by = null, growth = 1 } = limits ?? {};
-  const entry: Entry = { basis, card, by, growth, quantity, lowered };
+  const rule: EntryRule = { rule: 'entry', basis, card, by, growth, quantity };
+  const entry = { ...rule, lowered };
   if (lowered.length === 0) return { ...after, entry };
-  const rule = entryRule(entry, titleOf);
   const fell = (what: Lowered['what']) => lowered.find((one) => one.what === what);
   const load = fell('load') ?? fell('feltLoad');
   const amount = fell('repetitions') ?? fell('holdSeconds');
@@ -265,8 +249,7 @@ function withEntry(
     ...after,
     entry,
     rangeDecidedBy: fell('range') === undefined ? after.rangeDecidedBy : 'step',
-    load:
-      load === undefined ? after.load : { ...after.load, decidedBy: 'step', because: rule, source: HOUSE },
+    load: load === undefined ? after.load : { ...after.load, decidedBy: 'step', rule, source: HOUSE },
     first:
       amount === undefined
         ? after.first
@@ -276,7 +259,7 @@ function withEntry(
 
 const HOUSE: Source = { cite: 'house rules 4 and 11.2', mark: 'choice' };
 
-function amountWhy(rule: string, { from }: Lowered): Why {
+function amountWhy(rule: EntryRule, { from }: Lowered): Why {
   return { rule, inputs: { byRule: from }, source: HOUSE, decidedBy: 'step' };
 }
 

@@ -3,14 +3,10 @@ import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
 import type { TimedDose } from '../../dosing/work.ts';
 import type { Source } from '../../units/source.ts';
-import type { Obstacle } from './obstacle.ts';
+import type { Obstacle } from '../terms/obstacle.ts';
 import type { Person } from '../person/person.ts';
-import { SCREEN_WORDS } from '../../messages/en/clinician/screen.ts';
-import type { Cell } from '../../programme/programme.ts';
+import type { Why } from '../terms/cell.ts';
 import { testsOfSide } from '../screen/testsOfSide.ts';
-
-/** Why a number of a dose is not the protocol's own. */
-export type Why = Pick<Cell, 'rule' | 'inputs' | 'source' | 'decidedBy'>;
 
 export interface FirstDose {
   readonly dose: TimedDose;
@@ -47,7 +43,7 @@ export function firstDose(
     return {
       limit: 'testedSet',
       value: held.why.testedSeconds,
-      because: `it was held for ${held.why.testedSeconds} s, too short to take a share of`,
+      why: { reason: 'hold-too-short', testedSeconds: held.why.testedSeconds ?? 0 },
     };
   const why = holdWhy(held, person);
   return {
@@ -66,7 +62,7 @@ function few({ dose, why }: FirstDose, { protocol }: Person): FirstDose {
   const repetitions = Math.min(dose.repetitions ?? 1, Math.floor(value / sets));
   if (sets * repetitions >= dose.sets * (dose.repetitions ?? 1)) return { dose, why };
   const reason = (byRule: number | null): Why => ({
-    rule: `few at first, as the card asks: ${value} repetitions in all at most`,
+    rule: { rule: 'few-at-first', repetitions: value },
     inputs: { byRule, fewRepetitions: value },
     source: { cite: cite ?? 'house rules 11.2', mark },
     decidedBy: 'dose',
@@ -115,7 +111,7 @@ function holdOf(
 
 function youngWhy(byRule: number | null): Why {
   return {
-    rule: 'lighter under 18: a set less, a repetition more in hand',
+    rule: { rule: 'young' },
     inputs: { byRule },
     source: HOUSE,
     decidedBy: 'dose',
@@ -132,35 +128,35 @@ function holdWhy(
       return null;
     case 'testedHold':
       return {
-        rule: 'share of the seconds that could be held, rounded down to 5',
+        rule: { rule: 'held-share' },
         inputs: { testedSeconds, share: shareTo },
         source: HOUSE,
         decidedBy: 'testedSet',
       };
     case 'untested':
       return {
-        rule: 'not tested: the shortest hold of the protocol, or what was held before',
+        rule: { rule: 'held-untested' },
         inputs: { shortestSeconds: protocol.limits.untestedHoldSeconds.value },
         source: { cite: 'house rules 11.4', mark: protocol.limits.untestedHoldSeconds.mark },
         decidedBy: 'dose',
       };
     case 'shareFrom':
       return {
-        rule: 'longer than the dose of the slot, so that it is not far below what was held',
+        rule: { rule: 'held-longer' },
         inputs: { testedSeconds, share: protocol.limits.gentlerBelow.value },
         source: { cite: 'house rules 11.2', mark: protocol.limits.gentlerBelow.mark },
         decidedBy: 'testedSet',
       };
     case 'longest':
       return {
-        rule: 'longest hold of the protocol',
+        rule: { rule: 'held-longest' },
         inputs: { longestSeconds: protocol.limits.holdAtMostSeconds.value },
         source: HOUSE,
         decidedBy: 'dose',
       };
     case 'screen':
       return {
-        rule: `short holds: ${effects.shortHolds.map((item) => SCREEN_WORDS[item]).join(', ')}`,
+        rule: { rule: 'short-holds', items: effects.shortHolds },
         inputs: { longestSeconds: protocol.limits.screenedHoldSeconds.value },
         source: HOUSE,
         decidedBy: 'dose',

@@ -3,12 +3,13 @@ import type { ExerciseCard, Slot } from '../../content/library.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import type { Fit as Admitted, RefusedLoad } from '../../mechanics/fit.ts';
 import type { RangeDecision } from '../../mechanics/range.ts';
-import { barredText } from './barred.ts';
+import { barredObstacle } from './barred.ts';
 import type { Entry } from './entered.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
 import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
-import { obstacleTo, painObstacle, type Obstacle } from './obstacle.ts';
+import { obstacleTo, painObstacle } from './obstacle.ts';
+import type { Obstacle } from '../terms/obstacle.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from '../person/person.ts';
 import type { DecidedBy } from '../terms/cell.ts';
 import { painfulFromKg } from './painfulSets.ts';
@@ -47,7 +48,7 @@ function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: 
     const easier = cardOf(person, id);
     const hurt = painObstacle(easier, person);
     const tested = hurt ?? (isPosed(easier) ? bodyAloneTooMuch(easier, slot, person, bounds) : null);
-    if (tested !== null) return { ...tested, because: `it is harder than ${id}: ${tested.because}` };
+    if (tested !== null) return { ...tested, why: { reason: 'harder-than', card: id, than: tested.why } };
   }
   return null;
 }
@@ -84,7 +85,7 @@ function fitPosed(
   const loads = loadsFor(card, person);
   const upToWanted = loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
   const found = fitAt(card, upToWanted, settings, wanted.testedToDeg, person, bounds);
-  if ('barredBy' in found) return barredText(found, bounds);
+  if ('barredBy' in found) return barredObstacle(found, bounds);
   const { load, rangeDeg } = found;
   return {
     card,
@@ -169,11 +170,11 @@ function inFull(card: PosedCard): PosedCard {
 
 function lightened(wanted: StartLoad, { load, heavier }: FoundFit, bounds: Bounds): StartLoad {
   if (load.loadKg >= wanted.load.loadKg || heavier === null) return { ...wanted, load };
-  const { because } = barredText(heavier, bounds);
+  const { why: bar } = barredObstacle(heavier, bounds);
   return {
     ...wanted,
     load,
     decidedBy: decidedByOf(heavier.barredBy, bounds),
-    because: `${wanted.because}; lighter, for at ${heavier.loadKg} kg ${because}`,
+    rule: { rule: 'lighter', wanted: wanted.rule, heavierKg: heavier.loadKg, bar },
   };
 }

@@ -3,7 +3,9 @@ import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../../dosing/kit.ts';
 import type { Source } from '../../units/source.ts';
 import { countUntil, type PosedCard } from '../person/model.ts';
-import type { Obstacle } from './obstacle.ts';
+import type { EntryRule } from '../terms/entryRule.ts';
+import type { Obstacle } from '../terms/obstacle.ts';
+import type { LoadRule } from '../terms/rule.ts';
 import { decidedByOf, type Bounds, type Person } from '../person/person.ts';
 import type { DecidedBy } from '../terms/cell.ts';
 import type { RangeSetting } from '../person/rangeSettings.ts';
@@ -21,7 +23,7 @@ export interface StartLoad {
   /** The hip bend to which the set was tested, degrees: the load is not used beyond it. Null where nothing says so. */
   readonly testedToDeg: number | null;
   readonly decidedBy: DecidedBy;
-  readonly because: string;
+  readonly rule: LoadRule | EntryRule;
   readonly inputs: Readonly<Record<string, number | string | null>>;
   /** Null: that of the slot's dose. */
   readonly source: Source | null;
@@ -42,7 +44,7 @@ export function loadsFor(card: ExerciseCard, { consult, clinic, effects }: Perso
 }
 
 /** A card without a pose carries nothing. */
-export const NO_WEIGHT = without('dose', 'the card carries no weight');
+export const NO_WEIGHT = without('dose', { rule: 'no-weight' });
 
 /**
  * The load at the start of the stage's ladder, or what stands against the card: that its tested set leaves nothing to
@@ -62,19 +64,21 @@ export function startLoad(
   const tooMuch = tooMuchIn(tested);
   if (tooMuch !== null) return tooMuch;
   if (card.movement.loadAt === undefined) return NO_WEIGHT;
-  if (bounds.ahead) return without('dose', 'its weight is worked out when the stage has come');
-  if (person.effects.lightHolds.length > 0)
-    return without('dose', 'the screen allows light holds only, without a weight', HOUSE_SCREEN);
+  if (bounds.ahead) return without('dose', { rule: 'weighed-later' });
+  if (person.effects.lightHolds.length > 0) return without('dose', { rule: 'light-holds' }, HOUSE_SCREEN);
   const loads = loadsFor(card, person);
-  if (loads.length === 1) return without('kit', 'there is no weight for it in the house');
+  if (loads.length === 1) return without('kit', { rule: 'no-weight-in-house' });
   const usable = tested.filter((one) => one.kind === 'usable');
   if (usable.length > 0) return fromTested(leastFrom(usable), card, loads, person);
   if (tested.length > 0)
-    return without('testedSet', tested.map(({ because }) => because).join('; '), HOUSE_LOADS);
-  if (person.sudden !== null)
-    return without('testedSet', 'nothing tested with this card, and light after a sudden start', HOUSE_LOADS);
+    return without(
+      'testedSet',
+      { rule: 'sets-say-nothing', tested: tested.map(({ because }) => because) },
+      HOUSE_LOADS,
+    );
+  if (person.sudden !== null) return without('testedSet', { rule: 'untested-sudden' }, HOUSE_LOADS);
   if (stage.loadLimit !== 'none' || slot.dose.repetitions === null || person.effects.under18)
-    return without('testedSet', 'nothing tested with this card, so no weight yet', HOUSE_LOADS);
+    return without('testedSet', { rule: 'untested' }, HOUSE_LOADS);
   return byFeel(card, loads, settings, person, bounds);
 }
 
@@ -87,8 +91,7 @@ function fromTested(
   const { defaults } = person.clinic;
   const lightKg = byRuleKg * (person.sudden?.loadShare ?? 1);
   const hurtFromKg = painfulFromKg(card, testedToDeg, person);
-  if (hurtFromKg === 0)
-    return { limit: 'pain', value: 0, because: 'a set without a weight hurt too much when it was tested' };
+  if (hurtFromKg === 0) return { limit: 'pain', value: 0, why: { reason: 'hurt-without-weight' } };
   const byPain = lightKg >= hurtFromKg;
   const loadKg = byPain ? hurtFromKg : lightKg;
   const load =
@@ -97,18 +100,18 @@ function fromTested(
       loads.filter((one) => one.loadKg < hurtFromKg),
     ) ?? NOTHING;
   const byFormula = by === 'kilograms' || by === 'hipMoment';
-  const why = [
-    because,
-    ...(person.sudden === null ? [] : [`light after a sudden start: ${person.sudden.loadShare} of it`]),
-    ...(byPain ? [`a set with ${hurtFromKg} kg hurt, so it stays below that`] : []),
-  ].join('; ');
   return {
     load,
     byFeel: false,
     byTest: set.loadKg > 0,
     testedToDeg,
     decidedBy: byPain || Math.abs(load.loadKg - loadKg) < 1e-9 ? 'testedSet' : 'kit',
-    because: why,
+    rule: {
+      rule: 'tested',
+      tested: because,
+      lightShare: person.sudden?.loadShare ?? null,
+      hurtFromKg: byPain ? hurtFromKg : null,
+    },
     inputs: {
       testedKg: set.loadKg,
       testedRepetitions: set.repetitions,
@@ -162,9 +165,7 @@ function byFeel(
     byTest: false,
     testedToDeg: null,
     decidedBy: barredBy === null ? 'dose' : decidedByOf(barredBy, bounds),
-    because: felt
-      ? 'nothing tested with this card: it is felt for, by the repetitions in hand'
-      : 'nothing tested with this card, and no weight is admitted over the whole movement',
+    rule: { rule: felt ? 'felt' : 'none-admitted' },
     inputs: { atMostKg: load.loadKg, heaviestInTheHouseKg: loads.at(-1)?.loadKg ?? 0 },
     source: HOUSE_LOADS,
   };
@@ -183,20 +184,24 @@ export function bodyAloneTooMuch(
 function tooMuchIn(tested: readonly TestedAnswer[]): Obstacle | null {
   const tooMuch = tested.find(({ kind }) => kind === 'tooMuch');
   if (tooMuch === undefined) return null;
-  return { limit: 'testedSet', value: tooMuch.set.repetitions, because: tooMuch.because };
+  return {
+    limit: 'testedSet',
+    value: tooMuch.set.repetitions,
+    why: { reason: 'tested-too-much', tested: tooMuch.because },
+  };
 }
 
 const HOUSE_LOADS: Source = { cite: 'house rules 3 and 4: loads from tested sets', mark: 'choice' };
 const HOUSE_SCREEN: Source = { cite: 'house rules 2: effects of the screen', mark: 'choice' };
 
-function without(decidedBy: DecidedBy, because: string, source: Source | null = null): StartLoad {
+function without(decidedBy: DecidedBy, rule: LoadRule, source: Source | null = null): StartLoad {
   return {
     load: NOTHING,
     byFeel: false,
     byTest: false,
     testedToDeg: null,
     decidedBy,
-    because,
+    rule,
     inputs: {},
     source,
   };

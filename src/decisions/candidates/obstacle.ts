@@ -2,11 +2,9 @@
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../../content/schema/words.ts';
 import type { ConsultKit } from '../../content/schema/consult.ts';
-import type { PassedOver } from '../../programme/programme.ts';
+import type { Obstacle } from '../terms/obstacle.ts';
 import { triedAtMost } from '../screen/painLimits.ts';
 import type { Bounds, Person } from '../person/person.ts';
-
-export type Obstacle = Pick<PassedOver, 'limit' | 'value' | 'because'>;
 
 /** The first obstacle in the order position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
 export function obstacleTo(
@@ -20,33 +18,31 @@ export function obstacleTo(
     return {
       limit: 'position',
       value: position,
-      because: `its position (${position}) is not one of the stage`,
+      why: { reason: 'position', position },
     };
   if (person.effects.lightHolds.length > 0 && slot.dose.kind !== 'hold' && slot.dose.kind !== 'mobility') {
-    return { limit: 'screen', value: slot.dose.kind, because: 'the screen allows light holds only' };
+    return { limit: 'screen', value: slot.dose.kind, why: { reason: 'light-holds-only' } };
   }
   if (person.effects.noRunning.length > 0 && SPRINGY.includes(card.kind))
-    return { limit: 'screen', value: card.kind, because: 'the screen allows nothing fast or springy' };
+    return { limit: 'screen', value: card.kind, why: { reason: 'no-spring-by-screen' } };
   if (person.maternity?.jumps === false && SPRINGY.includes(card.kind))
     return {
       limit: 'screen',
       value: card.kind,
-      because: 'nothing fast or springy in pregnancy, or in the first weeks after birth without a clearance',
+      why: { reason: 'no-spring-by-maternity' },
     };
   const hurt = painObstacle(card, person);
   if (hurt !== null) return hurt;
   const need = card.needs.find((one) => person.cannotDo.includes(one));
-  if (need !== undefined)
-    return { limit: 'cannotDo', value: need, because: `it asks for what cannot be done (${need})` };
+  if (need !== undefined) return { limit: 'cannotDo', value: need, why: { reason: 'cannot-do', need } };
   const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));
-  if (thing !== undefined)
-    return { limit: 'kit', value: thing, because: `there is no ${thing} in the house` };
+  if (thing !== undefined) return { limit: 'kit', value: thing, why: { reason: 'no-thing', thing } };
   const statedDeg = card.statedHipFlexion?.deg ?? null;
   if (statedDeg !== null && caps.hipFlexionDeg !== null && statedDeg > caps.hipFlexionDeg) {
     return {
       limit: byProvokedAngle ? 'provokedAngle' : 'hipFlexion',
       value: statedDeg,
-      because: `it bends the hip to ${statedDeg}°, ${caps.hipFlexionDeg}° at most`,
+      why: { reason: 'stated-bend', statedDeg, capDeg: caps.hipFlexionDeg },
     };
   }
   return null;
@@ -59,7 +55,7 @@ const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-dri
 export function painObstacle(card: ExerciseCard, person: Person): Obstacle | null {
   const hurt = testPain(card, person);
   if (hurt === null || hurt <= triedAtMost(person.consult, person.protocol)) return null;
-  return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
+  return { limit: 'pain', value: hurt, why: { reason: 'hurt', pain: hurt } };
 }
 
 /** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from a hip bend that is kept off. */

@@ -1,7 +1,8 @@
 /** Tested sets that hurt: what they hold the load below, and where they contradict a heavier one that did not hurt. */
 import { isPosed, type PosedCard } from '../person/model.ts';
 import { cardOf, type Person } from '../person/person.ts';
-import { ownSets, type ConsultSet } from './tested.ts';
+import type { ConsultSet } from '../terms/testedReason.ts';
+import { ownSets } from './tested.ts';
 
 /** The lightest load that hurt at this range or before it, kg; Infinity where none did. Null: over every range. */
 export function painfulFromKg(card: PosedCard, rangeDeg: number | null, person: Person): number {

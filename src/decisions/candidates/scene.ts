@@ -7,7 +7,7 @@ import { fractionFrom } from '../../mechanics/gentle.ts';
 import type { Scene, SideFrame, SideScene, WeightKind } from '../../mechanics/scene.ts';
 import { poseAt } from '../../mechanics/trajectory.ts';
 import { stepHeightM } from '../../mechanics/step.ts';
-import type { Way } from '../../messages/en/patient/dose.ts';
+import type { Way } from '../../mechanics/way.ts';
 import { drawnScene } from './drawnScene.ts';
 import { distanceTo, isPosed, type Model, type PosedCard } from '../person/model.ts';
 import { painfulSide, type Person } from '../person/person.ts';

@@ -120,8 +120,6 @@ export interface SessionBurden {
   readonly compressionTimeBwS: number;
   readonly tensionTimeBwS: number;
 }
-export const QUANTITIES = ['compressionBw', 'hipMomentNm', 'compressionTimeBwS', 'tensionTimeBwS'] as const;
-export type Quantity = (typeof QUANTITIES)[number];
 
 /** A dose of a card at a range and load; null where this body cannot take it. Without the margin, as estimates are. */
 export function burdenOf(

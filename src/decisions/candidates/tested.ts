@@ -1,13 +1,11 @@
 /** What the sets tested with a card say of its load: a load, nothing, or that the body alone is too much. */
-import type { Consult, Slot, Stage } from '../../content/library.ts';
+import type { Slot, Stage } from '../../content/library.ts';
 import { loadFor, type HipMomentPair, type LoadAnswer } from '../../dosing/load.ts';
 import type { TestedSet } from '../../dosing/tested.ts';
 import { lighterBy } from './firstDose.ts';
 import { distanceTo, type PosedCard } from '../person/model.ts';
 import { painfulSide, type Person } from '../person/person.ts';
-import { numberText } from '../../messages/en/plain.ts';
-
-export type ConsultSet = Consult['testedSets'][number];
+import type { ConsultSet, TestedReason } from '../terms/testedReason.ts';
 
 export interface Usable {
   readonly kind: 'usable';
@@ -15,7 +13,7 @@ export interface Usable {
   readonly loadKg: number;
   /** `held`: the weight of a tested hold · the others as in the dose. */
   readonly by: 'held' | Extract<LoadAnswer, { loadKg: number }>['why']['decidedBy'];
-  readonly because: string;
+  readonly because: TestedReason;
   /** Null where the card's range is not graded by hip bend, or the test's was not written down. */
   readonly testedToDeg: number | null;
 }
@@ -23,7 +21,7 @@ export interface Usable {
 export type TestedAnswer =
   | Usable
   /** `unusable`: it says nothing of the load · `tooMuch`: even without a weight the dose asks for more than was shown. */
-  | { readonly kind: 'unusable' | 'tooMuch'; readonly set: ConsultSet; readonly because: string };
+  | { readonly kind: 'unusable' | 'tooMuch'; readonly set: ConsultSet; readonly because: TestedReason };
 
 /**
  * An answer for every set of this card; of a card that works one leg at a time, for those of the painful side. Where none
@@ -90,18 +88,14 @@ function answerOf(
   settingsDeg: readonly number[],
 ): TestedAnswer {
   const painAtMost = person.protocol.limits.testPainAtMost.value;
-  const unusable = (because: string) => ({ kind: 'unusable', set, because }) as const;
-  if (set.pain > painAtMost)
-    return unusable(`the ${nameOf(set)} hurt ${set.pain}, ${painAtMost} at most is asked`);
-  if (!isUseful(set, card, person, settingsDeg))
-    return unusable(`the ${nameOf(set)} went to ${set.rangeDeg}° only, too little of the movement`);
+  const unusable = (because: TestedReason) => ({ kind: 'unusable', set, because }) as const;
+  if (set.pain > painAtMost) return unusable({ code: 'hurt', set, painAtMost });
+  if (!isUseful(set, card, person, settingsDeg)) return unusable({ code: 'too-short', set });
   const testedToDeg = settingsDeg.length === 0 ? null : (set.rangeDeg ?? null);
   // A hold is not worked out from repetitions: what was held is what is held, the seconds are the dose's matter.
   if (slot.dose.repetitions === null) {
-    const because =
-      ownSets(card, person).length > 0
-        ? 'the load that was held in the test'
-        : 'the load that was held in the stage before';
+    const from = ownSets(card, person).length > 0 ? 'test' : 'stage-before';
+    const because = { code: 'held', from } as const;
     return { kind: 'usable', set, loadKg: set.loadKg, by: 'held', because, testedToDeg };
   }
   const answer = asked(set, card, slot, person, stage.loadLimit === 'none' ? null : set.loadKg);
@@ -111,13 +105,17 @@ function answerOf(
       set,
       loadKg: answer.loadKg,
       by: answer.why.decidedBy,
-      because: becauseOf(answer.why, card, person),
+      because: {
+        code: 'load',
+        side: card.legs === 'each' ? painfulSide(person.consult) : null,
+        why: answer.why,
+      },
       testedToDeg,
     };
   return {
     kind: bodyAlone(answer.why.rule, set) ? 'tooMuch' : 'unusable',
     set,
-    because: refusal(set, answer.why),
+    because: { code: 'says-nothing', set, why: answer.why },
   };
 }
 
@@ -193,46 +191,4 @@ type NoLoad = Extract<LoadAnswer, { none: true }>['why'];
 
 function bodyAlone(rule: NoLoad['rule'], { loadKg }: ConsultSet): boolean {
   return rule === 'unloaded' || (loadKg === 0 && (rule === 'capacity' || rule === 'tooManyRepetitions'));
-}
-
-function refusal(set: ConsultSet, why: NoLoad): string {
-  const name = `the ${nameOf(set)}`;
-  switch (why.rule) {
-    case 'tempo':
-      return `${name} took ${numberText(why.tested)} s a repetition, ${numberText(why.needed)} s at least are asked`;
-    case 'unloaded':
-    case 'capacity':
-    case 'tooManyRepetitions':
-      return `${name} was good for ${why.testedToFailure} repetitions to failure, the dose asks for ${why.wantedToFailure}`;
-    case 'pain':
-    case 'range':
-      return `${name}: ${why.rule} ${why.tested}, ${why.needed} is asked`;
-  }
-}
-
-function nameOf({ loadKg, repetitions }: ConsultSet): string {
-  return `set of ${repetitions} with ${numberText(loadKg)} kg`;
-}
-
-function becauseOf(
-  {
-    decidedBy,
-    testedToFailure,
-    wantedToFailure,
-    byKilogramsKg,
-    byHipMomentKg,
-  }: Extract<LoadAnswer, { loadKg: number }>['why'],
-  { legs }: PosedCard,
-  { consult }: Person,
-): string {
-  const one = (kg: number | null) =>
-    kg === null ? 'not asked' : `${numberText(Math.round(kg * 10) / 10)} kg`;
-  const how = {
-    kilograms: 'the kilograms decide',
-    hipMoment: 'the hip moment decides',
-    capacity: 'kept as capacity, without a maximum',
-    limit: 'not above the tested load in this stage',
-  }[decidedBy];
-  const side = legs === 'each' ? `, ${painfulSide(consult)} side` : '';
-  return `tested set${side}, from ${testedToFailure} to ${wantedToFailure} repetitions to failure: ${one(byKilogramsKg)} by kilograms, ${one(byHipMomentKg)} by hip moment; ${how}`;
 }

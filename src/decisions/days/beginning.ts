@@ -1,8 +1,7 @@
-/** Exercises that begin later than the programme: the day stands in their cells. */
+/** Exercises that begin later than the programme: the day stands with their days. */
 import type { IsoDate } from '../../units/date.ts';
 import type { Shown } from './work.ts';
 import type { PlanOf } from './datedPlan.ts';
-import { fromDayText } from '../../messages/en/patient/week.ts';
 import type { Prescription } from '../session/prescribe.ts';
 
 /** The first day of an exercise that has to wait for its turn; null when it stands in the plan from the beginning. */
@@ -19,12 +18,8 @@ export function beginning(shown: Shown, dated: PlanOf): Shown {
 function withDay(one: Prescription, dated: PlanOf): Prescription {
   const on = one.exercise.slot.when === 'session' ? beginsOn(dated, one.exercise.slot.name) : null;
   if (on === null) return one;
-  return {
-    ...one,
-    cells: one.cells.map((cell) =>
-      cell.cell === 'days'
-        ? { ...cell, text: fromDayText(cell.text, on), inputs: { ...cell.inputs, fromDay: on } }
-        : cell,
-    ),
-  };
+  const cells = one.cells.map((cell) =>
+    cell.cell === 'days' ? { ...cell, inputs: { ...cell.inputs, fromDay: on } } : cell,
+  );
+  return { ...one, cells, beginsOn: on };
 }

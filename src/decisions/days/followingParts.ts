@@ -1,7 +1,8 @@
 /** A protocol that goes by weeks: its next rungs with their dates, as far as the plan reaches. */
 import { numberedStages } from '../../content/keepStage.ts';
 import { addDays } from '../../units/date.ts';
-import type { Refused, Shown, Where, Work } from './work.ts';
+import type { Shown, Where, Work } from './work.ts';
+import type { Refused } from '../terms/refusal.ts';
 import type { PartFacts } from './datedPlan.ts';
 import { boundsOf } from '../person/person.ts';
 import type { StageName } from '../terms/stageName.ts';

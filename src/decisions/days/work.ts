@@ -2,17 +2,13 @@
 import type { FittedDays } from '../session/fitDays.ts';
 import type { Bounds, Person } from '../person/person.ts';
 import type { Prescription } from '../session/prescribe.ts';
-import type { PassedOver, StageChoice } from '../../programme/programme.ts';
+import type { PassedOver } from '../terms/passedOver.ts';
+import type { StageChoice } from '../terms/stageChoice.ts';
 import type { RunningFacts } from './running.ts';
 import type { Session } from '../session/session.ts';
 import type { SessionLength } from '../person/sessionLength.ts';
-import type { Refusal } from '../../units/refusal.ts';
 import type { Rung } from '../../dosing/rung.ts';
 import type { WeekFacts } from './weekPlan.ts';
-
-export interface Refused {
-  readonly refusals: readonly Refusal[];
-}
 
 /** The person, and the point of the protocol. */
 export interface Where {

@@ -13,7 +13,8 @@ import type { Earlier } from '../terms/earlier.ts';
 import type { DecidedBy } from '../terms/cell.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
 import type { StageName } from '../terms/stageName.ts';
-import { suddenStartOf, type SuddenStart } from '../screen/suddenStart.ts';
+import { suddenStartOf } from '../screen/suddenStart.ts';
+import type { SuddenStart } from '../terms/suddenStart.ts';
 
 export { painfulSide };
 

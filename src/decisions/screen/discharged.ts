@@ -1,7 +1,6 @@
 /** Whether the treatment of this person may be ended now, whatever the clinician wrote (house rules 11.10). */
 import type { Consult, Protocol } from '../../content/library.ts';
-import type { Refusal } from '../../units/refusal.ts';
-import { notDischarged, type StillSore } from '../../messages/en/clinician/discharged.ts';
+import type { Refusal, StillSore } from '../terms/refusal.ts';
 
 /** Why not; null when nothing stands against it. Irritable: high irritability, or a usual pain at which nobody runs. */
 export function stillSore(
@@ -20,10 +19,8 @@ export function stillSore(
 export function notYetDischarged(consult: Consult, sore: StillSore): Refusal {
   return {
     code: 'does-not-fit',
-    kind: 'consult',
     id: consult.id,
     path: ['stage'],
-    found: String(consult.stage),
-    ...notDischarged(sore),
+    why: { reason: 'still-sore', written: String(consult.stage), sore },
   };
 }

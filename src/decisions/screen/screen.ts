@@ -3,8 +3,7 @@ import type { Clinic, Consult } from '../../content/library.ts';
 import type { ScreenPart } from '../../content/readScreen.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { CannotDo } from '../../content/schema/words.ts';
-import type { Refusal } from '../../units/refusal.ts';
-import { blockText, lightHoldsText, noPictureText, under18Text } from '../../messages/en/clinician/screen.ts';
+import type { Refusal, Refused, ScreenStop } from '../terms/refusal.ts';
 
 /** House rules 2. `emergency`: no entry in the file lifts it. */
 const EFFECTS: Readonly<Record<ScreenItem, Effect>> = {
@@ -48,10 +47,7 @@ export interface ScreenEffects {
  * The effects of the screen, or one refusal for every item that stops the programme.
  * A clearance lifts an item only when it was asked and answered; an emergency is never lifted in the file.
  */
-export function screenEffects(
-  consult: ScreenPart,
-  clinic: Emergencies,
-): ScreenEffects | { readonly refusals: readonly Refusal[] } {
+export function screenEffects(consult: ScreenPart, clinic: Emergencies): ScreenEffects | Refused {
   const refusals = (Object.keys(EFFECTS) as ScreenItem[]).flatMap(
     (item) => stopsWith(item, consult, clinic) ?? [],
   );
@@ -71,34 +67,31 @@ type Emergencies = Pick<Clinic, 'emergency'>;
 
 /** Why one item stops every programme of this person; null when it does not. */
 export function stopsWith(item: ScreenItem, consult: ScreenPart, clinic: Emergencies | null): Refusal | null {
-  const words = stopWords(item, consult, clinic);
-  if (words === null) return null;
-  const found = consult.screen[item];
-  return {
-    code: 'screen-block',
-    kind: 'consult',
-    id: consult.id,
-    path: ['screen', item],
-    found,
-    ...words,
-  };
+  const why = stopOf(item, consult, clinic);
+  return why === null ? null : { code: 'screen-block', id: consult.id, path: ['screen', item], why };
 }
 
-function stopWords(
-  item: ScreenItem,
-  consult: ScreenPart,
-  clinic: Emergencies | null,
-): Pick<Refusal, 'expected' | 'fix'> | null {
+function stopOf(item: ScreenItem, consult: ScreenPart, clinic: Emergencies | null): ScreenStop | null {
   const answer = consult.screen[item];
   const effect = EFFECTS[item];
   const wordsAlone = decided(item, consult) && !pictured(item, consult);
-  if (effect === 'under18')
-    return consult.ageYears < 18 && !cleared(item, consult) ? under18Text(answer, wordsAlone) : null;
+  if (effect === 'under18') {
+    if (consult.ageYears >= 18 || cleared(item, consult)) return null;
+    return wordsAlone ? { reason: 'no-picture', item, answer } : { reason: 'under-18', answer };
+  }
   if (!acts(item, consult)) return null;
-  if (wordsAlone && answer === 'yes') return noPictureText(item);
+  if (wordsAlone && answer === 'yes') return { reason: 'no-picture', item, answer };
   if (effect === 'emergency' || (effect === 'block' && !cleared(item, consult)))
-    return blockText(item, answer, effect, clinic?.emergency[consult.country]);
-  return effect === 'lightHolds' && !decided(item, consult) ? lightHoldsText(item, answer) : null;
+    return {
+      reason: 'screen-stop',
+      item,
+      answer,
+      effect,
+      emergency: clinic?.emergency[consult.country] ?? null,
+    };
+  return effect === 'lightHolds' && !decided(item, consult)
+    ? { reason: 'light-holds-undecided', item, answer }
+    : null;
 }
 
 function acts(item: ScreenItem, consult: ScreenPart): boolean {

@@ -1,24 +1,10 @@
 /** A sudden pop, or a sudden start under 18, that a decision has cleared: the first programme after it stays light. */
 import type { Consult, Protocol } from '../../content/library.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
-import type { IsoDate } from '../../units/date.ts';
-import type { RunKind } from '../../scheduling/run.ts';
+import type { SuddenStart } from '../terms/suddenStart.ts';
 import type { Earlier } from '../terms/earlier.ts';
 
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
-
-/** How far the first programme after a cleared sudden start goes, and what its clearance rests on. */
-export interface SuddenStart {
-  readonly flag: ScreenItem;
-  readonly by: string;
-  readonly on: IsoDate;
-  /** Null where the clearance holds no picture. */
-  readonly imaging: { readonly kind: string; readonly on: IsoDate; readonly result: string } | null;
-  readonly stageAtMost: number;
-  /** Share of the load that the tests would allow. */
-  readonly loadShare: number;
-  readonly runAtMost: RunKind;
-}
 
 /**
  * The clearance of a sudden start that no programme has followed yet, the latest of several; null when there is none.

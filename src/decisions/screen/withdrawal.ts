@@ -2,8 +2,7 @@
 import type { Draft } from '../../content/draft.ts';
 import type { Clinic } from '../../content/library.ts';
 import { SCREEN_ITEMS, type Screen, type ScreenItem } from '../../content/schema/consult.ts';
-import type { Refusal } from '../../units/refusal.ts';
-import { withdrawnText } from '../../messages/en/clinician/screen.ts';
+import type { Refusal } from '../terms/refusal.ts';
 import type { ScreenPart } from '../../content/readScreen.ts';
 import { stopsWith } from './screen.ts';
 
@@ -50,7 +49,5 @@ function withdrawal(
     country: said.country ?? '',
   };
   const refusal = stopsWith(item, screened, clinic);
-  return refusal === null
-    ? []
-    : [{ alias, file, revision, item, refusal: { ...refusal, fix: withdrawnText(refusal.fix) } }];
+  return refusal === null ? [] : [{ alias, file, revision, item, refusal }];
 }

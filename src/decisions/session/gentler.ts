@@ -2,7 +2,7 @@
 import type { Prescription } from './prescribe.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { Cell } from '../../programme/programme.ts';
+import type { DecidedCell } from '../terms/cell.ts';
 import type { CellName } from '../terms/cell.ts';
 import type { Gentler, GentlerReason } from '../candidates/gentlerReason.ts';
 import { shownWith, type Shown } from '../candidates/shown.ts';
@@ -99,7 +99,7 @@ function reasonsFor(
 }
 
 function reasonOf(
-  { decidedBy, cell }: Cell,
+  { decidedBy, cell }: DecidedCell,
   what: Gentler['what'],
   byTest: boolean,
 ): readonly GentlerReason[] {

@@ -1,15 +1,14 @@
 /** The clinician's own numbers that look like a slip beside the programme they stand in: asked about, and lifted by `confirmed`. */
-import { isOverride, weighed, type Idle } from '../../content/plausible/confirmed.ts';
+import { idleKey, isOverride, weighed } from '../../content/plausible/confirmed.ts';
 import type { Doubt } from '../../content/plausible/doubt.ts';
-import { doubtWords, idleWords } from '../../content/plausible/doubtWords.ts';
 import type { Consult } from '../../content/library.ts';
-import type { Refusal } from '../../units/refusal.ts';
+import type { Refusal } from '../terms/refusal.ts';
 import { anglesAlong } from '../../wording/angles.ts';
 import { brokenPromises } from '../../wording/brokenPromises.ts';
 import { largestHipBendDeg } from './howFar.ts';
 import { ownEntries } from './overrides.ts';
 import type { Person } from '../person/person.ts';
-import { promisedDepth } from '../../messages/en/clinician/depth.ts';
+import { promisedDepth } from '../../wording/depth.ts';
 import type { Prescription } from './prescribe.ts';
 import type { CellName } from '../terms/cell.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
@@ -19,8 +18,18 @@ export function ownDoubtRefusals(prescriptions: readonly Prescription[], person:
   const { consult } = person;
   const { open, idle } = weighed(ownDoubts(prescriptions, person), consult.confirmed, isOverride);
   return [
-    ...open.map((doubt) => refusal(consult, 'implausible', doubt.path, doubtWords(doubt))),
-    ...idle.map((one) => idleRefusal(consult, one)),
+    ...open.map((doubt): Refusal => ({
+      code: 'implausible',
+      id: consult.id,
+      path: doubt.path,
+      why: { reason: 'doubt', doubt },
+    })),
+    ...idle.map((one): Refusal => ({
+      code: 'does-not-fit',
+      id: consult.id,
+      path: ['confirmed', one.index, idleKey(one)],
+      why: { reason: 'idle', idle: one },
+    })),
   ];
 }
 
@@ -127,18 +136,4 @@ function ownNumber(card: string, cell: CellName, consult: Consult): number | nul
 
 function pathOf(card: string, cell: CellName, { overrides }: Consult): Doubt['path'] {
   return ['overrides', overrides.findIndex(({ path }) => path === `${card}.${cell}`), 'value'];
-}
-
-function idleRefusal(consult: Consult, idle: Idle): Refusal {
-  const { key, ...words } = idleWords(idle);
-  return refusal(consult, 'does-not-fit', ['confirmed', idle.index, key], words);
-}
-
-function refusal(
-  consult: Consult,
-  code: string,
-  path: Refusal['path'],
-  words: Pick<Refusal, 'found' | 'expected' | 'fix'>,
-): Refusal {
-  return { code, kind: 'consult', id: consult.id, path, ...words };
 }

@@ -1,5 +1,4 @@
-/** Clinician's entries that cannot be carried out, each with its place and the cure. */
-import type { Refusal } from '../../units/refusal.ts';
+/** Clinician's entries that cannot be carried out, each with its place. */
 import type { Weekday } from '../../units/weekday.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
 import { loadsFor } from '../candidates/load.ts';
@@ -7,8 +6,8 @@ import { isPosed } from '../person/model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
 import { workDays } from './workDays.ts';
 import type { Person } from '../person/person.ts';
-import { suddenLoadLimit } from '../../messages/en/clinician/stage.ts';
-import { listText, numberText } from '../../messages/en/plain.ts';
+import type { CellName } from '../terms/cell.ts';
+import type { OwnEntryFault, Refusal } from '../terms/refusal.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Rung } from '../../dosing/rung.ts';
 
@@ -22,23 +21,21 @@ export function ownRefusals(session: Session, present: Rung, plan: WeekPlan, per
   });
 }
 
+type DistributiveOmit<Union, Key extends PropertyKey> = Union extends unknown ? Omit<Union, Key> : never;
+
 interface Fault {
-  readonly cell: string;
-  readonly code: 'does-not-fit' | 'load-not-in-kit';
-  readonly expected: string;
-  readonly fix: string;
+  readonly cell: CellName;
+  readonly why: DistributiveOmit<OwnEntryFault, 'value'>;
 }
 
-function refusalAt(card: string, { cell, code, expected, fix }: Fault, { consult }: Person): Refusal {
+function refusalAt(card: string, { cell, why }: Fault, { consult }: Person): Refusal {
   const index = consult.overrides.findIndex(({ path }) => path === `${card}.${cell}`);
+  const value = String(consult.overrides[index]?.value);
   return {
-    code,
-    kind: 'consult',
+    code: why.reason === 'own-load-not-in-kit' ? 'load-not-in-kit' : 'does-not-fit',
     id: consult.id,
     path: ['overrides', index, 'value'],
-    found: String(consult.overrides[index]?.value),
-    expected,
-    fix,
+    why: { ...why, value },
   };
 }
 
@@ -58,94 +55,58 @@ function faultsOf(
   ];
 }
 
-const TAKE_OUT = 'Take the entry out.';
-
 // Holds go by seconds, all else by repetitions.
 function countFaults({ ladder }: SessionExercise, own: Own): Fault[] {
   const isHold = ladder.start.dose.holdSeconds !== null;
   const wrong = isHold ? (['repetitions', 'reserve'] as const) : (['holdSeconds'] as const);
   return wrong
     .filter((cell) => own.has(cell))
-    .map((cell) => ({
-      cell,
-      code: 'does-not-fit',
-      expected: isHold ? 'left out: this exercise is held' : 'left out: this exercise goes by repetitions',
-      fix: isHold ? 'Set holdSeconds instead.' : 'Set repetitions instead.',
-    }));
+    .map((cell) => ({ cell, why: { reason: isHold ? 'own-of-a-hold' : 'own-of-repetitions' } }));
 }
 
 function holdFaults(own: Own, { effects, protocol }: Person): Fault[] {
-  const most = protocol.limits.screenedHoldSeconds.value;
+  const mostSeconds = protocol.limits.screenedHoldSeconds.value;
   const value = Number(own.get('holdSeconds')?.value ?? 0);
-  if (effects.shortHolds.length === 0 || value <= most) return [];
-  const expected = `at most ${most}: the screen allows short holds only`;
-  return [{ cell: 'holdSeconds', code: 'does-not-fit', expected, fix: `Write ${most} or less.` }];
+  if (effects.shortHolds.length === 0 || value <= mostSeconds) return [];
+  return [{ cell: 'holdSeconds', why: { reason: 'own-hold-too-long', mostSeconds } }];
 }
 
 function rangeFaults(exercise: SessionExercise, cardId: string, own: Own): Fault[] {
   const value = own.get('hipFlexionDeg')?.value;
   if (typeof value !== 'number') return [];
   const { settingsDeg } = fitOf(exercise, cardId);
-  const [least, most] = [settingsDeg[0], settingsDeg.at(-1)];
-  if (least !== undefined && most !== undefined && value >= least && value <= most) return [];
-  const graded = least !== undefined;
-  return [
-    {
-      cell: 'hipFlexionDeg',
-      code: 'does-not-fit',
-      expected: graded
-        ? `a hip bend of this exercise: ${least}° to ${most}°`
-        : 'left out: this exercise is not set by hip bend',
-      fix: graded ? `Write ${least} to ${most}.` : TAKE_OUT,
-    },
-  ];
+  const [leastDeg, mostDeg] = [settingsDeg[0], settingsDeg.at(-1)];
+  if (leastDeg === undefined || mostDeg === undefined)
+    return [{ cell: 'hipFlexionDeg', why: { reason: 'own-without-range' } }];
+  if (value >= leastDeg && value <= mostDeg) return [];
+  return [{ cell: 'hipFlexionDeg', why: { reason: 'own-range-outside', leastDeg, mostDeg } }];
 }
 
 function loadFaults(exercise: SessionExercise, cardId: string, own: Own, person: Person): Fault[] {
   const value = own.get('loadKg')?.value;
   if (typeof value !== 'number') return [];
-  const { card } = fitOf(exercise, cardId);
-  if (person.effects.lightHolds.length > 0 && value > 0)
-    return [
-      {
-        cell: 'loadKg',
-        code: 'does-not-fit',
-        expected: '0: the screen allows light holds only',
-        fix: TAKE_OUT,
-      },
-    ];
-  if (!isPosed(card) || card.movement.loadAt === undefined)
-    return [
-      {
-        cell: 'loadKg',
-        code: 'does-not-fit',
-        expected: 'left out: this exercise carries no weight',
-        fix: TAKE_OUT,
-      },
-    ];
-  const lightKg = fitOf(exercise, cardId).load.load.loadKg;
-  if (person.sudden !== null && value > lightKg)
-    return [
-      {
-        cell: 'loadKg',
-        code: 'does-not-fit',
-        expected: suddenLoadLimit(lightKg),
-        fix: `Write ${numberText(lightKg)} or less, or take the entry out.`,
-      },
-    ];
-  const loadsKg = loadsFor(card, person).map(({ loadKg }) => loadKg);
-  if (loadsKg.includes(value)) return [];
-  return [{ cell: 'loadKg', code: 'load-not-in-kit', ...kitWords(loadsKg, value) }];
+  const why = loadFault(exercise, cardId, value, person);
+  return why === null ? [] : [{ cell: 'loadKg', why }];
 }
 
-// The nearest either way is enough to see what the kit can do.
-function kitWords(loadsKg: readonly number[], value: number): Pick<Fault, 'expected' | 'fix'> {
-  const lighter = loadsKg.findLast((kg) => kg < value) ?? 0;
-  const heavier = loadsKg.find((kg) => kg > value);
-  const near = [lighter, ...(heavier === undefined ? [] : [heavier])].map((kg) => `${numberText(kg)} kg`);
+function loadFault(
+  exercise: SessionExercise,
+  cardId: string,
+  kg: number,
+  person: Person,
+): Fault['why'] | null {
+  const { card, load } = fitOf(exercise, cardId);
+  if (person.effects.lightHolds.length > 0 && kg > 0) return { reason: 'own-weight-in-light-holds' };
+  if (!isPosed(card) || card.movement.loadAt === undefined) return { reason: 'own-without-weight' };
+  const mostKg = load.load.loadKg;
+  if (person.sudden !== null && kg > mostKg) return { reason: 'own-load-after-sudden-start', mostKg };
+  const loadsKg = loadsFor(card, person).map(({ loadKg }) => loadKg);
+  if (loadsKg.includes(kg)) return null;
   return {
-    expected: `a load that the kit makes for this exercise; the nearest ${near.length === 1 ? 'is' : 'are'} ${listText(near)}`,
-    fix: `Write ${numberText(lighter)}, or add to the kit what makes ${numberText(value)} kg.`,
+    reason: 'own-load-not-in-kit',
+    kg,
+    lighterKg: loadsKg.findLast((one) => one < kg) ?? 0,
+    heavierKg: loadsKg.find((one) => one > kg) ?? null,
   };
 }
 
@@ -154,12 +115,5 @@ function dayFaults({ slot }: SessionExercise, own: Own, plan: WeekPlan): Fault[]
   const possible: readonly Weekday[] = workDays(slot.when, plan);
   const days = ownDays(own);
   if (days !== null && days.every((day) => possible.includes(day))) return [];
-  return [
-    {
-      cell: 'days',
-      code: 'does-not-fit',
-      expected: `days on which this work is planned, of ${possible.join(', ')}`,
-      fix: `Write some of ${possible.join(', ')}.`,
-    },
-  ];
+  return [{ cell: 'days', why: { reason: 'own-days', possible } }];
 }

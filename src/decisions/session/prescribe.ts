@@ -4,16 +4,17 @@ import type { KitLoad } from '../../dosing/kit.ts';
 import type { GivenUp } from '../../dosing/minutes.ts';
 import type { Prescribed, Rung } from '../../dosing/rung.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
-import { cellsOf } from '../../programme/cells/cells.ts';
-import type { CellFacts } from '../../programme/cells/facts.ts';
+import { cellsOf } from './cells/cells.ts';
+import type { CellFacts } from './cells/facts.ts';
 import { changesSince } from './changes.ts';
 import { estimateOf, type ModelEstimate } from '../candidates/estimate.ts';
 import { howFar, largestHipBendDeg } from './howFar.ts';
 import { loadsFor } from '../candidates/load.ts';
 import { isPosed } from '../person/model.ts';
 import { ownDays, ownEntries, withOwn } from './overrides.ts';
-import { boundsOf, cardOf, type Bounds, type Person } from '../person/person.ts';
-import type { Cell } from '../../programme/programme.ts';
+import { boundsOf, type Bounds, type Person } from '../person/person.ts';
+import type { DecidedCell, Why } from '../terms/cell.ts';
+import type { IsoDate } from '../../units/date.ts';
 import { pictureOf, type Picture } from '../candidates/scene.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Fit } from '../candidates/fit.ts';
@@ -26,7 +27,10 @@ export interface Prescription {
   readonly at: Prescribed;
   /** The weight is found by the repetitions in hand; `at.loadKg` is then the most it may be. */
   readonly byFeel: boolean;
-  readonly cells: readonly Cell[];
+  readonly facts: CellFacts;
+  readonly cells: readonly DecidedCell[];
+  /** The first day of what has to wait for its turn; null when it is done from the beginning. */
+  readonly beginsOn: IsoDate | null;
   readonly howFar: readonly string[];
   readonly picture: Picture | null;
   readonly estimate: ModelEstimate | null;
@@ -77,12 +81,11 @@ function prescription(
     byFeel,
     rangeInputs: rangeInputs(fit, at, person, bounds),
     hipBendDeg: largestHipBendDeg(card, at),
-    howFar: { value: far.value, text: far.texts[0] },
+    howFar: far.value,
     way: picture?.way ?? 'out',
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',
     days: ownDays(own) ?? workDays(exercise.slot.when, setting.plan),
     own,
-    titleOf: (id) => cardOf(person, id).title,
   };
   return {
     exercise,
@@ -90,7 +93,9 @@ function prescription(
     fit,
     at,
     byFeel,
+    facts,
     cells: cellsOf(facts),
+    beginsOn: null,
     howFar: far.texts,
     picture,
     estimate: isPosed(card) ? estimateOf(card, at, person, bounds) : null,
@@ -102,7 +107,7 @@ export function loadOf({ card, at }: Pick<Prescription, 'card' | 'at'>, person: 
   return loadsFor(card, person).find(({ loadKg }) => loadKg === at.loadKg) ?? null;
 }
 
-function rangeInputs(fit: Fit, at: Prescribed, person: Person, bounds: Bounds): Cell['inputs'] {
+function rangeInputs(fit: Fit, at: Prescribed, person: Person, bounds: Bounds): Why['inputs'] {
   const { caps } = at.rangeDeg === fit.rangeDeg ? bounds : boundsOf(person, bounds.name, bounds.stage, true);
   return {
     capDeg: bounds.stage.caps.hipFlexionDeg,

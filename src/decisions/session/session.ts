@@ -10,6 +10,7 @@ import { fitCard, isObstacle, type Fit } from '../candidates/fit.ts';
 import type { Kept } from './fitDays.ts';
 import { measureFor } from '../candidates/measure.ts';
 import { boundsOf, cardOf, type Bounds, type Person } from '../person/person.ts';
+import type { NoRoom } from '../terms/noWholeStage.ts';
 
 /** One exercise of the session: what fills the slot, the harder cards it may go on to, and its part in the ladder. */
 export interface SessionExercise {
@@ -24,19 +25,13 @@ export interface Session {
   readonly ladder: Extract<Ladder, { rungs: readonly unknown[] }>;
 }
 
-/** The limit that the first step itself breaks; `slot` null: the session as a whole. */
-export interface NoSession {
-  readonly limit: string;
-  readonly slot: string | null;
-}
-
 /** The session and its ladder from the first step of the stage, or why there is none. */
 export function sessionFor(
   kept: readonly Kept[],
   person: Person,
   bounds: Bounds,
   plan: WeekPlan,
-): Session | NoSession {
+): Session | NoRoom {
   const opened = boundsOf(person, bounds.name, bounds.stage, true);
   const exercises = exercisesOf(kept, person, opened, plan);
   const ladder = ladderOfSteps(
@@ -46,7 +41,7 @@ export function sessionFor(
   );
   if (!('none' in ladder)) return { exercises, ladder };
   const [fault] = ladder.why;
-  return { limit: fault?.limit ?? 'unknown', slot: fault?.exercise ?? null };
+  return { reason: 'no-room', limit: fault?.limit ?? 'unknown', slot: fault?.exercise ?? null };
 }
 
 // No exercise climbs onto a card that stands in the session already, or that another one may climb to.
@@ -65,8 +60,8 @@ function exercisesOf(
 }
 
 /** Whether no session could be put together. */
-export function isNoSession(session: Session | NoSession): session is NoSession {
-  return 'limit' in session;
+export function isNoSession(session: Session | NoRoom): session is NoRoom {
+  return 'reason' in session;
 }
 
 /** The rungs that are printed: the present one and the next two. */

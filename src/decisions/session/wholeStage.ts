@@ -1,21 +1,15 @@
 /** Whether a stage gives a whole programme: every needed slot filled, and not all of it far below the stage's own bend. */
-import type { Refusal } from '../../units/refusal.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { NoWholeStage } from '../../messages/en/clinician/stage.ts';
+import type { Hollow, NoWholeStage } from '../terms/noWholeStage.ts';
+import type { Refusal } from '../terms/refusal.ts';
 import type { Session } from './session.ts';
-
-export type Hollow = Extract<NoWholeStage, { code: 'hollow' }>;
 
 /** What a refusal says of the stage; null where it is none of the stage's making and going back would mend nothing. */
 export function noWhole(refusals: readonly Refusal[]): NoWholeStage | null {
-  const slots = refusals.filter(({ code }) => code === 'no-card-for-slot');
-  if (slots.length > 0)
-    return {
-      code: 'empty-slot',
-      because: slots.map(({ found }) => found.replace(/^.* can fill the slot /, '')),
-    };
-  const [room] = refusals.filter(({ code, path }) => code === 'nothing-fits' && path[0] === 'stage');
-  return room === undefined ? null : { code: 'no-room', found: room.found };
+  const reasons = refusals.map(({ why }) => why);
+  const slots = reasons.filter((why) => why.reason === 'empty-slot');
+  if (slots.length > 0) return { reason: 'empty-slots', slots };
+  return reasons.find((why) => why.reason === 'no-room') ?? null;
 }
 
 /**
@@ -40,5 +34,7 @@ export function hollowOf(
     return [reached / (stageDeg === Infinity ? farDeg : stageDeg)];
   });
   const share = Math.max(...shares, 0);
-  return !byProvokedAngle || shares.length === 0 || share >= below ? null : { code: 'hollow', share, below };
+  return !byProvokedAngle || shares.length === 0 || share >= below
+    ? null
+    : { reason: 'hollow', share, below };
 }

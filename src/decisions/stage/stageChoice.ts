@@ -1,45 +1,34 @@
 /** The stage of this person: the proposal, or the clinician's own choice, which stands and is marked. */
 import { keepStageOf, numberedStages } from '../../content/keepStage.ts';
-import type { Consult, Library, Protocol, Stage } from '../../content/library.ts';
-import {
-  fellBackText,
-  holdsOnlyTexts,
-  lookedText,
-  ownStageText,
-  stageWord,
-  type NoWholeStage,
-} from '../../messages/en/clinician/stage.ts';
-import type { StageChoice } from '../../programme/programme.ts';
+import type { Consult, Protocol, Stage } from '../../content/library.ts';
+import type { NoWholeStage } from '../terms/noWholeStage.ts';
+import type { StageChoice, StageReason } from '../terms/stageChoice.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
 import { firstStage, proposeStage } from './stageProposal.ts';
 import type { StageName } from '../terms/stageName.ts';
-import type { SuddenStart } from '../screen/suddenStart.ts';
-
-export { stageWord };
+import type { SuddenStart } from '../terms/suddenStart.ts';
 
 /** Light holds at most is the screen's word: no choice goes beyond the first stage then. */
 export function chooseStage(
   consult: Consult,
   protocol: Protocol,
-  library: Library,
   effects: ScreenEffects,
   sudden: SuddenStart | null,
 ): StageChoice {
   const own = consult.stage === 'auto' ? null : consult.stage;
   if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
   const { reached, looked } = proposeStage(consult, protocol, sudden);
-  const nameOf = testNameIn(protocol, library);
-  const because = looked.map((one) => lookedText(one, nameOf, stageOf(protocol, one.stage).enter.words));
   const chosen = own ?? reached;
+  const ownChoice: StageReason[] =
+    own === null || own === reached
+      ? []
+      : [{ code: 'own', stage: own, proposed: reached, reason: consult.stageBecause ?? null }];
   return {
     chosen,
     name: stageOf(protocol, chosen).name,
     proposed: reached,
     chosenBy: own === null ? 'proposal' : 'clinician',
-    because:
-      own === null || own === reached
-        ? because
-        : [...because, ownStageText(own, reached, consult.stageBecause ?? null)],
+    because: [...looked.map((one) => ({ code: 'looked', ...one }) as const), ...ownChoice],
   };
 }
 
@@ -53,14 +42,8 @@ export function fallenBack(choice: StageChoice, protocol: Protocol, why: NoWhole
     chosen: earlier,
     proposed: earlier,
     name: stageOf(protocol, earlier).name,
-    because: [...because, fellBackText(chosen, earlier, why)],
+    because: [...because, { code: 'fell-back', from: chosen, to: earlier, why }],
   };
-}
-
-/** A test as the protocol or its card names it. */
-export function testNameIn(protocol: Protocol, library: Library): (id: string) => string {
-  return (id) =>
-    library.exercises.get(id)?.title ?? protocol.tests.find((test) => test.id === id)?.name ?? id;
 }
 
 /** The protocol's stage by its name. Content has checked that it is there. */
@@ -91,6 +74,6 @@ function holdsOnly(own: StageName | null, protocol: Protocol): StageChoice {
     name: stageOf(protocol, first).name,
     proposed: first,
     chosenBy: 'proposal',
-    because: holdsOnlyTexts(first, own === first ? null : own),
+    because: [{ code: 'light-holds-only', first, written: own === first ? null : own }],
   };
 }

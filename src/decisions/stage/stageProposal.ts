@@ -5,29 +5,10 @@
 import { numberedStages } from '../../content/keepStage.ts';
 import type { Consult, Protocol, Stage } from '../../content/library.ts';
 import type { StageName } from '../terms/stageName.ts';
-import type { SuddenStart } from '../screen/suddenStart.ts';
+import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
+import type { SuddenStart } from '../terms/suddenStart.ts';
 
 type Test = Consult['tests'][number];
-
-/** Why the proposal goes no further than it does. */
-export type StageObstacle =
-  | { readonly code: 'stirred-up' | 'irritable' | 'irritable-for-sport' | 'not-settled' | 'no-sport' }
-  | { readonly code: 'not-tested'; readonly tests: readonly string[] }
-  | {
-      readonly code: 'straight-hip-pain' | 'entry-pain' | 'sport-pain';
-      readonly test: string;
-      readonly pain: number;
-      readonly painAtMost: number;
-    }
-  | { readonly code: 'sudden-start'; readonly sudden: SuddenStart };
-
-export interface StageLooked {
-  readonly stage: StageName;
-  /** The tests that opened it, the worst result of each; empty where the stage asks for none. */
-  readonly by: readonly Test[];
-  /** Null when it is open. */
-  readonly obstacle: StageObstacle | null;
-}
 
 export interface StageProposal {
   readonly reached: StageName;

@@ -10,7 +10,7 @@ import type { Programme, ProgrammeRecord } from '../programme.ts';
 import type { Section } from '../../messages/shapes.ts';
 import { totalsTable } from '../totals.ts';
 import { certTable } from '../../messages/en/clinician/record/cert.ts';
-import { changesFrom } from '../../messages/en/clinician/record/changesFrom.ts';
+import { changesFrom } from './changesFrom.ts';
 import { dischargeTable } from '../../messages/en/clinician/record/dischargeTable.ts';
 import { effectTexts } from '../../messages/en/clinician/record/effects.ts';
 import { exerciseRecord } from './exerciseRecord.ts';
@@ -22,6 +22,7 @@ import { remarksOf } from '../../messages/en/clinician/record/remarks.ts';
 import { settingsTable } from '../../messages/en/clinician/record/settings.ts';
 import { compressionLadder } from './squeeze.ts';
 import { stepsAhead } from '../../messages/en/clinician/record/stepsAhead.ts';
+import { passedOverText } from '../../messages/en/clinician/obstacles.ts';
 
 /** `sections`: those of the leaflet that the record repeats. `previous`: the revision before, null for the first. */
 export function recordOf(
@@ -42,7 +43,7 @@ export function recordOf(
     notes: consult.notes,
     exercises: prescriptions.map((one) => exerciseRecord(one, person, bounds)),
     ladder: compressionLadder(prescriptions, person),
-    passedOver: [...passedOver, ...later.passedOver],
+    passedOver: [...passedOver, ...later.passedOver].map(passedOverText),
     totals: totalsTable(prescriptions, usualWeek(dated.plan), sitting, person, bounds),
     remarks: remarksOf(decided),
     week,

@@ -9,6 +9,7 @@ import { readLibrary } from '../../content/readLibrary.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
+import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import { isFolder } from './disk.ts';
 import { readFolder } from './folder.ts';
@@ -106,7 +107,7 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     // Without a library there is no programme to say so.
     consultProblems: sortProblems([
       ...own.problems,
-      ...withdrawn.map(({ refusal }) => asProblem(refusal)),
+      ...withdrawn.map(({ refusal }) => asProblem(wordedWithdrawal(refusal))),
       ...ofStopped,
       ...(reading.library === null ? ofCurrent : []),
     ]),
@@ -139,7 +140,9 @@ function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: K
   ];
   return screens.flatMap(({ alias, screen }) => {
     const effects = screenEffects(screen, clinic ?? { emergency: {} });
-    return 'refusals' in effects ? effects.refusals.map((refusal) => ({ alias, refusal })) : [];
+    return 'refusals' in effects
+      ? effects.refusals.map((refusal) => ({ alias, refusal: wordedStop(refusal) }))
+      : [];
   });
 }
 

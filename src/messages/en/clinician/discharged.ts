@@ -1,9 +1,5 @@
 /** Words of a treatment that cannot be ended yet. */
-
-export type StillSore =
-  | { readonly because: 'irritable' }
-  | { readonly because: 'usualPain'; readonly pain: number; readonly under: number }
-  | { readonly because: 'testPain'; readonly pain: number; readonly atMost: number };
+import type { StillSore } from '../../../decisions/terms/refusal.ts';
 
 export function notDischarged(sore: StillSore): { readonly expected: string; readonly fix: string } {
   return {

@@ -1,7 +1,7 @@
 /** How an exercise entered the stage and where it is gentler than what was tested, in sentences for the clinician. */
 import type { Entry, Lowered } from '../../../decisions/candidates/entered.ts';
 import type { Gentler, GentlerReason } from '../../../decisions/candidates/gentlerReason.ts';
-import type { Quantity } from '../../../decisions/candidates/shown.ts';
+import type { EntryRule, Quantity } from '../../../decisions/terms/entryRule.ts';
 import { listText, numberText } from '../plain.ts';
 
 const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
@@ -14,7 +14,7 @@ const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
 const BY_WORDS = { lastDone: 'done last', testedSet: 'tested', test: 'tried' } as const;
 
 /** The rule by which a number was taken down. @example 'at most 1.3 times what was tested with Short bow (peak squeeze)' */
-export function entryRule(entry: Entry, titleOf: (card: string) => string): string {
+export function entryRule(entry: EntryRule, titleOf: (card: string) => string): string {
   const { basis, card, by, growth, quantity } = entry;
   if (basis === 'slight') return 'not tested, and light enough to begin without a weight';
   if (basis === 'nothing' || card === null || by === null)

@@ -2,7 +2,7 @@
 import type { Clinic } from '../../../content/library.ts';
 import type { ScreenItem } from '../../../content/schema/consult.ts';
 import type { Maternity } from '../../../decisions/screen/maternity.ts';
-import type { SuddenStart } from '../../../decisions/screen/suddenStart.ts';
+import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
 import type { IsoDate } from '../../../units/date.ts';
 
 export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
@@ -45,14 +45,14 @@ export function blockText(
   item: ScreenItem,
   answer: Answer,
   effect: 'emergency' | 'block',
-  local: Clinic['emergency'][string] | undefined,
+  local: Clinic['emergency'][string] | null,
 ): Wording {
   const expected = `no: with ${SCREEN_WORDS[item]} no exercise programme is written`;
   const urgent =
-    local === undefined
+    local === null
       ? 'call the local emergency number'
       : `call ${local.emergencyNumber} or go to ${local.department}`;
-  const ask = local === undefined ? 'the local urgent line' : local.urgentAdvice;
+  const ask = local === null ? 'the local urgent line' : local.urgentAdvice;
   if (answer === 'notAsked')
     return {
       expected,
@@ -96,9 +96,8 @@ export function noPictureText(item: ScreenItem): Wording {
   };
 }
 
-/** For someone under 18 without a recorded clearance; `noPicture`: there is one, but without a picture. */
-export function under18Text(answer: Answer, noPicture: boolean): Wording {
-  if (noPicture) return noPictureText('suddenOnsetUnder18');
+/** For someone under 18 without a recorded clearance. */
+export function under18Text(answer: Answer): Wording {
   return {
     expected: 'a clearance for someone under 18',
     fix:

@@ -1,9 +1,12 @@
 /** Why a stage was proposed or is refused, in sentences for the clinician; the codes stay in the room that found them. */
+import type { BarredCard, Hollow, NoRoom, NoWholeStage } from '../../../decisions/terms/noWholeStage.ts';
+import type { StageReason } from '../../../decisions/terms/stageChoice.ts';
 import type { StageName } from '../../../decisions/terms/stageName.ts';
-import type { StageLooked, StageObstacle } from '../../../decisions/stage/stageProposal.ts';
-import type { SuddenStart } from '../../../decisions/screen/suddenStart.ts';
+import type { StageLooked, StageObstacle } from '../../../decisions/terms/stageObstacle.ts';
+import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
 import { numberText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
+import { obstacleWords } from './obstacles.ts';
 import { SCREEN_WORDS } from './screen.ts';
 
 /** @example stageWord(2) // => 'stage 2' */
@@ -76,31 +79,67 @@ export function holdsOnlyTexts(first: StageName, written: StageName | null): rea
   ];
 }
 
-/** Why the proposal went back from a stage that its tests had opened. */
-export type NoWholeStage =
-  | { readonly code: 'empty-slot'; readonly because: readonly string[] }
-  | { readonly code: 'no-room'; readonly found: string }
-  | { readonly code: 'hollow'; readonly share: number; readonly below: number };
-
 /** @example 'Stage 3 has no whole programme for this person (nothing fills Bow ...); stage 2 is proposed instead.' */
 export function fellBackText(from: StageName, to: StageName, why: NoWholeStage): string {
   return `${capitalWord(from)} has no whole programme for this person (${noWholeText(why)}); ${stageWord(to)} is proposed instead.`;
 }
 
 /** For the record, where a hollow stage is the clinician's own choice or nothing earlier is better. */
-export function hollowRemark(stage: StageName, why: Extract<NoWholeStage, { code: 'hollow' }>): string {
+export function hollowRemark(stage: StageName, why: Hollow): string {
   return `${capitalWord(stage)} is hollow for this person: ${noWholeText(why)}.`;
 }
 
 function noWholeText(why: NoWholeStage): string {
-  switch (why.code) {
-    case 'empty-slot':
-      return why.because.map((slot) => `nothing fills ${slot}`).join('; ');
+  switch (why.reason) {
+    case 'empty-slots':
+      return why.slots.map((one) => `nothing fills ${slotText(one)}`).join('; ');
     case 'no-room':
-      return why.found;
+      return noRoomText(why);
     case 'hollow':
       return `every exercise that is measured by its hip bend stays at or under ${percent(why.share)} of the bend the stage works in, and ${percent(why.below)} is asked; what hurt keeps it there`;
   }
+}
+
+/** The slot, and each reason once with the cards it stands against. */
+export function slotText({
+  slot,
+  barred,
+}: {
+  readonly slot: string;
+  readonly barred: readonly BarredCard[];
+}): string {
+  const said = barred.map(({ card, why }) => ({ card, because: obstacleWords(why) }));
+  const reasons = [...new Set(said.map(({ because }) => because))];
+  const each = reasons.map((reason) => {
+    const cards = said.filter(({ because }) => because === reason).map(({ card }) => card);
+    return `${cards.join(', ')}: ${reason}`;
+  });
+  return `${slot} (${each.join('; ')})`;
+}
+
+/** @example 'a session whose whole breaks squeezeTimePerDay' */
+export function noRoomText({ slot, limit }: NoRoom): string {
+  return `a session whose ${slot ?? 'whole'} breaks ${limit}`;
+}
+
+/** Every reason of a choice, a sentence or two each. `enterWordsOf`: the protocol's own, for a stage that asks for no test. */
+export function stageTexts(
+  because: readonly StageReason[],
+  nameOf: (test: string) => string,
+  enterWordsOf: (stage: StageName) => string,
+): readonly string[] {
+  return because.flatMap((one) => {
+    switch (one.code) {
+      case 'looked':
+        return [lookedText(one, nameOf, enterWordsOf(one.stage))];
+      case 'own':
+        return [ownStageText(one.stage, one.proposed, one.reason)];
+      case 'fell-back':
+        return [fellBackText(one.from, one.to, one.why)];
+      case 'light-holds-only':
+        return holdsOnlyTexts(one.first, one.written);
+    }
+  });
 }
 
 function percent(share: number): string {
@@ -110,9 +149,4 @@ function percent(share: number): string {
 function capitalWord(name: StageName): string {
   const word = stageWord(name);
   return word.charAt(0).toUpperCase() + word.slice(1);
-}
-
-/** For a load of the clinician's own in that programme. */
-export function suddenLoadLimit(mostKg: number): string {
-  return `at most ${mostKg}: loads are light in the first programme after a cleared sudden start`;
 }

@@ -2,6 +2,7 @@
 import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
+import type { Pause, Way } from '../../../mechanics/way.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { aMadeText, madeText } from './kit.ts';
 import { capital, countText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
@@ -58,17 +59,11 @@ export function holdText(holdSeconds: number | null): string {
   return holdSeconds === null ? '' : secondsText(holdSeconds);
 }
 
-/** Which way the body goes in the first half of a repetition. */
-export type Way = 'up' | 'down' | 'out';
-
 const WAY_WORDS: Readonly<Record<Way, readonly [string, string]>> = {
   up: ['up', 'down'],
   down: ['down', 'up'],
   out: ['out', 'back'],
 };
-
-/** Where a repetition rests: at its turning point, or back where it began. Always the gentle one of the two. */
-export type Pause = 'turn' | 'return';
 
 /** @example tempoText({goSeconds: 3, holdSeconds: 0, backSeconds: 3}, 'up', 'turn') // => '3 seconds up, 3 seconds down' */
 export function tempoText(tempo: Tempo, way: Way, pause: Pause): string {

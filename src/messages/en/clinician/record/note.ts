@@ -4,10 +4,11 @@ import type { Decided } from '../../../../decisions/decide.ts';
 import { numberedStages } from '../../../../content/keepStage.ts';
 import { limitsOf } from '../../../../decisions/screen/painLimits.ts';
 import type { PainLimits } from '../../../../scheduling/painLimits.ts';
+import { cellTexts } from '../../patient/cells.ts';
 import { capital, listText } from '../../plain.ts';
 import { RUN_WORDS } from '../../patient/running.ts';
 import type { Prescription } from '../../../../decisions/session/prescribe.ts';
-import { stageWord } from '../../../../decisions/stage/stageChoice.ts';
+import { stageWord } from '../stage.ts';
 import { clearedTexts } from './cleared.ts';
 import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
 import { effectTexts } from './effects.ts';
@@ -109,15 +110,16 @@ function exerciseLines(prescriptions: readonly Prescription[], lines: number): s
   return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
 }
 
-function exerciseLine({ card, cells, byFeel, at }: Prescription): string {
-  const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
+function exerciseLine(one: Prescription): string {
+  const { card, byFeel, at } = one;
+  const texts = cellTexts(one);
   const parts = [
-    text('sets'),
-    text('repetitions') || text('holdSeconds'),
-    byFeel ? 'weight by feel' : text('loadKg'),
-    text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
-    at.dose.timesPerDay === 1 ? '' : `${text('timesPerDay')} a day`,
-    text('days'),
+    texts.sets,
+    texts.repetitions || texts.holdSeconds,
+    byFeel ? 'weight by feel' : texts.loadKg,
+    texts.hipFlexionDeg && `hip bend ${texts.hipFlexionDeg}`,
+    at.dose.timesPerDay === 1 ? '' : `${texts.timesPerDay} a day`,
+    texts.days,
   ];
   return `${card.title}: ${parts.filter((part) => part !== '').join(', ')}.`;
 }

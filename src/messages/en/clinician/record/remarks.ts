@@ -25,7 +25,7 @@ import { hollowRemark } from '../stage.ts';
 import { recoveryText, sessionLengthText } from '../../patient/week.ts';
 import { contradictions } from '../../../../decisions/candidates/painfulSets.ts';
 import { cardOf } from '../../../../decisions/person/person.ts';
-import { stageWord } from '../../../../decisions/stage/stageChoice.ts';
+import { stageWord } from '../stage.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
 export function remarksOf(decided: Decided): string[] {
@@ -43,7 +43,7 @@ export function remarksOf(decided: Decided): string[] {
     ...partRemarks(decided),
     ...ladderRemarks(decided),
     ...goalRemarks(decided),
-    ...decided.later.notes,
+    ...laterRemarks(decided.later),
     'Estimates of the model order positions and limit early stages; they are not measured forces. Tasks led by the knee, sitting and stretching are under-estimated.',
   ];
 }
@@ -169,5 +169,12 @@ function goalRemarks({ outlook }: Decided): string[] {
   return outlook.tooSoon.map(
     ({ what, on, daysShort }) =>
       `Goal "${what}" on ${on} comes ${daysShort} days before the earliest end of the stages.`,
+  );
+}
+
+function laterRemarks({ waits, empty }: Decided['later']): string[] {
+  if (waits) return ['Later stages wait until more than light holds are allowed.'];
+  return empty.map(
+    ({ slot, stage }) => `Nothing in the library fills ${slot} of ${stageWord(stage)} for this person yet.`,
   );
 }

@@ -1,8 +1,7 @@
 /** How far: by a step, by what limits the stage's first one, or in full. */
-import type { Source } from '../../units/source.ts';
-import { entryRule } from '../../messages/en/clinician/entry.ts';
+import type { Source } from '../../../units/source.ts';
 import { stepWhy } from './dosed.ts';
-import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
+import { houseRules, type CellFacts, type Made } from './facts.ts';
 
 const MODEL: Source = {
   cite: 'cap of the stage, by the body model of this project (estimate; its page names the constants)',
@@ -10,14 +9,14 @@ const MODEL: Source = {
 };
 
 /** Degrees and landmark alike, with what decided the range. */
-export function ranged(facts: CellFacts, said: Said): Made {
+export function ranged(facts: CellFacts, value: Made['value']): Made {
   const { fit, at, rangeInputs } = facts;
   const stepped = stepWhy(facts, 'hipFlexionDeg');
-  if (stepped !== null) return { ...said, ...stepped, inputs: { ...rangeInputs, ...stepped.inputs } };
+  if (stepped !== null) return { value, ...stepped, inputs: { ...rangeInputs, ...stepped.inputs } };
   if (at.rangeDeg === null)
     return {
-      ...said,
-      rule: 'done in full: every limit holds along it',
+      value,
+      rule: { rule: 'in-full' },
       inputs: rangeInputs,
       source: houseRules('3'),
       decidedBy: 'dose',
@@ -25,21 +24,21 @@ export function ranged(facts: CellFacts, said: Said): Made {
   const { rangeDecidedBy } = fit;
   if (rangeDecidedBy === 'step')
     return {
-      ...said,
-      rule: fit.entry === null ? SMALLEST : entryRule(fit.entry, facts.titleOf),
+      value,
+      rule: fit.entry ?? SMALLEST,
       inputs: rangeInputs,
       source: houseRules('4 and 11.2'),
       decidedBy: 'step',
     };
   return {
-    ...said,
+    value,
     ...RANGE_WHY[rangeDecidedBy as keyof typeof RANGE_WHY],
     inputs: rangeInputs,
     decidedBy: rangeDecidedBy,
   };
 }
 
-const SMALLEST = 'smallest of the cap, the model and what hurt, rounded to the gentle end';
+const SMALLEST = { rule: 'smallest' } as const;
 
 /** By what decided the range at the first step. */
 const RANGE_WHY = {
@@ -50,11 +49,11 @@ const RANGE_WHY = {
   compression: { rule: SMALLEST, source: MODEL },
   tension: { rule: SMALLEST, source: MODEL },
   demand: { rule: SMALLEST, source: MODEL },
-  provokedAngle: { rule: `${SMALLEST}; here the angle that hurt, less the margin`, source: houseRules('3') },
+  provokedAngle: { rule: { rule: 'provoked' }, source: houseRules('3') },
   testedSet: {
-    rule: 'no further than the set that was tested with this load',
+    rule: { rule: 'tested-range' },
     source: houseRules('3 and 4'),
   },
-  kit: { rule: 'the highest step in the house that every limit admits', source: houseRules('3') },
-  dose: { rule: 'the whole range of the card: every limit holds along it', source: houseRules('3') },
+  kit: { rule: { rule: 'highest-step' }, source: houseRules('3') },
+  dose: { rule: { rule: 'whole-range' }, source: houseRules('3') },
 } as const;

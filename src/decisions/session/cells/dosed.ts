@@ -1,12 +1,10 @@
 /** A number of the dose: a step's, what the minutes left, this person's own, or the protocol's. */
-import type { ChangedSince } from '../../decisions/session/changes.ts';
-import type { Why } from '../../decisions/candidates/firstDose.ts';
-import { amountText } from '../../messages/en/patient/steps.ts';
-import type { CellName } from '../../decisions/terms/cell.ts';
-import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
+import type { ChangedSince } from '../changes.ts';
+import type { CellName, Why } from '../../terms/cell.ts';
+import { houseRules, type CellFacts, type Made } from './facts.ts';
 
 /** The cell with the first reason that holds. `own`: where the number stands when it is none of the slot's dose. */
-export function dosed(facts: CellFacts, cell: CellName, said: Said, own: Why | null = null): Made {
+export function dosed(facts: CellFacts, cell: CellName, value: Made['value'], own: Why | null = null): Made {
   const { slot, fit } = facts;
   const why =
     stepWhy(facts, cell) ??
@@ -14,9 +12,9 @@ export function dosed(facts: CellFacts, cell: CellName, said: Said, own: Why | n
     (fit.first.why as Partial<Record<CellName, Why>>)[cell] ??
     own;
   return {
-    ...said,
+    value,
     ...(why ?? {
-      rule: `dose of the slot ${slot.name}`,
+      rule: { rule: 'slot', slot: slot.name },
       inputs: {},
       source: slot.doseSource,
       decidedBy: 'dose',
@@ -42,7 +40,7 @@ export function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
   if (change === undefined) return null;
   const { from, to, eased, wished, stoppedBy } = change;
   return {
-    rule: `${eased ? 'taken down by a step of the ladder' : 'step of the ladder'}, from ${from === null ? '-' : amountText(from)} to ${to === null ? '-' : amountText(to)}`,
+    rule: { rule: 'ladder', eased, from, to },
     inputs: eased ? { from, to } : { from, to, wished, stoppedBy },
     source: houseRules('4'),
     decidedBy: 'step',
@@ -54,7 +52,7 @@ function minutesWhy({ gaveUp }: CellFacts, cell: CellName): Why | null {
   return cut === undefined
     ? null
     : {
-        rule: `less, to fit the minutes there are: ${cut.to} instead of ${cut.from}`,
+        rule: { rule: 'fit-minutes', from: cut.from, to: cut.to },
         inputs: { byRule: cut.from },
         source: houseRules('4'),
         decidedBy: 'minutes',

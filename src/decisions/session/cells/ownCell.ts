@@ -1,31 +1,24 @@
 /** The clinician's own entry over what a cell would be. */
-import type { Prescribed } from '../../dosing/rung.ts';
-import type { CellName } from '../../decisions/terms/cell.ts';
-import type { CellFacts, Made, Said } from './facts.ts';
+import type { Prescribed } from '../../../dosing/rung.ts';
+import type { CellName } from '../../terms/cell.ts';
+import type { CellFacts, Made } from './facts.ts';
 
 /** The cell as it is, or with the entry and the rule's value beside it; numbers already stand in `at`. */
 export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg }: CellFacts): Made {
   // The landmark follows the clinician's degrees.
   const entry = own.get(cell) ?? (cell === 'howFar' ? own.get('hipFlexionDeg') : undefined);
   if (entry === undefined) return made;
-  const words =
-    typeof entry.value === 'string' && !made.text.startsWith(entry.value)
-      ? wordsOf(cell, entry.value, made)
-      : {};
+  // Days and a tempo in seconds are numbers like any other; what is written in words stands as it is.
+  const isText =
+    typeof entry.value === 'string' && cell !== 'days' && !(cell === 'tempo' && made.value === entry.value);
   return {
     ...made,
-    ...words,
-    rule: `clinician: ${entry.reason}`,
+    ...(isText ? { value: entry.value } : {}),
+    rule: { rule: 'clinician', reason: entry.reason },
     inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, hipBendDeg) },
     source: { cite: `the clinician's own entry: ${entry.reason}`, mark: 'choice' },
     decidedBy: 'clinician',
   };
-}
-
-// Days and a tempo in seconds are put in words like any other; what is written in words stands as it is.
-function wordsOf(cell: CellName, value: string, made: Made): Partial<Said> {
-  if (cell === 'days' || (cell === 'tempo' && made.value === value)) return {};
-  return { value, text: value };
 }
 
 function byRuleOf(

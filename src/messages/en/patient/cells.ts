@@ -1,0 +1,70 @@
+/** The numbers of the dosage table as the patient reads them: plain words, no shorthand. */
+import type { IsoDate } from '../../../units/date.ts';
+import type { CellName, DecidedCell } from '../../../decisions/terms/cell.ts';
+import type { CellFacts } from '../../../decisions/session/cells/facts.ts';
+import type { Prescription } from '../../../decisions/session/prescribe.ts';
+import {
+  countedAs,
+  daysPerWeekText,
+  daysText,
+  easeText,
+  feelText,
+  holdText,
+  loadText,
+  repetitionsText,
+  reserveText,
+  restText,
+  setsText,
+  tempoText,
+  timesText,
+} from './dose.ts';
+import { fromDayText } from './week.ts';
+
+/** What each cell says, in the order of the cells; empty where it does not apply. */
+export function cellTexts({
+  cells,
+  facts,
+  howFar,
+  beginsOn,
+}: Prescription): Readonly<Record<CellName, string>> {
+  const texts = cells.map((cell) => [cell.cell, cellText(cell, facts, howFar[0] ?? '', beginsOn)] as const);
+  return Object.fromEntries(texts) as Record<CellName, string>;
+}
+
+function cellText(
+  { cell, value, decidedBy }: DecidedCell,
+  facts: CellFacts,
+  howFar: string,
+  beginsOn: IsoDate | null,
+): string {
+  // What a clinician wrote in words stands as it is.
+  const own = decidedBy === 'clinician' ? facts.own.get(cell)?.value : undefined;
+  const text = typeof own === 'string' && own === value ? ownText(cell, own, facts) : null;
+  const said = text ?? (cell === 'howFar' ? howFar : TEXTS[cell](facts));
+  return cell === 'days' && beginsOn !== null ? fromDayText(said, beginsOn) : said;
+}
+
+// Days and a tempo in seconds are put in words like any other number.
+function ownText(cell: CellName, own: string, { at: { dose } }: CellFacts): string | null {
+  const seconds = `${dose.tempo.goSeconds}-${dose.tempo.holdSeconds}-${dose.tempo.backSeconds}`;
+  return cell === 'days' || (cell === 'tempo' && own === seconds) ? null : own;
+}
+
+const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => string>> = {
+  sets: ({ at }) => setsText(at.dose),
+  repetitions: ({ at, fit }) => repetitionsText(at.dose, countedAs(fit.card)),
+  holdSeconds: ({ at }) => holdText(at.dose.holdSeconds),
+  tempo: ({ at: { dose }, way, pause }) => {
+    if (dose.kind === 'contacts') return '';
+    return dose.kind === 'hold' ? easeText(dose.tempo) : tempoText(dose.tempo, way, pause);
+  },
+  restSeconds: ({ at: { dose } }) => restText(dose.restSeconds, dose.sets),
+  loadKg: ({ at, byFeel, load, fit }) =>
+    byFeel
+      ? feelText(at.dose.reserve, fit.load.decidedBy === 'dose' ? null : fit.load.load.made)
+      : loadText(at.loadKg, load?.made ?? null),
+  reserve: ({ at }) => reserveText(at.dose),
+  hipFlexionDeg: ({ hipBendDeg }) => (hipBendDeg === null ? '' : `about ${hipBendDeg}°`),
+  timesPerDay: ({ at }) => timesText(at.dose.timesPerDay),
+  days: ({ at, days }) => (at.daysPerWeek === days.length ? daysText(days) : daysPerWeekText(at.daysPerWeek)),
+};

@@ -1,0 +1,28 @@
+/** What was refused, in words: as every Problem is printed. */
+import type { Library } from '../content/library.ts';
+import type { Refusal as Decided } from '../decisions/terms/refusal.ts';
+import { refusalWords } from '../messages/en/clinician/refusals.ts';
+import { withdrawnText } from '../messages/en/clinician/screen.ts';
+import type { Refusal } from '../units/refusal.ts';
+import { testNameIn } from './testName.ts';
+
+/** `library`: null where it cannot be read; a test is then named by its id. */
+export function worded(
+  { code, id, path, why }: Decided,
+  library: Pick<Library, 'exercises' | 'protocols'> | null,
+  protocol: string | null,
+): Refusal {
+  const { found, expected, fix } = refusalWords(why, testNameIn(library, protocol));
+  return { code, kind: 'consult', id, path, found, expected, fix };
+}
+
+/** Of a screen, which names no test. */
+export function wordedStop(refusal: Decided): Refusal {
+  return worded(refusal, null, null);
+}
+
+/** Of a file that is not built itself, but newer than what is in use. */
+export function wordedWithdrawal(refusal: Decided): Refusal {
+  const said = wordedStop(refusal);
+  return { ...said, fix: withdrawnText(said.fix) };
+}

@@ -16,7 +16,7 @@ import type { Fit } from './fit.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import { NOTHING } from './load.ts';
 import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
-import { cardOf, type Bounds, type Person } from '../person/person.ts';
+import type { Bounds, Person } from '../person/person.ts';
 import { burdenOf, shownBurden, shownWith, type SessionBurden, type Shown } from './shown.ts';
 
 /** The fit as it enters; null where even its lightest form is more than was shown. */

@@ -3,6 +3,7 @@ import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
 import { MODEL_ANGLE, type ModelEstimate } from '../../decisions/candidates/estimate.ts';
 import { isPosed } from '../../decisions/person/model.ts';
+import { cellsInWords } from '../cells.ts';
 import type { Bounds, Person } from '../../decisions/person/person.ts';
 import { numberText } from '../../messages/en/plain.ts';
 import { togetherText } from '../../messages/en/clinician/muscles.ts';
@@ -17,7 +18,8 @@ export function exerciseRecord(
   person: Person,
   bounds: Bounds,
 ): ProgrammeRecord['exercises'][number] {
-  const { card, cells, estimate } = one;
+  const { card, estimate } = one;
+  const cells = cellsInWords(one, person);
   const range = cells.find(({ cell }) => cell === 'hipFlexionDeg');
   const load = cells.find(({ cell }) => cell === 'loadKg');
   return {

@@ -40,6 +40,7 @@ import { sittingPlan, type SittingPlan } from './sitting.ts';
 import { chooseStage, fallenBack, stageOf } from './stageChoice.ts';
 import { stageRefusals } from './stageRefusals.ts';
 import { stepNow } from './stepNow.ts';
+import { strayEntries } from './strayEntries.ts';
 import type { Refused, Shown, Where, Work } from './work.ts';
 import { workDays } from './workDays.ts';
 import type { Rung } from '../dosing/rung.ts';
@@ -73,6 +74,13 @@ export interface Decided extends Where, Work {
  * without a whole programme goes back to the last stage that has one (house rules 11.1). `previous`: the revision before.
  */
 export function decide(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
+  const decided = planned(consult, previous, workshop);
+  if ('refusals' in decided) return decided;
+  const stray = strayEntries(consult, decided);
+  return stray.length > 0 ? refused(stray) : decided;
+}
+
+function planned(consult: Consult, previous: Programme | null, workshop: Workshop): Decided | Refused {
   const who = whoIsIt(consult, previous, workshop);
   if ('refusals' in who) return who;
   const found = wholeProgramme(who, previous);

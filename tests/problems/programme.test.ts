@@ -138,6 +138,7 @@ describe('no-card-for-slot', () => {
       printedWith({
         'painFreeHipFlexionDeg: 60\ntestedSets': 'painFreeHipFlexionDeg: 20\ntestedSets',
         'rucksack: yes': 'rucksack: no',
+        'single-leg-calf-raise.restSeconds': 'calf-raise.restSeconds',
       }),
     ).toBe('written: stage 1');
   });

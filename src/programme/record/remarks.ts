@@ -5,7 +5,6 @@ import { dischargeCriteria } from '../discharge.ts';
 import { isModelled } from '../estimate.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { gentlerThanTested } from '../gentler.ts';
-import { unusedEntries } from '../overrides.ts';
 import { limitsOf, needsDecision, painDecision } from '../painLimits.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
 import { contradictionText, entryText, gentlerText } from '../phrases/entry.ts';
@@ -48,10 +47,9 @@ export function remarksOf(decided: Decided): string[] {
   ];
 }
 
-function personRemarks({ person, morningTask, shown }: Decided): string[] {
+function personRemarks({ person, morningTask }: Decided): string[] {
   const { consult, protocol, provokedDeg } = person;
   const noBody = consult.heightM === undefined || consult.massKg === undefined;
-  const cards = new Set(shown.flatMap(({ prescriptions }) => prescriptions.map(({ card }) => card.id)));
   return [
     ...(noBody
       ? [
@@ -68,7 +66,6 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
       : [
           `Morning check: ${protocol.morningCheck.card} cannot be done; ${morningTask?.id ?? 'twenty steps'} stands in.`,
         ]),
-    ...unusedEntries(consult, cards),
   ];
 }
 

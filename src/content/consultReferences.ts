@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import type { FrontMatter } from './frontMatter.ts';
 import { slug } from './cure.ts';
+import { mostHipDeg } from './hipBend.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { keepStageOf, numberedStages } from './keepStage.ts';
@@ -128,12 +129,6 @@ function whatItIs(card: ExerciseCard | null): string | null {
 function withBend(words: string, card: ExerciseCard | null): string {
   const deg = card === null ? null : mostHipDeg(card);
   return deg === null ? words : `${words}, hip bend up to ${deg}°`;
-}
-
-// As the pose is written, whole degrees; what a range or a solver makes of it is asked elsewhere.
-function mostHipDeg({ movement, statedHipFlexion }: ExerciseCard): number | null {
-  if (movement === null) return statedHipFlexion?.deg ?? null;
-  return Math.round(Math.max(movement.start.work.hip, movement.end?.work.hip ?? -Infinity));
 }
 
 function checkTests(

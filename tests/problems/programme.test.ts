@@ -163,7 +163,12 @@ describe('no-free-day', () => {
 
 describe('nothing-fits', () => {
   it('too few minutes for what is needed', () => {
-    expect(printedWith({ 'minutesPerDay: 45': 'minutesPerDay: 5' })).toMatchInlineSnapshot(`
+    expect(
+      printedWith({
+        'minutesPerDay: 45':
+          'minutesPerDay: 5\nconfirmed:\n  - path: minutesPerDay\n    value: 5\n    reason: no more time',
+      }),
+    ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:127:16: error nothing-fits minutesPerDay is 5 minutes; must be at least 6 minutes for what the stage needs.
           minutesPerDay: 5
                          ^

@@ -179,7 +179,7 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
   [
     'a test twice of one leg',
     test(
-      '  - test: front-plank\n    pain: 1\n    side: left\n  - test: front-plank\n    pain: 5\n    side: left\n',
+      '  - test: front-plank\n    pain: 1\n    side: right\n  - test: front-plank\n    pain: 5\n    side: right\n',
     ),
     'tests[6].pain',
   ],
@@ -384,7 +384,15 @@ const BETWEEN: readonly (readonly [what: string, change: Change, path: string])[
   ['five centimetres taller', one('heightM: 1.68', 'heightM: 1.73'), 'heightM'],
   ['nine kilograms lighter', one('massKg: 61', 'massKg: 52'), 'massKg'],
   ['ten kilograms heavier', one('massKg: 61', 'massKg: 71'), 'massKg'],
-  ['the other side', one('side: right', 'side: left'), 'side'],
+  [
+    'the other side',
+    [
+      ['side: right', 'side: left'],
+      ['right buttock', 'left buttock'],
+      ...Array.from({ length: 3 }, () => ['    side: right', '    side: left'] as const),
+    ],
+    'side',
+  ],
   ['both sides', one('side: right', 'side: both\nworseSide: right'), 'side'],
   ['another country', one('country: GB', 'country: SE'), 'country'],
   [

@@ -1,6 +1,8 @@
 /** What a consult says of the library: protocol, cards, tests, country, cells. */
 import type { z } from 'zod';
 import type { FrontMatter } from './frontMatter.ts';
+import { slug } from './cure.ts';
+import { mostHipDeg } from './hipBend.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { keepStageOf, numberedStages } from './keepStage.ts';
@@ -11,6 +13,7 @@ import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem, type ProblemCode } from './problem.ts';
 import { checkCard } from './reference.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
+import { ID_PATTERN } from './schema/words.ts';
 import { OVERRIDES, PAIN_CHOICE, PAIN_DECISION, RUN_CHOICE, RUNNING_DECISION } from './schema/override.ts';
 
 /** Everything the consult names that the library does not know; of what is broken there, nothing is said. */
@@ -128,12 +131,6 @@ function withBend(words: string, card: ExerciseCard | null): string {
   return deg === null ? words : `${words}, hip bend up to ${deg}°`;
 }
 
-// As the pose is written, whole degrees; what a range or a solver makes of it is asked elsewhere.
-function mostHipDeg({ movement, statedHipFlexion }: ExerciseCard): number | null {
-  if (movement === null) return statedHipFlexion?.deg ?? null;
-  return Math.round(Math.max(movement.start.work.hip, movement.end?.work.hip ?? -Infinity));
-}
-
 function checkTests(
   front: FrontMatter,
   { tests, protocol }: ConsultFrontMatter,
@@ -152,10 +149,26 @@ function checkTests(
       wrong(front, 'wrong-word', ['tests', index, 'test'], {
         expected,
         // Two ids a letter apart may be two tests: what each is stands beside it, and the author decides.
-        fix: `${meant === undefined ? '' : `write ${named(meant)}, if that was done. `}The tests of ${protocol} are ${own.map(named).join('; ')}. The cards are ${others.map(({ id }) => id).join(', ')}`,
+        fix: `${meant === undefined ? '' : `write ${named(meant)}, if that was done. `}The tests of ${protocol} are ${asMany(own.map(named), 'tests', '; ', 'in the protocol')}. The cards are ${asMany(
+          others.map(({ id }) => id),
+          'cards',
+          ', ',
+          'in exercises/',
+        )}`,
       }),
     ];
   });
+}
+
+// A cure longer than a terminal shows is cut in its middle; what is listed here ends at a whole word well before that.
+const LISTED_CHARACTERS = { tests: 950, cards: 450 } as const;
+
+/** As many as can be read at once, and how many more there are where. */
+function asMany(words: readonly string[], what: 'tests' | 'cards', joint: string, where: string): string {
+  let length = 0;
+  const shown = words.filter((word) => (length += word.length + joint.length) <= LISTED_CHARACTERS[what]);
+  const more = words.length - shown.length;
+  return `${shown.join(joint)}${more === 0 ? '' : ` and ${more} more ${where}`}`;
 }
 
 function named({ id, words }: Named): string {
@@ -165,12 +178,18 @@ function named({ id, words }: Named): string {
 function checkBands(front: FrontMatter, { kit }: ConsultFrontMatter, known: readonly string[]): Problem[] {
   return kit.bands.flatMap((band, index) => {
     if (known.includes(band)) return [];
-    const meant = nearest(band, known);
     const expected = `a band of clinic.md: ${known.length === 0 ? 'there is none' : listed(known, 'or')}`;
-    const add = `add ${band} with its force to bandNewtons in clinic.md`;
-    const fix = meant === null ? `${add}, or take it out` : `write ${meant} if that is meant, or ${add}`;
-    return [wrong(front, 'wrong-word', ['kit', 'bands', index], { expected, fix })];
+    return [wrong(front, 'wrong-word', ['kit', 'bands', index], { expected, fix: bandCure(band, known) })];
   });
+}
+
+/** In clinic.md a band goes by an id; a name in words of one's own is told with its hyphens. */
+function bandCure(band: string, known: readonly string[]): string {
+  const id = slug(band);
+  if (known.includes(id)) return `write ${id}`;
+  const meant = nearest(id, known);
+  const add = `add ${ID_PATTERN.test(id) ? id : 'an id of small letters, digits and hyphens'} with its force to bandNewtons in clinic.md${id === band ? '' : ' and write it so here'}`;
+  return meant === null ? `${add}, or take it out` : `write ${meant} if that is meant, or ${add}`;
 }
 
 // Which of two numbers for one cell is meant, nobody can tell.

@@ -79,8 +79,15 @@ function numberIn(text: string, expected: string): number[] {
 
 function ofText(text: string): string[] {
   const trimmed = text.trim();
-  const slug = trimmed.toLowerCase().replace(/[\s_]+/g, '-');
-  return [padded(trimmed), trimmed.toLowerCase(), trimmed.toUpperCase(), slug];
+  return [padded(trimmed), trimmed.toLowerCase(), trimmed.toUpperCase(), slug(trimmed)];
+}
+
+/** Words as an id joins them. @example slug('my red band') // => 'my-red-band' */
+export function slug(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, '-');
 }
 
 function padded(text: string): string {

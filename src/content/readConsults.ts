@@ -3,7 +3,7 @@ import { consultId, consultOf } from './consult.ts';
 import { consultReferences } from './consultReferences.ts';
 import { isHidden, nameOf } from './fileName.ts';
 import type { FrontMatter } from './frontMatter.ts';
-import { isDraft, saidIn, type Draft, type Said } from './draft.ts';
+import { isDraft, type Draft } from './draft.ts';
 import { FOLDERS } from './kind.ts';
 import type { Consult, Known } from './library.ts';
 import { placeOfValue } from './locate.ts';
@@ -12,7 +12,7 @@ import { placesIn, type PlaceOf } from './place.ts';
 import { plausibilityProblems } from './plausible/problems.ts';
 import { errorAt, sortProblems, type Place, type Problem } from './problem.ts';
 import { readFile } from './readFile.ts';
-import { readScreen, type ScreenPart } from './readScreen.ts';
+import { readScreen, screenPart, type Said, type ScreenPart } from './readScreen.ts';
 import { consultSchema, type ConsultFrontMatter } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
 import type { SourceFile } from './source.ts';
@@ -105,8 +105,9 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const consult = value !== null && problems.length === 0 ? consultOf(value, body) : null;
   const place = front === null ? topOf(file.file) : placeOfValue(front, ['revision']);
   const { alias, revision } = whose(file.file, front);
-  const screen = readScreen(revision === null ? alias : consultId(alias, revision), front);
-  const [draft, said] = [isDraft(file, front), saidIn(file, front)];
+  const said = readScreen(file, front);
+  const screen = screenPart(revision === null ? alias : consultId(alias, revision), said);
+  const draft = isDraft(file, front);
   return { file, alias, revision, keys: value, consult, screen, isDraft: draft, said, place, problems };
 }
 

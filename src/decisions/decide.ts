@@ -18,8 +18,7 @@ import { needsDecision, painDecision } from './screen/painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person/person.ts';
 import { prescribe } from './session/prescribe.ts';
 import { hollowOf, noWhole } from './session/wholeStage.ts';
-import type { Hollow } from './terms/noWholeStage.ts';
-import type { NoWholeStage } from './terms/noWholeStage.ts';
+import type { Hollow, NoWholeStage } from './terms/noWholeStage.ts';
 import type { Obstacle } from './terms/obstacle.ts';
 import type { PassedOver } from './terms/passedOver.ts';
 import type { StageChoice } from './terms/stageChoice.ts';
@@ -46,6 +45,7 @@ import { stageRefusals } from './stage/stageRefusals.ts';
 import { stepNow } from './stage/stepNow.ts';
 import type { Shown, Where, Work } from './days/work.ts';
 import { workDays } from './session/workDays.ts';
+import { strayEntries } from './days/strayEntries.ts';
 import type { Rung } from '../dosing/rung.ts';
 
 /** What a programme is made with besides the consult. */
@@ -77,6 +77,13 @@ export interface Decided extends Where, Work {
  * without a whole programme goes back to the last stage that has one (house rules 11.1). `earlier`: the revision before.
  */
 export function decide(consult: Consult, earlier: Earlier | null, workshop: Workshop): Decided | Refused {
+  const decided = planned(consult, earlier, workshop);
+  if ('refusals' in decided) return decided;
+  const stray = strayEntries(consult, decided);
+  return stray.length > 0 ? refused(stray) : decided;
+}
+
+function planned(consult: Consult, earlier: Earlier | null, workshop: Workshop): Decided | Refused {
   const who = whoIsIt(consult, earlier, workshop);
   if ('refusals' in who) return who;
   const found = wholeProgramme(who, earlier);

@@ -1,6 +1,5 @@
 /** The dosage cells with their words and rules. */
-import type { Person } from '../decisions/person/person.ts';
-import { cardOf } from '../decisions/person/person.ts';
+import { type Person, cardOf } from '../decisions/person/person.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
 import { ruleText } from '../messages/en/clinician/rules.ts';
 import { cellTexts } from '../messages/en/patient/cells.ts';

@@ -10,7 +10,7 @@ import {
   stepHeading,
   turnText,
 } from '../messages/en/patient/steps.ts';
-import { CELLS } from '../decisions/terms/cell.ts';
+import { CELLS, type CellName } from '../decisions/terms/cell.ts';
 import type { Person } from '../decisions/person/person.ts';
 import { cellTexts } from '../messages/en/patient/cells.ts';
 import { cellsInWords } from './cells.ts';
@@ -20,7 +20,6 @@ import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
 import type { StepTable } from './programme.ts';
-import type { CellName } from '../decisions/terms/cell.ts';
 
 /**
  * The present step with every exercise; of the next two only the exercises that change. Of a protocol that goes by weeks

@@ -21,7 +21,7 @@ describe('implausible', () => {
 
   it('a mass that is not of this height', () => {
     expect(printedWith(OTTER, 'massKg: 68', 'massKg: 180')).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:12:9: error implausible massKg is 180; must be plausible: 38 to 178 kg at 1.72 m; this is a body mass index of 60.8, and 13 to 60 is expected.
+      "consults/otter-r1.md:12:9: error implausible massKg is 180; must be plausible: 44 to 118 kg at 1.72 m; this is a body mass index of 60.8, and 15 to 40 is expected of somebody who runs.
           massKg: 180
                   ^
       Fix: mend it; or, if it is right, check it and add to confirmed: - { path: massKg, value: 180, reason: how it was checked }."
@@ -110,6 +110,11 @@ describe('implausible', () => {
           ageYears: 30
                     ^
       Fix: mend it, or open the right person’s file; or, if it is right, check it and add to confirmed: - { path: ageYears, value: 30, reason: how it was checked }.
+
+      consults/otter-r2.md:10:7: error implausible side is right; must be plausible: left: every test and set that names a leg was done on that one.
+          side: right
+                ^
+      Fix: mend it, or the side of the tests; or, if it is right, check it and add to confirmed: - { path: side, value: right, reason: how it was checked }.
 
       consults/otter-r2.md:10:7: error implausible side is right; must be plausible: left, as in revision 1.
           side: right

@@ -139,6 +139,7 @@ describe('no-card-for-slot', () => {
       printedWith({
         'painFreeHipFlexionDeg: 60\ntestedSets': 'painFreeHipFlexionDeg: 20\ntestedSets',
         'rucksack: yes': 'rucksack: no',
+        'single-leg-calf-raise.restSeconds': 'calf-raise.restSeconds',
       }),
     ).toBe('written: stage 1');
   });
@@ -166,7 +167,12 @@ describe('no-free-day', () => {
 
 describe('nothing-fits', () => {
   it('too few minutes for what is needed', () => {
-    expect(printedWith({ 'minutesPerDay: 45': 'minutesPerDay: 5' })).toMatchInlineSnapshot(`
+    expect(
+      printedWith({
+        'minutesPerDay: 45':
+          'minutesPerDay: 5\nconfirmed:\n  - path: minutesPerDay\n    value: 5\n    reason: no more time',
+      }),
+    ).toMatchInlineSnapshot(`
       "consults/otter-r1.md:127:16: error nothing-fits minutesPerDay is 5 minutes; must be at least 6 minutes for what the stage needs.
           minutesPerDay: 5
                          ^

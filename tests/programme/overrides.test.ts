@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { ownDays, ownTempo, type Own } from '../../src/decisions/session/overrides.ts';
 import { person, testedSet } from './person.ts';
-import { programmeOf } from './shipped.ts';
+import { assembleProgramme } from '../../src/programme/assemble.ts';
+import { decide } from '../../src/decisions/decide.ts';
+import { cardsInPlan } from '../../src/decisions/days/strayEntries.ts';
+import { programmeOf, workshop } from './shipped.ts';
 
 const own = (cell: 'tempo' | 'days', value: string): Own => new Map([[cell, { value, reason: 'so' }]]);
 
@@ -23,6 +26,14 @@ describe('days', () => {
     ['', null],
   ])('%s', (value, expected) => expect(ownDays(own('days', value))).toEqual(expected));
 });
+
+const outcome = (consult: Consult) => assembleProgramme(consult, null, workshop);
+
+function decided(consult: Consult) {
+  const made = decide(consult, null, workshop);
+  if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
+  return made;
+}
 
 describe('an entry', () => {
   const entries = (...overrides: Consult['overrides']) =>
@@ -73,10 +84,33 @@ describe('an entry', () => {
     expect(remarks).toContain("above the stage's cap on hip bend");
   });
 
-  it('for a card that is not in the programme is told as unused', () => {
-    const { record } = entries({ path: 'kettlebell-swing.sets', value: 2, reason: 'later' });
-    expect(record.remarks).toContain(
-      'The entry for kettlebell-swing.sets is not used: the card is not in this programme.',
+  it.each([
+    ['of no step', 'kettlebell-swing.sets'],
+    ['of another stage', 'single-leg-hinge.sets'],
+  ])('for a card %s of the plan is refused, and the cards that are in it are named', (_, path) => {
+    const made = outcome(person({ overrides: [{ path, value: 2, reason: 'later' }] }));
+    if (!('refusals' in made)) throw new Error('built');
+    expect(made.refusals.map(({ code, path: at, found }) => [code, at.join('.'), found])).toEqual([
+      ['does-not-fit', 'overrides.0.path', path],
+    ]);
+    const cards = programmeOf(person()).exercises.map(({ card }) => card);
+    for (const id of cards) expect(made.refusals[0]?.fix).toContain(id);
+  });
+
+  it('for a card that only a later step brings is kept for it', () => {
+    const plain = decided(person());
+    const later = cardsInPlan(plain).find(({ fromStep }) => fromStep !== null);
+    if (later === undefined) throw new Error('the ladder must bring another card');
+    const made = decided(
+      person({ overrides: [{ path: `${later.id}.restSeconds`, value: 90, reason: 'breath' }] }),
     );
+    expect(cardsInPlan(made)).toContainEqual(later);
+  });
+
+  it('that is a decision stands beside no card', () => {
+    const made = outcome(
+      person({ overrides: [{ path: 'running.decision', value: 'none', reason: 'so agreed' }] }),
+    );
+    expect('programme' in made).toBe(true);
   });
 });

@@ -179,7 +179,7 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
   [
     'a test twice of one leg',
     test(
-      '  - test: front-plank\n    pain: 1\n    side: left\n  - test: front-plank\n    pain: 5\n    side: left\n',
+      '  - test: front-plank\n    pain: 1\n    side: right\n  - test: front-plank\n    pain: 5\n    side: right\n',
     ),
     'tests[6].pain',
   ],
@@ -278,6 +278,14 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
   ['to the floor beside a shallow bow', own('hip-hinge.howFar', 'down to the floor'), 'overrides[0].value'],
   ['touching the toes', own('hip-hinge.howFar', 'touch your toes'), 'overrides[0].value'],
   ['back level', own('hip-hinge.howFar', 'until your back is level, back flat'), 'overrides[0].value'],
+  ['to failure, where three are left', own('single-leg-calf-raise.reserve', 0), 'overrides[0].value'],
+  [
+    'four times a day, where once is asked',
+    own('single-leg-calf-raise.timesPerDay', 4),
+    'overrides[0].value',
+  ],
+  ['a rest in minutes', own('single-leg-calf-raise.restSeconds', 0.75), 'overrides[0].value'],
+  ['a tempo that takes no time', own('single-leg-calf-raise.tempo', '0-0-0'), 'overrides[0].value'],
   ['as low as possible', own('hip-hinge.howFar', 'bow as low as you can'), 'overrides[0].value'],
   ['hips kept straight in a bow', own('hip-hinge.howFar', 'keep your hips straight'), 'overrides[0].value'],
 ];
@@ -293,7 +301,9 @@ const FINE: readonly (readonly [what: string, change: Change])[] = [
   ],
   ['a test twice with one pain', test('  - test: arabesque\n    pain: 5\n')],
   ['a review in twelve weeks to the day', one('reviewOn: 2026-12-15', 'reviewOn: 2027-02-16')],
-  ['a heavy person', one('massKg: 61', 'massKg: 150')],
+  ['a heavy runner', one('massKg: 61', 'massKg: 110')],
+  ['no rest at all', own('single-leg-calf-raise.restSeconds', 0)],
+  ['as many left as the protocol has', own('single-leg-calf-raise.reserve', 3)],
   ['two sets instead of three', own('hip-hinge.sets', 2)],
   ['less than was tested', own('hip-hinge.loadKg', 8)],
   ['words that agree', own('hip-hinge.howFar', 'hands to mid-thigh')],
@@ -374,7 +384,15 @@ const BETWEEN: readonly (readonly [what: string, change: Change, path: string])[
   ['five centimetres taller', one('heightM: 1.68', 'heightM: 1.73'), 'heightM'],
   ['nine kilograms lighter', one('massKg: 61', 'massKg: 52'), 'massKg'],
   ['ten kilograms heavier', one('massKg: 61', 'massKg: 71'), 'massKg'],
-  ['the other side', one('side: right', 'side: left'), 'side'],
+  [
+    'the other side',
+    [
+      ['side: right', 'side: left'],
+      ['right buttock', 'left buttock'],
+      ...Array.from({ length: 3 }, () => ['    side: right', '    side: left'] as const),
+    ],
+    'side',
+  ],
   ['both sides', one('side: right', 'side: both\nworseSide: right'), 'side'],
   ['another country', one('country: GB', 'country: SE'), 'country'],
   [

@@ -9,7 +9,7 @@ import { shipped } from './shipped.ts';
 const IN_USE = new Map([['vole', 2]]);
 
 function draft(said: Partial<Draft['said']>, revision: number | null = 3): Draft {
-  const nothing = { yes: [], clearances: [], cannotDo: [], ageYears: 40, country: 'GB' };
+  const nothing = { yes: [], screen: null, clearances: [], cannotDo: [], ageYears: 40, country: 'GB' };
   return {
     alias: 'vole',
     revision,
@@ -59,7 +59,7 @@ describe('a yes in a newer file', () => {
     ],
     [
       'of a sudden start at an unknown age withdraws',
-      { yes: ['suddenOnsetUnder18'], ageYears: null },
+      { yes: ['suddenOnsetUnder18'], ageYears: 0 },
       ['suddenOnsetUnder18'],
     ],
     ['of what only stops running does not', { yes: ['hopPain'] }, []],

@@ -10,6 +10,8 @@ export function bodyDoubts(consult: ConsultFrontMatter, limits: Plausible): Doub
     ...heightDoubt(consult, limits),
     ...bodyMassIndexDoubt(consult, limits),
     ...symptomsDoubt(consult, limits),
+    ...underAge(consult),
+    ...childDoubt(consult, limits),
   ];
 }
 
@@ -26,13 +28,21 @@ function heightDoubt({ ageYears, heightM }: ConsultFrontMatter, { heights }: Pla
 }
 
 /** Told of the mass: of the two it is the one that is asked again most easily. Compared as kilograms of this height. */
-function bodyMassIndexDoubt({ heightM, massKg }: ConsultFrontMatter, limits: Plausible): Doubt[] {
+function bodyMassIndexDoubt({ heightM, massKg, running }: ConsultFrontMatter, limits: Plausible): Doubt[] {
   if (heightM === undefined || massKg === undefined) return [];
   const kgOf = (index: number) => Math.round(index * heightM ** 2);
-  const [from, to] = [limits.bodyMassIndexFrom.value, limits.bodyMassIndexTo.value];
+  const [from, to] = running.runs
+    ? [limits.runnersMassIndexFrom.value, limits.runnersMassIndexTo.value]
+    : [limits.bodyMassIndexFrom.value, limits.bodyMassIndexTo.value];
   const index = massKg / heightM ** 2;
   if (index >= from && index <= to) return [];
-  const inputs = { heightM, bodyMassIndex: Math.round(index * 10) / 10, from, to };
+  const inputs = {
+    heightM,
+    bodyMassIndex: Math.round(index * 10) / 10,
+    from,
+    to,
+    runs: running.runs ? 'yes' : 'no',
+  };
   return [
     { rule: 'bodyMassIndex', path: ['massKg'], value: massKg, least: kgOf(from), most: kgOf(to), inputs },
   ];
@@ -47,5 +57,24 @@ function symptomsDoubt(
     rule: 'symptomsForAge',
     path: ['symptomWeeks'],
     inputs: { ageYears, fromAgeYears: symptomsFromAgeYears.value },
+  });
+}
+
+/** The screen says under 18, the age does not. */
+function underAge({ ageYears, screen }: ConsultFrontMatter): Doubt[] {
+  if (screen.suddenOnsetUnder18 !== 'yes' || ageYears < 18) return [];
+  return [{ rule: 'underAge', path: ['ageYears'], value: ageYears, most: 17, inputs: {} }];
+}
+
+function childDoubt(
+  { ageYears, pregnancy, afterBirth }: ConsultFrontMatter,
+  { pregnantFromYears, pregnantToYears }: Plausible,
+): Doubt[] {
+  const sinceBirth = Math.floor((afterBirth?.weeks ?? 0) / WEEKS_PER_YEAR);
+  if (pregnancy === undefined && afterBirth === undefined) return [];
+  return outside(ageYears, [pregnantFromYears.value, pregnantToYears.value + sinceBirth + 1], {
+    rule: 'childAtAge',
+    path: ['ageYears'],
+    inputs: {},
   });
 }

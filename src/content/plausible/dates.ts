@@ -27,13 +27,14 @@ export function dateDoubts(consult: ConsultFrontMatter, limits: Plausible): Doub
 }
 
 function planDoubts({ seenOn, startOn, reviewOn }: ConsultFrontMatter, limits: Plausible): Doubt[] {
-  const { seenFrom, seenTo, startWithinDays, reviewWithinWeeks } = limits;
+  const { seenFrom, seenTo, startWithinDays, reviewFromDays, reviewWithinWeeks } = limits;
   const startBy = addDays(seenOn, startWithinDays.value);
   const reviewBy = addDays(startOn, 7 * reviewWithinWeeks.value);
   return [
     ...early(seenOn, seenFrom.value, 'seenWhen', ['seenOn']),
     ...late(seenOn, seenTo.value, 'seenWhen', ['seenOn']),
     ...late(startOn, startBy, 'startLate', ['startOn'], { days: daysBetween(seenOn, startOn) }),
+    ...early(reviewOn, addDays(startOn, reviewFromDays.value), 'reviewSoon', ['reviewOn']),
     ...late(reviewOn, reviewBy, 'reviewLate', ['reviewOn'], {
       weeks: Math.ceil(daysBetween(startOn, reviewOn) / 7),
       mostWeeks: reviewWithinWeeks.value,

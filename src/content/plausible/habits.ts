@@ -3,12 +3,13 @@ import { activityRule } from '../../scheduling/activities.ts';
 import type { Known } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
-import { above, type Doubt } from './doubt.ts';
+import { runningDoubts } from './running.ts';
+import { above, outside, type Doubt } from './doubt.ts';
 
 export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, known: Known): Doubt[] {
   const { running, ageYears, minutesPerDay } = consult;
   return [
-    ...above(minutesPerDay, limits.minutesToPerDay.value, {
+    ...outside(minutesPerDay, [limits.minutesFromPerDay.value, limits.minutesToPerDay.value], {
       rule: 'minutesPerDay',
       path: ['minutesPerDay'],
       inputs: {},
@@ -29,6 +30,7 @@ export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, know
       inputs: { ageYears, fromAgeYears: limits.runningFromAgeYears.value },
     }),
     ...weekAboveRuns(running),
+    ...runningDoubts(consult, limits),
     ...unknownActivities(consult, known),
   ];
 }

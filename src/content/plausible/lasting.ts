@@ -6,6 +6,9 @@ import { wayText } from './confirmed.ts';
 import { habitDoubts } from './habits.ts';
 import { kitDoubts } from './kit.ts';
 
+// What is another number at the next visit.
+const PASSING: ReadonlySet<string> = new Set(['symptomWeeks', 'running.weeksOff']);
+
 /** Their paths, as an entry writes them; those of a jump since the revision before, of tests and of dates are none. */
 export function lastingPaths(consult: ConsultFrontMatter, known: Known): ReadonlySet<string> {
   const limits = known.clinic?.plausible;
@@ -15,5 +18,5 @@ export function lastingPaths(consult: ConsultFrontMatter, known: Known): Readonl
     ...kitDoubts(consult, limits),
     ...habitDoubts(consult, limits, known),
   ];
-  return new Set(doubts.map(({ path }) => wayText(path)).filter((path) => path !== 'symptomWeeks'));
+  return new Set(doubts.map(({ path }) => wayText(path)).filter((path) => !PASSING.has(path)));
 }

@@ -1,6 +1,7 @@
 /** Tested sets against the body: what a set says could be lifted once (Epley), as a share of body mass. */
 import { REFERENCE_BODY } from '../../mechanics/body.ts';
 import type { ExerciseCard, Known } from '../library.ts';
+import { mostHipDeg } from '../hipBend.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
@@ -15,6 +16,8 @@ export function loadDoubts(
   return testedSets.flatMap((set, index) => [
     ...setTwice(set, index, testedSets),
     ...liftDoubt(set, index, massKg, shareFor(exercises.get(set.card) ?? null, limits)),
+    ...rangeDoubt(set.rangeDeg, ['testedSets', index, 'rangeDeg'], exercises.get(set.card) ?? null, limits),
+    ...slowDoubt(set, index, limits),
     ...above(set.repetitions, limits.repetitionsToFailure.value - set.reserve, {
       rule: 'repetitionsToFailure',
       path: ['testedSets', index, 'repetitions'],
@@ -30,6 +33,37 @@ function shareFor(card: ExerciseCard | null, limits: Plausible): number | null {
   const atAnkle = card.movement.loadAt.endsWith('ankle');
   if (atAnkle) return (oneLeg ? limits.liftAtOneAnkle : limits.liftAtBothAnkles).value;
   return (oneLeg ? limits.liftOnOneLeg : limits.liftOnBothLegs).value;
+}
+
+/** A hip bend that the card is not built for. */
+export function rangeDoubt(
+  deg: number | undefined,
+  path: Doubt['path'],
+  card: ExerciseCard | null,
+  { rangeOverCardDeg }: Plausible,
+): Doubt[] {
+  const builtToDeg = card === null ? null : mostHipDeg(card);
+  if (card === null || builtToDeg === null) return [];
+  const inputs = { card: card.id, builtToDeg };
+  return above(deg, builtToDeg + rangeOverCardDeg.value, { rule: 'rangeOverCard', path, inputs });
+}
+
+/** Told of the longest part of the tempo. */
+function slowDoubt({ tempo }: TestedSet, index: number, { repetitionToSeconds }: Plausible): Doubt[] {
+  if (tempo === undefined) return [];
+  const most = repetitionToSeconds.value;
+  const { go, hold, back } = tempo;
+  if (go + hold + back <= most) return [];
+  const part = (['go', 'hold', 'back'] as const).toSorted((a, b) => tempo[b] - tempo[a])[0] ?? 'go';
+  return [
+    {
+      rule: 'repetitionSeconds',
+      path: ['testedSets', index, 'tempo', part],
+      value: tempo[part],
+      most,
+      inputs: { seconds: go + hold + back },
+    },
+  ];
 }
 
 /** The same weight as far on the same leg with another pain: one of the two is a slip, or the weight is. */

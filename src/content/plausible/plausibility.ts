@@ -7,8 +7,11 @@ import type { Doubt } from './doubt.ts';
 import { habitDoubts } from './habits.ts';
 import { kitDoubts } from './kit.ts';
 import { loadDoubts } from './loads.ts';
+import { painDoubts } from './pain.ts';
 import { revisionDoubts } from './revisions.ts';
 import { scoreDoubts } from './scores.ts';
+import { sideDoubts } from './sides.ts';
+import { sittingDoubts } from './sitting.ts';
 
 /** `last`: the revision before, null for the first. None where the clinic file, which holds the limits, is broken. */
 export function doubtsAbout(
@@ -23,7 +26,10 @@ export function doubtsAbout(
     ...loadDoubts(consult, limits, known),
     ...kitDoubts(consult, limits),
     ...habitDoubts(consult, limits, known),
-    ...scoreDoubts(consult, limits),
+    ...scoreDoubts(consult, limits, known),
+    ...painDoubts(consult, limits, known),
+    ...sideDoubts(consult, limits, known),
+    ...sittingDoubts(consult, limits),
     ...dateDoubts(consult, limits),
     ...(last === null ? [] : revisionDoubts(consult, last, limits)),
   ];

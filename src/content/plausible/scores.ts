@@ -1,19 +1,44 @@
 /** Tests and scores that contradict each other, or last longer than anybody holds. */
+import type { Known } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
+import { rangeDoubt } from './loads.ts';
 
 type Test = ConsultFrontMatter['tests'][number];
 
-export function scoreDoubts({ tests }: ConsultFrontMatter, limits: Plausible): Doubt[] {
-  return tests.flatMap((test, index) => [
-    ...testTwice(test, index, tests),
-    ...above(test.seconds, limits.holdToSeconds.value, {
-      rule: 'testHold',
-      path: ['tests', index, 'seconds'],
-      inputs: {},
-    }),
-  ]);
+export function scoreDoubts(
+  { tests, outcomes }: ConsultFrontMatter,
+  limits: Plausible,
+  { exercises }: Known,
+): Doubt[] {
+  return [
+    ...tests.flatMap((test, index) => [
+      ...testTwice(test, index, tests),
+      ...above(test.seconds, limits.holdToSeconds.value, {
+        rule: 'testHold',
+        path: ['tests', index, 'seconds'],
+        inputs: {},
+      }),
+      ...rangeDoubt(
+        test.painFreeHipFlexionDeg,
+        ['tests', index, 'painFreeHipFlexionDeg'],
+        exercises.get(test.test) ?? null,
+        limits,
+      ),
+    ]),
+    ...outcomes.flatMap((score, index) => scoreTwice(score, index, outcomes)),
+  ];
+}
+
+type Score = ConsultFrontMatter['outcomes'][number];
+
+/** Two entries of one day: one of the two days is a slip. */
+function scoreTwice({ on }: Score, index: number, scores: readonly Score[]): Doubt[] {
+  const before = scores.slice(0, index).findIndex((one) => one.on === on);
+  return before === -1
+    ? []
+    : [{ rule: 'scoreTwice', path: ['outcomes', index, 'on'], value: on, inputs: { before } }];
 }
 
 /** The same test of the same leg with another pain; where no side is given, it may be the same leg. */

@@ -101,7 +101,8 @@ const kit = z.strictObject({
   kettlebellsKg: about('Each kettlebell, kilograms.', z.array(from(1, 100, 'kg'))),
   platesKg: about('Each plate for the bar, kilograms; pairs stand twice.', z.array(from(0.25, 50, 'kg'))),
   barKg: about('The empty bar, kilograms.', from(1, 30, 'kg')).optional(),
-  bands: about("Bands by the clinic's own name for them.", z.array(id)),
+  // Any text: the clinic file says which names there are, and its cure lists them.
+  bands: about("Bands by the clinic's own name for them.", z.array(line)),
   rucksack: about('A rucksack that can be filled.', yesNo),
   bottlesL: about('Bottles that can be filled with water, litres each.', z.array(from(0.25, 20, 'litres'))),
   bench: about('A bench or a steady sofa edge.', yesNo),

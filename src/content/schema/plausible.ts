@@ -39,6 +39,14 @@ export const plausible = z.strictObject({
     value: 60,
     ...HOUSE,
   }),
+  runnersMassIndexFrom: about(
+    'Least body mass index of somebody who runs, kg/m².',
+    setting(from(8, 20, 'kg/m²')),
+  ).default({ value: 15, ...HOUSE }),
+  runnersMassIndexTo: about(
+    'Greatest body mass index of somebody who runs, kg/m².',
+    setting(from(25, 120, 'kg/m²')),
+  ).default({ value: 40, ...HOUSE }),
   heights: about('Height by age, a row from each age on.', setting(heights)).default({
     value: HEIGHTS,
     mark: 'memory',
@@ -48,6 +56,14 @@ export const plausible = z.strictObject({
     'Age before which a sore tendon does not begin.',
     setting(from(0, 18, 'years')),
   ).default({ value: 6, ...HOUSE }),
+  pregnantFromYears: about('Age before which nobody is pregnant.', setting(from(8, 20, 'years'))).default({
+    value: 12,
+    ...HOUSE,
+  }),
+  pregnantToYears: about('Age after which nobody is pregnant.', setting(from(35, 80, 'years'))).default({
+    value: 50,
+    ...HOUSE,
+  }),
   liftOnBothLegs: about(
     'Greatest lift on both legs, as a share of body mass: what a tested set says could be lifted once.',
     setting(from(0.2, 5, '')),
@@ -85,10 +101,46 @@ export const plausible = z.strictObject({
     'Most repetitions of a tested set, those left counted.',
     setting(wholeFrom(10, 60)),
   ).default({ value: 45, ...HOUSE }),
+  rangeOverCardDeg: about(
+    'How far the hip bend of a test may pass the one its card is built to.',
+    setting(from(0, 60, '°')),
+  ).default({ value: 15, ...HOUSE }),
+  repetitionToSeconds: about('Longest repetition of a tested set.', setting(from(5, 60, 'seconds'))).default({
+    value: 15,
+    ...HOUSE,
+  }),
+  painApart: about(
+    'How far apart the pain of a test and of a set of the same exercise may be.',
+    setting(from(1, 10, '')),
+  ).default({ value: 3, ...HOUSE }),
+  usualPainOverTests: about(
+    'How far usual pain may be above the worst test.',
+    setting(from(0, 10, '')),
+  ).default({ value: 4, ...HOUSE }),
+  lowIrritabilityPainTo: about(
+    'Worst pain, usual or in a test, beside low irritability.',
+    setting(from(0, 10, '')),
+  ).default({ value: 5, ...HOUSE }),
+  soundLegPainTo: about(
+    'Most pain in a test of the leg that is not treated.',
+    setting(from(0, 10, '')),
+  ).default({ value: 2, ...HOUSE }),
+  minutesFromPerDay: about('Shortest session of a day.', setting(from(5, 30, 'minutes'))).default({
+    value: 10,
+    ...HOUSE,
+  }),
   minutesToPerDay: about('Longest session of a day.', setting(from(30, 180, 'minutes'))).default({
     value: 90,
     ...HOUSE,
   }),
+  sittingFromMinutes: about(
+    'Fewest minutes of sitting that are no hours.',
+    setting(from(0, 30, 'minutes')),
+  ).default({ value: 3, ...HOUSE }),
+  sittingApart: about(
+    'How many times one number of minutes of sitting may be another of the same day.',
+    setting(from(1, 10, 'times')),
+  ).default({ value: 2, ...HOUSE }),
   weeklyToKm: about('Longest usual week of running.', setting(from(20, 300, 'km'))).default({
     value: 160,
     ...HOUSE,
@@ -97,6 +149,22 @@ export const plausible = z.strictObject({
     value: 60,
     ...HOUSE,
   }),
+  runsToPerWeek: about('Most runs of a week.', setting(wholeFrom(1, 14))).default({ value: 7, ...HOUSE }),
+  weekIsAverageOfWeeks: about(
+    'Weeks of which a usual week is the average; after so many without a run it is 0 km.',
+    setting(wholeFrom(1, 12, 'weeks')),
+  ).default({ value: 4, ...HOUSE }),
+  stepsFromPerMin: about('Lowest step rate at easy pace.', setting(from(110, 170, 'steps a minute'))).default(
+    { value: 140, ...HOUSE },
+  ),
+  stepsToPerMin: about('Highest step rate at easy pace.', setting(from(170, 230, 'steps a minute'))).default({
+    value: 205,
+    ...HOUSE,
+  }),
+  raceToTimesLongest: about(
+    'How many times the longest run of 30 days a race may be.',
+    setting(from(1, 20, 'times')),
+  ).default({ value: 5, ...HOUSE }),
   runningFromAgeYears: about('Age before which nobody trains.', setting(from(0, 18, 'years'))).default({
     value: 5,
     ...HOUSE,
@@ -113,6 +181,14 @@ export const plausible = z.strictObject({
     value: 28,
     ...HOUSE,
   }),
+  reviewFromDays: about(
+    'Days from the start to the earliest review.',
+    setting(wholeFrom(1, 28, 'days')),
+  ).default({ value: 5, ...HOUSE }),
+  restFromSeconds: about(
+    "Shortest rest of the clinician's own, but for none.",
+    setting(from(0, 60, 'seconds')),
+  ).default({ value: 10, ...HOUSE }),
   reviewWithinWeeks: about('Weeks from the start to the review.', setting(wholeFrom(1, 26, 'weeks'))).default(
     {
       value: 12,

@@ -1,9 +1,9 @@
 /** Which leaflets in use must go because a newer file, a draft or a broken one, says something that stops every programme. */
 import type { Draft } from '../../content/draft.ts';
 import type { Clinic } from '../../content/library.ts';
-import { SCREEN_ITEMS, type Screen, type ScreenItem } from '../../content/schema/consult.ts';
+import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { Refusal } from '../terms/refusal.ts';
-import type { ScreenPart } from '../../content/readScreen.ts';
+import { answeredYes } from '../../content/readScreen.ts';
 import { stopsWith } from './screen.ts';
 
 export interface Withdrawal {
@@ -36,18 +36,7 @@ function withdrawal(
   clinic: Clinic | null,
 ): Withdrawal[] {
   const id = revision === null ? alias : `${alias}-r${revision}`;
-  const screened: ScreenPart = {
-    id,
-    // Only what was answered yes is asked about here; what a draft has not asked yet withdraws nothing.
-    screen: Object.fromEntries(
-      SCREEN_ITEMS.map((one) => [one, said.yes.includes(one) ? 'yes' : 'no']),
-    ) as Screen,
-    clearances: said.clearances,
-    cannotDo: [],
-    // Who is not known to be grown up is taken for young.
-    ageYears: said.ageYears ?? 0,
-    country: said.country ?? '',
-  };
-  const refusal = stopsWith(item, screened, clinic);
+  // What a draft has not asked yet withdraws nothing.
+  const refusal = stopsWith(item, answeredYes(id, said), clinic);
   return refusal === null ? [] : [{ alias, file, revision, item, refusal }];
 }

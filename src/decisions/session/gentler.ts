@@ -2,8 +2,7 @@
 import type { Prescription } from './prescribe.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
-import type { DecidedCell } from '../terms/cell.ts';
-import type { CellName } from '../terms/cell.ts';
+import type { DecidedCell, CellName } from '../terms/cell.ts';
 import type { Gentler, GentlerReason } from '../candidates/gentlerReason.ts';
 import { shownWith, type Shown } from '../candidates/shown.ts';
 import { contradictions } from '../candidates/painfulSets.ts';

@@ -69,13 +69,7 @@ export function ownDays(own: Own): Weekday[] | null {
     : null;
 }
 
-/** Entries for cards that are not in the programme, as sentences for the record. */
-export function unusedEntries({ overrides }: Consult, cards: ReadonlySet<string>): string[] {
-  return overrides
-    .filter(({ path }) => !isDecision(path) && !cards.has(path.split('.')[0] ?? ''))
-    .map(({ path }) => `The entry for ${path} is not used: the card is not in this programme.`);
-}
-
-function isDecision(path: string): boolean {
+/** Whether an entry is a decision of its own, and no cell of a card. */
+export function isDecision(path: string): boolean {
   return DECISIONS.some((one) => one === path);
 }

@@ -1,12 +1,12 @@
 /** The clinician's own numbers that look like a slip beside the programme they stand in: asked about, and lifted by `confirmed`. */
 import { idleKey, isOverride, weighed } from '../../content/plausible/confirmed.ts';
-import type { Doubt } from '../../content/plausible/doubt.ts';
+import { type Doubt, above, outside } from '../../content/plausible/doubt.ts';
 import type { Consult } from '../../content/library.ts';
 import type { Refusal } from '../terms/refusal.ts';
 import { anglesAlong } from '../../wording/angles.ts';
 import { brokenPromises } from '../../wording/brokenPromises.ts';
 import { largestHipBendDeg } from './howFar.ts';
-import { ownEntries } from './overrides.ts';
+import { ownEntries, ownTempo } from './overrides.ts';
 import type { Person } from '../person/person.ts';
 import { promisedDepth } from '../../wording/depth.ts';
 import type { Prescription } from './prescribe.ts';
@@ -39,6 +39,7 @@ export function ownDoubts(prescriptions: readonly Prescription[], person: Person
     ...prescriptions.flatMap((one) => [
       ...countDoubts(one, person),
       ...loadDoubt(one, person),
+      ...harderDoubts(one, person),
       ...wordsDoubt(one, person),
     ]),
     ...minutesDoubt(prescriptions, person),
@@ -69,6 +70,29 @@ function countDoubts({ exercise: { slot }, card }: Prescription, person: Person)
       } as const,
     ];
   });
+}
+
+/** Closer to failure, more often a day, without a pause or without time: harder than the protocol in another way. */
+function harderDoubts({ exercise: { slot }, card }: Prescription, person: Person): Doubt[] {
+  const { consult, clinic } = person;
+  const rest = clinic.plausible.restFromSeconds.value;
+  const own = (cell: CellName) => ownNumber(card.id, cell, consult);
+  const at = (cell: CellName) => ({ path: pathOf(card.id, cell, consult), inputs: { slot: slot.name } });
+  const [reserve, times, pause] = [own('reserve'), own('timesPerDay'), own('restSeconds')];
+  const tempo = ownTempo(ownEntries(card.id, consult));
+  return [
+    ...outside(reserve ?? undefined, [slot.dose.reserve ?? 0, Infinity], {
+      rule: 'overrideReserve',
+      ...at('reserve'),
+    }),
+    ...above(times ?? undefined, slot.dose.timesPerDay, { rule: 'overrideCount', ...at('timesPerDay') }),
+    ...(pause === 0
+      ? []
+      : outside(pause ?? undefined, [rest, Infinity], { rule: 'overrideRest', ...at('restSeconds') })),
+    ...(tempo !== null && tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds === 0
+      ? [{ rule: 'overrideTempo', ...at('tempo'), value: '0-0-0' } as const]
+      : []),
+  ];
 }
 
 function loadDoubt({ card }: Prescription, { consult, protocol }: Person): Doubt[] {

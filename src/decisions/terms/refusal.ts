@@ -105,8 +105,16 @@ export type OwnEntryFault = { readonly value: string } & (
       readonly heavierKg: number | null;
     }
   | { readonly reason: 'own-days'; readonly possible: readonly Weekday[] }
+  /** `value`: its path. */
+  | { readonly reason: 'own-of-no-card'; readonly cards: readonly CardInPlan[] }
 );
 
 /** What looks like a slip, and an entry under `confirmed` that confirms none. */
 export type SlipRefusal =
   { readonly reason: 'doubt'; readonly doubt: Doubt } | { readonly reason: 'idle'; readonly idle: Idle };
+
+/** `fromStep`: null for a card of today, else the first step of the ladder that has it. */
+export interface CardInPlan {
+  readonly id: string;
+  readonly fromStep: number | null;
+}

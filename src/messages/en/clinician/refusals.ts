@@ -158,6 +158,18 @@ const OWN: Of<OwnEntryFault> = {
       fix: `Write ${numberText(lighterKg)}, or add to the kit what makes ${numberText(kg)} kg.`,
     };
   },
+  'own-of-no-card': ({ value: path, cards }) => {
+    const [card = '', cell = ''] = path.split('.');
+    const now = cards.filter(({ fromStep }) => fromStep === null).map(({ id }) => id);
+    const later = cards.flatMap(({ id, fromStep }) =>
+      fromStep === null ? [] : [`${id} (step ${fromStep})`],
+    );
+    return {
+      found: path,
+      expected: `a cell of a card in this person's plan; ${card} is not in it, so the number would change nothing`,
+      fix: `Write ${cell} of one of ${now.join(', ')}${later.length === 0 ? '' : `, or later ${later.join(', ')}`}; or take the entry out.`,
+    };
+  },
   'own-days': ({ value: found, possible }) => ({
     found,
     expected: `days on which this work is planned, of ${possible.join(', ')}`,

@@ -5,7 +5,6 @@ import { dischargeCriteria } from '../../../../programme/discharge.ts';
 import { isModelled } from '../../../../decisions/candidates/estimate.ts';
 import { longestHoldSeconds } from '../../../../decisions/candidates/firstDose.ts';
 import { gentlerThanTested } from '../../../../decisions/session/gentler.ts';
-import { unusedEntries } from '../../../../decisions/session/overrides.ts';
 import { limitsOf, needsDecision, painDecision } from '../../../../decisions/screen/painLimits.ts';
 import { everydayLoadText } from '../../patient/activities.ts';
 import { contradictionText, entryText, gentlerText } from '../entry.ts';
@@ -21,11 +20,10 @@ import {
   runReasonText,
   usualOnlyText,
 } from '../remarks.ts';
-import { hollowRemark } from '../stage.ts';
+import { hollowRemark, stageWord } from '../stage.ts';
 import { recoveryText, sessionLengthText } from '../../patient/week.ts';
 import { contradictions } from '../../../../decisions/candidates/painfulSets.ts';
 import { cardOf } from '../../../../decisions/person/person.ts';
-import { stageWord } from '../stage.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
 export function remarksOf(decided: Decided): string[] {
@@ -48,10 +46,9 @@ export function remarksOf(decided: Decided): string[] {
   ];
 }
 
-function personRemarks({ person, morningTask, shown }: Decided): string[] {
+function personRemarks({ person, morningTask }: Decided): string[] {
   const { consult, protocol, provokedDeg } = person;
   const noBody = consult.heightM === undefined || consult.massKg === undefined;
-  const cards = new Set(shown.flatMap(({ prescriptions }) => prescriptions.map(({ card }) => card.id)));
   return [
     ...(noBody
       ? [
@@ -68,7 +65,6 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
       : [
           `Morning check: ${protocol.morningCheck.card} cannot be done; ${morningTask?.id ?? 'twenty steps'} stands in.`,
         ]),
-    ...unusedEntries(consult, cards),
   ];
 }
 

@@ -55,6 +55,7 @@ import type { NextSession, Programme, Section } from './programme.ts';
 import { recordOf } from './record/record.ts';
 import { shortSession } from './shortSession.ts';
 import { stageNumber } from './stageChoice.ts';
+import { beganSuddenly } from './suddenStart.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 import { stepTables } from './steps.ts';
 
@@ -94,6 +95,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: precautionsOf(person).gentle,
       bends: bounds.stage.caps.hipFlexionDeg === null,
       sudden: person.sudden !== null,
+      beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),

@@ -7,6 +7,16 @@ import type { Programme } from './programme.ts';
 
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
 
+/**
+ * Whether it began in one moment, in this programme and every later one: the story of too much work is not told then. An
+ * entry under 18 that names a gradual start has the item at `no`.
+ */
+export function beganSuddenly({ clearances, screen }: Pick<Consult, 'clearances' | 'screen'>): boolean {
+  return clearances.some(
+    ({ flag }) => flag === 'popBruise' || (SUDDEN.includes(flag) && screen[flag] !== 'no'),
+  );
+}
+
 /** How far the first programme after a cleared sudden start goes, and what its clearance rests on. */
 export interface SuddenStart {
   readonly flag: ScreenItem;

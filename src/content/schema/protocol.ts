@@ -146,6 +146,10 @@ export const protocolSchema = across(
       'The same in the stages that hold the hip bend small no more. Left out, it stays as it was.',
       z.array(line).min(1).max(3),
     ).optional(),
+    whySudden: about(
+      'How it began, for someone in whom it began in one moment (a pop, a sudden start): stands in place of the first sentence of each of the others.',
+      z.array(line).min(1).max(2),
+    ).default(['It began in one moment, not bit by bit.']),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
       z.array(

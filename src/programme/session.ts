@@ -8,6 +8,7 @@ import type { WeekPlan } from '../scheduling/plan.ts';
 import { lighterBy, longestHoldSeconds } from './firstDose.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
 import type { Kept } from './fitDays.ts';
+import { growthFloorOf } from './growthFloor.ts';
 import { measureFor } from './measure.ts';
 import { boundsOf, cardOf, type Bounds, type Person } from './person.ts';
 
@@ -113,6 +114,7 @@ function sessionExercise(
       start,
       progression: slot.progression.map((change) => heldShort(gentler(change, person), fit, person)),
       atMostKg: limited ? start.loadKg : null,
+      feltFor: fit.load.byFeel,
       setUpSeconds,
       sideChangeSeconds,
     },
@@ -164,10 +166,12 @@ function daysPerWeek({ when }: Slot, { days }: WeekPlan): number {
     .length;
 }
 
-function ladderLimits({ protocol, consult }: Person, { caps }: Bounds) {
+function ladderLimits(person: Person, { caps }: Bounds) {
+  const { protocol, consult } = person;
   return {
     stepGrowth: protocol.limits.stepGrowth.value,
     weekGrowth: protocol.limits.weekGrowth.value,
+    floor: growthFloorOf(person),
     compressionCapBw: caps.compressionBw,
     cardsAboveHalfCap: protocol.limits.cardsAboveHalfCap.value,
     minutes: consult.minutesPerDay,

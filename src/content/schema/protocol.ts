@@ -349,6 +349,14 @@ export const protocolSchema = across(
           'Up to this pull; a calf raise without a weight has about 0.6.',
           setting(from(0, 3, 'body weights')),
         ).default({ value: 0.75, mark: 'choice' }),
+        smallSqueezeBw: about(
+          'Growth of squeeze is reckoned from here at least: less harms nothing, unless irritability is high.',
+          setting(from(0, 1, 'body weights')),
+        ).default({ value: 0.35, mark: 'choice' }),
+        smallPullBw: about('The same of pull.', setting(from(0, 3, 'body weights'))).default({
+          value: 0.75,
+          mark: 'choice',
+        }),
         fewRepetitions: about(
           'Repetitions in a first session at most of a card whose words ask for few at first.',
           setting(wholeFrom(1, 60)),

@@ -16,7 +16,7 @@ export function loadCell(facts: CellFacts): Made {
   if (byFeel)
     return {
       value: null,
-      text: feelText(at.dose.reserve, start.decidedBy === 'dose' ? null : start.load.made),
+      text: feelText(at.dose.reserve, load?.made ?? start.load.made),
       rule,
       inputs: { ...inputs, reserve: at.dose.reserve },
       source,

@@ -456,6 +456,10 @@ export const protocolSchema = across(
           'Share of the easy days after a race, from the first, without a run.',
           setting(from(0, 1, '')),
         ).default({ value: 0.2, mark: 'choice' }),
+        raceOverLongest: about(
+          'A race longer than so many times the longest run there may be stands in the plan by a recorded decision only.',
+          setting(from(1, 5, '')),
+        ).default({ value: 1.5, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
           z.array(

@@ -132,7 +132,7 @@ function whoIsIt(consult: Consult, previous: Programme | null, workshop: Worksho
   if ('refusals' in effects) return effects;
   const modelFor = (body: Body) => modelIn(models, library.version, body);
   const person = personOf(consult, library, protocol, effects, modelFor, previous);
-  const stage = chooseStage(consult, protocol, library, effects, person.sudden);
+  const stage = chooseStage(consult, protocol, library, effects, person.sudden, person.lastDone);
   const barred = stageRefusals(consult, stage, protocol, library, person.sudden);
   if (barred.length > 0) return refused(barred);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));

@@ -1,6 +1,7 @@
 /** The stage of this person: the proposal, or the clinician's own choice, which stands and is marked. */
 import { keepStageOf, numberedStages } from '../content/keepStage.ts';
 import type { Consult, Library, Protocol, Stage } from '../content/library.ts';
+import type { LastDone } from './lastDone.ts';
 import {
   fellBackText,
   holdsOnlyTexts,
@@ -24,10 +25,11 @@ export function chooseStage(
   library: Library,
   effects: ScreenEffects,
   sudden: SuddenStart | null,
+  lastDone: readonly LastDone[],
 ): StageChoice {
   const own = consult.stage === 'auto' ? null : consult.stage;
   if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
-  const { reached, looked } = proposeStage(consult, protocol, sudden);
+  const { reached, looked } = proposeStage(consult, protocol, sudden, lastDone);
   const nameOf = testNameIn(protocol, library);
   const because = looked.map((one) => lookedText(one, nameOf, stageOf(protocol, one.stage).enter.words));
   const chosen = own ?? reached;

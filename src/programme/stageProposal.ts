@@ -4,6 +4,7 @@
  */
 import { numberedStages } from '../content/keepStage.ts';
 import type { Consult, Protocol, Stage } from '../content/library.ts';
+import type { LastDone } from './lastDone.ts';
 import type { StageChoice } from './programme.ts';
 import type { SuddenStart } from './suddenStart.ts';
 
@@ -13,6 +14,7 @@ type Test = Consult['tests'][number];
 /** Why the proposal goes no further than it does. */
 export type StageObstacle =
   | { readonly code: 'stirred-up' | 'irritable' | 'irritable-for-sport' | 'not-settled' | 'no-sport' }
+  | { readonly code: 'no-weight-shown'; readonly painAtMost: number }
   | { readonly code: 'not-tested'; readonly tests: readonly string[] }
   | {
       readonly code: 'straight-hip-pain' | 'entry-pain' | 'sport-pain';
@@ -41,13 +43,16 @@ export function proposeStage(
   consult: Consult,
   protocol: Protocol,
   sudden: SuddenStart | null,
+  lastDone: readonly LastDone[],
 ): StageProposal {
   const looked: StageLooked[] = [];
   let reached = firstStage(protocol);
   for (const [index, stage] of numberedStages(protocol.stages).entries()) {
     if (index === 0) continue;
     const name = (index + 1) as StageName;
-    const obstacle = obstacleInto(stage, index + 1, consult, protocol, sudden);
+    const obstacle =
+      obstacleInto(stage, index + 1, consult, protocol, sudden) ??
+      weightObstacle(index, consult, protocol, lastDone);
     const by = worstOfEach(consult.tests).filter(({ test }) => stage.enter.tests.includes(test));
     looked.push({ stage: name, by, obstacle });
     if (obstacle !== null) break;
@@ -69,6 +74,28 @@ export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult
   return worst === null || worst.pain <= enter.painAtMost
     ? null
     : { code: 'sport-pain', test: worst.test, pain: worst.pain, painAtMost: enter.painAtMost };
+}
+
+/**
+ * Fast work comes after heavy work (house rules 4): a set with a weight that hurt little, of an exercise of the stage before
+ * or of this one, or the stage before done. `index`: of the stage, from 0.
+ */
+function weightObstacle(
+  index: number,
+  { testedSets }: Consult,
+  { stages, limits }: Protocol,
+  lastDone: readonly LastDone[],
+): StageObstacle | null {
+  const stage = stages[index];
+  if (stage?.enter.sport !== true) return null;
+  const slots = [...(stages[index - 1]?.slots ?? []), ...stage.slots];
+  const heavy = new Set(slots.flatMap(({ dose, cards }) => (dose.repetitions === null ? [] : cards)));
+  const painAtMost = limits.testPainAtMost.value;
+  const tested = testedSets.some(
+    ({ card, loadKg, pain }) => heavy.has(card) && loadKg > 0 && pain <= painAtMost,
+  );
+  const done = lastDone.some((one) => one.stage !== 'keepGoing' && one.stage >= index);
+  return tested || done ? null : { code: 'no-weight-shown', painAtMost };
 }
 
 function obstacleInto(

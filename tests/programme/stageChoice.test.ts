@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { numberedStages } from '../../src/content/keepStage.ts';
 import { stageNumber, stagesAfter, stageWord } from '../../src/programme/stageChoice.ts';
-import { person, RUNNER } from './person.ts';
+import { person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, refusalsOf, shipped } from './shipped.ts';
 
 const stageOf = (different: Partial<Consult>) => programmeOf(person(different)).stage;
@@ -82,6 +82,7 @@ describe('the proposal', () => {
       'sport for who does some: stage 4',
       {
         tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),
+        testedSets: [testedSet('romanian-deadlift', 20, 10, 3)],
         running: RUNNER,
       },
       4,

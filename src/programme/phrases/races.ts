@@ -44,8 +44,8 @@ function againstTexts(
       decision === undefined || !inPlan ? TOO_EARLY : EARLY_ALL_THE_SAME,
       dateOpen
         ? 'From when it would fit is left open for now.'
-        : `It would fit from ${dayAndYear(fitsFrom)}.`,
-      ...(doubts.includes('far-beyond-longest') ? [`It is also ${FAR}.`] : []),
+        : `It would fit from ${dayAndYear(fitsFrom)}${doubts.includes('far-beyond-longest') ? ' at the earliest' : ''}.`,
+      ...(doubts.includes('far-beyond-longest') ? [`It is also ${FAR}; that one has to grow first.`] : []),
     ];
   if (inPlan && decision !== undefined) return [];
   if (noted('race-barred')) return ['There is no running for now; talk with us before you decide.'];

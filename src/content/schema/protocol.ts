@@ -317,6 +317,10 @@ export const protocolSchema = across(
           'Longest hold for someone who must not hold long.',
           setting(from(5, 60, 'seconds')),
         ),
+        screenedReserve: about(
+          'Repetitions in hand at least for someone who must not strain: uncontrolled blood pressure, a hernia, the first weeks after birth.',
+          setting(wholeFrom(0, 10)),
+        ).default({ value: 4, mark: 'choice' }),
         untestedHoldSeconds: about(
           'The shortest hold: what a hold that was not tested starts with.',
           setting(from(5, 60, 'seconds')),

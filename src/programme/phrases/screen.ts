@@ -159,3 +159,10 @@ export function maternityText({ kind, weeks, liesFlat, jumps, runMost, clearedBy
   ];
   return `${who}${what.length === 0 ? '' : `: ${what.join(', ')}`}.`;
 }
+
+/** What bars straining, for the clinician. */
+export function strainWord(item: string): string {
+  return item in SCREEN_WORDS
+    ? SCREEN_WORDS[item as ScreenItem]
+    : 'the first weeks after birth, or not recorded';
+}

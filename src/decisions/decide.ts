@@ -143,7 +143,7 @@ function whoIsIt(consult: Consult, earlier: Earlier | null, workshop: Workshop):
   if ('refusals' in effects) return effects;
   const modelFor = (body: Body) => modelIn(models, library.version, body);
   const person = personOf(consult, library, protocol, effects, modelFor, earlier);
-  const stage = chooseStage(consult, protocol, effects, person.sudden);
+  const stage = chooseStage(consult, protocol, effects, person.sudden, person.lastDone);
   const barred = stageRefusals(consult, stage, protocol, person.sudden);
   if (barred.length > 0) return refused(barred);
   const pain = painBeside(consult, stageOf(protocol, stage.chosen));

@@ -12,7 +12,7 @@ import {
 import type { Amount, Change, Limit, Prescribed, Stopped } from './rung.ts';
 import { mayChange } from './kinds.ts';
 import { daySeconds } from './session.ts';
-import { cardOf, type LadderExercise, type Standing, type StepRules } from './step.ts';
+import { cardOf, type LadderExercise, type Standing, type StepRules, type Tries } from './step.ts';
 
 export interface LadderLimits extends GrowthLimits {
   /** The stage's cap of squeeze, body weights; null where it is lifted. */
@@ -80,7 +80,10 @@ export function moveOf(
   trial: Trial,
   entry: Change,
 ): Move | 'end' | { readonly wished: Amount; readonly stoppedBy: Limit } {
-  const tries = triesOf(entry, standingOf(climb, index, trial));
+  return tried(climb, index, trial, triesOf(entry, standingOf(climb, index, trial)));
+}
+
+function tried(climb: Climb, index: number, trial: Trial, tries: Tries): ReturnType<typeof moveOf> {
   if (tries.kind === 'end') return 'end';
   if (tries.kind === 'stopped') return { wished: tries.wished, stoppedBy: tries.stoppedBy };
   const { change, wished } = tries;
@@ -92,6 +95,8 @@ export function moveOf(
     first ??= limit;
     last = limit;
   }
+  if (last === 'minutes' && tries.forLackOfMinutes !== undefined)
+    return tried(climb, index, trial, tries.forLackOfMinutes);
   return { wished, stoppedBy: last };
 }
 

@@ -6,6 +6,8 @@ import { tensionSeconds } from './work.ts';
 export interface Measured {
   /** Peak squeeze N at any load up to this one, body weights. */
   readonly compressionBw: number;
+  /** Peak pull T, body weights. */
+  readonly tensionBw: number;
   /** Largest hip moment of the working leg, N·m. */
   readonly hipMomentNm: number;
   /** N over the time of one repetition, or of one second of a hold: body weights x seconds. */
@@ -22,10 +24,17 @@ export type Measure = (
   at: Pick<Prescribed, 'rangeDeg' | 'loadKg'> & Pick<Prescribed['dose'], 'tempo' | 'kind'>,
 ) => Measured | null;
 
+/** Squeeze and pull so small that growing to them harms nothing, body weights: growth is reckoned from here. */
+export interface GrowthFloor {
+  readonly compressionBw: number;
+  readonly tensionBw: number;
+}
+
 export interface GrowthLimits {
   /** Times at most a step, for example 1.3. */
   readonly stepGrowth: number;
   readonly weekGrowth: number;
+  readonly floor: GrowthFloor;
 }
 
 /** One exercise's burden, once through and over a week. */
@@ -39,7 +48,7 @@ export interface Burden {
 }
 
 /**
- * Below these the model cannot tell two values apart, so growth is reckoned from here: squeeze and pull are shown to 0.1
+ * Below these the model cannot tell two values apart, so no floor of growth lies lower: squeeze and pull are shown to 0.1
  * body weights, and 5 N·m is a few percent of what a hip can do [choice].
  */
 export const RESOLUTION = { compressionBw: 0.1, hipMomentNm: 5, tensionBw: 0.1 } as const;
@@ -69,9 +78,13 @@ export function exerciseGrowth(before: Burden, after: Burden, limits: GrowthLimi
   if (after.measured && before.measured) {
     const [from, to] = [before.measured, after.measured];
     if (to.refusedBy) return to.refusedBy;
-    if (grows(from.compressionBw, to.compressionBw, RESOLUTION.compressionBw)) return 'compressionGrowth';
-    if (grows(from.hipMomentNm, to.hipMomentNm, RESOLUTION.hipMomentNm)) return 'hipMomentGrowth';
+    const { floor } = limits;
+    if (grows(from.compressionBw, to.compressionBw, floor.compressionBw)) return 'compressionGrowth';
+    // The moment matters to the tendon by its pull alone.
+    if (to.tensionBw > floor.tensionBw && grows(from.hipMomentNm, to.hipMomentNm, RESOLUTION.hipMomentNm))
+      return 'hipMomentGrowth';
   } else if (grows(before.loadKg, after.loadKg)) return 'loadGrowth';
+  const { timeFloor, pullFloor } = floorsOver(limits);
   if (grows(before.compressionTimeBwS, after.compressionTimeBwS, timeFloor(before)))
     return 'compressionTimeGrowth';
   if (grows(before.tensionTimeBwS, after.tensionTimeBwS, pullFloor(before))) return 'tensionTimeGrowth';
@@ -87,20 +100,18 @@ export function sessionGrowth(
 ): Limit | null {
   const grows = (of: (burden: Burden) => number, floor: (burden: Burden) => number) =>
     sum(after, of) > limits.stepGrowth * Math.max(sum(before, of), sum(before, floor)) * (1 + DUST) + DUST;
+  const { timeFloor, pullFloor } = floorsOver(limits);
   if (grows(timeOf, timeFloor)) return 'compressionTimeGrowth';
   if (grows(pullOf, pullFloor)) return 'tensionTimeGrowth';
   return weekGrowth(before, after, limits);
 }
 
-function weekGrowth(
-  before: readonly Burden[],
-  after: readonly Burden[],
-  { weekGrowth: by }: GrowthLimits,
-): Limit | null {
+function weekGrowth(before: readonly Burden[], after: readonly Burden[], limits: GrowthLimits): Limit | null {
+  const { timeFloor, pullFloor } = floorsOver(limits);
   const week = (of: (burden: Burden) => number) => (burden: Burden) => of(burden) * burden.perWeek;
   const grows = (of: (burden: Burden) => number, floor: (burden: Burden) => number) => {
     const from = Math.max(sum(before, week(of)), sum(before, week(floor)));
-    return sum(after, week(of)) > by * from * (1 + DUST) + DUST;
+    return sum(after, week(of)) > limits.weekGrowth * from * (1 + DUST) + DUST;
   };
   const tooMuch = grows(timeOf, timeFloor) || grows(pullOf, pullFloor) || grows(workOf, workOf);
   return tooMuch ? 'weekGrowth' : null;
@@ -109,8 +120,12 @@ function weekGrowth(
 const timeOf = (burden: Burden) => burden.compressionTimeBwS;
 const pullOf = (burden: Burden) => burden.tensionTimeBwS;
 const workOf = (burden: Burden) => burden.workSeconds;
-const timeFloor = (burden: Burden) => (burden.measured ? RESOLUTION.compressionBw * burden.workSeconds : 0);
-const pullFloor = (burden: Burden) => (burden.measured ? RESOLUTION.tensionBw * burden.workSeconds : 0);
+
+/** The floors over the time of one exercise's work. */
+function floorsOver({ floor }: GrowthLimits) {
+  const over = (bw: number) => (burden: Burden) => (burden.measured ? bw * burden.workSeconds : 0);
+  return { timeFloor: over(floor.compressionBw), pullFloor: over(floor.tensionBw) };
+}
 
 function sum(burdens: readonly Burden[], of: (burden: Burden) => number): number {
   return burdens.reduce((total, burden) => total + of(burden), 0);

@@ -20,11 +20,13 @@ const DUST_KG = 1e-9;
 
 /**
  * Goes on to the heaviest load within 10 % at the same repetitions; in a repetition-maximum dose to the next lower
- * maximum, with no more load than it allows. Where the kit's next load is further off, repetitions come first.
+ * maximum, with no more load than it allows. Where the kit's next load is further off, repetitions come first; before the
+ * first weight only as far as the minutes leave room for them.
  * A ladder of maxima has ended at its last one, once a load taken down for the range is back at `heaviestKg`.
  */
 export function load(entry: Change, standing: Standing): Tries {
   const { exercise, at, heaviestKg, rules } = standing;
+  if (exercise.feltFor === true) return greatest(entry, standing);
   const last = lastMaximum(exercise, at);
   if (last !== null && (at.dose.repetitions ?? 0) <= last && at.loadKg >= heaviestKg) return END;
   const end = entry.to ?? Infinity;
@@ -41,6 +43,21 @@ export function load(entry: Change, standing: Standing): Tries {
   return coarseLoad(next, standing);
 }
 
+// What is felt for is bounded by the repetitions in hand: its greatest goes on as far as a step's growth lets it.
+function greatest(entry: Change, { exercise, at }: Standing): Tries {
+  const end = Math.min(entry.to ?? Infinity, exercise.atMostKg ?? Infinity);
+  const heavier = cardOf(exercise, at)
+    .loadsKg.filter((kg) => kg > at.loadKg && kg <= end)
+    .toReversed();
+  const [most] = heavier;
+  if (most === undefined) return stopped('kit', at.loadKg);
+  return tries(
+    'load',
+    most,
+    heavier.map((loadKg) => ({ ...at, loadKg })),
+  );
+}
+
 // The repetitions at which a ladder of maxima ends; null for every other kind of dose.
 function lastMaximum({ progression, start }: LadderExercise, { dose }: Prescribed): number | null {
   if (dose.kind !== 'repetition-maximum') return null;
@@ -52,9 +69,16 @@ function lastMaximum({ progression, start }: LadderExercise, { dose }: Prescribe
 function coarseLoad(next: number, standing: Standing): Tries {
   const { at, rules } = standing;
   const { repetitions: now } = at.dose;
-  if (now !== null && now < rules.repetitionsFirst)
-    return repetitions({ change: 'repetitions', by: null, to: rules.repetitionsFirst }, standing);
-  return tries('load', next, loaded([next], now === null ? null : rules.repetitionsBack, at, rules));
+  const nextLoad = tries(
+    'load',
+    next,
+    loaded([next], now === null ? null : rules.repetitionsBack, at, rules),
+  );
+  if (now === null || now >= rules.repetitionsFirst) return nextLoad;
+  const more = repetitions({ change: 'repetitions', by: null, to: rules.repetitionsFirst }, standing);
+  const first = at.loadKg === 0 && now > rules.repetitionsBack;
+  // Without a weight a short day would never come to the first one.
+  return more.kind === 'tries' && first ? { ...more, forLackOfMinutes: nextLoad } : more;
 }
 
 function* loaded(

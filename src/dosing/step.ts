@@ -18,6 +18,8 @@ export interface LadderExercise {
   readonly progression: readonly Change[];
   /** The stage's own limit of the load, null where there is none. */
   readonly atMostKg: number | null;
+  /** The weight is felt for: `loadKg` is the greatest it may be, not what is carried. */
+  readonly feltFor?: boolean;
   readonly setUpSeconds: number;
   readonly sideChangeSeconds: number;
 }
@@ -61,6 +63,8 @@ export type Tries =
       readonly change: ChangeKind;
       readonly wished: Amount;
       readonly attempts: Iterable<Prescribed>;
+      /** What is tried where the minutes leave none of the attempts; left out where nothing is. */
+      readonly forLackOfMinutes?: Tries;
     };
 
 /** Seconds by which holds grow and shrink [choice]. */

@@ -55,6 +55,7 @@ function protocolSheet({
   why,
   whyGentle,
   whyLater,
+  whySudden,
   getHelp,
   stages,
   activities,
@@ -65,6 +66,7 @@ function protocolSheet({
     ...why.map((sentence, index) => leaflet(['why', index], sentence)),
     ...(whyGentle ?? []).map((sentence, index) => leaflet(['whyGentle', index], sentence)),
     ...(whyLater ?? []).map((sentence, index) => leaflet(['whyLater', index], sentence)),
+    ...whySudden.map((sentence, index) => leaflet(['whySudden', index], sentence)),
     leaflet(['getHelp', 'night'], getHelp.night),
     ...(getHelp.expected === undefined ? [] : [leaflet(['getHelp', 'expected'], getHelp.expected)]),
     ...stages.flatMap(({ running, sitting, stretching }, index) => [

@@ -58,6 +58,7 @@ import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
 import { stageTexts } from '../messages/en/clinician/stage.ts';
 import { testNameIn } from './testName.ts';
+import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
@@ -96,6 +97,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: precautionsOf(person).gentle,
       bends: bounds.stage.caps.hipFlexionDeg === null,
       sudden: person.sudden !== null,
+      beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
     emergency: emergencyText(clinic, consult.country),

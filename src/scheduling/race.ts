@@ -51,10 +51,12 @@ export interface RaceFacts {
   readonly table: readonly RaceRow[];
   /** The share of the easy days, from the first, that holds no run, 0 to 1. */
   readonly restShare: number;
+  /** Times the longest run there may be: a longer race needs a decision. */
+  readonly overLongest: number;
 }
 
 /** Why a race is not in the plan without a recorded decision. */
-export type RaceDoubt = 'irritable' | 'walk-run' | 'after-another';
+export type RaceDoubt = 'irritable' | 'walk-run' | 'far-beyond-longest' | 'after-another';
 
 export interface JudgedRace extends Race {
   readonly easyDays: EasyDays | null;
@@ -93,6 +95,7 @@ export function judgedRace(race: Race, facts: RaceFacts, close: boolean): Judged
   const doubts: RaceDoubt[] = [
     ...(facts.irritable ? (['irritable'] as const) : []),
     ...(order(facts.most) <= order('walk-run') ? (['walk-run'] as const) : []),
+    ...(isFar(race, facts) ? (['far-beyond-longest'] as const) : []),
     ...(close ? (['after-another'] as const) : []),
   ];
   const decided = race.decision !== undefined;
@@ -106,6 +109,11 @@ export function judgedRace(race: Race, facts: RaceFacts, close: boolean): Judged
     inPlan: !barred && (doubts.length === 0 || decided),
     notes: notesOf(race, facts, early, doubts),
   };
+}
+
+// Nobody knows yet how far it may be: then no race is near.
+function isFar({ km }: Race, { longestKm, overLongest }: RaceFacts): boolean {
+  return longestKm === null || km > overLongest * longestKm;
 }
 
 function notesOf(

@@ -16,11 +16,12 @@ const DOSE = {
   reserve: 3,
 };
 const AT = { exercise: 'bow', card: 'bow', rangeDeg: 45, loadKg: 0, daysPerWeek: 3, dose: DOSE };
-const LIMITS = { stepGrowth: 1.3, weekGrowth: 1.3 };
+const LIMITS = { stepGrowth: 1.3, weekGrowth: 1.3, floor: { compressionBw: 0.1, tensionBw: 0.1 } };
 
 const burden = (measured: Partial<Measured>) =>
   burdenOf(AT, {
     compressionBw: 0.5,
+    tensionBw: 2,
     hipMomentNm: 50,
     compressionTimeBwS: 1,
     tensionTimeBwS: 1,
@@ -46,5 +47,24 @@ describe('what one step may add', () => {
     ['1 to 1.31', { compressionTimeBwS: 1 }, { compressionTimeBwS: 1.31 }, 'compressionTimeGrowth'],
   ])('%s', (_, before, after, expected) => {
     expect(limit(before, after)).toBe(expected);
+  });
+});
+
+describe('what is small', () => {
+  const floor = { compressionBw: 0.35, tensionBw: 0.75 };
+  const small = { compressionBw: 0.23, tensionBw: 0.37, hipMomentNm: 33 };
+  it.each<[string, Partial<Measured>, string | null]>([
+    ['squeeze 0.23 to 0.45 BW, reckoned from 0.35', { ...small, compressionBw: 0.45 }, null],
+    ['0.23 to 0.46', { ...small, compressionBw: 0.46 }, 'compressionGrowth'],
+    ['hip moment 33 to 60 N·m at 0.75 BW of pull', { ...small, hipMomentNm: 60, tensionBw: 0.75 }, null],
+    ['33 to 60 at 0.76 BW', { ...small, hipMomentNm: 60, tensionBw: 0.76 }, 'hipMomentGrowth'],
+    ['squeeze over time 0.5 to 2.6 a repetition of 6 s', { ...small, compressionTimeBwS: 2.6 }, null],
+    ['0.5 to 2.8', { ...small, compressionTimeBwS: 2.8 }, 'compressionTimeGrowth'],
+    ['pull over time 1.2 to 5.8', { ...small, tensionTimeBwS: 5.8 }, null],
+    ['1.2 to 5.9', { ...small, tensionTimeBwS: 5.9 }, 'tensionTimeGrowth'],
+  ])('%s', (_, after, expected) => {
+    const before = burden({ ...small, compressionTimeBwS: 0.5, tensionTimeBwS: 1.2 });
+    const times = { compressionTimeBwS: 0.5, tensionTimeBwS: 1.2 };
+    expect(exerciseGrowth(before, burden({ ...times, ...after }), { ...LIMITS, floor })).toBe(expected);
   });
 });

@@ -9,6 +9,7 @@ import type { TimedDose } from '../../src/dosing/work.ts';
 const LIMITS: LadderLimits = {
   stepGrowth: 1.3,
   weekGrowth: 1.3,
+  floor: { compressionBw: 0.1, tensionBw: 0.1 },
   compressionCapBw: 2,
   cardsAboveHalfCap: 2,
   minutes: null,
@@ -55,6 +56,7 @@ function exercise({ name = 'a', card = {}, harder = [], start = {}, ...more }: W
 // Squeeze and moment that do not change, so that only what a test is about can stop a step.
 const still: Measure = () => ({
   compressionBw: 0.2,
+  tensionBw: 2,
   hipMomentNm: 50,
   compressionTimeBwS: 0.6,
   tensionTimeBwS: 0.6,
@@ -87,6 +89,7 @@ const deadlift =
     const over: Cap | null = compressionBw > capBw ? 'compression' : null;
     return {
       compressionBw,
+      tensionBw: 2,
       hipMomentNm: between(DEADLIFT_NM, rangeDeg ?? 45, loadKg),
       compressionTimeBwS: 4 * compressionBw,
       tensionTimeBwS: 4 * compressionBw,
@@ -400,6 +403,7 @@ describe('the session', () => {
     );
     const measure: Measure = (_, { rangeDeg }) => ({
       compressionBw: rangeDeg === 40 ? 0.9 : 1.1,
+      tensionBw: 2,
       hipMomentNm: 50,
       compressionTimeBwS: 1,
       tensionTimeBwS: 1,
@@ -413,6 +417,7 @@ describe('the session', () => {
   it('grows pull over the session by no more than 1.3, where nothing is squeezed', () => {
     const pullsMore: Measure = (_, { rangeDeg }) => ({
       compressionBw: 0,
+      tensionBw: 2,
       hipMomentNm: 50,
       compressionTimeBwS: 0,
       tensionTimeBwS: rangeDeg === 40 ? 3 : 4.5,
@@ -431,6 +436,7 @@ describe('the session', () => {
   it('goes on to a card that pulls twice as much with fewer sets', () => {
     const pulls: Measure = (card) => ({
       compressionBw: 0,
+      tensionBw: 2,
       hipMomentNm: 50,
       compressionTimeBwS: 0,
       tensionTimeBwS: card === 'a' ? 3 : 6,
@@ -443,6 +449,14 @@ describe('the session', () => {
     const { rungs } = climb(one, pulls);
     // 2 x 8 x 6 over 3 x 10 x 3 is 1.07; 3 x 8 x 6 would be 1.6.
     expect(rungs.at(-1)?.exercises[0]).toMatchObject({ card: 'b', dose: { sets: 2, repetitions: 8 } });
+  });
+
+  it('takes the first weight where the minutes leave no room for more repetitions', () => {
+    const one = exercise({ card: { loadsKg: [0, 4] }, progression: [change('load')] });
+    const { rungs } = climb(one, still, { ...LIMITS, minutes: 6.5 });
+    const loads = rungs.map(({ exercises: [at] }) => [at?.loadKg, at?.dose.repetitions]);
+    expect(loads).toContainEqual([4, 8]);
+    expect(Math.max(...loads.filter(([kg]) => kg === 0).map(([, count]) => count ?? 0))).toBeLessThan(20);
   });
 
   it('keeps to the minutes there are', () => {

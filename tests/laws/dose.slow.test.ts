@@ -329,6 +329,7 @@ function modelOf(shapes: ReadonlyMap<string, Shape>): Measure {
     const overCap = compressionBw > capBw ? 'compression' : null;
     return {
       compressionBw,
+      tensionBw: hipMomentNm / 70,
       hipMomentNm,
       compressionTimeBwS: compressionBw * seconds,
       tensionTimeBwS: compressionBw * seconds,
@@ -387,7 +388,14 @@ const session = fc.array(slot, { minLength: 1, maxLength: 5 }).map((slots) => {
   });
   return { exercises, measure: modelOf(shapes), shapes };
 });
-const LIMITS = { stepGrowth: 1.3, weekGrowth: 1.3, compressionCapBw: 2, cardsAboveHalfCap: 2, minutes: 120 };
+const LIMITS = {
+  stepGrowth: 1.3,
+  weekGrowth: 1.3,
+  floor: { compressionBw: 0.1, tensionBw: 0.1 },
+  compressionCapBw: 2,
+  cardsAboveHalfCap: 2,
+  minutes: 120,
+};
 
 // The three amounts of rules.md 4 worked out anew, and the work behind them.
 function amounts(at: Prescribed, measure: Measure) {
@@ -553,9 +561,13 @@ describe('the ladder of steps', () => {
           if (rung.change === 'range')
             expect((at.rangeDeg ?? 0) - (before.rangeDeg ?? 0)).toBeLessThanOrEqual(15);
           const coarse = at.loadKg > before.loadKg * 1.1 + DUST && at.dose.repetitions !== null;
+          // Before a first weight the minutes may leave no room for them.
           // Along the repetition maxima the repetitions fall with the load instead.
           if (coarse && at.dose.kind !== 'repetition-maximum')
-            expect([before.dose.repetitions! >= 20, at.dose.repetitions]).toEqual([true, 8]);
+            expect([before.loadKg === 0 || before.dose.repetitions! >= 20, at.dose.repetitions]).toEqual([
+              true,
+              8,
+            ]);
           if (coarse) expect(at.dose.repetitions!).toBeLessThan(before.dose.repetitions!);
         });
       });

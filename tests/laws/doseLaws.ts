@@ -108,7 +108,8 @@ export const growsSlowly: Law = (programme, consult) => {
       if (before === undefined) continue;
       const [from, to] = [asked(before, consult), asked(one, consult)];
       if (from === null || to === null || from.loadKg === null || to.loadKg === null) continue;
-      const floor = Math.max(from.compressionBw, RESOLUTION.compressionBw);
+      const small = consult.irritability === 'high' ? 0 : protocol.limits.smallSqueezeBw.value;
+      const floor = Math.max(from.compressionBw, RESOLUTION.compressionBw, small);
       assert.ok(
         to.compressionBw <= most * floor * ROUNDING,
         `step ${step}, ${one.card}: squeeze ${from.compressionBw.toFixed(3)} to ${to.compressionBw.toFixed(3)}`,

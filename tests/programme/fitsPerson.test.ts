@@ -55,7 +55,7 @@ describe('a bone that may not bear running (house rules 2 and 11.11)', () => {
 describe('a cleared sudden start (house rules 11.6)', () => {
   it('tells the patient why the plan is light, and promises no strong work', () => {
     const opening = made(POPPED).opening.join(' ');
-    expect(opening).toContain('It began suddenly');
+    expect(opening).toContain('looked at since it began');
     expect(opening).not.toMatch(/strong|heav/i);
   });
 });

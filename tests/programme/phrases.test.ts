@@ -1,6 +1,6 @@
 /** Sentences that carry numbers or are put together from parts. */
 import { describe, expect, it } from 'vitest';
-import { beganTexts } from '../../src/messages/en/patient/began.ts';
+import { beganTexts, besideTexts } from '../../src/messages/en/patient/began.ts';
 import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
 import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
 import { madeText } from '../../src/messages/en/patient/kit.ts';
@@ -34,6 +34,23 @@ describe('why it began', () => {
   it('is never more than three sentences of different kinds', () => {
     expect(beganTexts(['hills', 'stretching', 'break', 'stress', 'poor-sleep'])).toHaveLength(3);
   });
+});
+
+describe('what was new beside a sudden start', () => {
+  it.each([
+    [[], ['What changed before it began has not been written down. Tell us if something comes to mind.']],
+    [['nothing-known'], ['As far as we know, nothing was new in the weeks before it.']],
+    [
+      ['hills'],
+      ['In the weeks before it, one thing was new: more hills. Nobody can say whether it had a part in it.'],
+    ],
+    [
+      ['speed', 'long-drives', 'break', 'stress'],
+      [
+        'In the weeks before it, these were new: faster running, long drives, a break and stress. Nobody can say whether they had a part in it.',
+      ],
+    ],
+  ] as const)('%j', (changes, expected) => expect(besideTexts(changes)).toEqual(expected));
 });
 
 describe('how far the hands go', () => {

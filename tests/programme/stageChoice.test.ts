@@ -4,7 +4,7 @@ import type { Consult } from '../../src/content/library.ts';
 import { numberedStages } from '../../src/content/keepStage.ts';
 import { stageNumber, stagesAfter } from '../../src/decisions/stage/stageChoice.ts';
 import { stageWord } from '../../src/messages/en/clinician/stage.ts';
-import { person, RUNNER } from './person.ts';
+import { person, RUNNER, testedSet } from './person.ts';
 import { programmeOf, refusalsOf, shipped } from './shipped.ts';
 
 const stageOf = (different: Partial<Consult>) => programmeOf(person(different)).stage;
@@ -83,6 +83,7 @@ describe('the proposal', () => {
       'sport for who does some: stage 4',
       {
         tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),
+        testedSets: [testedSet('romanian-deadlift', 20, 10, 3)],
         running: RUNNER,
       },
       4,

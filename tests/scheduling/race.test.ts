@@ -14,6 +14,7 @@ const ready: RaceFacts = {
   barred: false,
   table: running.raceEasyDays,
   restShare: 0.2,
+  overLongest: 1.5,
 };
 const ten: Race = { on: on('2026-03-08'), km: 10 };
 const judged = (facts: Partial<RaceFacts> = {}, race: Race = ten) =>
@@ -24,6 +25,9 @@ describe('a race stands in the plan', () => {
     ['where nothing speaks against it', {}, true],
     ['where it is merely early, and is told', { fitsFrom: on('2026-04-01') }, true],
     ['where it is merely long, and is told', { longestKm: 8 }, true],
+    ['up to one and a half times the longest run', { longestKm: 6.7 }, true],
+    ['not beyond that', { longestKm: 6.6 }, false],
+    ['not where nobody knows how far it may be', { longestKm: null }, false],
     ['not for an irritable tendon', { irritable: true }, false],
     ['not while walk and run take turns', { most: 'walk-run' as const }, false],
     ['not where the screen stops running', { barred: true }, false],
@@ -33,6 +37,7 @@ describe('a race stands in the plan', () => {
 
   it.each([
     ['irritable', { irritable: true }, true],
+    ['far longer than any run', { longestKm: 3 }, true],
     ['on walk-run', { most: 'walk-run' as const }, true],
     ['without running by recorded choice', { most: 'none' as const }, true],
     ['stopped by the screen', { barred: true }, false],
@@ -65,7 +70,7 @@ describe('a race is told', () => {
     [{}, []],
     [{ fitsFrom: on('2026-04-01') }, ['race-before-ready']],
     [{ longestKm: 8 }, ['race-beyond-longest']],
-    [{ longestKm: null }, ['race-beyond-longest']],
+    [{ longestKm: null }, ['race-beyond-longest', 'race-in-doubt']],
     [{ irritable: true }, ['race-in-doubt']],
     [{ barred: true, irritable: true }, ['race-barred']],
   ])('to the clinician %j', (facts, expected) => {

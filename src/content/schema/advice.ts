@@ -31,6 +31,7 @@ export const CIRCUMSTANCES = [
   'pregnant',
   'after-birth',
   'bends',
+  'sudden',
 ] as const;
 export type Circumstance = (typeof CIRCUMSTANCES)[number];
 const circumstances = z.array(z.enum(CIRCUMSTANCES)).min(1, 'at least one word');
@@ -43,7 +44,7 @@ export const adviceSchema = z.strictObject({
   ),
   angle: about('For tendons that this joint angle squeezes; for all when left out.', angle).optional(),
   notWhen: about(
-    'People it is not for: a cannot-do word, or gentle (blood pressure, a medicine, pregnancy, the first weeks after birth), no-weights, no-running, pregnant, after-birth, bends (a stage that holds the hip bend small no more).',
+    'People it is not for: a cannot-do word, or gentle (blood pressure, a medicine, pregnancy, the first weeks after birth), no-weights, no-running, pregnant, after-birth, bends (a stage that holds the hip bend small no more), sudden (it began in one moment).',
     circumstances,
   ).default([]),
   givesWay: about(

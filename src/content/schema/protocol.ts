@@ -146,6 +146,10 @@ export const protocolSchema = across(
       'The same in the stages that hold the hip bend small no more. Left out, it stays as it was.',
       z.array(line).min(1).max(3),
     ).optional(),
+    whySudden: about(
+      'How it began, for someone in whom it began in one moment (a pop, a sudden start): stands in place of the first sentence of each of the others.',
+      z.array(line).min(1).max(2),
+    ).default(['It began in one moment, not bit by bit.']),
     tests: about(
       'Tests the protocol knows: id and the name for the record.',
       z.array(
@@ -313,6 +317,10 @@ export const protocolSchema = across(
           'Longest hold for someone who must not hold long.',
           setting(from(5, 60, 'seconds')),
         ),
+        screenedReserve: about(
+          'Repetitions in hand at least for someone who must not strain: uncontrolled blood pressure, a hernia, the first weeks after birth.',
+          setting(wholeFrom(0, 10)),
+        ).default({ value: 4, mark: 'choice' }),
         untestedHoldSeconds: about(
           'The shortest hold: what a hold that was not tested starts with.',
           setting(from(5, 60, 'seconds')),
@@ -345,6 +353,14 @@ export const protocolSchema = across(
           'Up to this pull; a calf raise without a weight has about 0.6.',
           setting(from(0, 3, 'body weights')),
         ).default({ value: 0.75, mark: 'choice' }),
+        smallSqueezeBw: about(
+          'Growth of squeeze is reckoned from here at least: less harms nothing, unless irritability is high.',
+          setting(from(0, 1, 'body weights')),
+        ).default({ value: 0.35, mark: 'choice' }),
+        smallPullBw: about('The same of pull.', setting(from(0, 3, 'body weights'))).default({
+          value: 0.75,
+          mark: 'choice',
+        }),
         fewRepetitions: about(
           'Repetitions in a first session at most of a card whose words ask for few at first.',
           setting(wholeFrom(1, 60)),
@@ -444,6 +460,10 @@ export const protocolSchema = across(
           'Share of the easy days after a race, from the first, without a run.',
           setting(from(0, 1, '')),
         ).default({ value: 0.2, mark: 'choice' }),
+        raceOverLongest: about(
+          'A race longer than so many times the longest run there may be stands in the plan by a recorded decision only.',
+          setting(from(1, 5, '')),
+        ).default({ value: 1.5, mark: 'choice' }),
         raceEasyDays: about(
           'Easy days after a race, by its length.',
           z.array(

@@ -4,7 +4,7 @@
  */
 import type { Slot } from '../../content/library.ts';
 import type { TimedDose } from '../../dosing/work.ts';
-import { RESOLUTION } from '../../dosing/growth.ts';
+import { RESOLUTION, type GrowthFloor } from '../../dosing/growth.ts';
 import { HOLD_GRAIN_SECONDS } from '../../dosing/step.ts';
 import type { Source } from '../../units/source.ts';
 import type { Lowered } from './entered.ts';
@@ -14,19 +14,27 @@ import { MODEL_ANGLE } from './estimate.ts';
 import { familyOf } from './family.ts';
 import type { Fit } from './fit.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
+import { withFirstWeight } from './feltLoad.ts';
+import { growthFloorOf } from './growthFloor.ts';
 import { NOTHING } from './load.ts';
 import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
 import { burdenOf, shownBurden, shownWith, type SessionBurden, type Shown } from './shown.ts';
 
 /** The fit as it enters; null where even its lightest form is more than was shown. */
-export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+export function enter(asFitted: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+  const entered = entering(withFirstWeight(asFitted, person), slot, person, bounds);
+  // Less range bends the hip less, and with it what a first weight is reckoned from.
+  return entered === null ? null : withFirstWeight(entered, person);
+}
+
+function entering(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
   if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
   const bare = fit.load.byFeel ? unloaded(fit) : fit;
   if (isSlight(card, bare, person)) return withEntry(fit, bare, 'slight', null, null);
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
-  if (limits === null) return withEntry(fit, gentlest(fit, card, person), 'nothing', null, null);
+  if (limits === null) return withEntry(fit, untested(fit, card, person, bounds), 'nothing', null, null);
   const broken = brokenBy(card, fit, limits, person);
   if (broken === null) return withEntry(fit, fit, limits.basis, limits, null);
   const inPeak = withinPeaks(fit, card, limits, person);
@@ -37,9 +45,9 @@ export function enter(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit
 /** The least useful range, without a weight. */
 export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
+  if (!isMeasured(card, person, bounds)) return withFirstWeight(withEntry(fit, fit, 'notModelled', null, null), person);
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
-  const least = gentlest(fit, card, person);
+  const least = untested(fit, card, person, bounds);
   if (limits === null) return withEntry(fit, least, 'nothing', null, null);
   // Nothing of the family is as gentle: then no more than a step above the largest of it.
   const growth = Math.max(limits.growth, person.protocol.limits.stepGrowth.value);
@@ -93,28 +101,20 @@ function largestOf(
   // What says how much was done goes before a look at the movement, which says nothing of it.
   const counted = all.filter(({ burden }) => Number.isFinite(burden.compressionTimeBwS));
   const times = counted.length > 0 ? counted : all;
-  const most = (of: typeof all, quantity: Quantity) =>
-    Math.max(FLOOR[quantity], ...of.map(({ burden }) => burden[quantity]));
+  const most = (of: typeof all, quantity: Quantity) => Math.max(...of.map(({ burden }) => burden[quantity]));
   const lead = all.reduce((a, b) => (b.burden.compressionBw > a.burden.compressionBw ? b : a));
   return {
     card: lead.one.card.id,
     by: lead.one.by,
     largest: {
       compressionBw: most(all, 'compressionBw'),
+      tensionBw: Math.max(...all.map(({ burden }) => burden.tensionBw)),
       hipMomentNm: most(all, 'hipMomentNm'),
       compressionTimeBwS: most(times, 'compressionTimeBwS'),
       tensionTimeBwS: most(times, 'tensionTimeBwS'),
     },
   };
 }
-
-// Below these the model cannot tell two values apart; over time there is no floor but that of the work itself.
-const FLOOR: SessionBurden = {
-  compressionBw: RESOLUTION.compressionBw,
-  hipMomentNm: RESOLUTION.hipMomentNm,
-  compressionTimeBwS: 0,
-  tensionTimeBwS: 0,
-};
 
 const DUST = 1e-9;
 
@@ -126,13 +126,27 @@ function brokenBy(
 ): Quantity | null {
   const asked = askedBy(card, fit, person);
   if (asked === null) return 'compressionBw';
-  const seconds = workSeconds(fit.first.dose);
+  const floors = floorsOf(growthFloorOf(person), asked, workSeconds(fit.first.dose));
   return (
-    QUANTITIES.find((quantity) => {
-      const floor = quantity === 'compressionTimeBwS' ? RESOLUTION.compressionBw * seconds : 0;
-      return asked[quantity] > Math.max(growth * largest[quantity], floor) + DUST;
-    }) ?? null
+    QUANTITIES.find(
+      (quantity) => asked[quantity] > growth * Math.max(largest[quantity], floors[quantity]) + DUST,
+    ) ?? null
   );
+}
+
+/** What is so small that nobody need have shown it; over time there is no floor of pull but that of the work itself. */
+function floorsOf(
+  { compressionBw, tensionBw }: GrowthFloor,
+  asked: SessionBurden,
+  seconds: number,
+): Pick<SessionBurden, Quantity> {
+  return {
+    compressionBw,
+    // The moment matters to the tendon by its pull alone.
+    hipMomentNm: asked.tensionBw <= tensionBw ? asked.hipMomentNm : RESOLUTION.hipMomentNm,
+    compressionTimeBwS: compressionBw * seconds,
+    tensionTimeBwS: asked.tensionBw <= tensionBw ? asked.tensionTimeBwS : 0,
+  };
 }
 
 function askedBy(card: PosedCard, { rangeDeg, load, first }: Fit, person: Person): SessionBurden | null {
@@ -202,6 +216,21 @@ function usefulRanges(
 
 function gentlest(fit: Fit, card: PosedCard, person: Person): Fit {
   return { ...unloaded(fit), rangeDeg: usefulRanges(fit, card, person).at(-1) ?? null };
+}
+
+/** The gentlest version; where the stage squeezes without a cap, as far as it stays small. */
+function untested(fit: Fit, card: PosedCard, person: Person, { caps }: Bounds): Fit {
+  const least = gentlest(fit, card, person);
+  if (caps.compressionBw !== null || person.effects.under18) return least;
+  const floor = growthFloorOf(person);
+  const isSmall = (rangeDeg: number | null) => {
+    const peak = person.model.sweepTo(card, rangeDeg, 0, fit.first.dose.tempo)?.peak;
+    return (
+      peak !== undefined && peak.compressionBw <= floor.compressionBw && peak.tensionBw <= floor.tensionBw
+    );
+  };
+  const ranges = usefulRanges(fit, card, person).toReversed();
+  return { ...least, rangeDeg: lastThat(ranges, isSmall) ?? least.rangeDeg };
 }
 
 function unloaded(fit: Fit): Fit {

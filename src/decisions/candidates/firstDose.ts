@@ -4,6 +4,7 @@ import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
 import type { TimedDose } from '../../dosing/work.ts';
 import type { Source } from '../../units/source.ts';
 import type { Obstacle } from '../terms/obstacle.ts';
+import { reserveAtLeast, strainBarredBy } from '../person/effort.ts';
 import type { Person } from '../person/person.ts';
 import type { Why } from '../terms/cell.ts';
 import { testsOfSide } from '../screen/testsOfSide.ts';
@@ -20,6 +21,11 @@ export function lighterBy({ effects }: Person): 0 | 1 {
   return effects.under18 ? 1 : 0;
 }
 
+/** Repetitions in hand: the dose's, one more under 18, and as many as someone needs who must not strain. */
+export function reserveFor(reserve: number, person: Person): number {
+  return Math.max(reserve + lighterBy(person), reserveAtLeast(person));
+}
+
 /** The first dose, or that the hold that was shown is too short to take a share of. `known`: done before, or tested. */
 export function firstDose(
   slot: Slot,
@@ -33,9 +39,13 @@ export function firstDose(
     ...slot.dose,
     tempo: tempo ?? card.tempo,
     sets: Math.max(1, sets - lighter),
-    reserve: reserve === null ? null : reserve + lighter,
+    reserve: reserve === null ? null : reserveFor(reserve, person),
   };
-  const young = lighter === 0 ? {} : { sets: youngWhy(sets), reserve: youngWhy(reserve) };
+  const strains = reserve !== null && reserve + lighter < reserveAtLeast(person);
+  const young = {
+    ...(lighter === 0 ? {} : { sets: youngWhy(sets), reserve: youngWhy(reserve) }),
+    ...(strains ? { reserve: strainWhy(reserve, person) } : {}),
+  };
   if (holdSeconds === null)
     return card.fewAtFirst && !known ? few({ dose, why: young }, person) : { dose, why: young };
   const held = firstHold(slot, card, person);
@@ -95,18 +105,28 @@ function holdOf(
   person: Person,
   first: Pick<HoldRules, 'untestedSeconds' | 'shareFrom'>,
 ): HoldAnswer {
-  const { consult, protocol, effects, lastDone } = person;
+  const { consult, protocol, lastDone } = person;
   const tested = testsOfSide(card, consult).flatMap(({ seconds }) => seconds ?? []);
   const done = lastDone.flatMap(({ card: id, holdSeconds }) => (id === card.id ? (holdSeconds ?? []) : []));
   const { holdShareTo, holdAtMostSeconds, screenedHoldSeconds } = protocol.limits;
   return holdFor(doseSeconds, tested.length === 0 ? null : Math.min(...tested), {
     shareTo: holdShareTo.value,
     longestSeconds: holdAtMostSeconds.value,
-    screenedSeconds: effects.shortHolds.length > 0 ? screenedHoldSeconds.value : null,
+    screenedSeconds: strainBarredBy(person).length > 0 ? screenedHoldSeconds.value : null,
     shareFrom: first.shareFrom,
     // What was held in the programme before is known: no more than that.
     untestedSeconds: first.untestedSeconds === null ? null : Math.max(first.untestedSeconds, ...done),
   });
+}
+
+function strainWhy(byRule: number, person: Person): Why {
+  const { value, mark, cite } = person.protocol.limits.screenedReserve;
+  return {
+    rule: { rule: 'no-straining', bars: strainBarredBy(person) },
+    inputs: { byRule, reserveAtLeast: value },
+    source: { cite: cite ?? 'house rules 2 and 11.11', mark },
+    decidedBy: 'dose',
+  };
 }
 
 function youngWhy(byRule: number | null): Why {
@@ -118,10 +138,8 @@ function youngWhy(byRule: number | null): Why {
   };
 }
 
-function holdWhy(
-  { why }: Extract<HoldAnswer, { holdSeconds: number }>,
-  { effects, protocol }: Person,
-): Why | null {
+function holdWhy({ why }: Extract<HoldAnswer, { holdSeconds: number }>, person: Person): Why | null {
+  const { protocol } = person;
   const { testedSeconds, shareTo } = why;
   switch (why.decidedBy) {
     case 'dose':
@@ -156,7 +174,7 @@ function holdWhy(
       };
     case 'screen':
       return {
-        rule: { rule: 'short-holds', items: effects.shortHolds },
+        rule: { rule: 'short-holds', bars: strainBarredBy(person) },
         inputs: { longestSeconds: protocol.limits.screenedHoldSeconds.value },
         source: HOUSE,
         decidedBy: 'dose',

@@ -92,7 +92,9 @@ function fitPosed(
     first,
     load: lightened(wanted, found, bounds),
     // What hurt is not climbed back to before it is tested again.
-    loads: wanted.byFeel ? [load] : loads.filter((one) => one.loadKg < painfulFromKg(card, null, person)),
+    loads: wanted.byFeel
+      ? loads.filter((one) => one.loadKg <= load.loadKg)
+      : loads.filter((one) => one.loadKg < painfulFromKg(card, null, person)),
     rangeDeg,
     settingsDeg,
     rangeDecidedBy: rangeDeg === settingsDeg.at(-1) ? 'dose' : found.rangeDecidedBy,

@@ -37,6 +37,7 @@ function measured(
   if (swept === null || swept === undefined)
     return {
       compressionBw: 0,
+      tensionBw: 0,
       hipMomentNm: 0,
       compressionTimeBwS: 0,
       tensionTimeBwS: 0,
@@ -47,6 +48,7 @@ function measured(
   const per = kind === 'hold' ? Math.max(1, repetitionSeconds) : 1;
   return {
     compressionBw: margin * Math.max(...all.map(({ peak }) => peak.compressionBw)),
+    tensionBw: margin * swept.peak.tensionBw,
     hipMomentNm: Math.abs(swept.peak.hipMomentNm),
     compressionTimeBwS: (margin * swept.compressionTimeBwS) / per,
     tensionTimeBwS: (margin * swept.tensionTimeBwS) / per,

@@ -116,6 +116,8 @@ function lesser(a: number | null, b: number | null): number | null {
 /** What is held against 1.3: peaks, and squeeze and pull over one session. Infinite where nothing is known of it. */
 export interface SessionBurden {
   readonly compressionBw: number;
+  /** Peak pull: not held against 1.3 itself. */
+  readonly tensionBw: number;
   readonly hipMomentNm: number;
   readonly compressionTimeBwS: number;
   readonly tensionTimeBwS: number;
@@ -155,6 +157,7 @@ function burden(
   if (swept === null) return null;
   return {
     compressionBw: swept.peak.compressionBw,
+    tensionBw: swept.peak.tensionBw,
     hipMomentNm: Math.abs(swept.peak.hipMomentNm),
     compressionTimeBwS: times === null ? Infinity : times * swept.compressionTimeBwS,
     tensionTimeBwS: times === null ? Infinity : times * swept.tensionTimeBwS,

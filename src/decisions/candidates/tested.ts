@@ -2,7 +2,7 @@
 import type { Slot, Stage } from '../../content/library.ts';
 import { loadFor, type HipMomentPair, type LoadAnswer } from '../../dosing/load.ts';
 import type { TestedSet } from '../../dosing/tested.ts';
-import { lighterBy } from './firstDose.ts';
+import { reserveFor } from './firstDose.ts';
 import { distanceTo, type PosedCard } from '../person/model.ts';
 import { painfulSide, type Person } from '../person/person.ts';
 import type { ConsultSet, TestedReason } from '../terms/testedReason.ts';
@@ -147,7 +147,7 @@ function asked(
     doneSet(set),
     {
       repetitions: dose.repetitions ?? 0,
-      reserve: (dose.reserve ?? 0) + lighterBy(person),
+      reserve: reserveFor(dose.reserve ?? 0, person),
       // The range is held to the set's instead of the set to the range: `testedToDeg`.
       rangeDeg: null,
       tempo,

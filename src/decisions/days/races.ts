@@ -26,6 +26,7 @@ export function racesOf(
     barred: decision.because.some(({ code }) => code === 'does-not-run' || code === 'screen-stops-running'),
     table: protocol.runningRules.raceEasyDays,
     restShare: protocol.runningRules.raceRestShare.value,
+    overLongest: protocol.runningRules.raceOverLongest.value,
   });
 }
 

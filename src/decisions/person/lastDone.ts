@@ -2,24 +2,7 @@
 import type { Tempo } from '../../dosing/dose.ts';
 import type { CellName } from '../terms/cell.ts';
 import type { Earlier, EarlierExercise } from '../terms/earlier.ts';
-import type { StageName } from '../terms/stageName.ts';
-
-export interface LastDone {
-  readonly card: string;
-  readonly revision: number;
-  readonly stage: StageName;
-  readonly sets: number;
-  /** Exactly one of the two is a number. */
-  readonly repetitions: number | null;
-  readonly holdSeconds: number | null;
-  /** Null where the exercise has no tempo. */
-  readonly tempo: Tempo | null;
-  readonly reserve: number | null;
-  /** Null where it was felt for. */
-  readonly loadKg: number | null;
-  readonly rangeDeg: number | null;
-  readonly timesPerDay: number;
-}
+import type { LastDone } from '../terms/lastDone.ts';
 
 /** Every exercise of the present step; none without a revision before, or when it followed another protocol. */
 export function lastDoneIn(earlier: Earlier | null, protocol: string): readonly LastDone[] {

@@ -6,12 +6,14 @@ import type { Circumstance } from '../../content/schema/advice.ts';
 import { hasNoWeight } from './kitAtHome.ts';
 import { precautionsOf } from './precautions.ts';
 import type { Person } from './person.ts';
+import { beganSuddenly } from '../screen/suddenStart.ts';
 
 /** What holds for this person in this stage and advice may have to give way to. */
 export function circumstancesOf(person: Person, stage: Stage): ReadonlySet<Circumstance> {
   const { consult, effects, maternity, cannotDo } = person;
   const found: [Circumstance, boolean][] = [
     ['gentle', precautionsOf(person).gentle],
+    ['sudden', beganSuddenly(consult)],
     ['bends', stage.caps.hipFlexionDeg === null],
     ['no-weights', hasNoWeight(consult.kit)],
     [

@@ -4,6 +4,7 @@ import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { CannotDo } from '../../content/schema/words.ts';
 import type { Maternity } from '../screen/maternity.ts';
 import { limitsOf } from '../screen/painLimits.ts';
+import { reserveAtLeast, strainBarredBy } from './effort.ts';
 import type { Person } from './person.ts';
 
 /** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
@@ -23,6 +24,8 @@ export interface Precautions {
   readonly breath: readonly { readonly item: BreathItem; readonly known: Known }[];
   /** Longest hold in seconds while they act; null when every one of them was cleared. */
   readonly holdAtMostSeconds: number | null;
+  /** Repetitions in hand at least; null where nobody must take care not to strain. */
+  readonly reserveAtLeast: number | null;
   /** Only those that act: what was cleared stops no run. */
   readonly bone: readonly { readonly item: BoneItem; readonly known: Known }[];
   readonly medicines: readonly { readonly item: MedicineItem; readonly known: Known }[];
@@ -37,14 +40,8 @@ export interface Precautions {
 const BONE = ['hopPain', 'focalBonePain', 'nightBonePain', 'missedPeriods', 'lowEnergy'] as const;
 
 /** Empty lists and null where nothing has to be heeded. */
-export function precautionsOf({
-  consult,
-  effects,
-  maternity,
-  protocol,
-  sudden,
-  cannotDo,
-}: Person): Precautions {
+export function precautionsOf(person: Person): Precautions {
+  const { consult, effects, maternity, protocol, sudden, cannotDo } = person;
   const breath = known(['uncontrolledBloodPressure', 'hernia'] as const, consult, effects.shortHolds);
   const medicines = known(
     ['oralSteroid', 'fluoroquinolone', 'recentInjection'] as const,
@@ -54,10 +51,12 @@ export function precautionsOf({
   const bone = known(BONE, consult, effects.noRunning).filter((one) => one.known !== 'cleared');
   const { usualOnly } = limitsOf(consult, protocol);
   const short = effects.shortHolds.length > 0;
+  const strains = strainBarredBy(person).length > 0;
   const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
   return {
     breath,
-    holdAtMostSeconds: short ? protocol.limits.screenedHoldSeconds.value : null,
+    holdAtMostSeconds: strains ? protocol.limits.screenedHoldSeconds.value : null,
+    reserveAtLeast: strains ? reserveAtLeast(person) : null,
     bone,
     medicines,
     maternity,

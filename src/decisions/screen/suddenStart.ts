@@ -7,6 +7,16 @@ import type { Earlier } from '../terms/earlier.ts';
 const SUDDEN: readonly ScreenItem[] = ['popBruise', 'suddenOnsetUnder18'];
 
 /**
+ * Whether it began in one moment, in this programme and every later one: the story of too much work is not told then. An
+ * entry under 18 that names a gradual start has the item at `no`.
+ */
+export function beganSuddenly({ clearances, screen }: Pick<Consult, 'clearances' | 'screen'>): boolean {
+  return clearances.some(
+    ({ flag }) => flag === 'popBruise' || (SUDDEN.includes(flag) && screen[flag] !== 'no'),
+  );
+}
+
+/**
  * The clearance of a sudden start that no programme has followed yet, the latest of several; null when there is none.
  * `earlier`: the revision before, null for the first.
  */

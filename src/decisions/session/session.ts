@@ -11,6 +11,7 @@ import type { Kept } from './fitDays.ts';
 import { measureFor } from '../candidates/measure.ts';
 import { boundsOf, cardOf, type Bounds, type Person } from '../person/person.ts';
 import type { NoRoom } from '../terms/noWholeStage.ts';
+import { growthFloorOf } from '../candidates/growthFloor.ts';
 
 /** One exercise of the session: what fills the slot, the harder cards it may go on to, and its part in the ladder. */
 export interface SessionExercise {
@@ -108,6 +109,7 @@ function sessionExercise(
       start,
       progression: slot.progression.map((change) => heldShort(gentler(change, person), fit, person)),
       atMostKg: limited ? start.loadKg : null,
+      feltFor: fit.load.byFeel,
       setUpSeconds,
       sideChangeSeconds,
     },
@@ -159,10 +161,12 @@ function daysPerWeek({ when }: Slot, { days }: WeekPlan): number {
     .length;
 }
 
-function ladderLimits({ protocol, consult }: Person, { caps }: Bounds) {
+function ladderLimits(person: Person, { caps }: Bounds) {
+  const { protocol, consult } = person;
   return {
     stepGrowth: protocol.limits.stepGrowth.value,
     weekGrowth: protocol.limits.weekGrowth.value,
+    floor: growthFloorOf(person),
     compressionCapBw: caps.compressionBw,
     cardsAboveHalfCap: protocol.limits.cardsAboveHalfCap.value,
     minutes: consult.minutesPerDay,

@@ -6,6 +6,7 @@ import type { StageChoice, StageReason } from '../terms/stageChoice.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
 import { firstStage, proposeStage } from './stageProposal.ts';
 import type { StageName } from '../terms/stageName.ts';
+import type { LastDone } from '../terms/lastDone.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 
 /** Light holds at most is the screen's word: no choice goes beyond the first stage then. */
@@ -14,10 +15,11 @@ export function chooseStage(
   protocol: Protocol,
   effects: ScreenEffects,
   sudden: SuddenStart | null,
+  lastDone: readonly LastDone[],
 ): StageChoice {
   const own = consult.stage === 'auto' ? null : consult.stage;
   if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
-  const { reached, looked } = proposeStage(consult, protocol, sudden);
+  const { reached, looked } = proposeStage(consult, protocol, sudden, lastDone);
   const chosen = own ?? reached;
   const ownChoice: StageReason[] =
     own === null || own === reached

@@ -7,6 +7,7 @@ import type { Consult, Protocol, Stage } from '../../content/library.ts';
 import type { StageName } from '../terms/stageName.ts';
 import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
+import type { LastDone } from '../terms/lastDone.ts';
 
 type Test = Consult['tests'][number];
 
@@ -21,13 +22,16 @@ export function proposeStage(
   consult: Consult,
   protocol: Protocol,
   sudden: SuddenStart | null,
+  lastDone: readonly LastDone[],
 ): StageProposal {
   const looked: StageLooked[] = [];
   let reached = firstStage(protocol);
   for (const [index, stage] of numberedStages(protocol.stages).entries()) {
     if (index === 0) continue;
     const name = (index + 1) as StageName;
-    const obstacle = obstacleInto(stage, index + 1, consult, protocol, sudden);
+    const obstacle =
+      obstacleInto(stage, index + 1, consult, protocol, sudden) ??
+      weightObstacle(index, consult, protocol, lastDone);
     const by = worstOfEach(consult.tests).filter(({ test }) => stage.enter.tests.includes(test));
     looked.push({ stage: name, by, obstacle });
     if (obstacle !== null) break;
@@ -49,6 +53,28 @@ export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult
   return worst === null || worst.pain <= enter.painAtMost
     ? null
     : { code: 'sport-pain', test: worst.test, pain: worst.pain, painAtMost: enter.painAtMost };
+}
+
+/**
+ * Fast work comes after heavy work (house rules 4): a set with a weight that hurt little, of an exercise of the stage before
+ * or of this one, or the stage before done. `index`: of the stage, from 0.
+ */
+function weightObstacle(
+  index: number,
+  { testedSets }: Consult,
+  { stages, limits }: Protocol,
+  lastDone: readonly LastDone[],
+): StageObstacle | null {
+  const stage = stages[index];
+  if (stage?.enter.sport !== true) return null;
+  const slots = [...(stages[index - 1]?.slots ?? []), ...stage.slots];
+  const heavy = new Set(slots.flatMap(({ dose, cards }) => (dose.repetitions === null ? [] : cards)));
+  const painAtMost = limits.testPainAtMost.value;
+  const tested = testedSets.some(
+    ({ card, loadKg, pain }) => heavy.has(card) && loadKg > 0 && pain <= painAtMost,
+  );
+  const done = lastDone.some((one) => one.stage !== 'keepGoing' && one.stage >= index);
+  return tested || done ? null : { code: 'no-weight-shown', painAtMost };
 }
 
 function obstacleInto(

@@ -1,5 +1,5 @@
 /** The rule behind a number of the dosage table, as codes and numbers. */
-import type { ScreenItem } from '../../content/schema/consult.ts';
+import type { StrainBar } from './strainBar.ts';
 import type { Amount } from '../../dosing/rung.ts';
 import type { EntryRule } from './entryRule.ts';
 import type { ObstacleReason } from './obstacle.ts';
@@ -18,7 +18,7 @@ export type DoseRule =
   | { readonly rule: 'fit-minutes'; readonly from: number; readonly to: number }
   | { readonly rule: 'few-at-first'; readonly repetitions: number }
   | { readonly rule: 'young' | 'held-share' | 'held-untested' | 'held-longer' | 'held-longest' }
-  | { readonly rule: 'short-holds'; readonly items: readonly ScreenItem[] }
+  | { readonly rule: 'short-holds' | 'no-straining'; readonly bars: readonly StrainBar[] }
   | { readonly rule: 'card-tempo' | 'hold-reserve' | 'recovery-clock' }
   | { readonly rule: 'clinician'; readonly reason: string };
 
@@ -29,6 +29,8 @@ export type LoadRule =
       readonly rule:
         'untested' | 'untested-sudden' | 'felt' | 'none-admitted' | 'bare-between' | 'carried-on';
     }
+  /** `growth`: over the exercise without a weight. */
+  | { readonly rule: 'felt-first'; readonly growth: number; readonly isFelt: boolean }
   | {
       readonly rule: 'tested';
       readonly tested: TestedReason;

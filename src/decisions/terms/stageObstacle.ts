@@ -6,6 +6,7 @@ import type { SuddenStart } from './suddenStart.ts';
 /** Why the proposal goes no further than it does. */
 export type StageObstacle =
   | { readonly code: 'stirred-up' | 'irritable' | 'irritable-for-sport' | 'not-settled' | 'no-sport' }
+  | { readonly code: 'no-weight-shown'; readonly painAtMost: number }
   | { readonly code: 'not-tested'; readonly tests: readonly string[] }
   | {
       readonly code: 'straight-hip-pain' | 'entry-pain' | 'sport-pain';

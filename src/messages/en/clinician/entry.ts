@@ -24,6 +24,14 @@ export function entryRule(entry: EntryRule, titleOf: (card: string) => string): 
   return `${most} what was ${BY_WORDS[by]} with ${titleOf(card)}${what}`;
 }
 
+/** Why a weight that is felt for is no heavier at first. @example 'nothing tested with this card: it is felt for, at first up to 1.3 times the exercise without a weight' */
+export function feltRule(growth: number, isFelt: boolean): string {
+  const most = `${numberText(growth)} times the exercise without a weight`;
+  return isFelt
+    ? `nothing tested with this card: it is felt for, at first up to ${most}`
+    : `nothing tested with this card, and the lightest weight there is makes it more than ${most}`;
+}
+
 /** A line of the record for one exercise; null where nothing was taken down. */
 export function entryText(title: string, entry: Entry, titleOf: (card: string) => string): string | null {
   if (entry.lowered.length === 0) return null;

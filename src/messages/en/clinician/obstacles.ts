@@ -4,9 +4,7 @@ import type { PassedOver } from '../../../decisions/terms/passedOver.ts';
 import { testedText } from './tested.ts';
 
 type Words = {
-  readonly [Reason in ObstacleReason['reason']]: (
-    why: Extract<ObstacleReason, { readonly reason: Reason }>,
-  ) => string;
+  readonly [Member in ObstacleReason as Member['reason']]: (why: Member) => string;
 };
 
 /** @example obstacleWords({ reason: 'cannot-do', need: 'kneel' }) // => 'it asks for what cannot be done (kneel)' */

@@ -23,8 +23,8 @@ export interface RefusalWords {
 }
 
 type Of<Union extends { readonly reason: string }> = {
-  readonly [Reason in Union['reason']]: (
-    why: Extract<Union, { readonly reason: Reason }>,
+  readonly [Member in Union as Member['reason']]: (
+    why: Member,
     testNameOf: (test: string) => string,
   ) => RefusalWords;
 };

@@ -2,9 +2,9 @@
 import type { DoseRule, LoadRule, RangeRule, Rule } from '../../../decisions/terms/rule.ts';
 import type { EntryRule } from '../../../decisions/terms/entryRule.ts';
 import { amountText } from '../patient/steps.ts';
-import { entryRule } from './entry.ts';
+import { entryRule, feltRule } from './entry.ts';
 import { obstacleWords } from './obstacles.ts';
-import { SCREEN_WORDS } from './screen.ts';
+import { strainWord } from './screen.ts';
 import { testedText } from './tested.ts';
 
 type TitleOf = (card: string) => string;
@@ -32,7 +32,8 @@ const DOSE: WordsOf<DoseRule> = {
   'held-untested': () => 'not tested: the shortest hold of the protocol, or what was held before',
   'held-longer': () => 'longer than the dose of the slot, so that it is not far below what was held',
   'held-longest': () => 'longest hold of the protocol',
-  'short-holds': ({ items }) => `short holds: ${items.map((item) => SCREEN_WORDS[item]).join(', ')}`,
+  'short-holds': ({ bars }) => `short holds: ${bars.map(strainWord).join(', ')}`,
+  'no-straining': ({ bars }) => `no straining: ${bars.map(strainWord).join(', ')}`,
   'card-tempo': () => 'pace of the card, no pause at the squeezed end',
   'hold-reserve': () => 'a hold leaves 10 to 20 seconds in hand',
   'recovery-clock': () => 'the week on one recovery clock',
@@ -51,6 +52,7 @@ const LOAD: WordsOf<LoadRule> = {
   'none-admitted': () => 'nothing tested with this card, and no weight is admitted over the whole movement',
   'bare-between': () => 'between sessions without a weight: the gentlest hold of the slot',
   'carried-on': () => 'carried on from the easier exercise, no heavier',
+  'felt-first': ({ growth, isFelt }) => feltRule(growth, isFelt),
   tested: ({ tested, lightShare, hurtFromKg }) =>
     [
       testedText(tested),

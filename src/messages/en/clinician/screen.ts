@@ -3,6 +3,7 @@ import type { Clinic } from '../../../content/library.ts';
 import type { ScreenItem } from '../../../content/schema/consult.ts';
 import type { Maternity } from '../../../decisions/screen/maternity.ts';
 import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
+import type { StrainBar } from '../../../decisions/terms/strainBar.ts';
 import type { IsoDate } from '../../../units/date.ts';
 
 export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
@@ -157,4 +158,9 @@ export function maternityText({ kind, weeks, liesFlat, jumps, runMost, clearedBy
     ...(clearedBy === null ? [] : [`running and jumping cleared early by ${clearedBy}`]),
   ];
   return `${who}${what.length === 0 ? '' : `: ${what.join(', ')}`}.`;
+}
+
+/** What bars straining, for the clinician. */
+export function strainWord(bar: StrainBar): string {
+  return bar === 'afterBirth' ? 'the first weeks after birth, or not recorded' : SCREEN_WORDS[bar];
 }

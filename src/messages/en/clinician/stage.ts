@@ -39,6 +39,8 @@ export function obstacleText(obstacle: StageObstacle, nameOf: (test: string) => 
       return 'it is not known that the next day was settled';
     case 'no-sport':
       return 'no sport that needs it is recorded';
+    case 'no-weight-shown':
+      return `no set with a weight was tested at ${obstacle.painAtMost} or less, and the stage before was not done; fast work comes after heavy work`;
     case 'not-tested':
       return `none of its tests was done (${obstacle.tests.join(', ')})`;
     case 'straight-hip-pain':

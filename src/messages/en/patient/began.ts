@@ -17,7 +17,7 @@ const CHANGE: Readonly<Record<Exclude<Change, 'nothing-known'>, readonly [Kind, 
   stretching: ['press', 'more stretching'],
   'long-drives': ['press', 'long drives'],
   'more-sitting': ['press', 'more sitting'],
-  break: ['break', ''],
+  break: ['break', 'a break'],
   'poor-sleep': ['recovery', 'poor sleep'],
   stress: ['recovery', 'stress'],
 };
@@ -37,6 +37,18 @@ export function beganTexts(changed: readonly Change[]): string[] {
   return [loadText(of('load')), pressText(of('press')), breakText(of('break')), recoveryText(of('recovery'))]
     .filter((text) => text !== '')
     .slice(0, MOST_SENTENCES);
+}
+
+/** The same where it began in one moment: what was new beside it, and no story of too much work. @example besideTexts(['hills']) // => ['In the weeks before it, one thing was new: more hills. Nobody can say whether it had a part in it.'] */
+export function besideTexts(changed: readonly Change[]): string[] {
+  if (changed.length === 0) return [NOTHING_RECORDED];
+  const words = changed.flatMap((change) => (change === 'nothing-known' ? [] : [CHANGE[change][1]]));
+  if (words.length === 0) return ['As far as we know, nothing was new in the weeks before it.'];
+  return words.length === 1
+    ? [`In the weeks before it, one thing was new: ${words[0]}. Nobody can say whether it had a part in it.`]
+    : [
+        `In the weeks before it, these were new: ${listText(words)}. Nobody can say whether they had a part in it.`,
+      ];
 }
 
 function loadText(words: readonly string[]): string {

@@ -61,7 +61,7 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
   restSeconds: ({ at: { dose } }) => restText(dose.restSeconds, dose.sets),
   loadKg: ({ at, byFeel, load, fit }) =>
     byFeel
-      ? feelText(at.dose.reserve, fit.load.decidedBy === 'dose' ? null : fit.load.load.made)
+      ? feelText(at.dose.reserve, load?.made ?? fit.load.load.made)
       : loadText(at.loadKg, load?.made ?? null),
   reserve: ({ at }) => reserveText(at.dose),
   hipFlexionDeg: ({ hipBendDeg }) => (hipBendDeg === null ? '' : `about ${hipBendDeg}°`),

@@ -90,7 +90,7 @@ export function loadText(loadKg: number, made: Made | null): string {
   return made === null ? kgText(loadKg) : madeText(made);
 }
 
-/** Nothing was tested, so the patient finds the weight, from nothing up. `atMost`: never more than that; null where no limit says so. */
+/** Nothing was tested, so the patient finds the weight, from nothing up. `atMost`: never more than that in this step; null where the kit does not make it. */
 export function feelText(reserve: number | null, atMost: Made | null): string {
   const until = reserve === null ? 'it feels like work' : `you could do just ${reserve} more`;
   const most = atMost === null ? '' : `; at most ${aMadeText(atMost)}`;

@@ -2,7 +2,7 @@
 import type { Consult, Protocol, Clinic } from '../../../content/library.ts';
 import type { EmergencyBox } from '../../shapes.ts';
 import type { Course } from '../../../decisions/stage/course.ts';
-import { beganTexts } from './began.ts';
+import { beganTexts, besideTexts } from './began.ts';
 import { dayAndYear, dayText } from '../plain.ts';
 
 const SIDE_WORDS = { left: 'left side', right: 'right side', both: 'both sides' } as const;
@@ -33,7 +33,7 @@ const LIGHT_HOLDS =
 
 /** The first programme after a cleared sudden start: why it is so light (house rules 11.6). */
 const SUDDEN =
-  'It began suddenly, and it has been looked at since. So this first plan is light, with less than you could lift.';
+  'It has been looked at since it began. So this first plan is light, with less than you could lift.';
 
 /** A lower stage or step than in the revision before: said plainly, so that nobody wonders. */
 const TURNED_DOWN =
@@ -49,6 +49,8 @@ export interface OpeningFacts {
   readonly bends: boolean;
   /** It began with a pop or a sudden pain, and this is the first plan after it was cleared. */
   readonly sudden: boolean;
+  /** It began in one moment, in this plan or before it. */
+  readonly beganSuddenly: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
 }
@@ -58,10 +60,10 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, gentle, bends, sudden, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, bends, sudden, beganSuddenly, turnedDown }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
-  const why = gentle ? gentleWhy(protocol) : bends ? (protocol.whyLater ?? protocol.why) : protocol.why;
+  const why = whyTexts(protocol, { gentle, bends, beganSuddenly });
   switch (course) {
     case 'treatment':
       return [
@@ -70,7 +72,7 @@ export function openingText(
         ...(turnedDown ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...(sudden ? [SUDDEN] : []),
-        ...beganTexts(consult.changedBefore),
+        ...(beganSuddenly ? besideTexts : beganTexts)(consult.changedBefore),
       ];
     case 'discharge':
       return [
@@ -83,10 +85,19 @@ export function openingText(
   }
 }
 
-/** The protocol's own gentle words; without them the sentences that promise strong or heavy work are left out. */
-function gentleWhy({ why, whyGentle }: Protocol): readonly string[] {
-  return whyGentle ?? why.filter((sentence) => !/\b(?:strong|heav)/i.test(sentence));
+/** The protocol's words that fit; without gentle ones the sentences that promise strong or heavy work are left out. */
+function whyTexts(
+  { why, whyGentle, whyLater, whySudden }: Protocol,
+  { gentle, bends, beganSuddenly }: Pick<OpeningFacts, 'gentle' | 'bends' | 'beganSuddenly'>,
+): readonly string[] {
+  const told = (gentle ? whyGentle : bends ? whyLater : why) ?? why;
+  const fitting = beganSuddenly ? [...whySudden, ...told.slice(1)] : told;
+  return gentle && whyGentle === undefined
+    ? fitting.filter((sentence) => !PROMISES_MUCH.test(sentence))
+    : fitting;
 }
+
+const PROMISES_MUCH = /\b(?:strong|heav)/i;
 
 /** The emergency box in the words of the patient's country. */
 export function emergencyText(clinic: Clinic, country: string): EmergencyBox {

@@ -47,15 +47,24 @@ const BREATH_NAMES: Readonly<Record<BreathItem, string>> = {
   hernia: 'a hernia',
 };
 
-function breathLines({ breath, holdAtMostSeconds }: Precautions): string[] {
+/** How long to hold and when to stop a set; empty where nothing bars straining. */
+function effortText({ holdAtMostSeconds, reserveAtLeast }: Precautions): string {
+  const hold =
+    holdAtMostSeconds === null ? '' : ` Hold for ${countText(holdAtMostSeconds, 'second')} at most.`;
+  return reserveAtLeast === null
+    ? hold
+    : `${hold} End each set while you could still do ${reserveAtLeast} more.`;
+}
+
+function breathLines(precautions: Precautions): string[] {
+  const { breath } = precautions;
   if (breath.length === 0) return [];
   const yes = breath.flatMap(({ item, known }) =>
     known === 'not-asked' ? [] : [(known === 'yes' ? BREATH_KNOWN : BREATH_CLEARED)[item]],
   );
   const open = breath.filter(({ known }) => known === 'not-asked').map(({ item }) => BREATH_NAMES[item]);
   const items = breath.map(({ item }) => item);
-  const short =
-    holdAtMostSeconds === null ? '' : ` Hold for ${countText(holdAtMostSeconds, 'second')} at most.`;
+  const short = effortText(precautions);
   return [
     [
       ...yes,
@@ -147,7 +156,8 @@ const PREGNANT_SIGNS =
 const BIRTH_SIGNS =
   'Stop if you leak urine, feel a weight or bulge below, or a scar hurts. Then ask your midwife, your doctor or us. Call at once for heavy bleeding or fever.';
 
-function maternityLines({ maternity }: Precautions, facts: PrecautionFacts): string[] {
+function maternityLines(precautions: Precautions, facts: PrecautionFacts): string[] {
+  const { maternity } = precautions;
   if (maternity === null) return [];
   const flat = maternity.liesFlat ? [] : [NOT_FLAT];
   switch (maternity.kind) {
@@ -162,11 +172,16 @@ function maternityLines({ maternity }: Precautions, facts: PrecautionFacts): str
         PREGNANT_SIGNS,
       ];
     case 'after-birth':
-      return [`${bornText(maternity, facts)} ${ASK}`, BREATHE, ...impactLines(maternity, facts), BIRTH_SIGNS];
+      return [
+        `${bornText(maternity, facts)} ${ASK}`,
+        BREATHE + effortText(precautions),
+        ...impactLines(maternity, facts),
+        BIRTH_SIGNS,
+      ];
     case 'not-recorded':
       return [
         `You are pregnant, or gave birth not long ago. ${ASK}`,
-        BREATHE,
+        BREATHE + effortText(precautions),
         ...flat,
         'No jumping and no running until we have talked about it.',
         PREGNANT_SIGNS,

@@ -9,6 +9,8 @@ const TOO_EARLY = 'This race comes before your tendon is ready for it; talk with
 
 const EARLY_ALL_THE_SAME = 'This race comes before your tendon is ready for it.';
 
+const FAR = 'far longer than your longest run of the last weeks';
+
 export interface RaceWords {
   readonly races: readonly JudgedRace[];
   readonly reviewOn: string;
@@ -42,7 +44,8 @@ function againstTexts(
       decision === undefined || !inPlan ? TOO_EARLY : EARLY_ALL_THE_SAME,
       dateOpen
         ? 'From when it would fit is left open for now.'
-        : `It would fit from ${dayAndYear(fitsFrom)}.`,
+        : `It would fit from ${dayAndYear(fitsFrom)}${doubts.includes('far-beyond-longest') ? ' at the earliest' : ''}.`,
+      ...(doubts.includes('far-beyond-longest') ? [`It is also ${FAR}; that one has to grow first.`] : []),
     ];
   if (inPlan && decision !== undefined) return [];
   if (noted('race-barred')) return ['There is no running for now; talk with us before you decide.'];
@@ -50,6 +53,7 @@ function againstTexts(
     return ['You are not back to running without a break yet; talk with us before you decide.'];
   if (doubts.includes('irritable'))
     return ['Your tendon is easily stirred up just now; talk with us before you decide.'];
+  if (doubts.includes('far-beyond-longest')) return [`It is ${FAR}; talk with us before you decide.`];
   if (doubts.includes('after-another'))
     return ['It comes in the easy days after another race; talk with us before you decide.'];
   return noted('race-beyond-longest') && inPlan

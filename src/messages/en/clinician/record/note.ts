@@ -47,10 +47,10 @@ function beforeLines(decided: Decided): string[] {
 
 // The tests decide only where nothing else did.
 function proposedText(person: Decided['person'], { chosen }: Decided['stage']): string {
-  const { consult, protocol, effects, sudden } = person;
+  const { consult, protocol, effects, sudden, lastDone } = person;
   if (effects.lightHolds.length > 0) return 'the screen allows light holds only';
   if (numberedStages(protocol.stages).length === 0) return 'the only stage of this protocol';
-  const { reached } = proposeStage(consult, protocol, null);
+  const { reached } = proposeStage(consult, protocol, null, lastDone);
   if (reached === chosen) return 'as proposed from the tests';
   return sudden !== null && chosen === sudden.stageAtMost
     ? `the most after a sudden start, the tests speak for ${stageWord(reached)}`

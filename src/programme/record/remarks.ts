@@ -1,5 +1,7 @@
 /** What the clinician should know beside the tables, a sentence each. */
 import { REFERENCE_BODY } from '../../mechanics/body.ts';
+import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
+import type { PlanDay } from '../../scheduling/planDay.ts';
 import type { Decided } from '../decide.ts';
 import { dischargeCriteria } from '../discharge.ts';
 import { isModelled } from '../estimate.ts';
@@ -15,6 +17,7 @@ import {
   endText,
   growthText,
   longestText,
+  otherRunDaysText,
   painDecisionText,
   raceText,
   runCountText,
@@ -136,8 +139,18 @@ function runningRemarks({ person, running, dated }: Decided): string[] {
         ]),
     ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
+    ...runDaysRemark(person.consult.days, dated.plan.days),
     ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
+}
+
+/** The days of the consult are those with time for exercises; a run may fall on any day. */
+function runDaysRemark(days: readonly Weekday[], planned: readonly PlanDay[]): string[] {
+  const others = WEEKDAYS.filter(
+    (weekday) =>
+      !days.includes(weekday) && planned.some((day) => day.weekday === weekday && day.runs.length > 0),
+  );
+  return others.length === 0 ? [] : [otherRunDaysText(others)];
 }
 
 /** A protocol by weeks whose next rung cannot be made for this person. */

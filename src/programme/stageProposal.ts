@@ -4,6 +4,7 @@
  */
 import { numberedStages } from '../content/keepStage.ts';
 import type { Consult, Protocol, Stage } from '../content/library.ts';
+import { entryPainAtMost } from './goOnPain.ts';
 import type { StageChoice } from './programme.ts';
 import type { SuddenStart } from './suddenStart.ts';
 
@@ -78,7 +79,8 @@ function obstacleInto(
   protocol: Protocol,
   sudden: SuddenStart | null,
 ): StageObstacle | null {
-  const { tests, painAtMost, settled, sport } = stage.enter;
+  const { tests, settled, sport } = stage.enter;
+  const painAtMost = entryPainAtMost(consult, protocol, stage.enter.painAtMost);
   const { response24h, irritability, running } = consult;
   if (sudden !== null && number > sudden.stageAtMost) return { code: 'sudden-start', sudden };
   if (response24h === 'up') return { code: 'stirred-up' };

@@ -12,6 +12,7 @@ import {
 } from './phrases/steps.ts';
 import { COLUMN_WORDS } from './phrases/dose.ts';
 import type { Decided } from './decide.ts';
+import { goOnPain } from './goOnPain.ts';
 import type { Shown } from './work.ts';
 import type { FollowingPart } from './followingParts.ts';
 import type { Prescription } from './prescribe.ts';
@@ -34,16 +35,15 @@ export function stepTables(decided: Decided): StepTable[] {
 function ladderTables({ shown, person: { protocol, consult }, dated }: Decided): StepTable[] {
   // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
-  return shown.map(({ rung, prescriptions }, index) => {
+  return shown.map((one, index) => {
+    const { rung, prescriptions } = one;
     const present = index === 0;
-    const titleOf = (slot: string) =>
-      prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot;
     return {
       step: rung.step,
       heading: stepHeading(rung.step, present),
       columns: COLUMN_WORDS,
       caption: stepCaption(rung.step, present),
-      change: present ? '' : changeText(rung, titleOf),
+      change: present ? '' : rungText(one),
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
@@ -53,40 +53,53 @@ function ladderTables({ shown, person: { protocol, consult }, dated }: Decided):
             ]
           : [],
       present,
-      prescriptions: prescriptions
-        .filter(
-          ({ exercise: { slot } }) => present || rung.changed.some(({ exercise }) => exercise === slot.name),
-        )
-        .map((prescription) => ({
-          ...printed(prescription),
-          news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
-        })),
+      prescriptions: (present ? prescriptions : changedOn(one)).map((prescription) => ({
+        ...printed(prescription),
+        news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
+      })),
     };
   });
 }
 
 function partTable(part: FollowingPart, before: Shown, { person }: Decided): StepTable {
   const { protocol, consult } = person;
-  const { step, from, name, painAtMost, settled, sessions, shown } = part;
+  const { step, from, name, enters, shown } = part;
   const checkAtMost = morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo;
   return {
     step,
     heading: datedStepHeading(step, from),
     columns: COLUMN_WORDS,
     caption: stepCaption(step, false),
-    change: partText(name, step),
-    goOnWhen: partWhenTexts({
-      sessions,
-      painAtMost,
-      checkAtMost: settled ? checkAtMost : null,
-      checkDays: protocol.goingOn.checkDays.value,
-    }),
+    change: partText(enters === null ? rungText(shown) : `${name}.`, step),
+    goOnWhen:
+      enters === null
+        ? goOnTexts(protocol, checkAtMost)
+        : partWhenTexts({
+            sessions: enters.sessions,
+            pain: goOnPain(consult, protocol, enters.painAtMost),
+            checkAtMost: enters.settled ? checkAtMost : null,
+            checkDays: protocol.goingOn.checkDays.value,
+          }),
     present: false,
-    prescriptions: shown.prescriptions.map((prescription) => ({
+    // A new stage is printed in full, a further rung by what is new.
+    prescriptions: (enters === null ? changedOn(shown) : shown.prescriptions).map((prescription) => ({
       ...printed(prescription),
       news: newsOf(prescription, before.prescriptions),
     })),
   };
+}
+
+function rungText({ rung, prescriptions }: Shown): string {
+  return changeText(
+    rung,
+    (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
+  );
+}
+
+function changedOn({ rung, prescriptions }: Shown): readonly Prescription[] {
+  return prescriptions.filter(({ exercise: { slot } }) =>
+    rung.changed.some(({ exercise }) => exercise === slot.name),
+  );
 }
 
 function printed({ card, exercise, cells }: Prescription) {

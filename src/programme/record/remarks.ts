@@ -27,7 +27,10 @@ import {
 import { hollowRemark } from '../phrases/stage.ts';
 import { recoveryText, sessionLengthText } from '../phrases/week.ts';
 import { contradictions } from '../painfulSets.ts';
-import { cardOf } from '../person.ts';
+import { cardOf, type Person } from '../person.ts';
+import { goOnPain } from '../goOnPain.ts';
+import type { FollowingPart } from '../followingParts.ts';
+import { goOnPainText, partsText, stoppedText } from '../phrases/following.ts';
 import { stageWord } from '../stageChoice.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
@@ -154,18 +157,34 @@ function runDaysRemark(days: readonly Weekday[], planned: readonly PlanDay[]): s
 }
 
 /** A protocol by weeks whose next rung cannot be made for this person. */
-function partRemarks({ person, stage, following }: Decided): string[] {
+function partRemarks({ person, stage, following, stopped }: Decided): string[] {
   if (!person.protocol.byWeeks || stage.chosen === 'keepGoing') return [];
-  const last = following.at(-1);
-  return last === undefined
-    ? []
-    : [`The plan goes on by weeks: ${following.map(({ name, from }) => `${name} from ${from}`).join('; ')}.`];
+  const stages = following.filter(({ enters }) => enters !== null);
+  return [
+    ...(following.length === 0 ? [] : [partsText(following)]),
+    ...(stopped === null ? [] : [stoppedText(stopped)]),
+    ...stages.flatMap((part) => ladderEnds(part, person).map((text) => `${part.name}. ${text}`)),
+    ...(following.length > 0 ? goOnRemark(person, stages) : []),
+  ];
+}
+
+/** Where this person goes on by usual pain and not by the protocol's number. */
+function goOnRemark({ consult, protocol }: Person, stages: readonly FollowingPart[]): string[] {
+  const asked = stages.flatMap(({ enters }) => enters?.painAtMost ?? []);
+  const [painAtMost] = asked;
+  if (painAtMost === undefined) return [];
+  const pain = goOnPain(consult, protocol, painAtMost);
+  return pain.usualOnly || pain.atMost !== painAtMost ? [goOnPainText(pain, painAtMost)] : [];
+}
+
+function ladderEnds({ session }: Pick<Decided, 'session'>, person: Person): string[] {
+  return session.ladder.ends
+    .filter(({ reached }) => reached !== 'end')
+    .map((end) => endText(end, (card) => cardOf(person, card).title, person.sudden !== null));
 }
 
 function ladderRemarks({ person, session }: Decided): string[] {
-  const ends = session.ladder.ends
-    .filter(({ reached }) => reached !== 'end')
-    .map((end) => endText(end, (card) => cardOf(person, card).title, person.sudden !== null));
+  const ends = ladderEnds({ session }, person);
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
     const longest = longestHoldSeconds(fit.card, person);

@@ -99,9 +99,6 @@ function turnsOf(
   const { leastDays, leastSessions } = protocol.goingOn;
   const stepDays = Math.max(leastDays.value, Math.ceil((leastSessions.value * 7) / sessions));
   const { mayGrow } = running.plan;
-  // A run that is cut short does not grow.
-  const isCut = week.plan.days.some(({ longestShare }) => longestShare !== null);
-  const runsGrow = mayGrow.what !== 'nothing' && !(isCut && mayGrow.what === 'longest-run');
   const waiting: Waiting[] = [
     {
       what: 'exercises',
@@ -109,7 +106,7 @@ function turnsOf(
       times: parts.length > 1 ? 0 : session.ladder.rungs.length - step,
       weeksApart: Math.ceil(stepDays / 7),
     },
-    { what: 'running', times: runsGrow ? Infinity : 0, weeksApart: mayGrow.weeksApart },
+    { what: 'running', times: mayGrow.what === 'nothing' ? 0 : Infinity, weeksApart: mayGrow.weeksApart },
     { what: 'sitting', times: sitting.now === null ? 0 : sitting.budget.steps.length - 1, weeksApart: 1 },
     { what: 'stepRate', times: running.stepRate === null ? 0 : 1, weeksApart: 1 },
   ];

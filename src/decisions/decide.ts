@@ -34,7 +34,7 @@ import {
   tooFewMinutes,
 } from './session/refusals.ts';
 import { planOf, type PartFacts, type PlanOf } from './days/datedPlan.ts';
-import { followingParts, type FollowingPart } from './days/followingParts.ts';
+import { followingParts, type FollowingPart, type StoppedAt } from './days/followingParts.ts';
 import { runsInWeek } from './days/runsInWeek.ts';
 import { screenEffects } from './screen/screen.ts';
 import { isNoSession, sessionFor, shownRungs } from './session/session.ts';
@@ -61,6 +61,8 @@ export interface Decided extends Where, Work {
   readonly dated: PlanOf;
   /** Later rungs of a protocol that goes by weeks, as far as the plan reaches. */
   readonly following: readonly FollowingPart[];
+  /** The rung of such a protocol at which the plan ends before the review; null where it goes on. */
+  readonly stopped: StoppedAt | null;
   readonly course: Course;
   readonly morningTask: ExerciseCard | null;
   /** What is still held in a flare; empty when nothing is. */
@@ -101,7 +103,9 @@ function inDays({ work, hollow, ...where }: Whole, earlier: Earlier | null): Dec
   const { person, stage, bounds } = where;
   const outlook = outlookOf(person, stage.chosen, work.week.plan);
   const sitting = sittingPlan(person, bounds);
-  const following = followingParts(where, (ahead) => whatAndWhen(ahead, 1, []));
+  const { parts: following, stopped } = followingParts(where, work, (ahead, rung) =>
+    whatAndWhen(ahead, rung, []),
+  );
   const present: PartFacts = { from: person.consult.startOn, week: work.week, session: work.session };
   const dated = planOf(person, {
     bounds,
@@ -119,6 +123,7 @@ function inDays({ work, hollow, ...where }: Whole, earlier: Earlier | null): Dec
     running: dated.running,
     dated,
     following,
+    stopped,
     shown: work.shown.map((one) => beginning(one, dated)) as [Shown, ...Shown[]],
     course: courseOf(person.protocol, stage.chosen),
     morningTask: morningTask(person),

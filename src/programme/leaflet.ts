@@ -57,7 +57,7 @@ import { shortSession } from '../decisions/session/shortSession.ts';
 import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
 import { stageTexts } from '../messages/en/clinician/stage.ts';
-import { testNameIn } from './testName.ts';
+import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
 import { stepTables } from './steps.ts';
 

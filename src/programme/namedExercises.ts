@@ -12,12 +12,19 @@ import type { NamedExercise, NamedExercises } from './programme.ts';
 import { pictureOf, type Picture } from '../decisions/candidates/scene.ts';
 
 /** In the order morning check, flare, steps to come; each once, with every place that names it. */
-export function namedExercises({ person, shown, morningTask, flareHolds }: Decided): NamedExercises {
+export function namedExercises({
+  person,
+  shown,
+  following,
+  morningTask,
+  flareHolds,
+}: Decided): NamedExercises {
   const present = new Set(shown[0].prescriptions.map(({ card }) => card.id));
   const named = [
     ...(morningTask === null ? [] : [doneNow(morningTask, { kind: 'morning-check' }, person)]),
     ...flareHolds.map(({ card }) => doneNow(card, { kind: 'flare' }, person)),
-    ...shown.slice(1).flatMap((one) => laterOnes(one)),
+    // Of dated rungs every exercise stands among the exercises themselves.
+    ...(following.length > 0 ? [] : shown.slice(1).flatMap((one) => laterOnes(one))),
   ].filter(({ card }) => !present.has(card.id));
   const cards = [...new Map(named.map(({ card }) => [card.id, card])).keys()];
   return {

@@ -19,6 +19,7 @@ import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
+import { goOnPain } from '../decisions/screen/goOnPain.ts';
 import type { StepTable } from './programme.ts';
 
 /**
@@ -39,16 +40,15 @@ function ladderTables({ shown, person, dated }: Decided): StepTable[] {
   const { protocol, consult } = person;
   // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
-  return shown.map(({ rung, prescriptions }, index) => {
+  return shown.map((one, index) => {
+    const { rung, prescriptions } = one;
     const present = index === 0;
-    const titleOf = (slot: string) =>
-      prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot;
     return {
       step: rung.step,
       heading: stepHeading(rung.step, present),
       columns: COLUMN_WORDS,
       caption: stepCaption(rung.step, present),
-      change: present ? '' : changeText(rung, titleOf),
+      change: present ? '' : rungText(one),
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
@@ -58,40 +58,53 @@ function ladderTables({ shown, person, dated }: Decided): StepTable[] {
             ]
           : [],
       present,
-      prescriptions: prescriptions
-        .filter(
-          ({ exercise: { slot } }) => present || rung.changed.some(({ exercise }) => exercise === slot.name),
-        )
-        .map((prescription) => ({
-          ...printed(prescription, person),
-          news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
-        })),
+      prescriptions: (present ? prescriptions : changedOn(one)).map((prescription) => ({
+        ...printed(prescription, person),
+        news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
+      })),
     };
   });
 }
 
 function partTable(part: FollowingPart, before: Shown, { person }: Decided): StepTable {
   const { protocol, consult } = person;
-  const { step, from, name, painAtMost, settled, sessions, shown } = part;
+  const { step, from, name, enters, shown } = part;
   const checkAtMost = morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo;
   return {
     step,
     heading: datedStepHeading(step, from),
     columns: COLUMN_WORDS,
     caption: stepCaption(step, false),
-    change: partText(name, step),
-    goOnWhen: partWhenTexts({
-      sessions,
-      painAtMost,
-      checkAtMost: settled ? checkAtMost : null,
-      checkDays: protocol.goingOn.checkDays.value,
-    }),
+    change: partText(enters === null ? rungText(shown) : `${name}.`, step),
+    goOnWhen:
+      enters === null
+        ? goOnTexts(protocol, checkAtMost)
+        : partWhenTexts({
+            sessions: enters.sessions,
+            pain: goOnPain(consult, protocol, enters.painAtMost),
+            checkAtMost: enters.settled ? checkAtMost : null,
+            checkDays: protocol.goingOn.checkDays.value,
+          }),
     present: false,
-    prescriptions: shown.prescriptions.map((prescription) => ({
+    // A new stage is printed in full, a further rung by what is new.
+    prescriptions: (enters === null ? changedOn(shown) : shown.prescriptions).map((prescription) => ({
       ...printed(prescription, person),
       news: newsOf(prescription, before.prescriptions),
     })),
   };
+}
+
+function rungText({ rung, prescriptions }: Shown): string {
+  return changeText(
+    rung,
+    (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
+  );
+}
+
+function changedOn({ rung, prescriptions }: Shown): readonly Prescription[] {
+  return prescriptions.filter(({ exercise: { slot } }) =>
+    rung.changed.some(({ exercise }) => exercise === slot.name),
+  );
 }
 
 function printed(one: Prescription, person: Person) {

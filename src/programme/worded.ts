@@ -4,7 +4,7 @@ import type { Refusal as Decided } from '../decisions/terms/refusal.ts';
 import { refusalWords } from '../messages/en/clinician/refusals.ts';
 import { withdrawnText } from '../messages/en/clinician/screen.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { testNameIn } from './testName.ts';
+import { testNameIn } from '../content/testName.ts';
 
 /** `library`: null where it cannot be read; a test is then named by its id. */
 export function worded(

@@ -15,6 +15,19 @@ const GAPS: readonly (readonly number[])[] = DAYS.map((days) =>
   days.map((day, index) => ahead(day, days[(index + 1) % days.length] ?? day)),
 );
 
+const ROWS: readonly number[] = Array.from({ length: 128 }, (_, mask) => rowOf(mask));
+
+// Two rounds of the circle, so that Sunday to Monday counts.
+function rowOf(mask: DayMask): number {
+  if (mask === EVERY_DAY) return 7;
+  let [row, longest] = [0, 0];
+  for (let day = 0; day < 14; day += 1) {
+    row = has(mask, day % 7) ? row + 1 : 0;
+    longest = Math.max(longest, row);
+  }
+  return longest;
+}
+
 export function maskOf(days: readonly Weekday[]): DayMask {
   return days.reduce((mask, day) => mask | (1 << WEEKDAYS.indexOf(day)), 0);
 }
@@ -49,6 +62,16 @@ export function gaps(mask: DayMask): readonly number[] {
 /** Does every day of the set keep this many days to the next one? The empty set does. */
 export function keepsApart(mask: DayMask, days: number): boolean {
   return gaps(mask).every((gap) => gap >= days);
+}
+
+/** The most days that follow each other without one between. @example longestRow(0b1000011) // => 3, Sunday to Tuesday */
+export function longestRow(mask: DayMask): number {
+  return ROWS[mask] ?? 0;
+}
+
+/** Whether one of the days of `mask` is the day before or after this one. */
+export function isBeside(day: number, mask: DayMask): boolean {
+  return has(mask, (day + 1) % 7) || has(mask, (day + 6) % 7);
 }
 
 /** How badly the days are spread, less being better: the sum of squared gaps. Of two sets of one size the evener is also the one with the wider narrowest gap, on a circle of seven. */

@@ -5,6 +5,7 @@
 import { addDays, daysBetween, type IsoDate, weekdayOf } from '../units/date.ts';
 import { roundDown } from '../units/round.ts';
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
+import { furthestFirst } from './beforeRace.ts';
 import { runLoad } from './hardRun.ts';
 import type { Lost } from './lost.ts';
 import type { DayPlan, WeekPlan } from './plan.ts';
@@ -77,7 +78,11 @@ export function datedPlan(facts: PlanFacts): DatedPlan {
   const made = Array.from({ length: Math.max(0, length) }, (_, index) =>
     dayOf(addDays(startOn, index), Math.floor(index / 7), facts, begun),
   );
-  const days = made.map(({ day }) => day);
+  const days = furthestFirst(
+    made.map(({ day }) => day),
+    races,
+    facts.rules,
+  );
   return {
     days,
     weeks: planWeeks(days, facts.turns),
@@ -186,7 +191,7 @@ function springsBegun(due: readonly DatedExercise[], { without }: PlannedSession
 }
 
 function runsOn(
-  { runs }: DayPlan,
+  { runs, longestShare }: DayPlan,
   on: IsoDate,
   week: PlanFacts['runWeeks'][number] | undefined,
   around: RaceDay,
@@ -202,6 +207,7 @@ function runsOn(
     .map((run) => (easy ? easyRun(run) : run))
     .map((run) => (around.after === null ? run : noLonger(run, shortestKm)))
     .map((run) => (around.taper === null ? run : shorter(run, rules.raceTaperShare.value)))
+    .map((run) => (longestShare === null ? run : shorter(run, longestShare)))
     .filter(({ km, minutes, walkRun }) => (km ?? minutes ?? walkRun?.cycles ?? 0) > 0);
   const hard = easy ? wished.filter(({ kind }) => runLoad(kind).hard) : [];
   return {

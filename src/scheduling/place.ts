@@ -4,6 +4,8 @@
  */
 import { arrangements, type GivenUpCount, type HardEvent, type Taken, takenDays } from './arrange.ts';
 import { ahead, count, crowding, daysIn, type DayMask, EVERY_DAY, keepsApart, lateness } from './circle.ts';
+import { compare } from './compare.ts';
+import { type EasyDays, easyDays, type EasyRuns } from './easyDays.ts';
 
 export interface Puzzle {
   readonly lifts: {
@@ -18,7 +20,7 @@ export interface Puzzle {
     readonly onClock: boolean;
   };
   readonly events: readonly HardEvent[];
-  readonly easyRuns: { readonly perWeek: number; readonly days: DayMask; readonly gapDays: number };
+  readonly easyRuns: EasyRuns;
   /** The day on which it all starts, and on how many days from it, itself counted, the first lift should come. */
   readonly start: { readonly day: number; readonly withinDays: number } | null;
 }
@@ -34,6 +36,7 @@ export interface Placement {
   readonly shared: DayMask;
   readonly events: Events;
   readonly easyRuns: DayMask;
+  readonly longest: EasyDays['longest'];
   /** Days with time on which a lift agrees with the events as they stand, without sharing a day that it does not share yet. */
   readonly openLiftDays: DayMask;
 }
@@ -42,7 +45,8 @@ export interface Placement {
  * The best placement, or null when not even one lift fits (or an event that must stand finds no day). Better means,
  * in this order: fewer things that may wait left out, no lift on the day of another hard thing, lifts not below their
  * least, the first lift soon, fewer lifts on such days, fewer hard runs dropped, fewer lifts dropped, fewer pairs with a
- * hard run, the later-named thing or run given up, fewer easy runs dropped, hard days better spread, lifts better
+ * hard run, the later-named thing or run given up, fewer easy runs dropped, the longest
+ * run clear of other hard things, hard days better spread, lifts better
  * spread, earlier days.
  */
 export function place(puzzle: Puzzle): Placement | null {
@@ -188,13 +192,15 @@ function complete(
   easySets: readonly DayMask[],
 ): Placement {
   const { onClock } = puzzle.lifts;
-  const hardDays = runs | others;
+  const hardDays = runs | others | (onClock ? lifts : 0);
+  const easy = easyDays(puzzle.easyRuns, { runs, others, hardDays }, easySets);
   return {
     lifts,
     pairs: onClock ? runs & lifts : 0,
     shared: onClock ? others & lifts : 0,
     events,
-    easyRuns: easyDays(puzzle, hardDays, onClock ? hardDays | lifts : hardDays, easySets),
+    easyRuns: easy.days,
+    longest: easy.longest,
     openLiftDays: onClock ? (open & ~others) | lifts : open,
   };
 }
@@ -208,39 +214,10 @@ function finer(
   return [
     whichGivenUp(placement.events),
     easyRuns.perWeek - count(placement.easyRuns),
+    placement.longest?.besideOther === true ? 1 : 0,
     crowding(hardDays),
     crowding(placement.lifts),
     lateness(placement.lifts),
     ...placement.events.map((day) => day ?? 7),
   ];
-}
-
-/** The days left that suit easy runs best: as many as wished, well apart from the hard runs and each other, early. */
-function easyDays(
-  { easyRuns }: Puzzle,
-  runDays: DayMask,
-  hardDays: DayMask,
-  easySets: readonly DayMask[],
-): DayMask {
-  const clear = daysIn(easyRuns.days & ~hardDays).reduce(
-    (mask, day) =>
-      daysIn(hardDays).every((hard) => ahead(day, hard) >= easyRuns.gapDays) ? mask | (1 << day) : mask,
-    0,
-  );
-  let best: { set: DayMask; rank: readonly number[] } | null = null;
-  for (const set of easySets) {
-    if ((set & ~clear) !== 0) continue;
-    const rank = [-count(set), crowding(set | runDays), lateness(set)];
-    if (best === null || compare(rank, best.rank) < 0) best = { set, rank };
-  }
-  return best?.set ?? 0;
-}
-
-/** First difference decides. */
-function compare(one: readonly number[], other: readonly number[]): number {
-  for (let index = 0; index < one.length; index += 1) {
-    const difference = (one[index] ?? 0) - (other[index] ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return 0;
 }

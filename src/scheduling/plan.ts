@@ -1,12 +1,13 @@
 /** One week that repeats: sessions, runs and other hard things on days, by one recovery clock (house rules 6). */
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
-import { ahead, count, type DayMask, daysIn, gaps, has, maskOf, weekdaysIn } from './circle.ts';
+import { takenDays } from './arrange.ts';
+import { ahead, count, type DayMask, daysIn, gaps, has, longestRow, maskOf, weekdaysIn } from './circle.ts';
 import { place, type Placement, type Puzzle } from './place.ts';
 import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from '../units/reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
 import { leftOutInputs, type SportDays, sportDays } from './sport.ts';
-import type { WeekWish } from './wish.ts';
+import type { WeekWish, WishedRun } from './wish.ts';
 
 export interface WeekPlan {
   readonly fits: true;
@@ -40,6 +41,8 @@ export interface DayPlan {
   readonly afterOther: boolean;
   readonly between: boolean;
   readonly daily: boolean;
+  /** Share of the longest run that is left of it where it has to stand beside other hard things; null: all of it. */
+  readonly longestShare: number | null;
   /** Ids of runs and of other hard things, as they were wished. */
   readonly runs: readonly string[];
   readonly other: readonly string[];
@@ -55,6 +58,8 @@ export type GaveUpCode =
   | 'hard-run'
   | 'left-out'
   | 'easy-runs'
+  | 'shorter-longest'
+  | 'run-row'
   | 'plain-session';
 
 /** Not even one session fits. */
@@ -80,26 +85,32 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
   const sport = sportDays(sorted, placement);
   return {
     fits: true,
-    days: WEEKDAYS.map((_, day) => dayPlan(day, wish, sorted, placement)),
+    days: WEEKDAYS.map((_, day) => dayPlan(day, wish, sorted, placement, rules.besideHardShare.value)),
     liftRecovery: clock.lift,
     easyRunRecovery: clock.easyRun,
     liftGapDays: clock.liftGapDays,
     liftToOthersDays: clock.liftToOthersDays,
     openDays: weekdaysIn(placement.openLiftDays),
     nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
-    gaveUp: gaveUp(wish, sorted, puzzle, placement, sport),
+    gaveUp: gaveUp(wish, sorted, puzzle, placement, sport, rules.besideHardShare.value),
     tightFixed: tightFixed(sorted, puzzle, placement),
     sport,
     clearOfSport: clearOfSport(puzzle, placement),
   };
 }
 
-function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Placement): DayPlan {
-  const { fixed, hardRuns, easyRuns } = sorted;
+function dayPlan(
+  day: number,
+  wish: WeekWish,
+  sorted: SortedWish,
+  placement: Placement,
+  besideHardShare: number,
+): DayPlan {
+  const { fixed, hardRuns } = sorted;
   const weekday = WEEKDAYS[day] as Weekday;
   const session = has(placement.lifts, day);
   const onDay = (index: number) => placement.events[index] === day;
-  const easyRun = easyRuns[daysIn(placement.easyRuns).indexOf(day)];
+  const easyRun = easyRunOn(day, wish, sorted, placement);
   const easyOther = (wish.easyFixed ?? []).filter((point) => point.day === weekday).map(({ id }) => id);
   return {
     weekday,
@@ -108,6 +119,7 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
     afterOther: has(placement.shared, day),
     between: !session && wish.betweenDays.includes(weekday),
     daily: wish.daily,
+    longestShare: placement.longest?.day === day && placement.longest.besideOther ? besideHardShare : null,
     runs: [
       ...hardRuns.filter((_, index) => onDay(fixed.length + index)).map(({ id }) => id),
       ...(easyRun === undefined ? [] : [easyRun.id]),
@@ -115,6 +127,19 @@ function dayPlan(day: number, wish: WeekWish, sorted: SortedWish, placement: Pla
     other: [...fixed.filter((_, index) => onDay(index)).map(({ id }) => id), ...easyOther],
     easyOther,
   };
+}
+
+/** The longest run on the day found for it, the others in their order on the days left. */
+function easyRunOn(
+  day: number,
+  { longestRun }: WeekWish,
+  { easyRuns }: SortedWish,
+  { easyRuns: days, longest }: Placement,
+): WishedRun | undefined {
+  if (longest === null) return easyRuns[daysIn(days).indexOf(day)];
+  if (longest.day === day) return easyRuns.find(({ id }) => id === longestRun);
+  const rest = easyRuns.filter(({ id }) => id !== longestRun);
+  return rest[daysIn(days & ~(1 << longest.day)).indexOf(day)];
 }
 
 function hardDays({ events, lifts }: Placement, puzzle: Puzzle): DayMask {
@@ -128,6 +153,7 @@ function gaveUp(
   puzzle: Puzzle,
   placement: Placement,
   sport: readonly SportDays[],
+  share: number,
 ): Reason<GaveUpCode>[] {
   const wished = Math.min(7, wish.lifts.perWeek);
   const planned = count(placement.lifts);
@@ -151,6 +177,26 @@ function gaveUp(
     ...sport.filter(({ leftTimes }) => leftTimes > 0).map((one) => reason('left-out', leftOutInputs(one))),
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
+      : []),
+    ...runsGiveUp(wish, puzzle, placement, share),
+  ];
+}
+
+/** A longest run that is shorter where it stands, and more run days in a row than there should be. */
+function runsGiveUp(
+  { runRow }: WeekWish,
+  { events }: Puzzle,
+  { easyRuns, events: days, longest }: Placement,
+  share: number,
+): Reason<GaveUpCode>[] {
+  const runs = easyRuns | takenDays(events, days).runs;
+  const row = longestRow(runs);
+  return [
+    ...(longest?.besideOther === true
+      ? [reason('shorter-longest', { day: WEEKDAYS[longest.day] as Weekday, share } as const)]
+      : []),
+    ...(runRow !== null && runRow !== undefined && row > runRow.most
+      ? [reason('run-row', { row, most: runRow.most, runs: count(runs) } as const)]
       : []),
   ];
 }

@@ -24,3 +24,10 @@ export interface WalkRunRung {
   readonly totalRunMinutes: number;
   readonly totalWalkMinutes: number;
 }
+
+/** Id of the run that goes further than every other of the week; null where none does, or none goes by distance. */
+export function longestOf(runs: readonly PlannedRun[]): string | null {
+  const far = [...runs].sort((one, other) => (other.km ?? 0) - (one.km ?? 0));
+  const [first, second] = far;
+  return first !== undefined && (first.km ?? 0) > (second?.km ?? 0) ? first.id : null;
+}

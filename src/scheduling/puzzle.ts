@@ -19,6 +19,8 @@ import type { FixedPoint, HillsAndFast, WeekWish, WishedRun } from './wish.ts';
 export interface WeekRules extends RecoveryRules {
   readonly leastLifts: Setting;
   readonly firstSessionDays: Setting;
+  /** Of the longest run so much is left on a day beside other hard things. */
+  readonly besideHardShare: Setting;
 }
 
 const DAYS_APART: Readonly<Record<HillsAndFast, number>> = { 'never-one-week': 8, 'never-neighbours': 2 };
@@ -105,6 +107,8 @@ export function puzzleOf(
       perWeek: easyRuns.length,
       days: runDays,
       gapDays: Math.max(1, calendarDays(clock.easyRun.hours)),
+      hasLongest: easyRuns.some(({ id }) => id === wish.longestRun),
+      row: wish.runRow ?? null,
     },
     start:
       wish.startDay === undefined

@@ -10,6 +10,10 @@ export interface WeekWish {
   readonly runs: readonly WishedRun[];
   /** Days on which a run is possible. */
   readonly runDays: readonly Weekday[];
+  /** Id of the run that is longer than all others, which keeps clear of other hard things; none where they are alike. */
+  readonly longestRun?: string | null;
+  /** How many run days may follow each other; left out or null: as many as there are. */
+  readonly runRow?: RunRow | null;
   readonly hillsAndFast: HillsAndFast;
   /** Hard things the week holds besides. */
   readonly fixed: readonly FixedPoint[];
@@ -21,6 +25,12 @@ export interface WeekWish {
   readonly betweenDays: readonly Weekday[];
   /** Is there work for every day? */
   readonly daily: boolean;
+}
+
+export interface RunRow {
+  readonly most: number;
+  /** Runs a week that the person has as a habit: so many may stand although more days than `most` follow each other. */
+  readonly ownRuns: number;
 }
 
 export interface WishedLifts {

@@ -264,7 +264,7 @@ describe('out-of-range', () => {
       "consults/otter-r1.md:37:7: error out-of-range days is []; must be at least one day.
           days: []
                 ^
-      Fix: give at least one day. Days on which there is time for a session."
+      Fix: give at least one day. Days on which there is time for a session of exercises; runs may fall on other days."
     `);
   });
 

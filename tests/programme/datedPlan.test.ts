@@ -351,10 +351,11 @@ describe('a protocol that goes by weeks', () => {
       'Step 1: now',
       'Step 2: from Tuesday 1 December',
       'Step 3: from Tuesday 8 December',
+      'Step 4: from Tuesday 15 December',
     ]);
     const steps = (date: string) => on(programme, date).step;
     expect([steps('2026-11-30'), steps('2026-12-01'), steps('2026-12-08'), steps('2026-12-21')]).toEqual([
-      1, 2, 3, 3,
+      1, 2, 3, 4,
     ]);
     expect(programme.log.days.find((one) => one.on === '2026-12-02')?.planned).toBe('Exercises of step 2');
   });
@@ -381,7 +382,8 @@ describe('a protocol that goes by weeks', () => {
   it('prints only as many as the plan reaches', () => {
     expect(outerHip(1, '2026-12-01').steps.map(({ step }) => step)).toEqual([1]);
     expect(outerHip(1, '2026-12-02').steps.map(({ step }) => step)).toEqual([1, 2]);
-    expect(outerHip(3, '2026-12-22').plan.every(({ step }) => step === 1)).toBe(true);
+    expect(outerHip(3, '2026-12-01').plan.every(({ step }) => step === 1)).toBe(true);
+    expect(outerHip(3, '2026-12-22').plan.at(-1)?.step).toBe(4);
   });
 });
 

@@ -13,6 +13,9 @@ export const clock = {
   noviceYears: choice(1),
   leastLifts: choice(2),
   firstSessionDays: choice(3),
+  besideHardShare: choice(0.5),
+  runDaysInRow: choice(2),
+  runDaysInRowBelowStage: choice(4),
 };
 
 export const running = {

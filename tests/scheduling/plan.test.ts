@@ -510,3 +510,78 @@ describe('the first session', () => {
     expect(plan.sport[0]?.leftTimes).toBe(0);
   });
 });
+
+describe('the longest run', () => {
+  const far = {
+    runs: runs('longer', 'easy', 'easy'),
+    longestRun: 'run-1',
+    lifts: { kind: 'light' as const },
+  };
+  const fixed = (...days: Weekday[]) =>
+    days.map((day, i) => ({ id: `sport-${i + 1}`, day, recovery: 'heavy' as const, mayWait: false }));
+  const cut = (plan: WeekPlan) =>
+    plan.days.flatMap(({ weekday, longestShare }) =>
+      longestShare === null ? [] : [[weekday, longestShare]],
+    );
+
+  it.each([
+    // other hard days, the day of the longest run
+    [[], 'mon'],
+    [['sun'], 'wed'],
+    [['sun', 'tue'], 'fri'],
+    [['sun', 'wed'], 'fri'],
+  ] as const)('is not on the day before or after %j', (days, expected) => {
+    const plan = planned(wish({ ...far, fixed: fixed(...days) }));
+    expect(runDays(plan)['run-1']).toBe(expected);
+    expect(cut(plan)).toEqual([]);
+  });
+
+  it('is cut where every day for it lies beside something hard, and that is said', () => {
+    const plan = planned(wish({ ...far, fixed: fixed('mon', 'wed', 'fri') }));
+    expect(cut(plan)).toEqual([[runDays(plan)['run-1'], 0.5]]);
+    expect(plan.gaveUp).toContainEqual({
+      code: 'shorter-longest',
+      inputs: { day: runDays(plan)['run-1'], share: 0.5 },
+      mark: 'choice',
+    });
+  });
+
+  it('keeps clear of hard runs and sessions where it can', () => {
+    const plan = planned(
+      wish({
+        runs: runs('longer', 'fast', 'easy', 'easy', 'easy', 'easy'),
+        longestRun: 'run-1',
+        lifts: { perWeek: 1, days: ['tue'] },
+      }),
+    );
+    const hard = plan.days.filter(({ session, runs: ids }) => session || ids.includes('run-2'));
+    expect(hard.map(({ weekday }) => weekday)).toEqual(['tue', 'fri']);
+    expect(runDays(plan)['run-1']).toBe('sun');
+  });
+});
+
+describe('run days in a row', () => {
+  const rowOf = (plan: WeekPlan) => {
+    const on = [...plan.days, ...plan.days].map(({ runs: ids }) => (ids.length > 0 ? 'x' : ' ')).join('');
+    return Math.max(...on.split(' ').map(({ length }) => length));
+  };
+  const easy = (count: number, ownRuns: number) =>
+    wish({
+      runs: runs(...Array.from({ length: count }, () => 'easy' as const)),
+      runRow: { most: 2, ownRuns },
+      lifts: { kind: 'light' },
+    });
+
+  it.each([
+    // runs wished, the person's own habit: runs placed, most in a row
+    [4, 0, 4, 2],
+    [5, 0, 4, 2],
+    [5, 4, 4, 2],
+    [5, 5, 5, 3],
+    [6, 6, 6, 6],
+  ])('%i runs, %i of them a habit: %i stand, %i in a row', (count, own, placed, row) => {
+    const plan = planned(easy(count, own));
+    expect([Object.keys(runDays(plan)).length, rowOf(plan)]).toEqual([placed, row]);
+    expect(plan.gaveUp.some(({ code }) => code === 'run-row')).toBe(row > 2);
+  });
+});

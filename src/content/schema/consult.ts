@@ -253,7 +253,10 @@ export const consultSchema = across(
     tests: about('Tests done today, at least one.', z.array(test).min(1, 'at least one test with its pain')),
     testedSets: about('Sets done to find the load.', z.array(testedSet)).default([]),
     kit: about('What there is at home.', kit),
-    days: about('Days on which there is time for a session.', z.array(weekday).min(1, 'at least one day')),
+    days: about(
+      'Days on which there is time for a session of exercises; runs may fall on other days.',
+      z.array(weekday).min(1, 'at least one day'),
+    ),
     minutesPerDay: about('Minutes there are on such a day.', from(5, 180, 'minutes')),
     running: about('Running habits and the decision on running.', running),
     sitting: about(

@@ -410,6 +410,18 @@ export const protocolSchema = across(
           'The first session comes on one of so many days from the start, wherever one of them has time for it.',
           setting(wholeFrom(1, 7)),
         ).default({ value: 3, mark: 'choice' }),
+        besideHardShare: about(
+          'Share of the longest run that is left where it can stand only on the day before or after a match, a hard class or the like.',
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.5, mark: 'choice' }),
+        runDaysInRow: about(
+          'Run days in a row at most, with a painful tendon below the stage that runDaysInRowBelowStage names; more only for runs that the consult itself counts.',
+          setting(wholeFrom(1, 7)),
+        ).default({ value: 2, mark: 'choice' }),
+        runDaysInRowBelowStage: about(
+          'The stage from which run days in a row are free.',
+          setting(wholeFrom(1, 5)),
+        ).default({ value: 4, mark: 'choice' }),
       }),
     ),
     runningRules: about(

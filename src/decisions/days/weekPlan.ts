@@ -1,15 +1,11 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../../content/library.ts';
-import {
-  activityPoints,
-  asEverydayLoad,
-  judgeActivities,
-  type JudgedActivity,
-} from '../../scheduling/activities.ts';
+import { activityPoints, asEverydayLoad, judgeActivities, type JudgedActivity } from '../../scheduling/activities.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../../scheduling/plan.ts';
 import { reason } from '../../units/reason.ts';
 import { hardDays } from '../../scheduling/recovery.ts';
-import type { WeekWish } from '../../scheduling/wish.ts';
+import { longestOf } from '../../scheduling/plannedRun.ts';
+import type { RunRow, WeekWish } from '../../scheduling/wish.ts';
 import { weekdayOf } from '../../units/date.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
 import { courseOf } from '../stage/course.ts';
@@ -53,7 +49,15 @@ export function weekFacts(
     sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);
   const plan = (activities: readonly JudgedActivity[]) =>
     roomiest((session, clearOfOthers) => {
-      const asked = wish(consult, stage, kept, { kind: kindOf(session), clearOfOthers }, running, activities);
+      const asked = wish(
+        person,
+        name,
+        stage,
+        kept,
+        { kind: kindOf(session), clearOfOthers },
+        running,
+        activities,
+      );
       return planWeek(asked, recoverer(consult), protocol.week);
     }, kept);
   const beside = plan(judged);
@@ -118,13 +122,15 @@ export function sessionKind(chosen: readonly Choice[], closer: boolean): WeekWis
 }
 
 function wish(
-  consult: Consult,
+  person: Person,
+  name: StageName,
   stage: Stage,
   kept: readonly Choice[],
   lifts: Pick<WeekWish['lifts'], 'kind' | 'clearOfOthers'>,
   running: RunningFacts,
   activities: readonly JudgedActivity[],
 ): WeekWish {
+  const { consult } = person;
   const when = kept.map(({ slot }) => slot.when);
   return {
     lifts: {
@@ -135,13 +141,24 @@ function wish(
     },
     // Once hilly routes are left, an everyday run is not a hard one.
     runs: running.pattern.map(({ id, kind }) => ({ id, kind, features: [] })),
+    // The days of the consult are those with time for a session; a run may fall on any.
     runDays: WEEKDAYS,
+    longestRun: longestOf(running.pattern),
+    runRow: runRowOf(person, name),
     hillsAndFast: running.plan.hillsAndFast.rule,
     ...activityPoints(activities),
     startDay: weekdayOf(consult.startOn),
     betweenDays: when.includes('between') ? consult.days : [],
     daily: when.includes('daily'),
   };
+}
+
+/** With a painful tendon few run days follow each other until the stage that opens all running. */
+function runRowOf({ consult, protocol }: Person, name: StageName): RunRow | null {
+  const { runDaysInRow, runDaysInRowBelowStage } = protocol.week;
+  const free =
+    courseOf(protocol, name) !== 'treatment' || stageNumber(protocol, name) >= runDaysInRowBelowStage.value;
+  return free ? null : { most: runDaysInRow.value, ownRuns: consult.running.runsPerWeek ?? 0 };
 }
 
 /** What slows or helps this person's recovery. */

@@ -8,6 +8,7 @@ import type { StageName } from '../terms/stageName.ts';
 import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import type { LastDone } from '../terms/lastDone.ts';
+import { entryPainAtMost } from '../screen/goOnPain.ts';
 
 type Test = Consult['tests'][number];
 
@@ -84,7 +85,8 @@ function obstacleInto(
   protocol: Protocol,
   sudden: SuddenStart | null,
 ): StageObstacle | null {
-  const { tests, painAtMost, settled, sport } = stage.enter;
+  const { tests, settled, sport } = stage.enter;
+  const painAtMost = entryPainAtMost(consult, protocol, stage.enter.painAtMost);
   const { response24h, irritability, running } = consult;
   if (sudden !== null && number > sudden.stageAtMost) return { code: 'sudden-start', sudden };
   if (response24h === 'up') return { code: 'stirred-up' };

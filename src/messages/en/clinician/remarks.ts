@@ -13,9 +13,10 @@ import type { PlanWeek } from '../../../scheduling/planWeek.ts';
 import type { Grows } from '../../../scheduling/turns.ts';
 import type { Maternity } from '../../../decisions/screen/maternity.ts';
 import type { OpenEnd } from '../../../decisions/days/outlook.ts';
-import { dayText, listText, numberText } from '../plain.ts';
+import { dayText, listText, numberText, weekdayText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
 import { amountText } from '../patient/steps.ts';
+import type { Weekday } from '../../../units/weekday.ts';
 
 const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   hipFlexion: 'the cap on hip bend',
@@ -134,6 +135,11 @@ const RUN_COUNT_WORDS: Words<RunCount['because']['code']> = {
   'not-days-enough': ({ runs, share }) =>
     `estimated at ${runs}, though the others are then each more than ${rounded(share)} times the longest: there are not days enough for more`,
 };
+
+/** Days on which the plan runs and the consult has no time for a session. */
+export function otherRunDaysText(days: readonly Weekday[]): string {
+  return `Days: those of the consult are the days with time for exercises; runs fall on other days as well (${listText(days.map(weekdayText))}).`;
+}
 
 /** How many runs a week there are taken to be, where it is not recorded. */
 export function runCountText({ code, inputs }: RunCount['because']): string {

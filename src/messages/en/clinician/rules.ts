@@ -9,10 +9,7 @@ import { testedText } from './tested.ts';
 
 type TitleOf = (card: string) => string;
 type WordsOf<Union extends { readonly rule: string }> = {
-  readonly [Name in Union['rule']]: (
-    rule: Extract<Union, { readonly rule: Name }>,
-    titleOf: TitleOf,
-  ) => string;
+  readonly [Member in Union as Member['rule']]: (rule: Member, titleOf: TitleOf) => string;
 };
 
 /** @example ruleText({ rule: 'hold-reserve' }, titleOf) // => 'a hold leaves 10 to 20 seconds in hand' */

@@ -4,6 +4,7 @@ import type { Amount, Changed, Rung } from '../../../dosing/rung.ts';
 import type { Protocol } from '../../../content/library.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { countText, listText, numberText, secondsText, weekdayAndDay } from '../plain.ts';
+import type { GoOnPain } from '../../../decisions/screen/goOnPain.ts';
 
 const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
   range: 'a little further',
@@ -81,25 +82,33 @@ export function datedStepHeading(step: number, from: IsoDate): string {
   return `Step ${step}: from ${weekdayAndDay(from)}`;
 }
 
-/** A rung of a protocol that goes by weeks. */
-export function partText(name: string, step: number): string {
-  return `${name}. If it is not settled by then, stay on step ${step - 1} and get in touch.`;
+/** A rung of a protocol that goes by weeks; `what`: its sentences. */
+export function partText(what: string, step: number): string {
+  return `${what} If it is not settled by then, stay on step ${step - 1} and get in touch.`;
 }
 
 /** What must be true to go on to the next rung by its week; `checkAtMost` null where the mornings are not asked. */
 export function partWhenTexts(when: {
   readonly sessions: number;
-  readonly painAtMost: number;
+  readonly pain: GoOnPain;
   readonly checkAtMost: number | null;
   readonly checkDays: number;
 }): string[] {
   return [
     `you have done at least ${countText(when.sessions, 'session')} of the step before`,
-    `the exercises of the step before hurt ${when.painAtMost} or less`,
+    painWhenText(when.pain),
     ...(when.checkAtMost === null
       ? []
       : [`the morning check has been ${when.checkAtMost} or less for ${countText(when.checkDays, 'day')}`]),
   ];
+}
+
+/** In the words of the pain rule. */
+function painWhenText({ atMost, usualOnly }: GoOnPain): string {
+  if (!usualOnly) return `the exercises of the step before hurt ${atMost} or less`;
+  return atMost === 0
+    ? 'the exercises of the step before did not hurt, and what came later had settled by the evening'
+    : `the exercises of the step before hurt no more than is usual for you, ${atMost} out of 10, and it had settled by the evening`;
 }
 
 /** A table's caption and heading for one step. */

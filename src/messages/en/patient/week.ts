@@ -136,6 +136,10 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'plain-session': ({ slots, daysToSport, daysBetween }) =>
     `to leave room for sport, ${slots === '' ? '' : `the session goes without ${listText(String(slots).split(', '))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
+  'shorter-longest': ({ day, share }) =>
+    `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}: every day there is for it lies beside a match, a hard class or the like`,
+  'run-row': ({ row, most, runs }) =>
+    `${row} run days in a row, where ${most} are the limit: the consult itself counts ${countText(Number(runs), 'run')} a week, and they find no other days`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
     `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
   'no-day-with-time': () => 'no day with time is recorded',

@@ -10,10 +10,13 @@ import { everydayLoadText } from '../../patient/activities.ts';
 import { contradictionText, entryText, gentlerText } from '../entry.ts';
 import { strengthText } from '../muscles.ts';
 import { listText } from '../../plain.ts';
+import { WEEKDAYS, type Weekday } from '../../../../units/weekday.ts';
+import type { PlanDay } from '../../../../scheduling/planDay.ts';
 import {
   endText,
   growthText,
   longestText,
+  otherRunDaysText,
   painDecisionText,
   raceText,
   runCountText,
@@ -23,7 +26,11 @@ import {
 import { hollowRemark, stageWord } from '../stage.ts';
 import { recoveryText, sessionLengthText } from '../../patient/week.ts';
 import { contradictions } from '../../../../decisions/candidates/painfulSets.ts';
-import { cardOf } from '../../../../decisions/person/person.ts';
+import { testNameIn } from '../../../../content/testName.ts';
+import { goOnPain } from '../../../../decisions/screen/goOnPain.ts';
+import type { FollowingPart } from '../../../../decisions/days/followingParts.ts';
+import { goOnPainText, partsText, stoppedText } from '../following.ts';
+import { cardOf, type Person } from '../../../../decisions/person/person.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
 export function remarksOf(decided: Decided): string[] {
@@ -132,23 +139,49 @@ function runningRemarks({ person, running, dated }: Decided): string[] {
         ]),
     ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
+    ...runDaysRemark(person.consult.days, dated.plan.days),
     ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
   ];
 }
 
+/** The days of the consult are those with time for exercises; a run may fall on any day. */
+function runDaysRemark(days: readonly Weekday[], planned: readonly PlanDay[]): string[] {
+  const others = WEEKDAYS.filter(
+    (weekday) =>
+      !days.includes(weekday) && planned.some((day) => day.weekday === weekday && day.runs.length > 0),
+  );
+  return others.length === 0 ? [] : [otherRunDaysText(others)];
+}
+
 /** A protocol by weeks whose next rung cannot be made for this person. */
-function partRemarks({ person, stage, following }: Decided): string[] {
+function partRemarks({ person, stage, following, stopped }: Decided): string[] {
   if (!person.protocol.byWeeks || stage.chosen === 'keepGoing') return [];
-  const last = following.at(-1);
-  return last === undefined
-    ? []
-    : [`The plan goes on by weeks: ${following.map(({ name, from }) => `${name} from ${from}`).join('; ')}.`];
+  const stages = following.filter(({ enters }) => enters !== null);
+  return [
+    ...(following.length === 0 ? [] : [partsText(following)]),
+    ...(stopped === null ? [] : [stoppedText(stopped, testNameIn(person.library, person.protocol.id))]),
+    ...stages.flatMap((part) => ladderEnds(part, person).map((text) => `${part.name}. ${text}`)),
+    ...(following.length > 0 ? goOnRemark(person, stages) : []),
+  ];
+}
+
+/** Where this person goes on by usual pain and not by the protocol's number. */
+function goOnRemark({ consult, protocol }: Person, stages: readonly FollowingPart[]): string[] {
+  const asked = stages.flatMap(({ enters }) => enters?.painAtMost ?? []);
+  const [painAtMost] = asked;
+  if (painAtMost === undefined) return [];
+  const pain = goOnPain(consult, protocol, painAtMost);
+  return pain.usualOnly || pain.atMost !== painAtMost ? [goOnPainText(pain, painAtMost)] : [];
+}
+
+function ladderEnds({ session }: Pick<Decided, 'session'>, person: Person): string[] {
+  return session.ladder.ends
+    .filter(({ reached }) => reached !== 'end')
+    .map((end) => endText(end, (card) => cardOf(person, card).title, person.sudden !== null));
 }
 
 function ladderRemarks({ person, session }: Decided): string[] {
-  const ends = session.ladder.ends
-    .filter(({ reached }) => reached !== 'end')
-    .map((end) => endText(end, (card) => cardOf(person, card).title, person.sudden !== null));
+  const ends = ladderEnds({ session }, person);
   const holds = session.exercises.flatMap(({ slot, fits: [fit] }) => {
     const wished = slot.progression.find(({ change }) => change === 'hold')?.to ?? null;
     const longest = longestHoldSeconds(fit.card, person);

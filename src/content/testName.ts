@@ -1,5 +1,5 @@
 /** Tests by their names. */
-import type { Library } from '../content/library.ts';
+import type { Library } from './library.ts';
 
 /** A test as its card or the protocol names it; by its id where neither does, or nothing is known. */
 export function testNameIn(

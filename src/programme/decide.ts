@@ -214,7 +214,14 @@ function whatAndWhen(
   if (own.length > 0) return refused(own);
   const show = (rung: Rung): Shown => ({
     rung,
-    prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
+    prescriptions: prescribe(rung, {
+      session,
+      person,
+      bounds,
+      plan: week.plan,
+      gaveUp: fitted.gaveUp,
+      length,
+    }),
   });
   const now = show(present);
   const doubtful = ownDoubtRefusals(now.prescriptions, person);

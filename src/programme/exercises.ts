@@ -41,14 +41,14 @@ function exerciseTexts(
   const explained = prescriptions.find(({ picture }) => picture !== null && showsAngle(picture.scene));
   return prescriptions.map((one) => {
     const { card, exercise, at, byFeel, cells, howFar, picture } = one;
-    const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(consult));
+    const side = sideText(card, card.legs === 'together' ? 'both' : painfulSide(consult));
     return {
       card: card.id,
       title: card.title,
       slot: exercise.slot.name,
       side,
       between: besideOf(exercise.slot.when, textOf(cells, 'days'), beginsOnOf(one)),
-      dose: doseSign(at.dose),
+      dose: doseSign(at.dose, countedAs(card)),
       doseWords: doseWords(at.dose, countedAs(card)),
       figures: figureText(card.title, side, picture, one === explained),
       howFar,

@@ -17,6 +17,7 @@ import type { Cell, ModelEstimate } from './programme.ts';
 import { pictureOf, type Picture } from './scene.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Fit } from './fit.ts';
+import type { SessionLength } from './sessionLength.ts';
 import { workDays } from './workDays.ts';
 
 export interface Prescription {
@@ -39,6 +40,7 @@ export interface Setting {
   readonly bounds: Bounds;
   readonly plan: WeekPlan;
   readonly gaveUp: readonly GivenUp[];
+  readonly length: SessionLength;
 }
 
 /** Every exercise of a rung, in the order of the session. */
@@ -73,6 +75,7 @@ function prescription(
     byRule,
     changes: changesSince(setting.session.ladder.rungs, rung.step, exercise.slot.name),
     gaveUp: setting.gaveUp.filter((one) => one.exercise === exercise.slot.name),
+    length: setting.length,
     load,
     byFeel,
     rangeInputs: rangeInputs(fit, at, person, bounds),

@@ -32,7 +32,11 @@ export function cellsOf(facts: CellFacts): Cell[] {
 }
 
 const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
-  sets: (facts) => dosed(facts, 'sets', { value: facts.at.dose.sets, text: setsText(facts.at.dose) }),
+  sets: (facts) =>
+    dosed(facts, 'sets', {
+      value: facts.at.dose.sets,
+      text: setsText(facts.at.dose, countedAs(facts.fit.card)),
+    }),
   repetitions: (facts) =>
     dosed(facts, 'repetitions', {
       value: facts.at.dose.repetitions,

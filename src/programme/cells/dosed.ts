@@ -2,6 +2,7 @@
 import type { ChangedSince } from '../changes.ts';
 import type { Why } from '../firstDose.ts';
 import { amountText } from '../phrases/steps.ts';
+import { fittedTo } from '../phrases/week.ts';
 import type { CellName } from '../programme.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 
@@ -49,12 +50,12 @@ export function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
   };
 }
 
-function minutesWhy({ gaveUp }: CellFacts, cell: CellName): Why | null {
+function minutesWhy({ gaveUp, length }: CellFacts, cell: CellName): Why | null {
   const cut = gaveUp.find(({ what }) => what === cell);
   return cut === undefined
     ? null
     : {
-        rule: `less, to fit the minutes there are: ${cut.to} instead of ${cut.from}`,
+        rule: `less, ${fittedTo(length)}: ${cut.to} instead of ${cut.from}`,
         inputs: { byRule: cut.from },
         source: houseRules('4'),
         decidedBy: 'minutes',

@@ -9,6 +9,7 @@ import type { ChangedSince } from '../changes.ts';
 import type { Why } from '../firstDose.ts';
 import type { Fit } from '../fit.ts';
 import type { Own } from '../overrides.ts';
+import type { SessionLength } from '../sessionLength.ts';
 import type { Pause, Way } from '../phrases/dose.ts';
 import type { Cell } from '../programme.ts';
 
@@ -25,6 +26,7 @@ export interface CellFacts {
   readonly changes: readonly ChangedSince[];
   /** What this exercise gave up to fit the minutes. */
   readonly gaveUp: readonly GivenUp[];
+  readonly length: SessionLength;
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
   readonly rangeInputs: Cell['inputs'];

@@ -91,7 +91,7 @@ function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
     captions: scene.frames.map(captionText),
     captionsWithDegrees: scene.frames.map(captionWithDegrees),
     legend: showsAngle(scene) ? ANGLE_LEGEND : null,
-    alt: altText(card.title, sideText(card.legs, scene.side), scene),
+    alt: altText(card.title, sideText(card, scene.side), scene),
   };
 }
 

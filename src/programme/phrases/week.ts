@@ -164,10 +164,27 @@ export function gaveUpText({ code, inputs }: Reason): string {
   return `${capital(words === undefined ? code : words(inputs))}.`;
 }
 
-/** A sentence of the record for what a session gave up to fit the minutes. */
-export function gaveWayText({ what, exercise, from, to }: GivenUp): string {
-  if (what === 'exercise') return `${exercise} was left out, to fit the minutes.`;
-  return `${exercise}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}, to fit the minutes.`;
+/** What a session gave up and to what length, for the record: a sentence for each amount, with all it holds for. */
+export function gaveWayTexts(gaveUp: readonly GivenUp[], length: SessionLength): string[] {
+  const keyOf = ({ what, from, to }: GivenUp) => (what === 'exercise' ? what : `${what} ${from} ${to}`);
+  return [...new Set(gaveUp.map(keyOf))].map((key) => {
+    const alike = gaveUp.filter((one) => keyOf(one) === key);
+    return `${gaveWayText(alike)}, ${fittedTo(length)}.`;
+  });
+}
+
+function gaveWayText(alike: readonly GivenUp[]): string {
+  const [{ what, from, to }] = alike as readonly [GivenUp, ...GivenUp[]];
+  const names = listText(alike.map(({ exercise }) => exercise));
+  if (what === 'exercise') return `${names} ${alike.length === 1 ? 'was' : 'were'} left out`;
+  return `${names}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}`;
+}
+
+/** @example fittedTo({ minutes: 25, exercisesAtMost: 4, decidedBy: 'usual' }) // => 'to keep to the usual 25 minutes of a session' */
+export function fittedTo({ minutes, decidedBy }: SessionLength): string {
+  return decidedBy === 'usual'
+    ? `to keep to the usual ${minutes} minutes of a session`
+    : `to fit the ${minutes} minutes there are`;
 }
 
 /** Why sessions stand as far apart as they do, for the record. */
@@ -186,8 +203,8 @@ export function recoveryText({
 /** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
 export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
   if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
-  const names = exercises.map(({ title, sets, setsInPlan, held }) =>
-    sets === setsInPlan ? title : `${title} (${countText(sets, held ? 'hold' : 'set')})`,
+  const names = exercises.map(({ title, sets, setsInPlan, setWord }) =>
+    sets === setsInPlan ? title : `${title} (${countText(sets, setWord)})`,
   );
   const few =
     names.length === 1

@@ -4,6 +4,7 @@ import type { Decided } from '../decide.ts';
 import { numberedStages } from '../../content/keepStage.ts';
 import { limitsOf } from '../painLimits.ts';
 import type { PainLimits } from '../../scheduling/painLimits.ts';
+import { countedAs, doseWords } from '../phrases/dose.ts';
 import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
@@ -112,8 +113,7 @@ function exerciseLines(prescriptions: readonly Prescription[], lines: number): s
 function exerciseLine({ card, cells, byFeel, at }: Prescription): string {
   const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
   const parts = [
-    text('sets'),
-    text('repetitions') || text('holdSeconds'),
+    doseWords(at.dose, countedAs(card)),
     byFeel ? 'weight by feel' : text('loadKg'),
     text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
     at.dose.timesPerDay === 1 ? '' : `${text('timesPerDay')} a day`,

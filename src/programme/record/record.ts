@@ -1,5 +1,5 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
-import { gaveUpText, gaveWayText, lostTexts } from '../phrases/week.ts';
+import { gaveUpText, gaveWayTexts, lostTexts } from '../phrases/week.ts';
 import { tableEntries } from '../phrases/day.ts';
 import { dayWords } from '../parts.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
@@ -57,7 +57,7 @@ export function recordOf(
 
 /** The usual week, Monday first: of several the fullest; and what was given up, the races' part of it by dates. */
 function weekRecord(decided: Decided): ProgrammeRecord['week'] {
-  const { week, gaveUp, dated, person } = decided;
+  const { week, gaveUp, dated, person, length } = decided;
   const words = dayWords(decided);
   const days = usualWeek(dated.plan);
   return {
@@ -70,7 +70,7 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
     gaveUp: [
       ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
       ...week.activities.filter((one) => waits(one, person)).map(waitsText),
-      ...gaveUp.map(gaveWayText),
+      ...gaveWayTexts(gaveUp, length),
       ...lostTexts(dated.plan.lost),
     ],
   };

@@ -2,6 +2,7 @@
 import { keepStageOf, numberedStages } from '../content/keepStage.ts';
 import type { Consult, Library, Protocol, Stage } from '../content/library.ts';
 import {
+  END_OF_TREATMENT,
   fellBackText,
   holdsOnlyTexts,
   lookedText,
@@ -27,6 +28,7 @@ export function chooseStage(
 ): StageChoice {
   const own = consult.stage === 'auto' ? null : consult.stage;
   if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
+  if (own === 'keepGoing') return ended(protocol, firstStage(protocol) === own);
   const { reached, looked } = proposeStage(consult, protocol, sudden);
   const nameOf = testNameIn(protocol, library);
   const because = looked.map((one) => lookedText(one, nameOf, stageOf(protocol, one.stage).enter.words));
@@ -40,6 +42,18 @@ export function chooseStage(
       own === null || own === reached
         ? because
         : [...because, ownStageText(own, reached, consult.stageBecause ?? null)],
+  };
+}
+
+// The end of treatment is decided by what is asked before it, not by the tests into a stage; keeping strong is all there is `alone`.
+function ended(protocol: Protocol, alone: boolean): StageChoice {
+  const own = 'keepGoing';
+  return {
+    chosen: own,
+    name: stageOf(protocol, own).name,
+    proposed: own,
+    chosenBy: 'clinician',
+    because: alone ? [] : [END_OF_TREATMENT],
   };
 }
 

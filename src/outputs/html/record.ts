@@ -46,7 +46,8 @@ function stageHtml({ stage, step, dates, clinician }: Programme, labels: RecordL
     labels.stage,
     html`<p class="lead">${stage.chosen}: ${stage.name}. ${labels.step} ${step}.</p>
       <p>
-        ${labels.proposed}: ${stage.proposed}. ${labels.chosenBy[stage.chosenBy]}. <bdi>${clinician}</bdi>
+        ${stage.chosenBy === 'clinician' && stage.proposed === stage.chosen ? '' : `${labels.proposed}: ${stage.proposed}. `}${labels.chosenBy[stage.chosenBy]}.
+        <bdi>${clinician}</bdi>
       </p>
       ${sentences(stage.because)}
       <p class="quiet">${dates}</p>`,
@@ -92,7 +93,7 @@ function planHtml({ record }: Programme, labels: RecordLabels): Html {
   const table = tableHtml({
     caption: labels.week,
     columns: [labels.day, labels.entries],
-    rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), entries.join('; ')]),
+    rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), dayLine(entries)]),
   });
   return html`${hangHtml('week', labels.week, html`${table}${tableHtml(record.totals)}${gaveUpHtml(week.gaveUp, labels)}`, 'own-caption')}
   ${sectionHtml(record.running)} ${sectionHtml(record.sitting)}`;
@@ -129,6 +130,13 @@ function settingsHtml(settings: Table, { everySetting }: RecordLabels): Html {
 
 function noteHtml(note: readonly string[]): Html {
   return html`<pre class="note">${note.join('\n')}</pre>`;
+}
+
+// Each stands alone in the record; in one line only the first begins with a capital.
+function dayLine(entries: readonly string[]): string {
+  return entries
+    .map((text, at) => (at === 0 ? text : text.charAt(0).toLowerCase() + text.slice(1)))
+    .join('; ');
 }
 
 function sentences(entries: readonly string[]): Html {

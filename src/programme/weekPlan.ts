@@ -47,6 +47,7 @@ export function weekFacts(
     // Nothing is left until later by somebody whom nothing hurts.
     courseOf(protocol, name) === 'prevention' ? Infinity : stageNumber(protocol, name),
     hard,
+    person.maternity?.jumps === false,
   );
   const kindOf = (session: readonly Choice[]) =>
     sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);

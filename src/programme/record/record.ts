@@ -15,7 +15,7 @@ import { effectTexts } from './effects.ts';
 import { exerciseRecord } from './exerciseRecord.ts';
 import { findingsTables, screenTable } from './findings.ts';
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
-import { waitsText } from '../phrases/sport.ts';
+import { askedText, waitsText } from '../phrases/sport.ts';
 import { noteLines } from './note.ts';
 import { remarksOf } from './remarks.ts';
 import { settingsTable } from './settings.ts';
@@ -70,10 +70,16 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
     gaveUp: [
       ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
       ...week.activities.filter((one) => waits(one, person)).map(waitsText),
+      ...week.activities.filter((one) => isAskedFirst(one, person)).map(askedText),
       ...gaveWayTexts(gaveUp, length),
       ...lostTexts(dated.plan.lost),
     ],
   };
+}
+
+/** Hard sport of which no day is kept before it was asked about. */
+function isAskedFirst({ what, verdict, timesPerWeek }: JudgedActivity, { protocol }: Person): boolean {
+  return verdict === 'ask' && timesPerWeek > 0 && activityRule(what, protocol.activities)?.hard === true;
 }
 
 /** Hard sport that is left until a later stage altogether: it is given up for now, and said so. */

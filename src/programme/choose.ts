@@ -188,7 +188,7 @@ const UNTESTED: Obstacle = {
 const NOTHING_LIKE_IT: Obstacle = {
   limit: 'entry',
   value: null,
-  because: 'nothing like it was tested or done before',
+  because: 'none of its slot or ladder was tested or done before',
 };
 
 const TOO_MUCH: Obstacle = {

@@ -84,10 +84,10 @@ describe('a dose', () => {
     expect(doseWords({ ...dose, repetitions: 1 }, 'repetition')).toBe('3 sets of 1 repetition');
   });
 
-  it('counts landings of jumps alone', () => {
+  it('counts jumps by landings and drills by steps', () => {
     expect(countedAs({ kind: 'energy-storage', positions: ['ballistic'] })).toBe('landing');
     expect(countedAs({ kind: 'energy-storage', positions: ['ballistic', 'hinge'] })).toBe('repetition');
-    expect(countedAs({ kind: 'running-drill', positions: ['ballistic'] })).toBe('repetition');
+    expect(countedAs({ kind: 'running-drill', positions: ['ballistic'] })).toBe('step');
   });
 
   it('of a weight that is felt for begins with none', () => {

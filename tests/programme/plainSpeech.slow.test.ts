@@ -3,9 +3,10 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
+import { labelsOf } from '../../src/programme/phrases/labels.ts';
 import { CASES } from './outcome.ts';
 import { leafletLines, ownLines } from './leafletText.ts';
-import { person, RUNNER } from './person.ts';
+import { day, person, RUNNER } from './person.ts';
 import { filesBelow, make, programmeOf, shipped } from './shipped.ts';
 
 const made = (different: Partial<Consult> = {}) => programmeOf(person(different));
@@ -25,7 +26,7 @@ const caseOf = (name: string): Programme => {
 const FAST: Partial<Consult> = {
   stage: 4,
   minutesPerDay: 60,
-  reviewOn: '2026-12-29',
+  reviewOn: day('2026-12-29'),
   running: { ...RUNNER, hills: true, speed: true },
   tests: [
     { test: 'single-leg-hinge', pain: 0 },
@@ -92,4 +93,112 @@ describe('free sitting', () => {
     expect(said(free.sitting)).toContain('Sit as you like.');
     expect(said(free.sitting)).not.toContain('come back');
   });
+});
+
+describe('the week', () => {
+  it.each(everybody)('%s: only the first word of a day has a capital', (_, { week }) => {
+    expect(said(week)).not.toMatch(/; (?:The holds|Exercises|Moving)/);
+  });
+
+  it('of somebody whose plan holds fewer kilometres says so, on leaflet and record', () => {
+    const { running, record } = caseOf('tired-club-runner');
+    expect(said(running)).toContain('You told us of 50 km a week. In this plan it is 35 km at most.');
+    expect(record.remarks.join(' ')).toContain(
+      '35 km in the fullest week without a race, instead of the 50 km recorded',
+    );
+    expect(said(caseOf('ends-well').running)).not.toContain('You told us of');
+  });
+});
+
+describe('the end of treatment', () => {
+  const { stage, record, activities } = caseOf('ends-well');
+
+  it('is told without tests that nobody needs any more', () => {
+    expect(stage.because).toEqual(['The clinician ends the treatment: the keep-going stage.']);
+    expect(stage.proposed).toBe('keepGoing');
+    expect(record.note.join(' ')).not.toContain('none of its tests');
+  });
+
+  it('keeps what is done besides without asking for a beginning', () => {
+    expect(said(activities)).toContain('["Cycling","Keep","Go on as you do now."]');
+    expect(said(activities)).not.toContain('at first');
+  });
+});
+
+describe('a race in the record', () => {
+  const runner: Partial<Consult> = {
+    stage: 3,
+    reviewOn: day('2026-12-15'),
+    tests: [{ test: 'hip-hinge', pain: 1 }],
+    running: { ...RUNNER, races: [{ on: day('2026-12-06'), km: 10, decision: 'runs it' }] },
+  };
+
+  it('is why nothing grows in its week, and puts the holds in place of a session', () => {
+    const growth = caseOf('tired-club-runner').record.remarks.find((one) => one.startsWith('What grows'));
+    expect(growth).toContain('1 December nothing (race)');
+    expect(made(runner).record.week.gaveUp.join(' ')).toMatch(
+      /The holds in place of the session on .*: before the race/,
+    );
+  });
+
+  it('has no date from which it would fit where that is left open', () => {
+    const raceRemark = (different: Partial<Consult>) =>
+      made({ ...runner, ...different }).record.remarks.find((one) => one.includes('before fast running'));
+    expect(raceRemark({})).toMatch(/it would fit from \d{4}/);
+    expect(raceRemark({ pregnancy: { weeks: 20 } })).toContain('from when it would fit is left open');
+  });
+
+  it('says of a longest run that walking into running, or easy running alone, does not go by it', () => {
+    const remarks = (name: string) => caseOf(name).record.remarks.join('\n');
+    expect(remarks('pregnant-thirty-weeks')).toContain('5 km, is no measure yet: longer runs wait');
+    expect(remarks('walking-into-running')).not.toContain('the next longest run');
+  });
+});
+
+describe('what was tested and is not used', () => {
+  it('is said where the clinician looks, with what stands in its place', () => {
+    const { record } = caseOf('strong-lifter');
+    const words =
+      'Split squat was tested with 40 kg and is not in the session: the session already has 2 cards above half the squeeze cap. Small split squat stands in its place.';
+    expect(record.remarks).toContain(words);
+    expect(record.note.join(' ')).toContain(words);
+  });
+
+  it('and nothing is called untested whose hold was tested', () => {
+    const all = everybody.flatMap(([, { record }]) => [
+      ...record.remarks,
+      ...record.passedOver.map(({ because }) => because),
+    ]);
+    expect(all.join('\n')).not.toContain('nothing like it');
+  });
+});
+
+describe('hard sport of somebody pregnant', () => {
+  const { activities, week, record, calendar } = made({
+    pregnancy: { weeks: 20 },
+    doesNow: [{ what: 'exercise class', times: 1, days: ['sat'] }],
+  });
+
+  it('waits for an answer, and so holds no day of the week', () => {
+    expect(said(activities)).toContain('["Exercise class","Ask us first"');
+    expect(`${said(week)}${JSON.stringify(calendar)}`).not.toContain('xercise class');
+    expect(record.week.gaveUp).toContain(
+      'Exercise class: asked about first; no day of the week is kept for it, 1 time a week now.',
+    );
+  });
+});
+
+it('who is ready after the weeks of the exercises is told to wait for the review', () => {
+  const conditions = everybody.flatMap(([, { steps }]) => steps.flatMap(({ goOnWhen }) => goOnWhen));
+  const dated = conditions.filter((one) => one.includes('the week from'));
+  expect(dated.length).toBeGreaterThan(0);
+  for (const one of dated)
+    expect(one).toMatch(/has come\. If you are ready only later, wait for the review$/);
+});
+
+it('the headings over a card can be told apart', () => {
+  const text = leafletLines(caseOf('growing')).join('\n');
+  expect(text).toContain('Do it well');
+  expect(text).not.toMatch(/^Look out for$|^Watch for$/m);
+  expect(labelsOf('en').leaflet.watchFor).toBe('Take care');
 });

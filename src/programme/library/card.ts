@@ -19,6 +19,7 @@ import {
   weightText,
 } from '../phrases/library.ts';
 import { rulerAlt, stageTick } from '../phrases/estimates.ts';
+import { shownBody } from '../cardWords.ts';
 import { sideText } from '../phrases/dose.ts';
 import type { FigureText } from '../programme.ts';
 import { pictureFor } from '../scene.ts';
@@ -58,7 +59,7 @@ export function cardView(measured: Measured, setting: CardSetting): CardView {
       stage: stage.name,
       slot,
     })),
-    body: card.body,
+    body: shownBody(card.body),
     cautions: card.cautions,
     evidence: card.evidence,
     reviewed: reviewedText(card.reviewedOn, card.nextReviewOn),

@@ -2,6 +2,7 @@
 import type { Entry, Lowered } from '../entered.ts';
 import type { Gentler, GentlerReason } from '../gentlerReason.ts';
 import type { Quantity } from '../shown.ts';
+import type { TestedUnused } from '../testedUnused.ts';
 import { listText, numberText } from './plain.ts';
 
 const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
@@ -18,7 +19,7 @@ export function entryRule(entry: Entry, titleOf: (card: string) => string): stri
   const { basis, card, by, growth, quantity } = entry;
   if (basis === 'slight') return 'not tested, and light enough to begin without a weight';
   if (basis === 'nothing' || card === null || by === null)
-    return 'nothing like it was tested or done before: its gentlest version';
+    return 'none of its slot or ladder was tested or done before: its gentlest version';
   const most = growth === 1 ? 'no more than' : `at most ${numberText(growth)} times`;
   const what = quantity === null ? '' : ` (${QUANTITY_WORDS[quantity]})`;
   return `${most} what was ${BY_WORDS[by]} with ${titleOf(card)}${what}`;
@@ -70,6 +71,13 @@ export function gentlerText(title: string, { what, given, tested, reasons }: Gen
   const unit = { load: ' kg', hold: ' s', pull: ' body weights of pull' }[what];
   const share = Math.round((given / tested) * 100);
   return `Gentler than tested: ${title}, ${rounded(given)}${unit} of ${rounded(tested)}${unit} tested (${share} %): ${listText(reasons.map((reason) => REASON_WORDS[reason]))}.`;
+}
+
+/** @example 'Split squat was tested with 40 kg and is not in the session: … . Small split squat stands in its place.' */
+export function testedUnusedText({ title, loadKg, because, instead }: TestedUnused): string {
+  const tested = loadKg === 0 ? 'without a weight' : `with ${numberText(loadKg)} kg`;
+  const place = instead === null ? '' : ` ${instead} stands in its place.`;
+  return `${title} was tested ${tested} and is not in the session: ${because}.${place}`;
 }
 
 function rounded(value: number): string {

@@ -19,6 +19,7 @@ import {
   table,
   weekdayAndDay,
 } from './plain.ts';
+import type { LessKm } from '../lessKm.ts';
 import { raceParts } from './races.ts';
 
 /** A run in words, for a list or a sentence. */
@@ -37,6 +38,7 @@ export interface RunningWords {
   readonly decision: RunDecision;
   readonly plan: RunningPlan;
   readonly longestIn30DaysKm: number | null;
+  readonly lessKm: LessKm | null;
   /** The weeks of the dated plan. */
   readonly weeks: readonly PlanWeek[];
   readonly races: readonly JudgedRace[];
@@ -169,7 +171,18 @@ function distanceParts(words: RunningWords): Part[] {
     ...(weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
       ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
       : []),
+    ...lessKmParts(words),
     ...longestParts(words),
+  ];
+}
+
+function lessKmParts({ lessKm }: RunningWords): Part[] {
+  if (lessKm === null) return [];
+  const { usualKm, plannedKm } = lessKm;
+  return [
+    paragraph(
+      `You told us of ${numberText(usualKm)} km a week. In this plan it is ${numberText(plannedKm)} km at most.`,
+    ),
   ];
 }
 

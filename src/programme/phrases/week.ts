@@ -20,7 +20,7 @@ import {
   weekdayAndDay,
   weekdayText,
 } from './plain.ts';
-import { tableEntries, type DayWords } from './day.ts';
+import { dayLine, type DayWords } from './day.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
 import type { IsoDate } from '../../units/date.ts';
@@ -91,7 +91,7 @@ function everyDay(rows: readonly (readonly string[])[]): readonly (readonly stri
 }
 
 function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {
-  return capital(tableEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds').join('; '));
+  return dayLine(withoutNews(day), words, sameAmounts ? 'full' : 'kinds');
 }
 
 // What is new on one date is not new on every such weekday.
@@ -250,7 +250,7 @@ function lostText(alike: readonly Lost[]): string {
   const [{ what, name, because, raceOn }] = alike as readonly [Lost, ...Lost[]];
   const days = listText(alike.map(({ on }) => dayText(on)));
   const words: Readonly<Record<Lost['what'], string>> = {
-    session: `no session on ${days}`,
+    session: name === 'holds' ? `the holds in place of the session on ${days}` : `no session on ${days}`,
     springs: `a session without its springy exercises on ${days}`,
     'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
     outing: `no walk and run on ${days}, so that a day lies between`,

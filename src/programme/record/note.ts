@@ -5,12 +5,14 @@ import { numberedStages } from '../../content/keepStage.ts';
 import { limitsOf } from '../painLimits.ts';
 import type { PainLimits } from '../../scheduling/painLimits.ts';
 import { countedAs, doseWords } from '../phrases/dose.ts';
+import { testedUnusedText } from '../phrases/entry.ts';
 import { capital, listText } from '../phrases/plain.ts';
 import { RUN_WORDS } from '../phrases/running.ts';
 import type { Prescription } from '../prescribe.ts';
 import { stageWord } from '../stageChoice.ts';
 import { clearedTexts } from './cleared.ts';
 import { proposeStage } from '../stageProposal.ts';
+import { testedUnused } from '../testedUnused.ts';
 import { effectTexts } from './effects.ts';
 
 const MOST_LINES = 15;
@@ -61,17 +63,16 @@ function confirmedText(confirmed: Consult['confirmed']): string {
   return confirmed.map(({ path, value, reason }) => `${path} ${value} (${reason})`).join('; ');
 }
 
-function afterLines(
-  { person, running, sitting, dated, course, outlook }: Decided,
-  gaveUp: readonly string[],
-): string[] {
+function afterLines(decided: Decided, gaveUp: readonly string[]): string[] {
+  const { person, running, sitting, dated, course, outlook } = decided;
   const { consult, protocol } = person;
+  const unused = testedUnused(decided).map(testedUnusedText);
   const goals = consult.goals.map(({ what }) => what);
   return [
     `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races, outlook.openEnd !== null)}` : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
     painText(limitsOf(consult, protocol)),
-    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
+    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}${unused.map((text) => ` ${text}`).join('')}`,
     `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
     `${course === 'discharge' ? 'Last look' : 'Review'} ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];

@@ -5,24 +5,29 @@ import { dischargeCriteria } from '../discharge.ts';
 import { isModelled } from '../estimate.ts';
 import { longestHoldSeconds } from '../firstDose.ts';
 import { gentlerThanTested } from '../gentler.ts';
+import { testedUnused } from '../testedUnused.ts';
 import { unusedEntries } from '../overrides.ts';
+import { lessKmThanUsual } from '../lessKm.ts';
 import { limitsOf, needsDecision, painDecision } from '../painLimits.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
-import { contradictionText, entryText, gentlerText } from '../phrases/entry.ts';
+import { contradictionText, entryText, gentlerText, testedUnusedText } from '../phrases/entry.ts';
 import { strengthText } from '../phrases/muscles.ts';
 import { listText } from '../phrases/plain.ts';
 import {
   endText,
   growthText,
+  lessKmText,
   longestText,
   painDecisionText,
   raceText,
   runCountText,
   runReasonText,
   usualOnlyText,
+  type LongestWaits,
 } from '../phrases/remarks.ts';
 import { hollowRemark } from '../phrases/stage.ts';
 import { recoveryText, sessionLengthText } from '../phrases/week.ts';
+import { order } from '../../scheduling/run.ts';
 import { contradictions } from '../painfulSets.ts';
 import { cardOf } from '../person.ts';
 import { stageWord } from '../stageChoice.ts';
@@ -101,7 +106,8 @@ function stageRemarks(decided: Decided): string[] {
 }
 
 /** How the stage is entered: what was taken down, what is gentler than tested, sets that contradict each other. */
-function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): string[] {
+function entryRemarks(decided: Decided): string[] {
+  const { person, bounds, shown, step, stage, hollow } = decided;
   const titleOf = (id: string) => cardOf(person, id).title;
   const { prescriptions } = shown[0];
   const entered = prescriptions.flatMap(({ fit, at, card }) =>
@@ -117,15 +123,17 @@ function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): 
     ...(hollow === null ? [] : [hollowRemark(stage.chosen, hollow)]),
     ...entered,
     ...gentler,
+    ...testedUnused(decided).map(testedUnusedText),
     ...contradictions(person).map(({ card, painful, painless }) =>
       contradictionText(titleOf(card), painful, painless),
     ),
   ];
 }
 
-function runningRemarks({ person, running, dated }: Decided): string[] {
+function runningRemarks({ person, running, dated, outlook }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
+  const lessKm = lessKmThanUsual(person, dated.plan.weeks);
   return [
     ...decision.because.map(runReasonText),
     ...(decision.overRules ? ["Running goes beyond the house rules by the clinician's own entry."] : []),
@@ -134,10 +142,18 @@ function runningRemarks({ person, running, dated }: Decided): string[] {
       : [
           `Running: no ${running.notUsedTo.replaceAll('-', ' ')} run is planned, for this runner has none as a habit.`,
         ]),
-    ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
+    ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because, longestWaits(running))]),
+    ...(lessKm === null ? [] : [lessKmText(lessKm)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
-    ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
+    ...dated.races.flatMap(({ on, notes }) =>
+      notes.map((note) => raceText(on, note, outlook.openEnd !== null)),
+    ),
   ];
+}
+
+function longestWaits({ decision }: Decided['running']): LongestWaits | null {
+  if (decision.decision === 'walk-run') return 'walk-run';
+  return order(decision.most) < order('longer') ? 'longer' : null;
 }
 
 /** A protocol by weeks whose next rung cannot be made for this person. */

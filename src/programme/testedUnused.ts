@@ -1,15 +1,7 @@
 /** Exercises that were tested with a weight, tolerated, and are not in the session all the same: nobody should have to look for why. */
 import type { Decided } from './decide.ts';
 import { cardOf } from './person.ts';
-
-export interface TestedUnused {
-  readonly title: string;
-  /** The heaviest tolerated set. */
-  readonly loadKg: number;
-  readonly because: string;
-  /** What stands in its slot; null for nothing. */
-  readonly instead: string | null;
-}
+import type { TestedUnused } from './phrases/entry.ts';
 
 /** In the order they were passed over in the present stage, each once. */
 export function testedUnused({ person, passedOver, shown, stage }: Decided): TestedUnused[] {

@@ -78,7 +78,7 @@ describe('a race in the period', () => {
       expect(on(programme, date).between.length).toBeGreaterThan(0);
     }
     expect(programme.record.week.gaveUp).toContain(
-      'No session on 2 December and 4 December: before the race of 6 December.',
+      'The holds in place of the session on 2 December and 4 December: before the race of 6 December.',
     );
   });
 

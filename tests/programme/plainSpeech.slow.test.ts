@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import type { Programme, Section } from '../../src/programme/programme.ts';
+import { sideText } from '../../src/programme/phrases/dose.ts';
 import { labelsOf } from '../../src/programme/phrases/labels.ts';
 import { CASES } from './outcome.ts';
 import { leafletLines, ownLines } from './leafletText.ts';
@@ -65,7 +66,7 @@ describe('a dose', () => {
   it('of strides is so many strides, one leg in turn with the other', () => {
     const { exercises, steps } = made(FAST);
     const strides = exercises.find(({ card }) => card === 'strides');
-    expect(strides).toMatchObject({ dose: '4 strides', doseWords: '4 strides', side: 'Both legs in turn' });
+    expect(strides).toMatchObject({ dose: '4 ×', doseWords: '4 strides', side: 'Both legs in turn' });
     const [now] = steps;
     const cells = now?.prescriptions.find(({ card }) => card === 'strides')?.cells ?? [];
     expect(
@@ -194,6 +195,22 @@ it('who is ready after the weeks of the exercises is told to wait for the review
   expect(dated.length).toBeGreaterThan(0);
   for (const one of dated)
     expect(one).toMatch(/has come\. If you are ready only later, wait for the review$/);
+});
+
+it.each(['side-step', 'marching-skips', 'bounding', 'strides', 'hurdle-walk-overs'])(
+  '%s: the legs take turns',
+  (id) => {
+    const card = shipped.exercises.get(id);
+    expect(card && sideText(card, 'right')).toBe('Both legs in turn');
+  },
+);
+
+it('who walks into running is told of no pace or hill that the part would open, and that every run beyond it waits', () => {
+  const text = said(caseOf('after-a-break').running);
+  expect(text).toContain(
+    'These wait: easy run on the flat, longer easy run, steady run, hills or strides and fast run.',
+  );
+  expect(text).not.toContain('a steady pace');
 });
 
 it('the headings over a card can be told apart', () => {

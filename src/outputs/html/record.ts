@@ -93,7 +93,7 @@ function planHtml({ record }: Programme, labels: RecordLabels): Html {
   const table = tableHtml({
     caption: labels.week,
     columns: [labels.day, labels.entries],
-    rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), dayLine(entries)]),
+    rows: week.days.map(({ weekday, entries }) => [weekdayText(weekday), entries.join('; ')]),
   });
   return html`${hangHtml('week', labels.week, html`${table}${tableHtml(record.totals)}${gaveUpHtml(week.gaveUp, labels)}`, 'own-caption')}
   ${sectionHtml(record.running)} ${sectionHtml(record.sitting)}`;
@@ -130,13 +130,6 @@ function settingsHtml(settings: Table, { everySetting }: RecordLabels): Html {
 
 function noteHtml(note: readonly string[]): Html {
   return html`<pre class="note">${note.join('\n')}</pre>`;
-}
-
-// Each stands alone in the record; in one line only the first begins with a capital.
-function dayLine(entries: readonly string[]): string {
-  return entries
-    .map((text, at) => (at === 0 ? text : text.charAt(0).toLowerCase() + text.slice(1)))
-    .join('; ');
 }
 
 function sentences(entries: readonly string[]): Html {

@@ -2,7 +2,7 @@
 import type { ChangedSince } from '../changes.ts';
 import type { Why } from '../firstDose.ts';
 import { amountText } from '../phrases/steps.ts';
-import { fittedTo } from '../phrases/week.ts';
+import { fittedTo } from '../phrases/sessionLength.ts';
 import type { CellName } from '../programme.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
 

@@ -21,9 +21,9 @@ export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
   days: 'Days',
 };
 
-/** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 strides' */
+/** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 ×' of strides */
 export function doseSign(dose: Dose, counted: Counted): string {
-  if (isStrides(dose, counted)) return countText(dose.sets, 'stride');
+  if (isStrides(dose, counted)) return `${dose.sets} ×`;
   return dose.holdSeconds === null
     ? `${dose.sets} × ${dose.repetitions ?? 0}`
     : `${dose.sets} × ${dose.holdSeconds} s`;
@@ -145,10 +145,10 @@ export const BETWEEN_SESSIONS = 'Between sessions';
 
 /** Which leg, and which first. @example 'Right leg, then the other' */
 export function sideText(
-  { legs, kind }: Pick<ExerciseCard, 'legs' | 'kind'>,
+  { legs, alternating }: Pick<ExerciseCard, 'legs' | 'alternating'>,
   side: 'left' | 'right' | 'both',
 ): string {
-  if (kind === 'running-drill') return 'Both legs in turn';
+  if (alternating) return 'Both legs in turn';
   if (legs === 'together') return 'Both legs together';
   return side === 'both' ? 'Each leg in turn' : `${capital(side)} leg, then the other`;
 }

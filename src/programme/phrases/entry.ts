@@ -2,7 +2,6 @@
 import type { Entry, Lowered } from '../entered.ts';
 import type { Gentler, GentlerReason } from '../gentlerReason.ts';
 import type { Quantity } from '../shown.ts';
-import type { TestedUnused } from '../testedUnused.ts';
 import { listText, numberText } from './plain.ts';
 
 const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
@@ -71,6 +70,16 @@ export function gentlerText(title: string, { what, given, tested, reasons }: Gen
   const unit = { load: ' kg', hold: ' s', pull: ' body weights of pull' }[what];
   const share = Math.round((given / tested) * 100);
   return `Gentler than tested: ${title}, ${rounded(given)}${unit} of ${rounded(tested)}${unit} tested (${share} %): ${listText(reasons.map((reason) => REASON_WORDS[reason]))}.`;
+}
+
+/** An exercise that was tested with a set and is not in the session. */
+export interface TestedUnused {
+  readonly title: string;
+  /** The heaviest tolerated set. */
+  readonly loadKg: number;
+  readonly because: string;
+  /** What stands in its slot; null for nothing. */
+  readonly instead: string | null;
 }
 
 /** @example 'Split squat was tested with 40 kg and is not in the session: … . Small split squat stands in its place.' */

@@ -187,7 +187,9 @@ export function usualOnlyText(
 ): string {
   const because = [
     ...(irritability === 'high' ? ['irritability is high'] : []),
-    ...(usualMorningPain >= from ? [`usual pain is ${usualMorningPain}, ${from} or more`] : []),
+    ...(usualMorningPain >= from
+      ? [`usual pain is ${usualMorningPain} (the stricter rule holds from ${from})`]
+      : []),
   ];
   return `Pain during exercise: no more than usual, and settled by the evening, for ${listText(because)}.`;
 }

@@ -3,7 +3,7 @@ import type { IsoDate } from '../../units/date.ts';
 import type { PlannedRun } from '../../scheduling/plannedRun.ts';
 import type { PlanWeek } from '../../scheduling/planWeek.ts';
 import type { JudgedRace, RaceRow } from '../../scheduling/race.ts';
-import { order, type RunKind } from '../../scheduling/run.ts';
+import { order, RUN_KINDS, type RunKind } from '../../scheduling/run.ts';
 import type { RunningPlan } from '../../scheduling/runningPlan.ts';
 import type { RunDecision } from '../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../scheduling/stepRate.ts';
@@ -86,8 +86,11 @@ export function runningText(words: RunningWords): Section {
     ...(byLadder ? walkRunParts(words) : distanceParts(words)),
     ...races,
     ...beginParts(words),
-    ...(stageWords === null ? [] : [paragraph(stageWords)]),
-    ...waitParts(words),
+    // Who walks into running has none of what the stage opens beyond that yet.
+    ...(stageWords === null || (byLadder && stageWords !== RUN_WHILE_PREGNANT)
+      ? []
+      : [paragraph(stageWords)]),
+    ...waitParts(words, byLadder),
     ...hardParts(words),
     ...stepRateParts(words),
   ]);
@@ -242,10 +245,13 @@ function weekRow(week: PlanWeek): string[] {
 const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as a hard run.';
 const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
 
-function waitParts({ plan, decision, races }: RunningWords): Part[] {
+function waitParts({ plan, decision, races }: RunningWords, byLadder: boolean): Part[] {
   const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race these wait' : 'These wait';
   const hillsOpen = order(decision.most) >= order('hills-or-strides');
-  const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
+  const held = byLadder
+    ? RUN_KINDS.filter((kind) => order(kind) > order('walk-run'))
+    : plan.heldBack.map(({ kind }) => kind);
+  const waiting = held.map((kind) => RUN_WORDS[kind]);
   const entries = [
     ...(plan.moveToFlat ? [hillsOpen ? EASY_ON_THE_FLAT : LEAVE_HILLY_ROUTES] : []),
     ...(waiting.length > 0 ? [`${apart}: ${listText(waiting)}.`] : []),

@@ -21,6 +21,7 @@ import {
   weekdayText,
 } from './plain.ts';
 import { dayLine, type DayWords } from './day.ts';
+import { fittedTo } from './sessionLength.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
 import type { IsoDate } from '../../units/date.ts';
@@ -178,13 +179,6 @@ function gaveWayText(alike: readonly GivenUp[]): string {
   const names = listText(alike.map(({ exercise }) => exercise));
   if (what === 'exercise') return `${names} ${alike.length === 1 ? 'was' : 'were'} left out`;
   return `${names}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}`;
-}
-
-/** @example fittedTo({ minutes: 25, exercisesAtMost: 4, decidedBy: 'usual' }) // => 'to keep to the usual 25 minutes of a session' */
-export function fittedTo({ minutes, decidedBy }: SessionLength): string {
-  return decidedBy === 'usual'
-    ? `to keep to the usual ${minutes} minutes of a session`
-    : `to fit the ${minutes} minutes there are`;
 }
 
 /** Why sessions stand as far apart as they do, for the record. */

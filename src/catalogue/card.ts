@@ -25,6 +25,7 @@ import {
   weightText,
 } from '../messages/en/catalogue/library.ts';
 import { rulerAlt, stageTick } from '../messages/en/catalogue/estimates.ts';
+import { shownBody } from '../programme/cardWords.ts';
 import { sideText } from '../messages/en/patient/dose.ts';
 import type { FigureText } from '../programme/programme.ts';
 import { pictureFor } from '../decisions/candidates/scene.ts';
@@ -64,7 +65,7 @@ export function cardView(measured: Measured, setting: CardSetting): CardView {
       stage: stage.name,
       slot,
     })),
-    body: card.body,
+    body: shownBody(card.body),
     cautions: card.cautions,
     evidence: card.evidence,
     reviewed: reviewedText(card.reviewedOn, card.nextReviewOn),
@@ -97,7 +98,7 @@ function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
     captions: scene.frames.map(captionText),
     captionsWithDegrees: scene.frames.map(captionWithDegrees),
     legend: showsAngle(scene) ? ANGLE_LEGEND : null,
-    alt: altText(card.title, sideText(card.legs, scene.side), scene),
+    alt: altText(card.title, sideText(card, scene.side), scene),
   };
 }
 

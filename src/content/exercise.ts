@@ -20,6 +20,7 @@ export function exerciseCard(
     movement: movementOf(front),
     statedHipFlexion: statedHipFlexion(front),
     legs: legsOf(front),
+    alternating: front.alternating ?? false,
     pickUpHeightM: front.pickUpHeightCm === undefined ? null : front.pickUpHeightCm / 100,
     props: front.props,
     hands: front.hands ?? null,

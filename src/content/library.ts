@@ -25,6 +25,8 @@ export interface ExerciseCard {
   readonly statedHipFlexion: { readonly deg: number; readonly mark: Mark } | null;
   /** `each`: one leg after the other, so sets count for both sides. */
   readonly legs: 'together' | 'each';
+  /** The legs take turns within a set. */
+  readonly alternating: boolean;
   /** Height in metres from which the weight is lifted; null when it is handed over or put on lying down. */
   readonly pickUpHeightM: number | null;
   readonly props: readonly Prop[];

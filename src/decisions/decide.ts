@@ -38,7 +38,8 @@ import { followingParts, type FollowingPart, type StoppedAt } from './days/follo
 import { runsInWeek } from './days/runsInWeek.ts';
 import { screenEffects } from './screen/screen.ts';
 import { isNoSession, sessionFor, shownRungs } from './session/session.ts';
-import { sessionLength, type SessionLength } from './person/sessionLength.ts';
+import { sessionLength } from './person/sessionLength.ts';
+import { type SessionLength } from './terms/sessionLength.ts';
 import { sittingPlan, type SittingPlan } from './days/sitting.ts';
 import { chooseStage, fallenBack, stageOf } from './stage/stageChoice.ts';
 import { stageRefusals } from './stage/stageRefusals.ts';
@@ -230,7 +231,14 @@ function whatAndWhen(
   if (own.length > 0) return refused(own);
   const show = (rung: Rung): Shown => ({
     rung,
-    prescriptions: prescribe(rung, { session, person, bounds, plan: week.plan, gaveUp: fitted.gaveUp }),
+    prescriptions: prescribe(rung, {
+      session,
+      person,
+      bounds,
+      plan: week.plan,
+      gaveUp: fitted.gaveUp,
+      length,
+    }),
   });
   const now = show(present);
   const doubtful = ownDoubtRefusals(now.prescriptions, person);

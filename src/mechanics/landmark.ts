@@ -34,8 +34,8 @@ export type Landmark =
   | { readonly kind: 'rearKneeAboveFloor'; readonly cm: number }
   /** The knee in front of the toes; negative: behind them. */
   | { readonly kind: 'kneeOverToes'; readonly cm: number }
-  /** The trunk seen from its right side as an hour hand: 0 twelve, 0.5 half past twelve, 1.5 half past one. */
-  | { readonly kind: 'leanByClock'; readonly hours: number; readonly deg: number }
+  /** Shoulders in front of the hips, for who leans on nothing or sits; negative: behind them. */
+  | { readonly kind: 'shouldersPastHips'; readonly cm: number }
   /** Shoulders in front of the knees, kneeling. */
   | { readonly kind: 'shouldersForward'; readonly cm: number }
   /** The ankle above the surface that is lain on. */
@@ -52,9 +52,6 @@ const SQUAT_KNEE_DEG = 40;
 
 /** A way shorter than this is none to the one who moves, centimetres [choice]. */
 const LEAST_WAY_CM = 3;
-
-/** Each half hour of the clock is so many degrees. */
-const HALF_HOUR_DEG = 15;
 
 /**
  * Landmarks of the part of a movement that is prescribed, most useful first, at least one whenever the pose closes;
@@ -73,11 +70,11 @@ export function landmarks(
   if (!far || !near) return [];
   const rests = (part: RegExp) => movement.supports.some((support) => part.test(support));
   if (rests(/upperBack|shoulder/)) return lying(far, near, body);
-  if (rests(/knee/)) return [...kneeling(far), clock(far)];
-  if (rests(/seat/)) return [clock(far)];
-  if (movement.supports.length === 0) return [far.pose.trunk > HALF_LYING_DEG ? footLift(far) : clock(far)];
+  if (rests(/knee/)) return kneeling(far);
+  if (rests(/seat/)) return [lean(far)];
+  if (movement.supports.length === 0) return [far.pose.trunk > HALF_LYING_DEG ? footLift(far) : lean(far)];
   if (rests(/other\./)) return split(far, body);
-  if (movement.range === 'steps') return [step(far), kneeOverToes(far, body), clock(far)];
+  if (movement.range === 'steps') return [step(far), kneeOverToes(far, body)];
   return standing(far, body);
 }
 
@@ -118,7 +115,6 @@ function split(far: Posture, body: Body): readonly Landmark[] {
     { kind: 'stanceLength', cm: downward(far.work.heel.x - far.other.fore.x) },
     hips(far),
     kneeOverToes(far, body),
-    clock(far),
   ];
 }
 
@@ -132,9 +128,9 @@ function standing(far: Posture, body: Body): readonly Landmark[] {
   const hang = far.pose.arms === 'hang';
   return [
     ...(hang ? [hands(far)] : []),
-    ...(squats ? [hips(far)] : buttock(far, body)),
+    ...(squats ? [hips(far)] : []),
+    ...buttock(far, body),
     ...(squats ? [kneeOverToes(far, body)] : []),
-    clock(far),
   ];
 }
 
@@ -164,9 +160,9 @@ function kneeOverToes({ work }: Posture, body: Body): Landmark {
   return { kind: 'kneeOverToes', cm: downward(work.knee.x - toesX) };
 }
 
-function clock({ pose }: Posture): Landmark {
-  const halfHours = Math.max(0, Math.floor(pose.trunk / HALF_HOUR_DEG + DUST));
-  return { kind: 'leanByClock', hours: halfHours / 2, deg: halfHours * HALF_HOUR_DEG };
+// The hip is the origin of a posture.
+function lean({ shoulder }: Posture): Landmark {
+  return { kind: 'shouldersPastHips', cm: downward(shoulder.x) };
 }
 
 function upward(metres: number): number {

@@ -51,14 +51,14 @@ function exerciseTexts(
   return prescriptions.map((one) => {
     const { card, exercise, at, byFeel, howFar, picture } = one;
     const cells = cellsInWords(one, person);
-    const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(person.consult));
+    const side = sideText(card, card.legs === 'together' ? 'both' : painfulSide(person.consult));
     return {
       card: card.id,
       title: card.title,
       slot: exercise.slot.name,
       side,
       between: besideOf(exercise.slot.when, textOf(cells, 'days'), beginsOnOf(one)),
-      dose: doseSign(at.dose),
+      dose: doseSign(at.dose, countedAs(card)),
       doseWords: doseWords(at.dose, countedAs(card)),
       figures: figureText(card.title, side, picture, one === explained),
       howFar,

@@ -11,6 +11,7 @@ import type { Decided } from '../decisions/decide.ts';
 import { easierRows } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
+import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -129,7 +130,6 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       protocol,
       stage.chosen,
       week.plan.sport,
-      person.maternity?.jumps ?? true,
       consult.running.runs,
     ),
     named: namedExercises(decided),
@@ -273,6 +273,7 @@ function runningSection({ person, running, bounds, dated, course, outlook }: Dec
       return first === undefined || begins === null ? [] : [{ kind: begins as RunKind, on: first.on }];
     }),
     stridesBegun: weeks.some(({ turn: { begins } }) => begins === 'strides'),
+    lessKm: lessKmThanUsual(person, weeks),
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: runningRules.fastGrowth.value,
     raceEasyDays: runningRules.raceEasyDays,

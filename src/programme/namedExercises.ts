@@ -75,7 +75,7 @@ function exerciseOf(
 ): NamedExercise {
   const { body, cautions } = cardWords(card, weighted);
   const isLater = places.every(({ kind }) => kind === 'step');
-  const side = sideText(card.legs, card.legs === 'together' ? 'both' : painfulSide(person.consult));
+  const side = sideText(card, card.legs === 'together' ? 'both' : painfulSide(person.consult));
   return {
     card: card.id,
     title: card.title,

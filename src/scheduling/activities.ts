@@ -24,7 +24,7 @@ export interface Activity {
 }
 
 export interface JudgedActivity extends Activity {
-  /** `keep`: welcome now, as the protocol says how · `leave`: until `fromStage` · `ask`: the protocol does not know it, so it waits for an answer. */
+  /** `keep`: welcome now, as the protocol says how · `leave`: until `fromStage` · `ask`: the protocol does not know it, or it is hard and nothing hard may be done just now, so it waits for an answer. */
   readonly verdict: 'keep' | 'leave' | 'ask';
   readonly fromStage: number | null;
   readonly mayWait: boolean;
@@ -37,17 +37,20 @@ export interface JudgedActivity extends Activity {
 /**
  * Each activity judged for a stage (from 1). Of what cannot wait, hard days that can never lie far enough apart, alone or
  * beside those of what is named before, are everyday load: the clock cannot help there, only less of it can [choice].
+ * `hardWaits`: nothing hard goes on before it was asked about, as in pregnancy; no day is kept for it then.
  */
 export function judgeActivities(
   doesNow: readonly Activity[],
   table: readonly ActivityRule[],
   stage: number,
   { most, hoursApart }: HardDays,
+  hardWaits = false,
 ): JudgedActivity[] {
   let taken = 0;
   return doesNow.map((activity) => {
     const rule = activityRule(activity.what, table);
-    const verdict = rule === null ? 'ask' : stage >= rule.fromStage ? 'keep' : 'leave';
+    const verdict =
+      rule === null || (hardWaits && rule.hard) ? 'ask' : stage >= rule.fromStage ? 'keep' : 'leave';
     const hard = verdict === 'keep' && rule?.hard === true;
     const mayWait = rule?.mayWait ?? true;
     const days = hard ? Math.min(7, Math.max(Math.ceil(activity.timesPerWeek), activity.days.length)) : 0;

@@ -137,7 +137,7 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
       easyAfterRace: around.after !== null,
     },
     lost: [
-      ...(barred ? lostFor(on, around, 'session') : []),
+      ...(barred ? lostFor(on, around, 'session', between.length > 0 ? 'holds' : '') : []),
       ...(session !== null &&
       session.without.length > 0 &&
       around.after !== null &&

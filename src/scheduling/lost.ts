@@ -6,7 +6,7 @@ export type LostWhat = 'session' | 'springs' | 'hard-run' | 'outing' | 'run' | '
 export interface Lost {
   readonly on: IsoDate;
   readonly what: LostWhat;
-  /** The other hard thing by its name, the kind of run, or empty. */
+  /** The other hard thing by its name, the kind of run, `holds` where light holds take a session's place, or empty. */
   readonly name: string;
   readonly because: 'before-race' | 'race-day' | 'after-race';
   readonly raceOn: IsoDate;

@@ -24,7 +24,8 @@ export interface Turn {
   /** From 1. */
   readonly week: number;
   readonly grows: Grows | null;
-  readonly because: 'first-week' | 'rung' | 'begins' | 'turn' | null;
+  /** `race`: something would grow, were it not for a race near by. */
+  readonly because: 'first-week' | 'rung' | 'begins' | 'turn' | 'race' | null;
   /** The stress that begins in this week. */
   readonly begins: Stress | null;
 }
@@ -41,14 +42,22 @@ export function takeTurns(
   const left = [...begins];
   const grown = new Map<Grows, number[]>(GROWS.map((what) => [what, []]));
   return weeks.map((room, index) => {
-    const turn = turnOf(room, index, left[0] ?? null, readyIn(waiting, grown, index, room));
+    const ready = (disturbed: boolean) => readyIn(waiting, grown, index, disturbed);
+    const stopped = room.disturbed && (left.length > 0 || ready(false).length > 0);
+    const turn = turnOf(room, index, left[0] ?? null, ready(room.disturbed), stopped);
     if (turn.begins !== null) left.shift();
     if (turn.grows !== null) grown.get(turn.grows)?.push(index);
     return turn;
   });
 }
 
-function turnOf(room: WeekRoom, index: number, next: NewStress | null, ready: readonly Grows[]): Turn {
+function turnOf(
+  room: WeekRoom,
+  index: number,
+  next: NewStress | null,
+  ready: readonly Grows[],
+  stopped: boolean,
+): Turn {
   const week = index + 1;
   const stress = room.disturbed ? null : next;
   const kind = stress === null ? null : stress.exercises.length > 0 ? 'exercises' : 'running';
@@ -59,7 +68,7 @@ function turnOf(room: WeekRoom, index: number, next: NewStress | null, ready: re
   if (stress !== null && kind !== null)
     return { week, grows: kind, because: 'begins', begins: stress.stress };
   const [first = null] = ready;
-  return { week, grows: first, because: first === null ? null : 'turn', begins: null };
+  return { week, grows: first, because: first !== null ? 'turn' : stopped ? 'race' : null, begins: null };
 }
 
 /** What may grow in a week, what has grown least first. */
@@ -67,7 +76,7 @@ function readyIn(
   waiting: readonly Waiting[],
   grown: ReadonlyMap<Grows, readonly number[]>,
   index: number,
-  { disturbed }: WeekRoom,
+  disturbed: boolean,
 ): Grows[] {
   // The first week is the start, not a turn: on equal terms the exercises go first, for they are the treatment.
   const turns = (what: Grows) => (grown.get(what) ?? []).filter((at) => at > 0).length;

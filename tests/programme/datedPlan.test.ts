@@ -78,7 +78,7 @@ describe('a race in the period', () => {
       expect(on(programme, date).between.length).toBeGreaterThan(0);
     }
     expect(programme.record.week.gaveUp).toContain(
-      'No session on 2 December and 4 December: before the race of 6 December.',
+      'The holds in place of the session on 2 December and 4 December: before the race of 6 December.',
     );
   });
 
@@ -414,7 +414,9 @@ describe('one thing grows a week', () => {
     expect(text(programme)).toContain(
       'From Tuesday 8 December, if your mornings are settled: take slightly quicker steps',
     );
-    expect(programme.steps[1]?.goOnWhen.at(-1)).toBe('it is the week from Tuesday 1 December');
+    expect(programme.steps[1]?.goOnWhen.at(-1)).toBe(
+      'the week from Tuesday 1 December has come. If you are ready only later, wait for the review',
+    );
   });
 
   it('what has grown is held until its next turn', () => {

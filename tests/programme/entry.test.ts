@@ -43,7 +43,7 @@ describe('an exercise', () => {
       rangeDeg: 35,
     });
     expect(remarks(programme)).toContain(
-      'Half squat enters gently, nothing like it was tested or done before: its gentlest version: range 35° instead of 60°.',
+      'Half squat enters gently, none of its slot or ladder was tested or done before: its gentlest version: range 35° instead of 60°.',
     );
   });
 

@@ -93,7 +93,7 @@ describe('where an exercise is named', () => {
 it('what comes later is told shortly, what is done now in full', () => {
   const { named } = programmeOf(person({ stage: 2 }));
   const now = named.exercises.find(({ where }) => where.includes('morning check'));
-  expect(now?.body.map(({ heading }) => heading)).toContain('Look out for');
+  expect(now?.body.map(({ heading }) => heading)).toContain('Do it well');
   const shorter = CASES.flatMap(([, programme]) => programme.named.exercises).filter(({ where }) =>
     where.startsWith('Later'),
   );

@@ -45,7 +45,7 @@ describe('an entry', () => {
     const programme = entries({ path: 'hip-hinge.sets', value: 2, reason: 'tired' });
     expect(cell(programme, 'hip-hinge', 'sets')).toMatchObject({
       value: 2,
-      text: '2 sets',
+      text: '2',
       decidedBy: 'clinician',
       rule: 'clinician: tired',
       inputs: { byRule: 3 },

@@ -89,16 +89,22 @@ describe('a dose', () => {
   } as const;
 
   it('in signs and in words', () => {
-    expect([doseSign(dose), doseWords(dose, 'repetition')]).toEqual(['3 × 8', '3 sets of 8 repetitions']);
+    expect([doseSign(dose, 'repetition'), doseWords(dose, 'repetition')]).toEqual([
+      '3 × 8',
+      '3 sets of 8 repetitions',
+    ]);
     const hold = { ...dose, repetitions: null, holdSeconds: 30 };
-    expect([doseSign(hold), doseWords(hold, 'repetition')]).toEqual(['3 × 30 s', '3 holds of 30 seconds']);
+    expect([doseSign(hold, 'repetition'), doseWords(hold, 'repetition')]).toEqual([
+      '3 × 30 s',
+      '3 holds of 30 seconds',
+    ]);
     expect(doseWords({ ...dose, repetitions: 1 }, 'repetition')).toBe('3 sets of 1 repetition');
   });
 
-  it('counts landings of jumps alone', () => {
+  it('counts jumps by landings and drills by steps', () => {
     expect(countedAs({ kind: 'energy-storage', positions: ['ballistic'] })).toBe('landing');
     expect(countedAs({ kind: 'energy-storage', positions: ['ballistic', 'hinge'] })).toBe('repetition');
-    expect(countedAs({ kind: 'running-drill', positions: ['ballistic'] })).toBe('repetition');
+    expect(countedAs({ kind: 'running-drill', positions: ['ballistic'] })).toBe('step');
   });
 
   it('of a weight that is felt for begins with none', () => {

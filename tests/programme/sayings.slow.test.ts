@@ -347,7 +347,7 @@ describe('what is hard on too many days', () => {
   it('three days of it do lie apart, and the exercises follow on the same day', () => {
     const three = lifting(3);
     expect(kinds(three, 'other')).toHaveLength(9);
-    expect(said(three.week)).toContain('; Exercises, after lifting at work');
+    expect(said(three.week)).toContain('; exercises, after lifting at work');
     expect(three.record.week.gaveUp.join()).toContain('A session follows lifting at work on the same day (');
     expect(said(three.activities)).not.toContain(lighter);
   });

@@ -26,6 +26,14 @@ const muscles = z.strictObject({
   ).default({ value: 0.2, mark: 'choice' }),
 });
 
+// Things of a house by which a patient sees how far.
+const landmarks = z.strictObject({
+  seatAtMostCm: about(
+    'The highest thing to sit on that a house has, cushions on it; hips that stay above it are told by another landmark.',
+    setting(from(30, 100, 'cm')),
+  ).default({ value: 60, mark: 'choice' }),
+});
+
 export const clinicSchema = z.strictObject({
   name: about('The name of the clinic.', line),
   contact: about(
@@ -72,6 +80,7 @@ export const clinicSchema = z.strictObject({
     }),
   ),
   muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
+  landmarks: about('What a house has to see by how far to go.', landmarks).prefault({}),
   plausible: about(
     'Where a value of a consult stops being plausible: beyond it is an error until the consult confirms it.',
     plausible,

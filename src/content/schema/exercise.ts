@@ -117,6 +117,7 @@ export const exerciseSchema = across(
       'For a card without a pose: both legs together or each in turn.',
       z.enum(['together', 'each']),
     ).optional(),
+    alternating: about('yes: the legs take turns within a set, as in running or skipping.', yesNo).optional(),
     peakHipFlexionDeg: about(
       'For a card without a pose: its largest hip bend.',
       from(0, 140, '°'),

@@ -45,7 +45,8 @@ function entering(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | n
 /** The least useful range, without a weight. */
 export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const { card } = fit;
-  if (!isMeasured(card, person, bounds)) return withFirstWeight(withEntry(fit, fit, 'notModelled', null, null), person);
+  if (!isMeasured(card, person, bounds))
+    return withFirstWeight(withEntry(fit, fit, 'notModelled', null, null), person);
   const limits = limitsFor(card, fit.first.dose, slot, person, bounds);
   const least = untested(fit, card, person, bounds);
   if (limits === null) return withEntry(fit, least, 'nothing', null, null);

@@ -3,6 +3,7 @@ import type { Protocol } from '../../content/library.ts';
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
 import type { SportDays } from '../../scheduling/sport.ts';
 import {
+  AS_NOW,
   ASK_FIRST,
   activitiesText,
   LIGHTER,
@@ -14,21 +15,20 @@ import { isLeftOut, keptText, NO_ROOM } from '../../messages/en/patient/sport.ts
 import type { Section } from '../../messages/shapes.ts';
 import type { StageName } from '../terms/stageName.ts';
 
-/** Each activity judged for a stage, in words. `jumps`: false where nothing may spring or be run hard just now; `runs`: the way goes through the part for sport. */
+/** Each activity judged for a stage, in words. `runs`: the way goes through the part for sport. */
 export function activitiesSection(
   judged: readonly JudgedActivity[],
   protocol: Protocol,
   stage: StageName,
   sport: readonly SportDays[],
-  jumps: boolean,
   runs: boolean,
 ): Section {
   return activitiesText(
     judged.map(({ what, verdict, fromStage, everydayLoad }): ActivityWords => {
       const known = activityRule(what, protocol.activities);
-      if (known === null || verdict === 'ask') return { what, verdict: 'ask', how: ASK_FIRST, until: null };
+      if (known === null) return { what, verdict: 'ask', how: ASK_FIRST, until: null };
+      if (verdict === 'ask') return { what, verdict, how: NO_JUMPS, until: null };
       const until = partFrom(known.fromStage, protocol, runs);
-      if (!jumps && known.hard) return { what, verdict: 'ask', how: NO_JUMPS, until: null };
       // What goes on in a changed way is not left: one verdict an activity.
       if (verdict === 'leave') return { what, verdict: known.meanwhile, how: known.until, until };
       if (everydayLoad !== null)
@@ -38,13 +38,9 @@ export function activitiesSection(
         return isLeftOut(inWeek)
           ? { what, verdict: 'leave', how: NO_ROOM, until: null }
           : { what, verdict: 'change', how: `${known.how} ${capital(keptText(inWeek))}.`, until: null };
-      // Welcome from the beginning or for good: nothing about it has to change.
-      return {
-        what,
-        verdict: fromStage === 1 || stage === 'keepGoing' ? 'keep' : 'change',
-        how: known.how,
-        until: null,
-      };
+      // For good: nothing about it has to change, so nothing is said of a beginning.
+      if (stage === 'keepGoing') return { what, verdict: 'keep', how: AS_NOW, until: null };
+      return { what, verdict: fromStage === 1 ? 'keep' : 'change', how: known.how, until: null };
     }),
   );
 }

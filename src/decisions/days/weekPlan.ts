@@ -1,6 +1,11 @@
 /** The week of one person: sessions, runs and other hard things on one clock, and their dates up to the review. */
 import type { Consult, Stage } from '../../content/library.ts';
-import { activityPoints, asEverydayLoad, judgeActivities, type JudgedActivity } from '../../scheduling/activities.ts';
+import {
+  activityPoints,
+  asEverydayLoad,
+  judgeActivities,
+  type JudgedActivity,
+} from '../../scheduling/activities.ts';
 import { planWeek, type NoWeek, type WeekPlan } from '../../scheduling/plan.ts';
 import { reason } from '../../units/reason.ts';
 import { hardDays } from '../../scheduling/recovery.ts';
@@ -44,6 +49,7 @@ export function weekFacts(
     // Nothing is left until later by somebody whom nothing hurts.
     courseOf(protocol, name) === 'prevention' ? Infinity : stageNumber(protocol, name),
     hard,
+    person.maternity?.jumps === false,
   );
   const kindOf = (session: readonly Choice[]) =>
     sessionKind(session, stage.hoursBetween < protocol.week.heavyHours.value);

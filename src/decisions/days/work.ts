@@ -6,7 +6,7 @@ import type { PassedOver } from '../terms/passedOver.ts';
 import type { StageChoice } from '../terms/stageChoice.ts';
 import type { RunningFacts } from './running.ts';
 import type { Session } from '../session/session.ts';
-import type { SessionLength } from '../person/sessionLength.ts';
+import type { SessionLength } from '../terms/sessionLength.ts';
 import type { Rung } from '../../dosing/rung.ts';
 import type { WeekFacts } from './weekPlan.ts';
 

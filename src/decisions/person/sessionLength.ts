@@ -1,12 +1,6 @@
 /** How long a session is planned and how many exercises it has: the usual length, or all that the consult gives (house rules 11.9). */
+import type { SessionLength } from '../terms/sessionLength.ts';
 import type { Bounds, Person } from './person.ts';
-
-export interface SessionLength {
-  readonly minutes: number;
-  readonly exercisesAtMost: number;
-  /** `usual`: the protocol's · `consult`: the minutes there are. */
-  readonly decidedBy: 'usual' | 'consult';
-}
 
 /** From the second stage on a session has the usual length, unless the consult gives so many minutes that all are used. */
 export function sessionLength({ consult, protocol }: Person, { name, stage }: Bounds): SessionLength {

@@ -3,6 +3,7 @@ import { easeBack } from '../../dosing/easeBack.ts';
 import { howFar } from './howFar.ts';
 import type { Person } from '../person/person.ts';
 import { countedAs, doseWords, loadText } from '../../messages/en/patient/dose.ts';
+import { LESS_FAR } from '../../messages/en/patient/landmarks.ts';
 import { loadOf, type Prescription } from './prescribe.ts';
 
 /** Exercise, dose, weight and how far, a row each. */
@@ -19,7 +20,13 @@ export function easierRows(prescriptions: readonly Prescription[], person: Perso
     const weight = byFeel
       ? 'a lighter one than last time, or none'
       : loadText(easier.loadKg, loadOf({ card, at: easier }, person)?.made ?? null);
-    const [far] = easier.rangeDeg === at.rangeDeg ? now : howFar(card, easier, person).texts;
-    return [card.title, doseWords(easier.dose, countedAs(card)), weight, far ?? ''];
+    const far =
+      easier.rangeDeg === at.rangeDeg ? (now[0] ?? '') : lessFar(now, howFar(card, easier, person).texts);
+    return [card.title, doseWords(easier.dose, countedAs(card)), weight, far];
   });
+}
+
+// Rounded to whole pillows a shorter way may have the landmark of the longer one.
+function lessFar([now]: readonly string[], [easier]: readonly string[]): string {
+  return easier === undefined || easier === now ? LESS_FAR : easier;
 }

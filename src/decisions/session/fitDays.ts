@@ -10,7 +10,7 @@ import {
 import type { TimedDose } from '../../dosing/work.ts';
 import type { Choice } from '../candidates/choose.ts';
 import type { Person } from '../person/person.ts';
-import type { SessionLength } from '../person/sessionLength.ts';
+import type { SessionLength } from '../terms/sessionLength.ts';
 
 /** A choice that the minutes leave in, with the dose they leave it. */
 export interface Kept extends Choice {

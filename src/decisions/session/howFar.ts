@@ -79,13 +79,26 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
   const found = landmarks(card.movement, person.body, loadKg, stretch)
     .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
     .filter(says);
-  return onePile(found).slice(0, MOST_LANDMARKS);
+  return oneDepth(onePile(found), card, person).slice(0, MOST_LANDMARKS);
 }
 
 // Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.
 function onePile(found: readonly Landmark[]): readonly Landmark[] {
   const piled = found.some(({ kind }) => kind === 'pillows');
   return piled ? found.filter(({ kind }) => kind !== 'buttockAboveFloor') : found;
+}
+
+// A squat that ends above every seat is measured by how far back the buttock goes; a seat says it all where there is one.
+function oneDepth(
+  found: readonly Landmark[],
+  { positions }: PosedCard,
+  { clinic }: Person,
+): readonly Landmark[] {
+  if (!positions.includes('squat')) return found;
+  const isSeat = ({ kind, cm }: Landmark) =>
+    kind === 'hipsAboveFloor' && cm <= clinic.landmarks.seatAtMostCm.value;
+  const other = found.some(isSeat) ? 'buttockBack' : 'hipsAboveFloor';
+  return found.filter(({ kind }) => kind !== other);
 }
 
 // The pose stands a hair above or below the step that there is; what is printed is the step itself.
@@ -118,6 +131,6 @@ const GRADED_ONLY: readonly Landmark['kind'][] = [
   'handsAboveKnee',
   'handsBelowKnee',
   'buttockBack',
-  'leanByClock',
+  'shouldersPastHips',
   'hipsAboveFloor',
 ];

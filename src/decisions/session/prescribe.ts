@@ -18,6 +18,7 @@ import type { IsoDate } from '../../units/date.ts';
 import { pictureOf, type Picture } from '../candidates/scene.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
 import type { Fit } from '../candidates/fit.ts';
+import type { SessionLength } from '../terms/sessionLength.ts';
 import { workDays } from './workDays.ts';
 
 export interface Prescription {
@@ -43,6 +44,7 @@ export interface Setting {
   readonly bounds: Bounds;
   readonly plan: WeekPlan;
   readonly gaveUp: readonly GivenUp[];
+  readonly length: SessionLength;
 }
 
 /** Every exercise of a rung, in the order of the session. */
@@ -77,6 +79,7 @@ function prescription(
     byRule,
     changes: changesSince(setting.session.ladder.rungs, rung.step, exercise.slot.name),
     gaveUp: setting.gaveUp.filter((one) => one.exercise === exercise.slot.name),
+    length: setting.length,
     load,
     byFeel,
     rangeInputs: rangeInputs(fit, at, person, bounds),

@@ -19,6 +19,7 @@ export function chooseStage(
 ): StageChoice {
   const own = consult.stage === 'auto' ? null : consult.stage;
   if (effects.lightHolds.length > 0) return holdsOnly(own, protocol);
+  if (own === 'keepGoing') return ended(protocol, firstStage(protocol) === own);
   const { reached, looked } = proposeStage(consult, protocol, sudden, lastDone);
   const chosen = own ?? reached;
   const ownChoice: StageReason[] =
@@ -31,6 +32,18 @@ export function chooseStage(
     proposed: reached,
     chosenBy: own === null ? 'proposal' : 'clinician',
     because: [...looked.map((one) => ({ code: 'looked', ...one }) as const), ...ownChoice],
+  };
+}
+
+// The end of treatment is decided by what is asked before it, not by the tests into a stage; keeping strong is all there is `alone`.
+function ended(protocol: Protocol, alone: boolean): StageChoice {
+  const own = 'keepGoing';
+  return {
+    chosen: own,
+    name: stageOf(protocol, own).name,
+    proposed: own,
+    chosenBy: 'clinician',
+    because: alone ? [] : [{ code: 'end-of-treatment' }],
   };
 }
 

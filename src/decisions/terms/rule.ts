@@ -1,4 +1,5 @@
 /** The rule behind a number of the dosage table, as codes and numbers. */
+import type { SessionLength } from './sessionLength.ts';
 import type { StrainBar } from './strainBar.ts';
 import type { Amount } from '../../dosing/rung.ts';
 import type { EntryRule } from './entryRule.ts';
@@ -15,7 +16,12 @@ export type DoseRule =
       readonly from: Amount | null;
       readonly to: Amount | null;
     }
-  | { readonly rule: 'fit-minutes'; readonly from: number; readonly to: number }
+  | {
+      readonly rule: 'fit-minutes';
+      readonly from: number;
+      readonly to: number;
+      readonly length: SessionLength;
+    }
   | { readonly rule: 'few-at-first'; readonly repetitions: number }
   | { readonly rule: 'young' | 'held-share' | 'held-untested' | 'held-longer' | 'held-longest' }
   | { readonly rule: 'short-holds' | 'no-straining'; readonly bars: readonly StrainBar[] }

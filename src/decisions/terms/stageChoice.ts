@@ -21,6 +21,7 @@ export type StageReason =
       readonly proposed: StageName;
       readonly reason: string | null;
     }
+  | { readonly code: 'end-of-treatment' }
   | {
       readonly code: 'fell-back';
       readonly from: StageName;

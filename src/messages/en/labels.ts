@@ -105,10 +105,18 @@ export interface PublicLabels {
   readonly folded: string;
 }
 
+/** Headings of a card's file that are shown in other words, which nobody takes for those of the cautions. */
+const SHOWN_HEADINGS: Readonly<Record<string, string>> = { 'Look out for': 'Do it well' };
+
+/** @example headingText('Look out for') // => 'Do it well' */
+export function headingText(heading: string): string {
+  return SHOWN_HEADINGS[heading] ?? heading;
+}
+
 const LEAFLET: LeafletLabels = {
   atAGlance: 'The exercises',
   howFar: 'How far',
-  watchFor: 'Watch for',
+  watchFor: 'Take care',
   dose: 'Your numbers',
   steps: 'Your steps',
   goOnWhen: 'Go on when',

@@ -47,7 +47,8 @@ function stageHtml({ stage, step, dates, clinician }: Programme, labels: RecordL
     labels.stage,
     html`<p class="lead">${stage.chosen}: ${stage.name}. ${labels.step} ${step}.</p>
       <p>
-        ${labels.proposed}: ${stage.proposed}. ${labels.chosenBy[stage.chosenBy]}. <bdi>${clinician}</bdi>
+        ${stage.chosenBy === 'clinician' && stage.proposed === stage.chosen ? '' : `${labels.proposed}: ${stage.proposed}. `}${labels.chosenBy[stage.chosenBy]}.
+        <bdi>${clinician}</bdi>
       </p>
       ${sentences(stage.because)}
       <p class="quiet">${dates}</p>`,

@@ -1,5 +1,5 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
-import { gaveUpText, gaveWayText, lostTexts } from '../../messages/en/patient/week.ts';
+import { gaveUpText, lostTexts, gaveWayTexts } from '../../messages/en/patient/week.ts';
 import { tableEntries } from '../../messages/en/patient/day.ts';
 import { dayWords } from '../dayWords.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
@@ -16,7 +16,7 @@ import { effectTexts } from '../../messages/en/clinician/record/effects.ts';
 import { exerciseRecord } from './exerciseRecord.ts';
 import { findingsTables, screenTable } from '../../messages/en/clinician/record/findings.ts';
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
-import { waitsText } from '../../messages/en/patient/sport.ts';
+import { waitsText, askedText } from '../../messages/en/patient/sport.ts';
 import { noteLines } from '../../messages/en/clinician/record/note.ts';
 import { remarksOf } from '../../messages/en/clinician/record/remarks.ts';
 import { settingsTable } from '../../messages/en/clinician/record/settings.ts';
@@ -59,7 +59,7 @@ export function recordOf(
 
 /** The usual week, Monday first: of several the fullest; and what was given up, the races' part of it by dates. */
 function weekRecord(decided: Decided): ProgrammeRecord['week'] {
-  const { week, gaveUp, dated, person } = decided;
+  const { week, gaveUp, dated, person, length } = decided;
   const words = dayWords(decided);
   const days = usualWeek(dated.plan);
   return {
@@ -72,10 +72,16 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
     gaveUp: [
       ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
       ...week.activities.filter((one) => waits(one, person)).map(waitsText),
-      ...gaveUp.map(gaveWayText),
+      ...week.activities.filter((one) => isAskedFirst(one, person)).map(askedText),
+      ...gaveWayTexts(gaveUp, length),
       ...lostTexts(dated.plan.lost),
     ],
   };
+}
+
+/** Hard sport of which no day is kept before it was asked about. */
+function isAskedFirst({ what, verdict, timesPerWeek }: JudgedActivity, { protocol }: Person): boolean {
+  return verdict === 'ask' && timesPerWeek > 0 && activityRule(what, protocol.activities)?.hard === true;
 }
 
 /** Hard sport that is left until a later stage altogether: it is given up for now, and said so. */

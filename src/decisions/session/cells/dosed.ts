@@ -47,12 +47,12 @@ export function stepWhy({ changes }: CellFacts, cell: CellName): Why | null {
   };
 }
 
-function minutesWhy({ gaveUp }: CellFacts, cell: CellName): Why | null {
+function minutesWhy({ gaveUp, length }: CellFacts, cell: CellName): Why | null {
   const cut = gaveUp.find(({ what }) => what === cell);
   return cut === undefined
     ? null
     : {
-        rule: { rule: 'fit-minutes', from: cut.from, to: cut.to },
+        rule: { rule: 'fit-minutes', from: cut.from, to: cut.to, length },
         inputs: { byRule: cut.from },
         source: houseRules('4'),
         decidedBy: 'minutes',

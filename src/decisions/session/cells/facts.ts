@@ -10,6 +10,7 @@ import type { Fit } from '../../candidates/fit.ts';
 import type { Own } from '../overrides.ts';
 import type { Pause, Way } from '../../../mechanics/way.ts';
 import type { DecidedCell, Why } from '../../terms/cell.ts';
+import type { SessionLength } from '../../terms/sessionLength.ts';
 
 /** Everything the cells of one exercise on one rung are made of. */
 export interface CellFacts {
@@ -24,6 +25,7 @@ export interface CellFacts {
   readonly changes: readonly ChangedSince[];
   /** What this exercise gave up to fit the minutes. */
   readonly gaveUp: readonly GivenUp[];
+  readonly length: SessionLength;
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
   readonly rangeInputs: Why['inputs'];

@@ -30,7 +30,7 @@ export const ANGLES = {
   caption: 'Angles',
   angle: 'Angle',
   start: 'Start',
-  end: 'Turn',
+  end: 'Furthest',
   hold: 'Hold',
   rows: {
     hip: 'Hip flexion, working leg',

@@ -35,7 +35,7 @@ export const LIBRARY_LABELS = {
   },
   card: {
     howTo: 'How it is done',
-    watchFor: 'Watch for',
+    watchFor: 'Take care',
     glance: 'At a glance',
     bend: 'Hip bend',
     estimates: 'Model estimates',

@@ -2,6 +2,8 @@
 import type { Entry, Lowered } from '../../../decisions/candidates/entered.ts';
 import type { Gentler, GentlerReason } from '../../../decisions/candidates/gentlerReason.ts';
 import type { EntryRule, Quantity } from '../../../decisions/terms/entryRule.ts';
+import type { TestedUnused } from '../../../decisions/session/testedUnused.ts';
+import { obstacleWords } from './obstacles.ts';
 import { listText, numberText } from '../plain.ts';
 
 const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
@@ -18,7 +20,7 @@ export function entryRule(entry: EntryRule, titleOf: (card: string) => string): 
   const { basis, card, by, growth, quantity } = entry;
   if (basis === 'slight') return 'not tested, and light enough to begin without a weight';
   if (basis === 'nothing' || card === null || by === null)
-    return 'nothing like it was tested or done before: its gentlest version';
+    return 'none of its slot or ladder was tested or done before: its gentlest version';
   const most = growth === 1 ? 'no more than' : `at most ${numberText(growth)} times`;
   const what = quantity === null ? '' : ` (${QUANTITY_WORDS[quantity]})`;
   return `${most} what was ${BY_WORDS[by]} with ${titleOf(card)}${what}`;
@@ -78,6 +80,13 @@ export function gentlerText(title: string, { what, given, tested, reasons }: Gen
   const unit = { load: ' kg', hold: ' s', pull: ' body weights of pull' }[what];
   const share = Math.round((given / tested) * 100);
   return `Gentler than tested: ${title}, ${rounded(given)}${unit} of ${rounded(tested)}${unit} tested (${share} %): ${listText(reasons.map((reason) => REASON_WORDS[reason]))}.`;
+}
+
+/** @example 'Split squat was tested with 40 kg and is not in the session: … . Small split squat stands in its place.' */
+export function testedUnusedText({ title, loadKg, why, instead }: TestedUnused): string {
+  const tested = loadKg === 0 ? 'without a weight' : `with ${numberText(loadKg)} kg`;
+  const place = instead === null ? '' : ` ${instead} stands in its place.`;
+  return `${title} was tested ${tested} and is not in the session: ${obstacleWords(why)}.${place}`;
 }
 
 function rounded(value: number): string {

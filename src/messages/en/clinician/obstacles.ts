@@ -46,7 +46,7 @@ const WORDS: Words = {
   'harder-than': ({ card, than }) => `it is harder than ${card}: ${obstacleWords(than)}`,
   'known-goes-first': () =>
     'another card of this slot was tested with a weight or for its seconds, or done before',
-  'nothing-like-it': () => 'nothing like it was tested or done before',
+  'nothing-like-it': () => 'none of its slot or ladder was tested or done before',
   'more-than-shown': () => 'even its gentlest version is more than was tested or done last',
   'in-session-already': () => 'it is already in the session',
   'half-cap': ({ cardsAtMost }) => `the session already has ${cardsAtMost} cards above half the squeeze cap`,

@@ -17,6 +17,7 @@ import { dayText, listText, numberText, weekdayText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
 import { amountText } from '../patient/steps.ts';
 import type { Weekday } from '../../../units/weekday.ts';
+import type { LessKm } from '../../../decisions/days/lessKm.ts';
 
 const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   hipFlexion: 'the cap on hip bend',
@@ -124,10 +125,24 @@ const LONGEST_WORDS: Words<LongestRun['because']['code']> = {
     `no running now (${weeksOff} weeks off), so walking into running comes first`,
 };
 
-/** Why the longest run is what it is. */
-export function longestText({ code, inputs }: LongestRun['because']): string {
+/** Why the longest run is what it is. `waits`: what keeps it from growing; null for nothing. */
+export function longestText({ code, inputs }: LongestRun['because'], waits: LongestWaits | null): string {
+  if (code === 'longest-of-30-days' && waits !== null)
+    return `Running: the longest of 30 days, ${rounded(inputs['longestIn30DaysKm'])} km, is no measure yet: ${WAITS_WORDS[waits]}.`;
   return `Running: ${LONGEST_WORDS[code](inputs)}.`;
 }
+
+/** That the plan holds fewer kilometres than the person runs. */
+export function lessKmText({ usualKm, plannedKm }: LessKm): string {
+  return `Running: ${rounded(plannedKm)} km in the fullest week without a race, instead of the ${rounded(usualKm)} km recorded.`;
+}
+
+export type LongestWaits = 'walk-run' | 'longer';
+
+const WAITS_WORDS: Readonly<Record<LongestWaits, string>> = {
+  'walk-run': 'walking into running comes first',
+  longer: 'longer runs wait',
+};
 
 const RUN_COUNT_WORDS: Words<RunCount['because']['code']> = {
   'fewest-runs': ({ runs, share }) =>
@@ -147,8 +162,8 @@ export function runCountText({ code, inputs }: RunCount['because']): string {
 }
 
 const RACE_WORDS: Words<RaceNote> = {
-  'race-before-ready': ({ most, raceKm, fitsFrom }) =>
-    `${rounded(raceKm)} km, before fast running is back${most === 'fast' ? ' for long enough' : ` (${kindText(most)} at most now)`}; it would fit from ${fitsFrom}`,
+  'race-before-ready': ({ most, raceKm, fitsFrom, dateOpen }) =>
+    `${rounded(raceKm)} km, before fast running is back${most === 'fast' ? ' for long enough' : ` (${kindText(most)} at most now)`}; ${dateOpen === 'yes' ? 'from when it would fit is left open' : `it would fit from ${fitsFrom}`}`,
   'race-beyond-longest': ({ longestKm, raceKm }) =>
     `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
   'race-in-doubt': ({ doubts }) =>
@@ -157,9 +172,9 @@ const RACE_WORDS: Words<RaceNote> = {
   'race-barred': () => 'not in the plan, whatever is decided: there is no running now',
 };
 
-/** What the clinician should know of a race. */
-export function raceText(on: string, { code, inputs }: Reason<RaceNote>): string {
-  return `Race on ${on}: ${RACE_WORDS[code](inputs)}.`;
+/** What the clinician should know of a race. `dateOpen`: nobody can say yet from when one fits. */
+export function raceText(on: string, { code, inputs }: Reason<RaceNote>, dateOpen: boolean): string {
+  return `Race on ${on}: ${RACE_WORDS[code]({ ...inputs, dateOpen: dateOpen ? 'yes' : 'no' })}.`;
 }
 
 function kindText(kind: Reason['inputs'][string] | undefined): string {
@@ -178,7 +193,9 @@ export function usualOnlyText(
 ): string {
   const because = [
     ...(irritability === 'high' ? ['irritability is high'] : []),
-    ...(usualMorningPain >= from ? [`usual pain is ${usualMorningPain}, ${from} or more`] : []),
+    ...(usualMorningPain >= from
+      ? [`usual pain is ${usualMorningPain} (the stricter rule holds from ${from})`]
+      : []),
   ];
   return `Pain during exercise: no more than usual, and settled by the evening, for ${listText(because)}.`;
 }
@@ -207,6 +224,7 @@ export function growthText(weeks: readonly PlanWeek[]): string {
   const rows = weeks.map(({ from, turn: { grows, begins, because } }) => {
     const why = [
       ...(because === 'first-week' ? ['first week of the programme'] : []),
+      ...(because === 'race' ? ['race'] : []),
       ...(because === 'rung' ? ['next rung by its week'] : []),
       ...(begins === null ? [] : [STRESS_WORDS[begins]]),
     ];

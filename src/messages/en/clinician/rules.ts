@@ -1,6 +1,7 @@
 /** The rule behind a number of the dosage table, in words for the record. */
 import type { DoseRule, LoadRule, RangeRule, Rule } from '../../../decisions/terms/rule.ts';
 import type { EntryRule } from '../../../decisions/terms/entryRule.ts';
+import { fittedTo } from '../patient/sessionLength.ts';
 import { amountText } from '../patient/steps.ts';
 import { entryRule, feltRule } from './entry.ts';
 import { obstacleWords } from './obstacles.ts';
@@ -21,7 +22,7 @@ const DOSE: WordsOf<DoseRule> = {
   slot: ({ slot }) => `dose of the slot ${slot}`,
   ladder: ({ eased, from, to }) =>
     `${eased ? 'taken down by a step of the ladder' : 'step of the ladder'}, from ${from === null ? '-' : amountText(from)} to ${to === null ? '-' : amountText(to)}`,
-  'fit-minutes': ({ from, to }) => `less, to fit the minutes there are: ${to} instead of ${from}`,
+  'fit-minutes': ({ from, to, length }) => `less, ${fittedTo(length)}: ${to} instead of ${from}`,
   'few-at-first': ({ repetitions }) =>
     `few at first, as the card asks: ${repetitions} repetitions in all at most`,
   young: () => 'lighter under 18: a set less, a repetition more in hand',

@@ -65,9 +65,11 @@ export function suddenRemark(sudden: SuddenStart): string {
   return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow; running: ${RUN_WORDS[sudden.runAtMost]} at most.`;
 }
 
+/** In place of a proposal. */
+export const END_OF_TREATMENT = 'The clinician ends the treatment: the keep-going stage.';
+
 /** The clinician's own stage beside the proposal. `reason`: stageBecause, null where none is needed. */
 export function ownStageText(own: StageName, proposed: StageName, reason: string | null): string {
-  if (own === 'keepGoing') return 'The clinician ends the treatment: the keep-going stage.';
   return `The clinician chose ${stageWord(own)}; the proposal was ${stageWord(proposed)}${reason === null ? '' : `. Reason: ${reason.replace(/\.$/, '')}`}.`;
 }
 
@@ -136,6 +138,8 @@ export function stageTexts(
         return [lookedText(one, nameOf, enterWordsOf(one.stage))];
       case 'own':
         return [ownStageText(one.stage, one.proposed, one.reason)];
+      case 'end-of-treatment':
+        return [END_OF_TREATMENT];
       case 'fell-back':
         return [fellBackText(one.from, one.to, one.why)];
       case 'light-holds-only':

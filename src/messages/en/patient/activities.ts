@@ -62,4 +62,7 @@ export function everydayLoadText(
 export const NO_JUMPS =
   'Leave out jumping, sprinting and hard effort for now. Ask us before you go on with it.';
 
+/** Where the way back lies behind, or there was none. */
+export const AS_NOW = 'Go on as you do now.';
+
 export const ASK_FIRST = 'We have not planned for this one. Ask before you go on with it.';

@@ -51,7 +51,7 @@ function ownText(cell: CellName, own: string, { at: { dose } }: CellFacts): stri
 }
 
 const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => string>> = {
-  sets: ({ at }) => setsText(at.dose),
+  sets: ({ at, fit }) => setsText(at.dose, countedAs(fit.card)),
   repetitions: ({ at, fit }) => repetitionsText(at.dose, countedAs(fit.card)),
   holdSeconds: ({ at }) => holdText(at.dose.holdSeconds),
   tempo: ({ at: { dose }, way, pause }) => {

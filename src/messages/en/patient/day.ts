@@ -4,10 +4,19 @@ import type { PlannedRun } from '../../../scheduling/plannedRun.ts';
 import { capital, listText, numberText } from '../plain.ts';
 import { RUN_WORDS, runText, shortRunText } from './running.ts';
 
-/** The entries of a day as they stand in a table: the plan's own work begins with a capital. */
+/** The entries of a day as they stand alone, each in a line: the plan's own work begins with a capital. */
 export function tableEntries(day: PlanDay, words: DayWords, form: DayForm): string[] {
   const own: readonly DayEntry['kind'][] = ['session', 'between', 'daily'];
   return dayEntries(day, words, form).map(({ kind, text }) => (own.includes(kind) ? capital(text) : text));
+}
+
+/** A whole day in one line: its first word alone has a capital. @example 'Longer easy run, 9 km; the holds' */
+export function dayLine(day: PlanDay, words: DayWords, form: DayForm): string {
+  return capital(
+    dayEntries(day, words, form)
+      .map(({ text }) => text)
+      .join('; '),
+  );
 }
 
 /** What a day is told with. */

@@ -22,8 +22,9 @@ export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
   days: 'Days',
 };
 
-/** The dose in big type. @example '4 × 8' or '5 × 30 s' */
-export function doseSign(dose: Dose): string {
+/** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 ×' of strides */
+export function doseSign(dose: Dose, counted: Counted): string {
+  if (isStrides(dose, counted)) return `${dose.sets} ×`;
   return dose.holdSeconds === null
     ? `${dose.sets} × ${dose.repetitions ?? 0}`
     : `${dose.sets} × ${dose.holdSeconds} s`;
@@ -32,26 +33,41 @@ export function doseSign(dose: Dose): string {
 /** The same for those who do not read signs. @example '5 holds of 30 seconds' */
 export function doseWords(dose: Dose, counted: Counted): string {
   if (dose.holdSeconds !== null) return `${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}`;
+  if (isStrides(dose, counted)) return countText(dose.sets, 'stride');
   return `${countText(dose.sets, 'set')} of ${countText(dose.repetitions ?? 0, counted)}`;
 }
 
-/** What is counted in a set: jumps by their landings, all else by repetitions. */
-export type Counted = 'repetition' | 'landing';
+/** What is counted in a set: jumps by their landings, drills by their steps, all else by repetitions. */
+export type Counted = 'repetition' | 'landing' | 'step';
 
 /** @example countedAs({ kind: 'energy-storage', positions: ['ballistic'] }) // => 'landing' */
 export function countedAs({ kind, positions }: Pick<ExerciseCard, 'kind' | 'positions'>): Counted {
+  if (kind === 'running-drill') return 'step';
   const jumps = kind === 'energy-storage' && positions.every((position) => position === 'ballistic');
   return jumps ? 'landing' : 'repetition';
 }
 
-/** @example '3 sets' or '5 holds' */
-export function setsText(dose: Dose): string {
-  return dose.holdSeconds === null ? countText(dose.sets, 'set') : countText(dose.sets, 'hold');
+/** A running drill of one repetition is one run, with a walk back: its sets are the strides. */
+function isStrides({ repetitions }: Dose, counted: Counted): boolean {
+  return counted === 'step' && repetitions === 1;
 }
 
-/** Empty for a hold. @example '8 repetitions' */
-export function repetitionsText({ repetitions }: Dose, counted: Counted): string {
-  return repetitions === null ? '' : countText(repetitions, counted);
+/** What a set of it is called. @example setWord({ ...dose, holdSeconds: 30 }, 'repetition') // => 'hold' */
+export function setWord(dose: Dose, counted: Counted): 'set' | 'hold' | 'stride' {
+  if (dose.holdSeconds !== null) return 'hold';
+  return isStrides(dose, counted) ? 'stride' : 'set';
+}
+
+/** Under `Sets`. @example '3', '5 holds' or '4 strides' */
+export function setsText(dose: Dose, counted: Counted): string {
+  const word = setWord(dose, counted);
+  return word === 'set' ? `${dose.sets}` : countText(dose.sets, word);
+}
+
+/** Under `Repetitions`; empty for a hold and for strides. @example '8' or '20 landings' */
+export function repetitionsText(dose: Dose, counted: Counted): string {
+  if (dose.repetitions === null || isStrides(dose, counted)) return '';
+  return counted === 'repetition' ? `${dose.repetitions}` : countText(dose.repetitions, counted);
 }
 
 /** Empty for what is not held. */
@@ -123,7 +139,11 @@ export function daysText(days: readonly Weekday[]): string {
 export const BETWEEN_SESSIONS = 'Between sessions';
 
 /** Which leg, and which first. @example 'Right leg, then the other' */
-export function sideText(legs: 'together' | 'each', side: 'left' | 'right' | 'both'): string {
+export function sideText(
+  { legs, alternating }: Pick<ExerciseCard, 'legs' | 'alternating'>,
+  side: 'left' | 'right' | 'both',
+): string {
+  if (alternating) return 'Both legs in turn';
   if (legs === 'together') return 'Both legs together';
   return side === 'both' ? 'Each leg in turn' : `${capital(side)} leg, then the other`;
 }

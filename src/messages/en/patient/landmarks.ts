@@ -38,10 +38,8 @@ export function landmarkText(
         : `Rear knee no lower than ${landmark.cm} cm above the floor`;
     case 'kneeOverToes':
       return landmark.cm > 0 ? `Knee up to ${landmark.cm} cm past the toes` : 'Knee behind the toes';
-    case 'leanByClock':
-      return landmark.hours === 0
-        ? ''
-        : `Seen from your right side, lean like a clock hand at ${clockText(landmark.hours)}`;
+    case 'shouldersPastHips':
+      return landmark.cm <= 0 ? '' : `Shoulders up to ${landmark.cm} cm in front of your hips`;
     case 'shouldersForward':
       return landmark.cm <= 0 ? 'Body upright' : `Shoulders up to ${landmark.cm} cm in front of the knees`;
     case 'footLift':
@@ -62,17 +60,9 @@ function buttockText(cm: number, held: boolean, onBed: boolean): string {
     : `Buttock no lower than ${cm} cm above the ${ground}: pile pillows or books to that height`;
 }
 
-/** @example clockText(1.5) // => 'half past one' */
-export function clockText(hours: number): string {
-  const HOURS = ['twelve', 'one', 'two', 'three', 'four'];
-  const hour = HOURS[Math.floor(hours)] ?? String(Math.floor(hours));
-  return hours % 1 === 0 ? `${hour} o'clock` : `half past ${hour}`;
-}
-
 /** A landmark as a value for machines. @example 'handsAboveKnee 18' */
 export function landmarkValue(landmark: Landmark): string {
-  const number = 'cm' in landmark ? landmark.cm : landmark.hours;
-  return `${landmark.kind} ${number}`;
+  return `${landmark.kind} ${landmark.cm}`;
 }
 
 const PARTS: readonly (readonly [share: number, words: string])[] = [
@@ -82,6 +72,9 @@ const PARTS: readonly (readonly [share: number, words: string])[] = [
   [0.33, 'a third'],
   [0.25, 'a quarter'],
 ];
+
+/** Where a shorter way has no landmark of its own. */
+export const LESS_FAR = 'Not quite as far as your numbers say';
 
 /** Less than the whole way where no landmark shows it, rounded to the gentle end. @example partText(0.4) // => 'About a third of the whole way' */
 export function partText(share: number): string {

@@ -3,12 +3,13 @@ import type { IsoDate } from '../../../units/date.ts';
 import type { PlannedRun } from '../../../scheduling/plannedRun.ts';
 import type { PlanWeek } from '../../../scheduling/planWeek.ts';
 import type { JudgedRace, RaceRow } from '../../../scheduling/race.ts';
-import { order, type RunKind } from '../../../scheduling/run.ts';
+import { order, type RunKind, RUN_KINDS } from '../../../scheduling/run.ts';
 import type { RunningPlan } from '../../../scheduling/runningPlan.ts';
 import type { RunDecision } from '../../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../../scheduling/stepRate.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
 import { countText, dayText, listText, numberText, weekdayAndDay } from '../plain.ts';
+import type { LessKm } from '../../../decisions/days/lessKm.ts';
 import { raceParts } from './races.ts';
 
 /** A run in words, for a list or a sentence. */
@@ -27,6 +28,7 @@ export interface RunningWords {
   readonly decision: RunDecision;
   readonly plan: RunningPlan;
   readonly longestIn30DaysKm: number | null;
+  readonly lessKm: LessKm | null;
   /** The weeks of the dated plan. */
   readonly weeks: readonly PlanWeek[];
   readonly races: readonly JudgedRace[];
@@ -74,8 +76,11 @@ export function runningText(words: RunningWords): Section {
     ...(byLadder ? walkRunParts(words) : distanceParts(words)),
     ...races,
     ...beginParts(words),
-    ...(stageWords === null ? [] : [paragraph(stageWords)]),
-    ...waitParts(words),
+    // Who walks into running has none of what the stage opens beyond that yet.
+    ...(stageWords === null || (byLadder && stageWords !== RUN_WHILE_PREGNANT)
+      ? []
+      : [paragraph(stageWords)]),
+    ...waitParts(words, byLadder),
     ...hardParts(words),
     ...stepRateParts(words),
   ]);
@@ -159,7 +164,18 @@ function distanceParts(words: RunningWords): Part[] {
     ...(weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
       ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
       : []),
+    ...lessKmParts(words),
     ...longestParts(words),
+  ];
+}
+
+function lessKmParts({ lessKm }: RunningWords): Part[] {
+  if (lessKm === null) return [];
+  const { usualKm, plannedKm } = lessKm;
+  return [
+    paragraph(
+      `You told us of ${numberText(usualKm)} km a week. In this plan it is ${numberText(plannedKm)} km at most.`,
+    ),
   ];
 }
 
@@ -219,10 +235,13 @@ function weekRow(week: PlanWeek): string[] {
 const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as a hard run.';
 const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
 
-function waitParts({ plan, decision, races }: RunningWords): Part[] {
+function waitParts({ plan, decision, races }: RunningWords, byLadder: boolean): Part[] {
   const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race these wait' : 'These wait';
   const hillsOpen = order(decision.most) >= order('hills-or-strides');
-  const waiting = plan.heldBack.map(({ kind }) => RUN_WORDS[kind]).filter((words) => words !== '');
+  const held = byLadder
+    ? RUN_KINDS.filter((kind) => order(kind) > order('walk-run'))
+    : plan.heldBack.map(({ kind }) => kind);
+  const waiting = held.map((kind) => RUN_WORDS[kind]);
   const entries = [
     ...(plan.moveToFlat ? [hillsOpen ? EASY_ON_THE_FLAT : LEAVE_HILLY_ROUTES] : []),
     ...(waiting.length > 0 ? [`${apart}: ${listText(waiting)}.`] : []),

@@ -40,11 +40,14 @@ export function sittingText(words: SittingWords): Section {
   ]);
 }
 
+/** Nothing is counted any more, and no seat is banned. */
+const FREE = 'Sit as you like';
 const HARD_SEATS = 'Hard seats are not banned for ever. They come back like everything else.';
 
 function nowParts(words: SittingWords): Part[] {
-  const { now, free, mayHurt } = words;
-  if (free) return mayHurt ? [paragraph(HARD_SEATS)] : [];
+  const { now, free, mayHurt, stageWords } = words;
+  // A stage may say it itself.
+  if (free) return mayHurt && !stageWords.includes(FREE) ? [paragraph(`${FREE}.`, 'strong')] : [];
   if (now === null)
     return [
       paragraph(

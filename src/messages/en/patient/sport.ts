@@ -42,6 +42,11 @@ export function waitsText({ what, timesPerWeek, fromStage }: JudgedActivity): st
   return `${capital(what)}: left out until stage ${fromStage}, ${countText(timesPerWeek, 'time')} a week now.`;
 }
 
+/** For the record. @example 'Football: asked about first; no day of the week is kept for it, 2 times a week now.' */
+export function askedText({ what, timesPerWeek }: JudgedActivity): string {
+  return `${capital(what)}: asked about first; no day of the week is kept for it, ${countText(timesPerWeek, 'time')} a week now.`;
+}
+
 function leftOutText(sport: SportDays): string {
   return isLeftOut(sport)
     ? `${capital(sport.id)}: leave it out for now. ${NO_ROOM}`

@@ -74,7 +74,7 @@ export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] 
 export function turnText(from: readonly IsoDate[]): string {
   return from.length === 0
     ? 'we have met for the review'
-    : `it is the week from ${listText(from.map(weekdayAndDay), 'or')}`;
+    : `the week from ${listText(from.map(weekdayAndDay), 'or')} has come. If you are ready only later, wait for the review`;
 }
 
 /** @example 'Step 2: from Tuesday 1 December' */

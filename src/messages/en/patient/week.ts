@@ -7,10 +7,11 @@ import type { Reason } from '../../../units/reason.ts';
 import type { RunKind } from '../../../scheduling/run.ts';
 import type { GroupDay, WeekGroup } from '../../../scheduling/weekGroups.ts';
 import { type Part, type Section, paragraph, section, table } from '../../shapes.ts';
-import type { SessionLength } from '../../../decisions/person/sessionLength.ts';
+import type { SessionLength } from '../../../decisions/terms/sessionLength.ts';
 import type { ShortSession } from '../../../decisions/session/shortSession.ts';
 import { capital, countText, dayText, listText, weekdayAndDay, weekdayText } from '../plain.ts';
-import { tableEntries, type DayWords } from './day.ts';
+import { type DayWords, dayLine } from './day.ts';
+import { fittedTo } from './sessionLength.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
 import type { IsoDate } from '../../../units/date.ts';
@@ -81,7 +82,7 @@ function everyDay(rows: readonly (readonly string[])[]): readonly (readonly stri
 }
 
 function groupDayText({ day, sameAmounts }: GroupDay, words: WeekWords): string {
-  return capital(tableEntries(withoutNews(day), words, sameAmounts ? 'full' : 'kinds').join('; '));
+  return dayLine(withoutNews(day), words, sameAmounts ? 'full' : 'kinds');
 }
 
 // What is new on one date is not new on every such weekday.
@@ -158,10 +159,20 @@ export function gaveUpText({ code, inputs }: Reason): string {
   return `${capital(words === undefined ? code : words(inputs))}.`;
 }
 
-/** A sentence of the record for what a session gave up to fit the minutes. */
-export function gaveWayText({ what, exercise, from, to }: GivenUp): string {
-  if (what === 'exercise') return `${exercise} was left out, to fit the minutes.`;
-  return `${exercise}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}, to fit the minutes.`;
+/** What a session gave up and to what length, for the record: a sentence for each amount, with all it holds for. */
+export function gaveWayTexts(gaveUp: readonly GivenUp[], length: SessionLength): string[] {
+  const keyOf = ({ what, from, to }: GivenUp) => (what === 'exercise' ? what : `${what} ${from} ${to}`);
+  return [...new Set(gaveUp.map(keyOf))].map((key) => {
+    const alike = gaveUp.filter((one) => keyOf(one) === key);
+    return `${gaveWayText(alike)}, ${fittedTo(length)}.`;
+  });
+}
+
+function gaveWayText(alike: readonly GivenUp[]): string {
+  const [{ what, from, to }] = alike as readonly [GivenUp, ...GivenUp[]];
+  const names = listText(alike.map(({ exercise }) => exercise));
+  if (what === 'exercise') return `${names} ${alike.length === 1 ? 'was' : 'were'} left out`;
+  return `${names}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}`;
 }
 
 /** Why sessions stand as far apart as they do, for the record. */
@@ -180,8 +191,8 @@ export function recoveryText({
 /** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
 export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
   if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
-  const names = exercises.map(({ title, sets, setsInPlan, held }) =>
-    sets === setsInPlan ? title : `${title} (${countText(sets, held ? 'hold' : 'set')})`,
+  const names = exercises.map(({ title, sets, setsInPlan, setWord }) =>
+    sets === setsInPlan ? title : `${title} (${countText(sets, setWord)})`,
   );
   const few =
     names.length === 1
@@ -227,7 +238,7 @@ function lostText(alike: readonly Lost[]): string {
   const [{ what, name, because, raceOn }] = alike as readonly [Lost, ...Lost[]];
   const days = listText(alike.map(({ on }) => dayText(on)));
   const words: Readonly<Record<Lost['what'], string>> = {
-    session: `no session on ${days}`,
+    session: name === 'holds' ? `the holds in place of the session on ${days}` : `no session on ${days}`,
     springs: `a session without its springy exercises on ${days}`,
     'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
     outing: `no walk and run on ${days}, so that a day lies between`,

@@ -11,6 +11,9 @@ import type { Prescription } from '../../../../decisions/session/prescribe.ts';
 import { stageWord } from '../stage.ts';
 import { clearedTexts } from './cleared.ts';
 import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
+import { countedAs, doseWords } from '../../patient/dose.ts';
+import { testedUnusedText } from '../entry.ts';
+import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
 import { effectTexts } from './effects.ts';
 
 const MOST_LINES = 15;
@@ -61,17 +64,16 @@ function confirmedText(confirmed: Consult['confirmed']): string {
   return confirmed.map(({ path, value, reason }) => `${path} ${value} (${reason})`).join('; ');
 }
 
-function afterLines(
-  { person, running, sitting, dated, course, outlook }: Decided,
-  gaveUp: readonly string[],
-): string[] {
+function afterLines(decided: Decided, gaveUp: readonly string[]): string[] {
+  const { person, running, sitting, dated, course, outlook } = decided;
   const { consult, protocol } = person;
+  const unused = testedUnused(decided).map(testedUnusedText);
   const goals = consult.goals.map(({ what }) => what);
   return [
     `Running: ${consult.running.runs ? `${runningText(running.decision)}${racesText(dated.races, outlook.openEnd !== null)}` : 'does not run.'}`,
     `Sitting: ${sittingText(sitting)}`,
     painText(limitsOf(consult, protocol)),
-    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}`,
+    `Given up to fit: ${gaveUp.length === 0 ? 'nothing.' : gaveUp.join(' ')}${unused.map((text) => ` ${text}`).join('')}`,
     `Goals: ${goals.length === 0 ? 'not recorded.' : `${listText(goals)}.`}`,
     `${course === 'discharge' ? 'Last look' : 'Review'} ${consult.reviewOn}. Leaflet with emergency wording for ${consult.country} given.`,
   ];
@@ -114,8 +116,7 @@ function exerciseLine(one: Prescription): string {
   const { card, byFeel, at } = one;
   const texts = cellTexts(one);
   const parts = [
-    texts.sets,
-    texts.repetitions || texts.holdSeconds,
+    doseWords(at.dose, countedAs(card)),
     byFeel ? 'weight by feel' : texts.loadKg,
     texts.hipFlexionDeg && `hip bend ${texts.hipFlexionDeg}`,
     at.dose.timesPerDay === 1 ? '' : `${texts.timesPerDay} a day`,

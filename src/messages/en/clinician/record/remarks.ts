@@ -7,14 +7,17 @@ import { longestHoldSeconds } from '../../../../decisions/candidates/firstDose.t
 import { gentlerThanTested } from '../../../../decisions/session/gentler.ts';
 import { limitsOf, needsDecision, painDecision } from '../../../../decisions/screen/painLimits.ts';
 import { everydayLoadText } from '../../patient/activities.ts';
-import { contradictionText, entryText, gentlerText } from '../entry.ts';
+import { contradictionText, entryText, gentlerText, testedUnusedText } from '../entry.ts';
 import { strengthText } from '../muscles.ts';
 import { listText } from '../../plain.ts';
 import { WEEKDAYS, type Weekday } from '../../../../units/weekday.ts';
 import type { PlanDay } from '../../../../scheduling/planDay.ts';
+import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
+import { lessKmThanUsual } from '../../../../decisions/days/lessKm.ts';
 import {
   endText,
   growthText,
+  lessKmText,
   longestText,
   otherRunDaysText,
   painDecisionText,
@@ -22,6 +25,7 @@ import {
   runCountText,
   runReasonText,
   usualOnlyText,
+  type LongestWaits,
 } from '../remarks.ts';
 import { hollowRemark, stageWord } from '../stage.ts';
 import { recoveryText, sessionLengthText } from '../../patient/week.ts';
@@ -30,6 +34,7 @@ import { testNameIn } from '../../../../content/testName.ts';
 import { goOnPain } from '../../../../decisions/screen/goOnPain.ts';
 import type { FollowingPart } from '../../../../decisions/days/followingParts.ts';
 import { goOnPainText, partsText, stoppedText } from '../following.ts';
+import { order } from '../../../../scheduling/run.ts';
 import { cardOf, type Person } from '../../../../decisions/person/person.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
@@ -104,7 +109,8 @@ function stageRemarks(decided: Decided): string[] {
 }
 
 /** How the stage is entered: what was taken down, what is gentler than tested, sets that contradict each other. */
-function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): string[] {
+function entryRemarks(decided: Decided): string[] {
+  const { person, bounds, shown, step, stage, hollow } = decided;
   const titleOf = (id: string) => cardOf(person, id).title;
   const { prescriptions } = shown[0];
   const entered = prescriptions.flatMap(({ fit, at, card }) =>
@@ -120,15 +126,17 @@ function entryRemarks({ person, bounds, shown, step, stage, hollow }: Decided): 
     ...(hollow === null ? [] : [hollowRemark(stage.chosen, hollow)]),
     ...entered,
     ...gentler,
+    ...testedUnused(decided).map(testedUnusedText),
     ...contradictions(person).map(({ card, painful, painless }) =>
       contradictionText(titleOf(card), painful, painless),
     ),
   ];
 }
 
-function runningRemarks({ person, running, dated }: Decided): string[] {
+function runningRemarks({ person, running, dated, outlook }: Decided): string[] {
   const { decision, plan } = running;
   if (!person.consult.running.runs) return ['Running: does not run.'];
+  const lessKm = lessKmThanUsual(person, dated.plan.weeks);
   return [
     ...decision.because.map(runReasonText),
     ...(decision.overRules ? ["Running goes beyond the house rules by the clinician's own entry."] : []),
@@ -137,10 +145,13 @@ function runningRemarks({ person, running, dated }: Decided): string[] {
       : [
           `Running: no ${running.notUsedTo.replaceAll('-', ' ')} run is planned, for this runner has none as a habit.`,
         ]),
-    ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because)]),
+    ...(plan.weeks.length === 0 ? [] : [longestText(plan.longest.because, longestWaits(running))]),
+    ...(lessKm === null ? [] : [lessKmText(lessKm)]),
     ...(plan.weeks.length === 0 || plan.estimated === null ? [] : [runCountText(plan.estimated.because)]),
     ...runDaysRemark(person.consult.days, dated.plan.days),
-    ...dated.races.flatMap(({ on, notes }) => notes.map((note) => raceText(on, note))),
+    ...dated.races.flatMap(({ on, notes }) =>
+      notes.map((note) => raceText(on, note, outlook.openEnd !== null)),
+    ),
   ];
 }
 
@@ -151,6 +162,11 @@ function runDaysRemark(days: readonly Weekday[], planned: readonly PlanDay[]): s
       !days.includes(weekday) && planned.some((day) => day.weekday === weekday && day.runs.length > 0),
   );
   return others.length === 0 ? [] : [otherRunDaysText(others)];
+}
+
+function longestWaits({ decision }: Decided['running']): LongestWaits | null {
+  if (decision.decision === 'walk-run') return 'walk-run';
+  return order(decision.most) < order('longer') ? 'longer' : null;
 }
 
 /** A protocol by weeks whose next rung cannot be made for this person. */

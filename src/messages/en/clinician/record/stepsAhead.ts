@@ -20,7 +20,7 @@ export function stepsAhead({ course, session, step, outlook, bounds }: Decided):
         .join('; '),
     ]);
   const dates = outlook.dates.map(({ name, earliestOn, usuallyFrom, usuallyTo }) => [
-    name,
+    name === 'end' ? 'All stages done' : name,
     earliestOn,
     `${usuallyFrom} to ${usuallyTo}`,
   ]);

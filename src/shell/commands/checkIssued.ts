@@ -7,13 +7,13 @@ import { brokenAt, hashOf, ISSUED, linesOf, type Line } from '../io/issued.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { peopleIn } from '../io/site.ts';
 import { namesIn } from '../io/standing.ts';
-import { isWaiting, personFolder } from '../io/swap.ts';
+import { personFolder, unsettledIn, type Unsettled } from '../io/swap.ts';
 
 /** Problems of all persons in an output folder; none where there is no such folder. Their files are named as from here. */
 export function checkIssued(out: string): Problem[] {
   if (!isFolder(out)) return [];
-  const waiting = peopleWaiting(out).map((alias) => swapOpen(out, alias));
-  return [...waiting, ...peopleIn(out).flatMap((alias) => checkPerson(out, alias))];
+  const unsettled = unsettledIn(out).map((one) => unsettledAt(personFolder(out, one.alias), one));
+  return [...unsettled, ...peopleIn(out).flatMap((alias) => checkPerson(out, alias))];
 }
 
 function checkPerson(out: string, alias: string): Problem[] {
@@ -65,24 +65,31 @@ function isFileAt(place: string): boolean {
   return lstatSync(place, { throwIfNoEntry: false })?.isFile() === true;
 }
 
-function peopleWaiting(out: string): string[] {
-  return namesIn(join(out, 'private')).flatMap((name) => {
-    const [, alias] = /^\.(.+)\.loadleaf-old$/.exec(name) ?? [];
-    return alias !== undefined && isWaiting(out, alias) ? [alias] : [];
-  });
-}
-
 function problem(file: string, line: number, words: ProblemWords): Problem {
   return errorAt({ file, line, column: 1 }, 'issued', words);
 }
 
-function swapOpen(out: string, alias: string): Problem {
-  return problem(shownPath(personFolder(out, alias)), 1, {
+function unsettledAt(person: string, { place, is }: Unsettled): Problem {
+  return problem(shownPath(is === 'clashes' ? place : person), 1, UNSETTLED[is]);
+}
+
+const UNSETTLED: Readonly<Record<Unsettled['is'], ProblemWords>> = {
+  waiting: {
     found: 'the files of a build that was stopped, under another name',
     expected: 'in its place',
     fix: 'build again; that puts them back',
-  });
-}
+  },
+  away: {
+    found: 'files that were taken away from here because they must not be followed, when the disk was full',
+    expected: 'set aside, and written in the list of what was given out',
+    fix: 'make room on the disk and build again; that sets them aside',
+  },
+  clashes: {
+    found: 'the files of a build that was stopped, and a folder made by hand since in their place',
+    expected: 'one of the two',
+    fix: 'move the folder made by hand away, then build again; that puts the others back',
+  },
+};
 
 function chainLost(file: string): Problem {
   return problem(file, 1, {

@@ -32,7 +32,7 @@ import {
 } from './personSet.ts';
 import { ownPages } from './ownPages.ts';
 import { Stop } from './stop.ts';
-import { putBack } from './swap.ts';
+import { isAway, putBack, unsettledIn } from './swap.ts';
 
 export interface OutFile {
   /** Relative to the output folder, `/` between folders. */
@@ -62,7 +62,7 @@ export interface Site {
   issue(set: PersonSet): void;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
   withdraw(alias: string, reason: Reason): void;
-  /** Persons who have a folder here. */
+  /** Persons who have a folder here, be it under its name or taken away. */
   people(): readonly string[];
   /** Removes what this build did not write, but for `kept`, and writes the manifest. Without `kept` it was the whole site. */
   finish(kept?: (path: string) => boolean): Outcome;
@@ -137,7 +137,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   };
 
   const withdraw = (alias: string, reason: Reason): void => {
-    if (!isFolder(join(out, 'private', alias))) return;
+    if (!isFolder(join(out, 'private', alias)) && !isAway(out, alias)) return;
     checkPlace(out, `private/${alias}/x`);
     hold();
     const change = withdrawSet(shelf, alias, reason);
@@ -182,7 +182,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     };
   };
 
-  return { write, issue, withdraw, people: () => peopleIn(out), finish };
+  return { write, issue, withdraw, people: () => peopleWith(out), finish };
 }
 
 type Ours = Map<string, Set<string>>;
@@ -220,6 +220,11 @@ export function peopleIn(out: string): string[] {
     .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
     .map(({ name }) => name)
     .sort();
+}
+
+/** The same, and those whose folder stands under a hidden name; sorted. */
+export function peopleWith(out: string): string[] {
+  return [...new Set([...peopleIn(out), ...unsettledIn(out).map(({ alias }) => alias)])].sort();
 }
 
 /** `private/otter/note.txt` is, `private/PRIVATE.txt` is not. */

@@ -6,6 +6,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { brokenAt } from '../../src/shell/io/issued.ts';
 import { orTakenAway } from '../../src/shell/io/lastResort.ts';
 import { locked } from '../../src/shell/io/lock.ts';
+import { readEnds, reaches } from '../../src/shell/io/issuedEnds.ts';
+import { peopleIn } from '../../src/shell/io/people.ts';
 import { openSite, type Site } from '../../src/shell/io/site.ts';
 import { isoDate } from '../../src/units/date.ts';
 import { freezingAt, Frozen, fullFrom, watchingDisk, type Effect } from './diskEffects.ts';
@@ -100,9 +102,10 @@ async function expectHeals(out: string, at: string): Promise<void> {
     ...[...four, 'why.txt'].map((name) => `set-aside/${name}`),
   ]);
   expect(files('gone'), at).toEqual(files('flag'));
-  for (const alias of readdirSync(join(out, 'private'))) {
+  for (const alias of peopleIn(out)) {
     const chain = readFileSync(join(out, 'private', alias, 'issued.jsonl'), 'utf8');
     expect(brokenAt(chain), `${alias} ${at}`).toBe(null);
+    expect(reaches(chain, readEnds(out)[alias]!), `${alias} ${at}`).toBe(true);
   }
   expect(readdirSync(out).sort(), at).toEqual(['manifest.json', 'private', 'public']);
   expect(

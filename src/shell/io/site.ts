@@ -30,9 +30,11 @@ import {
   type Reason,
   type Shelf,
 } from './personSet.ts';
+import { writeEnds } from './issuedEnds.ts';
 import { ownPages } from './ownPages.ts';
+import { peopleIn, peopleWith } from './people.ts';
 import { Stop } from './stop.ts';
-import { isAway, putBack, unsettledIn } from './swap.ts';
+import { isAway, putBack } from './swap.ts';
 
 export interface OutFile {
   /** Relative to the output folder, `/` between folders. */
@@ -99,6 +101,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   const restored: string[] = [];
   const left: string[] = [];
   const setAside: string[] = [];
+  const met = new Set<string>();
 
   const write = ({ path, bytes }: OutFile): boolean => {
     const sha256 = hashOf(bytes);
@@ -126,6 +129,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   };
 
   const issue = (set: PersonSet): void => {
+    met.add(set.alias);
     for (const { name, bytes } of set.files) {
       const path = `private/${set.alias}/${name}`;
       checkPlace(out, path);
@@ -139,6 +143,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   const withdraw = (alias: string, reason: Reason): void => {
     if (!isFolder(join(out, 'private', alias)) && !isAway(out, alias)) return;
     checkPlace(out, `private/${alias}/x`);
+    met.add(alias);
     hold();
     const change = withdrawSet(shelf, alias, reason);
     if (change.removed.length > 0) setAside.push(alias);
@@ -167,6 +172,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
       lastOf(keptHere, ours),
     );
     if (!isHasty) for (const folder of touched) if (isFolder(folder)) syncFolder(folder);
+    writeEnds(out, met);
     // Of a site whose manifest was lost only a whole build knows every file; until then the journal is kept.
     if (!isLost || kept === undefined) {
       writeManifest(out, { files, left: sorted(lastOf(leftHere, ours)) });
@@ -210,21 +216,6 @@ function hashThere(out: string, path: string): string | null {
   const found = lstatSync(place, { throwIfNoEntry: false });
   if (found === undefined) return null;
   return found.isFile() ? onDisk(place, () => hashOf(readFileSync(place))) : 'other';
-}
-
-/** Folders of single persons; hidden ones are ours while at work. */
-export function peopleIn(out: string): string[] {
-  const around = join(out, 'private');
-  if (!isFolder(around)) return [];
-  return readdirSync(around, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
-    .map(({ name }) => name)
-    .sort();
-}
-
-/** The same, and those whose folder stands under a hidden name; sorted. */
-export function peopleWith(out: string): string[] {
-  return [...new Set([...peopleIn(out), ...unsettledIn(out).map(({ alias }) => alias)])].sort();
 }
 
 /** `private/otter/note.txt` is, `private/PRIVATE.txt` is not. */

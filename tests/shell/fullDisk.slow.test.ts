@@ -152,6 +152,7 @@ describe('a swap that was stopped between its two renames', () => {
         file: expect.stringMatching(/private\/finch$/),
         fix: expect.stringMatching(/^build again/),
       },
+      { file: expect.stringMatching(/private\/wren\/issued\.jsonl$/) },
     ]);
     expect(hashesOf(own.site)).toEqual(before);
   });

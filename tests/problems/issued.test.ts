@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { checkIssued } from '../../src/shell/commands/checkIssued.ts';
-import { hashOf, withLine, type Happening } from '../../src/shell/io/issued.ts';
+import { hashOf, linesOf, withLine, type Happening } from '../../src/shell/io/issued.ts';
 import { problemText } from '../../src/content/problemText.ts';
 import { isoDate } from '../../src/units/date.ts';
 
@@ -57,10 +57,53 @@ describe('issued', () => {
 
   it('shows a leaflet without its list', () => {
     expect(printedFor({ 'otter/leaflet.html': 'page' })).toMatchInlineSnapshot(`
-      "site/private/otter/issued.jsonl:1:1: error issued found a leaflet without the list of what was given out; must be there.
-      Fix: put the list back from a copy; the next build begins a new one."
+      "site/private/otter/issued.jsonl:1:1: error issued found no list of what was given out; must be there.
+      Fix: put the list back from a copy; the next build begins a new one. Where there is no copy, take the alias out of private/issued.json and build again: the list then counts as it stands."
     `);
   });
+
+  const three = withLine(withLine(withLine('', issued), withdrawn), { ...issued, event: 'returned' });
+  const lines = three.trimEnd().split('\n');
+  const last = linesOf(three)[2]!;
+  const ends = JSON.stringify({ otter: { lines: 3, hash: last.hash } });
+
+  it('shows a list whose last lines are gone', () => {
+    const text = `${lines[0]}\n`;
+    expect(
+      printedFor({ 'issued.json': ends, 'otter/issued.jsonl': text, 'otter/leaflet.html': 'page' }),
+    ).toMatchInlineSnapshot(`
+      "site/private/otter/issued.jsonl:2:1: error issued found 1 line of what was given out; must be a list that has line 3 as it was written.
+      Fix: put the list back from a copy, and find out who changed it. Where there is no copy, take the alias out of private/issued.json and build again: the list then counts as it stands."
+    `);
+  });
+
+  const other = withLine(withLine(withLine('', issued), issued), issued);
+  it.each<[string, string | null, RegExp | null]>([
+    ['as it was', three, null],
+    ['that went on', withLine(three, { ...issued, revision: 2 }), null],
+    ['without its last line', lines.slice(0, 2).join('\n'), /:3:1: error issued found 2 lines/],
+    ['emptied', '', /:1:1: error issued found 0 lines/],
+    ['written anew to the same length', other, /:4:1: error issued found 3 lines/],
+    ['without a line in the middle', [lines[0], lines[2]].join('\n'), /:2:1: error issued found a line/],
+    ['in another order', [lines[1], lines[0], lines[2]].join('\n'), /:1:1: error issued found a line/],
+    ['with a line that was changed', three.replace('screen-block', 'x'), /:2:1: error issued found a line/],
+    ['that is not there', null, /:1:1: error issued found no list/],
+  ])('with what is known of its end, of a list %s', (_, text, said) => {
+    const list: Record<string, string> = text === null ? {} : { 'otter/issued.jsonl': text };
+    const printed = printedFor({ 'issued.json': ends, 'otter/leaflet.html': 'page', ...list });
+    const own = printed.split('\n\n').filter((one) => one.includes('issued.jsonl:'));
+    expect(own).toHaveLength(said === null ? 0 : 1);
+    if (said !== null) expect(own[0]).toMatch(said);
+  });
+
+  it.each(['', 'null', '[]', '{"otter":null}', '{"otter":{"lines":"3"}}', '{'])(
+    'is content where what is known of the ends is %j',
+    (text) => {
+      expect(
+        printedFor({ 'issued.json': text, 'otter/issued.jsonl': three, 'otter/leaflet.html': 'page' }),
+      ).toBe('');
+    },
+  );
 
   it('shows a leaflet that is in force though it was withdrawn', () => {
     const text = withLine(withLine('', issued), withdrawn);

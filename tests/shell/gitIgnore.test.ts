@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasTakenIn, isLeftOut } from '../../src/shell/io/git.ts';
 import { isIgnored, isTracked, repositoryAround } from '../../src/shell/io/gitIgnore.ts';
 
 let top: string;
@@ -99,5 +100,60 @@ describe('a leaflet in a repository', () => {
     writeFileSync(join(tree, FILE), 'x');
     git(tree, 'add', FILE);
     expect(isTracked(join(tree, 'site/private'), tree)).toBe(true);
+  });
+
+  describe.each([
+    ['git itself', hasTakenIn],
+    ['our own reading', isTracked],
+  ])('asked of %s', (_, isTaken) => {
+    const many = Object.fromEntries(
+      Array.from({ length: 300 }, (__, index) => [`site/public/${'x'.repeat(index)}.txt`.slice(0, 240), 'x']),
+    );
+    it.each<[string, (repository: string) => void]>([
+      ['an index of format 2', () => undefined],
+      ['an index of format 3', (r) => git(r, 'add', '--intent-to-add', '.')],
+      ['an index of format 4', (r) => git(r, 'update-index', '--index-version', '4')],
+      ['a split index', (r) => git(r, 'update-index', '--split-index')],
+    ])('is taken in by %s only when it was added', (__, change) => {
+      const repository = repositoryWith({ 'private/a.txt': 'a', ...many, 'site/private-notes.txt': 'y' });
+      git(repository, 'add', '.');
+      change(repository);
+      const folder = join(repository, 'site/private');
+      expect(isTaken(folder, repository)).toBe(false);
+      mkdirSync(dirname(join(repository, FILE)), { recursive: true });
+      writeFileSync(join(repository, FILE), 'x');
+      expect(git(repository, 'add', FILE).status).toBe(0);
+      expect(isTaken(folder, repository)).toBe(true);
+    });
+
+    it('is taken in by a sparse index that has the folder alone', () => {
+      const repository = repositoryWith({ 'a.txt': 'a', [FILE]: 'x' });
+      git(repository, 'add', '.');
+      git(repository, '-c', 'user.name=a', '-c', 'user.email=a@example.org', 'commit', '-qm', 'a');
+      expect(git(repository, 'sparse-checkout', 'set', '--cone', '--sparse-index', 'other').status).toBe(0);
+      expect(isTaken(join(repository, 'site/private'), repository)).toBe(true);
+      expect(isTaken(join(repository, 'other/private'), repository)).toBe(false);
+    });
+  });
+
+  it('is left out by a list of the user’s own when git is there to say so', () => {
+    const own = mkdtempSync(join(top, 'own-'));
+    writeFileSync(join(own, 'ignore'), 'private/\n');
+    const repository = repositoryWith({ 'a.txt': 'a' });
+    expect(isLeftOut(join(repository, FILE), repository)).toBe(false);
+    git(repository, 'config', 'core.excludesFile', join(own, 'ignore'));
+    expect(isLeftOut(join(repository, FILE), repository)).toBe(true);
+    // Without git nobody knows of that list: it counts as taken in.
+    expect(isIgnored(join(repository, FILE), repository)).toBe(false);
+  });
+
+  it('is read from the files where git does not answer', () => {
+    const repository = repositoryWith({ '.gitignore': 'site/', [FILE]: 'x' });
+    git(repository, 'add', '-f', FILE);
+    writeFileSync(join(repository, '.git/HEAD'), 'spoilt');
+    expect(git(repository, 'ls-files').status).toBe(128);
+    expect(isLeftOut(join(repository, 'site/private/other'), repository)).toBe(true);
+    expect(hasTakenIn(join(repository, 'site/private'), repository)).toBe(true);
+    expect(hasTakenIn(join(repository, 'site/public'), repository)).toBe(false);
   });
 });

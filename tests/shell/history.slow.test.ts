@@ -66,6 +66,48 @@ describe('a later revision', () => {
   });
 });
 
+describe('a list whose last line was taken out', () => {
+  const ends = () => readFileSync(join(own.site, 'private/issued.json'), 'utf8');
+  const faults = async () =>
+    ((await own.answer('check'))['problems'] as { code: string; file: string }[]).filter(
+      ({ code }) => code === 'issued',
+    );
+
+  it('is told by check, and goes on being told however often one builds, until it is put back', async () => {
+    const restore = spoil();
+    await build('2026-11-26');
+    restore();
+    await build('2026-11-27');
+    expect(await faults()).toEqual([]);
+    const whole = readFileSync(finch('issued.jsonl'), 'utf8');
+    writeFileSync(finch('issued.jsonl'), whole.split('\n').slice(0, 1).join('\n'));
+    for (let time = 0; time < 2; time += 1) {
+      expect(await faults()).toMatchObject([{ file: finch('issued.jsonl') }]);
+      expect((await build('2026-11-28')).exit).toBe(0);
+    }
+    writeFileSync(finch('issued.jsonl'), whole);
+    expect(await faults()).toEqual([]);
+  });
+
+  it('counts as it stands when what is known of it is taken out', async () => {
+    rmSync(finch('issued.jsonl'));
+    await build('2026-11-26');
+    expect(await faults()).toHaveLength(1);
+    writeFileSync(join(own.site, 'private/issued.json'), '{}\n');
+    await build('2026-11-26');
+    expect(await faults()).toEqual([]);
+    expect(JSON.parse(ends())).toEqual({ finch: { lines: 1, hash: history()[0]?.hash } });
+  });
+
+  it('of somebody whose folder is gone is forgotten with it', async () => {
+    rmSync(join(own.content, 'consults/finch-r1.md'));
+    rmSync(finch(), { recursive: true });
+    await build('2026-11-26');
+    expect(ends()).toBe('{}\n');
+    expect(await faults()).toEqual([]);
+  });
+});
+
 describe('a revision that goes and comes back as it was', () => {
   it('is kept once', async () => {
     secondRevision();

@@ -4,15 +4,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { brokenAt } from '../../src/shell/io/issued.ts';
+import { orTakenAway } from '../../src/shell/io/lastResort.ts';
 import { locked } from '../../src/shell/io/lock.ts';
+import { readEnds, reaches } from '../../src/shell/io/issuedEnds.ts';
+import { peopleIn } from '../../src/shell/io/people.ts';
 import { openSite, type Site } from '../../src/shell/io/site.ts';
 import { isoDate } from '../../src/units/date.ts';
 import { freezingAt, Frozen, fullFrom, watchingDisk, type Effect } from './diskEffects.ts';
 import { modelOf } from './powerCut.ts';
 import { hashesOf } from './workbench.ts';
-
-// Changes before the first person is come to: a disk that is full by then has not even a lock.
-const LOCK_AND_JOURNAL = 8;
 
 const PEOPLE = ['finch', 'flag', 'later', 'gone', 'fresh'];
 const MARKS: Readonly<Record<string, string>> = { old: '01d01d01', new: '0e0e0e0e', next: '0f0f0f0f' };
@@ -21,11 +21,13 @@ let top: string;
 
 /** The real lock, journal, swap and manifest; small files in place of leaflets. */
 function write(out: string, work: (site: Site) => void): Promise<void> {
-  return locked(out, async (hold) => {
-    const site = openSite(out, { on: isoDate('2026-11-25')!, loadleaf: '0', isHasty: false, hold });
-    work(site);
-    site.finish();
-  });
+  return orTakenAway(out, ['flag'], () =>
+    locked(out, async (hold) => {
+      const site = openSite(out, { on: isoDate('2026-11-25')!, loadleaf: '0', isHasty: false, hold });
+      work(site);
+      site.finish();
+    }),
+  );
 }
 
 /** Everything that can become of a person: withdrawn, changed, a revision more, new, gone. */
@@ -55,7 +57,9 @@ function give(site: Site, alias: string, revision: number, word: string): void {
 }
 
 const treeOf = (out: string, alias: string) => hashesOf(join(out, 'private', alias));
-const waitingOf = (out: string, alias: string) => join(out, `private/.${alias}.loadleaf-old`);
+/** Under its journal name, or where what must not be followed is taken away to. */
+const waitingOf = (out: string, alias: string) =>
+  ['old', 'away'].map((name) => join(out, `private/.${alias}.loadleaf-${name}`)).find(existsSync) ?? '';
 
 /** Each person has the old folder or the new one, to the last file; in between the old one lies under its journal name. */
 function expectWhole(out: string, at: string): void {
@@ -98,9 +102,10 @@ async function expectHeals(out: string, at: string): Promise<void> {
     ...[...four, 'why.txt'].map((name) => `set-aside/${name}`),
   ]);
   expect(files('gone'), at).toEqual(files('flag'));
-  for (const alias of readdirSync(join(out, 'private'))) {
+  for (const alias of peopleIn(out)) {
     const chain = readFileSync(join(out, 'private', alias, 'issued.jsonl'), 'utf8');
     expect(brokenAt(chain), `${alias} ${at}`).toBe(null);
+    expect(reaches(chain, readEnds(out)[alias]!), `${alias} ${at}`).toBe(true);
   }
   expect(readdirSync(out).sort(), at).toEqual(['manifest.json', 'private', 'public']);
   expect(
@@ -177,7 +182,7 @@ export function wholeSets(every: number): void {
     it('leaves every person one whole set, and what must not be followed is in force nowhere', async () => {
       const effects = await effectsOf();
       let filled = 0;
-      for (let last = 3; last <= effects.length; last += every) {
+      for (let last = 1; last <= effects.length; last += every) {
         const out = copyOld('full');
         const fault = await faultOf(out, fullFrom(last));
         if (fault === null) continue;
@@ -185,8 +190,7 @@ export function wholeSets(every: number): void {
         expect(fault, `${last}`).toMatchObject({ exit: 74 });
         expectWhole(out, `full from ${last}`);
         // Whatever the disk: a leaflet against which a red flag stands is gone from its place.
-        if (last > LOCK_AND_JOURNAL)
-          expect(existsSync(join(out, 'private/flag/leaflet.html')), `flag, full from ${last}`).toBe(false);
+        expect(existsSync(join(out, 'private/flag/leaflet.html')), `flag, full from ${last}`).toBe(false);
         expect(
           Object.keys(hashesOf(out)).filter((path) => /loadleaf-(part|new)/.test(path)),
           `${last}`,

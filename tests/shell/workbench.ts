@@ -196,9 +196,9 @@ export function hashesOf(folder: string): Record<string, string> {
   return Object.fromEntries(files.sort().map((file) => [file, hashOf(readFileSync(join(folder, file)))]));
 }
 
-/** Without the list of what was given out, what was set aside and what is kept of earlier revisions. */
+/** Without the lists of what was given out and how far they go, what was set aside and what is kept of earlier revisions. */
 export function withoutHistory(hashes: Readonly<Record<string, string>>): Record<string, string> {
-  const isHistory = /^private\/[^/]+\/(issued\.jsonl$|set-aside\/|r\d+(-\d+)?\/)/;
+  const isHistory = /^private\/(issued\.json$|[^/]+\/(issued\.jsonl$|set-aside\/|r\d+(-\d+)?\/))/;
   return Object.fromEntries(Object.entries(hashes).filter(([path]) => !isHistory.test(path)));
 }
 

@@ -16,6 +16,7 @@ import { EXIT } from '../exit.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
 import { libraryFaults } from './libraryFaults.ts';
+import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
 import { logoOf } from '../io/logo.ts';
 import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
@@ -26,7 +27,7 @@ import { openSite, type Manner, type Outcome, type OutFile, type Site } from '..
 import { pageShelf, paperShelf, version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
-import { withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
+import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
 const NOTICE_FILE: OutFile = {
@@ -89,22 +90,34 @@ export async function buildSite(
     ...photos.refusals.map(workspace.asProblem),
   ];
   if (faults.length > 0) return nothing(faults);
-  checkAliases(aliases, workspace);
-  if (workspace.counts.consults > 0) checkPrivatePlace(folders);
+  await orWithdrawn(folders.out, workspace, manner, () => {
+    checkAliases(aliases, workspace);
+    if (workspace.counts.consults > 0) checkPrivatePlace(folders);
+  });
   const shop = {
     workshop: { library, models, loadleaf: manner.loadleaf },
     pages: await pageShelf(png),
     paper,
     photos,
   };
-  return locked(folders.out, async (hold) => {
-    if (!workspace.isStill())
-      throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
-    const site = openSite(folders.out, { ...manner, hold });
-    openPrivate(folders.out);
-    const built = await writeAll(site, workspace, shop, aliases, haste);
-    return { ...built, isClosed: closePrivate(folders.out) };
-  });
+  const toGo = toWithdraw(aliases, workspace);
+  return orTakenAway(folders.out, toGo, () =>
+    locked(folders.out, async (hold) => {
+      if (!workspace.isStill())
+        throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
+      const site = openSite(folders.out, { ...manner, hold });
+      // Before anything can go wrong: what must not be followed goes first.
+      withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      openPrivate(folders.out);
+      const built = await writeAll(site, workspace, shop, aliases, haste);
+      return { ...built, isClosed: closePrivate(folders.out) };
+    }),
+  );
+}
+
+// A red flag waits for nobody to ask for it.
+function toWithdraw(aliases: readonly string[], { stopped, blocked }: Workspace): string[] {
+  return [...new Set([...stopped.filter(askedIn(aliases)), ...blocked])];
 }
 
 interface Shop {
@@ -122,17 +135,8 @@ async function writeAll(
   haste: Haste | null,
 ): Promise<Omit<Built, 'isClosed'>> {
   const isAsked = askedIn(aliases);
-  // Before anything can go wrong: what must not be followed goes first.
   const problems = problemsOfAsked(aliases, workspace);
   const stopped = workspace.stopped.filter(isAsked);
-  // A red flag waits for nobody to ask for it.
-  withdrawAll(
-    site,
-    [...new Set([...stopped, ...workspace.blocked])],
-    [...workspace.consultProblems, ...workspace.screenProblems],
-    workspace,
-  );
-
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
   const isWhole = aliases.length === 0;

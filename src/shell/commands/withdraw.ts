@@ -4,7 +4,11 @@ import type { Problem } from '../../content/problem.ts';
 import { isFolder } from '../io/disk.ts';
 import { locked } from '../io/lock.ts';
 import type { Reason } from '../io/personSet.ts';
-import { openSite, peopleIn, type Manner, type Site } from '../io/site.ts';
+import { orTakenAway } from '../io/lastResort.ts';
+import { peopleWith } from '../io/people.ts';
+import { openSite, type Manner, type Site } from '../io/site.ts';
+import { Stop } from '../io/stop.ts';
+import { unsettledIn } from '../io/swap.ts';
 import type { Workspace } from '../io/workspace.ts';
 
 const HEADING =
@@ -36,24 +40,49 @@ export function withdrawGone(site: Site, { current, stopped }: Workspace): void 
 }
 
 /**
- * Where the library has an error nothing is built; but whose screen blocks now, or cannot be read, has no leaflet in
- * force any longer. Returns whose sets were put aside.
+ * Where nothing can be built; but whose screen blocks now, or cannot be read, has no leaflet in force any longer, and what
+ * a stopped build has left is put back. Returns whose sets were put aside.
  */
 export async function withdrawBlocked(
   out: string,
   workspace: Workspace,
   manner: Manner,
 ): Promise<readonly string[]> {
-  const people = isFolder(out) ? peopleIn(out) : [];
-  const blocked = [...new Set([...workspace.blocked, ...workspace.unreadable])].filter((alias) =>
-    people.includes(alias),
+  const people = isFolder(out) ? peopleWith(out) : [];
+  const blocked = blockedOf(workspace).filter((alias) => people.includes(alias));
+  if (blocked.length === 0 && (!isFolder(out) || unsettledIn(out).length === 0)) return [];
+  return orTakenAway(out, blocked, () =>
+    locked(out, async (hold) => {
+      const site = openSite(out, { ...manner, hold });
+      withdrawAll(site, blocked, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      return site.finish(() => true).setAside;
+    }),
   );
-  if (blocked.length === 0) return [];
-  return locked(out, async (hold) => {
-    const site = openSite(out, { ...manner, hold });
-    withdrawAll(site, blocked, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
-    return site.finish(() => true).setAside;
-  });
+}
+
+/** Runs a check of what was asked for; where it stops the build, what must not be followed goes all the same, and that is said. */
+export async function orWithdrawn(
+  out: string,
+  workspace: Workspace,
+  manner: Manner,
+  check: () => void,
+): Promise<void> {
+  try {
+    check();
+  } catch (error) {
+    const gone = await withdrawBlocked(out, workspace, manner);
+    if (!(error instanceof Stop) || gone.length === 0) throw error;
+    throw new Stop(
+      error.exit,
+      `${error.message}; the leaflet of ${gone.join(', ')} is set aside`,
+      error.nearest,
+    );
+  }
+}
+
+/** Aliases whose screen stops every programme, or cannot be read. */
+export function blockedOf({ blocked, unreadable }: Workspace): string[] {
+  return [...new Set([...blocked, ...unreadable])];
 }
 
 function reasonOf(problems: readonly Problem[]): Reason {

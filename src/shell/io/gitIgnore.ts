@@ -1,9 +1,10 @@
 /**
- * What git would make of a path, told from `.git` and the `.gitignore` files alone (gitignore(5)): git itself need not be
- * there. A user's own ignore list is not asked: it does not go with the repository.
+ * What git would make of a path, told from `.git` and the `.gitignore` files alone (gitignore(5)), for where git itself is
+ * not there. A user's own ignore list is not read: what it alone leaves out counts as taken in, which is the safe way.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
+import { hasTaken } from './gitIndex.ts';
 
 /** The nearest folder above that holds `.git`; null when there is none. */
 export function repositoryAround(path: string): string | null {
@@ -29,10 +30,7 @@ export function isIgnored(path: string, repository: string): boolean {
 
 /** Whether the repository has taken in something below the folder, which no ignore list takes out again. */
 export function isTracked(folder: string, repository: string): boolean {
-  const index = join(gitFolder(repository), 'index');
-  if (!existsSync(index)) return false;
-  // The paths stand in it in full (index format 2 and 3; format 4, which is rare, leaves out what the one before has).
-  return readFileSync(index).includes(`${relative(repository, folder).split(sep).join('/')}/`);
+  return hasTaken(gitFolder(repository), relative(repository, folder).split(sep).join('/'));
 }
 
 interface Rule {

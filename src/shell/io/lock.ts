@@ -64,13 +64,24 @@ export async function locked<T>(out: string, work: (hold: () => void) => Promise
   }
 }
 
+/** Whether another build is at work, by our own clock: for where a full disk tells no time of its own. */
+export function isHeldByOther(out: string): boolean {
+  const lock = join(out, NAME);
+  return namesIn(lock).some((holder) => isHeld(join(lock, holder), holder, Date.now()));
+}
+
 /** Returns the name of our file in the lock. */
 function take(lock: string): string {
   const name = `${process.pid}-${randomUUID()}`;
   const own = `${lock}.${name}`;
   onDisk(lock, () => {
-    mkdirSync(own);
-    writeFileSync(join(own, name), `${JSON.stringify(thisHolder())}\n`);
+    try {
+      mkdirSync(own);
+      writeFileSync(join(own, name), `${JSON.stringify(thisHolder())}\n`);
+    } catch (error) {
+      rmSync(own, { recursive: true, force: true });
+      throw error;
+    }
   });
   if (renamed(own, lock)) return name;
   const present = statSync(join(own, name)).mtimeMs;

@@ -20,7 +20,7 @@ import {
   type Standing,
 } from './standing.ts';
 import { Stop } from './stop.ts';
-import { isWaiting, personFolder, swapIn, takeAway } from './swap.ts';
+import { folderNow, isAway, isWaiting, swapIn, takeAway } from './swap.ts';
 
 /** One make, whole. */
 export interface PersonSet {
@@ -74,7 +74,7 @@ export function issueSet(shelf: Shelf, set: PersonSet): Change {
     plan.files.map(({ name, sha256 }) => ({ path: `private/${alias}/${name}`, sha256 })),
     flush,
   );
-  swapIn(out, alias, (next) => fill(shelf, personFolder(out, alias), plan, next), flush);
+  swapIn(out, alias, (next) => fill(shelf, folderNow(out, alias), plan, next), flush);
   return plan.change;
 }
 
@@ -96,7 +96,7 @@ interface Plan {
 type Place = '' | typeof ASIDE;
 
 function planOf(shelf: Shelf, set: PersonSet): Plan {
-  const folder = personFolder(shelf.out, set.alias);
+  const folder = folderNow(shelf.out, set.alias);
   const standing = standingOf(shelf.out, set.alias, shelf.knownOf(set.alias));
   const files = set.files.map((file) => ({ ...file, sha256: hashOf(file.bytes) }));
   const taken = files.find(({ name }) => standing.kept.includes(name));
@@ -106,6 +106,7 @@ function planOf(shelf: Shelf, set: PersonSet): Plan {
   const issued = issuedText(standing.issued, happeningOf(shelf, set, files));
   const waiting = kept.includes(ASIDE) ? [] : namesOf(standing.aside.filter(({ isChanged }) => isChanged));
   const isNeeded =
+    isAway(shelf.out, set.alias) ||
     change.written.length + change.removed.length + kept.length > 0 ||
     waiting.length < standing.aside.length ||
     issued !== standing.issued;
@@ -141,7 +142,7 @@ function fill(shelf: Shelf, folder: string, plan: Plan, next: string): void {
 export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): Change {
   const { out } = shelf;
   const standing = standingOf(out, alias, shelf.knownOf(alias));
-  const folder = personFolder(out, alias);
+  const folder = folderNow(out, alias);
   const why = `${reason.lines.join('\n')}\n`;
   const { present, aside } = standing;
   if (present.length === 0) {
@@ -164,7 +165,7 @@ function setAside(
   why: string,
   next: string,
 ): void {
-  const folder = personFolder(shelf.out, alias);
+  const folder = folderNow(shelf.out, alias);
   const { present, aside, kept, keptAside, issued } = standing;
   for (const name of kept) carry(join(folder, name), join(next, name));
   const to = join(next, ASIDE);
@@ -197,11 +198,16 @@ function setAside(
 function takenAway(out: string, alias: string, error: unknown): unknown {
   if (!(error instanceof Stop) || isWaiting(out, alias)) return error;
   try {
-    const to = takeAway(out, alias);
+    const to = isAway(out, alias) ? folderNow(out, alias) : takeAway(out, alias);
     return new Stop(error.exit, `${error.message}; the files of ${alias} were taken away to ${to}`);
   } catch {
     return error;
   }
+}
+
+/** Whether a set is in force: by the list and the marks alone, whatever the manifest knows. */
+export function isInForce(out: string, alias: string): boolean {
+  return !isAway(out, alias) && standingOf(out, alias, () => undefined).present.length > 0;
 }
 
 function happeningOf(shelf: Shelf, set: PersonSet, files: readonly Named[]): Happening {

@@ -4,7 +4,8 @@ import { basename, dirname, join } from 'node:path';
 import { contains, realPath } from './disk.ts';
 import { EXIT } from '../exit.ts';
 import type { Folders } from './folders.ts';
-import { isIgnored, isTracked, repositoryAround } from './gitIgnore.ts';
+import { hasTakenIn, isLeftOut } from './git.ts';
+import { repositoryAround } from './gitIgnore.ts';
 import { Stop } from './stop.ts';
 
 /** Stops with 64 and the cure; nothing is asked of the folder but names. */
@@ -20,13 +21,13 @@ export function checkPrivatePlace({ consults, out }: Pick<Folders, 'consults' | 
   // In the repository of the consults themselves they are at home; our own list keeps them out of it.
   if (repository === null || contains(repository, realPath(consults))) return;
   const folder = join(place, 'private');
-  if (isTracked(folder, repository))
+  if (hasTakenIn(folder, repository))
     throw new Stop(
       EXIT.usage,
       `the repository ${repository} has taken in files of ${folder}, and the consults are not of it; build with --out into a folder outside, and take those files out of the repository`,
     );
   // Whatever the names of the files within may be.
-  if (!isIgnored(join(folder, 'loadleaf-alias', 'loadleaf-file'), repository))
+  if (!isLeftOut(join(folder, 'loadleaf-alias', 'loadleaf-file'), repository))
     throw new Stop(
       EXIT.usage,
       `the repository ${repository} would take in the private leaflets, and the consults are not of it; build with --out into a folder outside, or put the line /private/ into ${join(place, '.gitignore')}`,

@@ -30,9 +30,11 @@ import {
   type Reason,
   type Shelf,
 } from './personSet.ts';
+import { writeEnds } from './issuedEnds.ts';
 import { ownPages } from './ownPages.ts';
+import { peopleIn, peopleWith } from './people.ts';
 import { Stop } from './stop.ts';
-import { putBack } from './swap.ts';
+import { isAway, putBack } from './swap.ts';
 
 export interface OutFile {
   /** Relative to the output folder, `/` between folders. */
@@ -62,7 +64,7 @@ export interface Site {
   issue(set: PersonSet): void;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
   withdraw(alias: string, reason: Reason): void;
-  /** Persons who have a folder here. */
+  /** Persons who have a folder here, be it under its name or taken away. */
   people(): readonly string[];
   /** Removes what this build did not write, but for `kept`, and writes the manifest. Without `kept` it was the whole site. */
   finish(kept?: (path: string) => boolean): Outcome;
@@ -99,6 +101,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   const restored: string[] = [];
   const left: string[] = [];
   const setAside: string[] = [];
+  const met = new Set<string>();
 
   const write = ({ path, bytes }: OutFile): boolean => {
     const sha256 = hashOf(bytes);
@@ -126,6 +129,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   };
 
   const issue = (set: PersonSet): void => {
+    met.add(set.alias);
     for (const { name, bytes } of set.files) {
       const path = `private/${set.alias}/${name}`;
       checkPlace(out, path);
@@ -137,8 +141,9 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   };
 
   const withdraw = (alias: string, reason: Reason): void => {
-    if (!isFolder(join(out, 'private', alias))) return;
+    if (!isFolder(join(out, 'private', alias)) && !isAway(out, alias)) return;
     checkPlace(out, `private/${alias}/x`);
+    met.add(alias);
     hold();
     const change = withdrawSet(shelf, alias, reason);
     if (change.removed.length > 0) setAside.push(alias);
@@ -167,6 +172,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
       lastOf(keptHere, ours),
     );
     if (!isHasty) for (const folder of touched) if (isFolder(folder)) syncFolder(folder);
+    writeEnds(out, met);
     // Of a site whose manifest was lost only a whole build knows every file; until then the journal is kept.
     if (!isLost || kept === undefined) {
       writeManifest(out, { files, left: sorted(lastOf(leftHere, ours)) });
@@ -182,7 +188,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     };
   };
 
-  return { write, issue, withdraw, people: () => peopleIn(out), finish };
+  return { write, issue, withdraw, people: () => peopleWith(out), finish };
 }
 
 type Ours = Map<string, Set<string>>;
@@ -210,16 +216,6 @@ function hashThere(out: string, path: string): string | null {
   const found = lstatSync(place, { throwIfNoEntry: false });
   if (found === undefined) return null;
   return found.isFile() ? onDisk(place, () => hashOf(readFileSync(place))) : 'other';
-}
-
-/** Folders of single persons; hidden ones are ours while at work. */
-export function peopleIn(out: string): string[] {
-  const around = join(out, 'private');
-  if (!isFolder(around)) return [];
-  return readdirSync(around, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
-    .map(({ name }) => name)
-    .sort();
 }
 
 /** `private/otter/note.txt` is, `private/PRIVATE.txt` is not. */

@@ -3,7 +3,7 @@ import { lstatSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { onDisk, refuseLink } from './disk.ts';
 import { hashOf, ISSUED, linesOf } from './issued.ts';
-import { personFolder } from './swap.ts';
+import { folderNow } from './swap.ts';
 
 export const ASIDE = 'set-aside';
 export const WHY = 'why.txt';
@@ -47,7 +47,7 @@ export type Known = (name: string) => ReadonlySet<string> | undefined;
 
 /** Stops with 73 where a link stands for what must be ours. */
 export function standingOf(out: string, alias: string, known: Known): Standing {
-  const folder = personFolder(out, alias);
+  const folder = folderNow(out, alias);
   for (const name of [ISSUED, ASIDE]) refuseLink(join(folder, name));
   const issued = textAt(join(folder, ISSUED));
   const names = namesIn(folder).filter((name) => name !== ISSUED);

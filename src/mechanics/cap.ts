@@ -2,7 +2,6 @@
 import type { Body } from './body.ts';
 import { loadingsAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
-import { poseAt } from './trajectory.ts';
 
 /** Caps of a stage; null where a cap is lifted. */
 export interface Caps {
@@ -78,30 +77,6 @@ export function strainUpTo(movement: Movement, body: Body, loadKg: number, t: nu
   const loadsKg = looksUpTo(movement, loadKg);
   const strains = loadsKg.map(at);
   return strains.every((strain) => strain !== null) ? largestOf(strains, loadsKg, at) : null;
-}
-
-/**
- * Whether at fraction `t` a cap breaks, or the body cannot rest, under any load from nothing up to `loadKg`: the yes or
- * no of `strainUpTo` and `brokenCap`. The first break is enough, and bend and heaviest load, looked at first, mostly are it.
- */
-export function breaks(movement: Movement, body: Body, loadKg: number, caps: Caps, t: number): boolean {
-  if (isBentBeyond(movement, caps, t)) return true;
-  const at = strainBy(movement, body, t);
-  const loadsKg = looksUpTo(movement, loadKg);
-  const strains: Strain[] = [];
-  for (const kg of loadsKg.toReversed()) {
-    const strain = at(kg);
-    if (!strain || brokenCap(movement, strain, caps)) return true;
-    strains.unshift(strain);
-  }
-  return brokenCap(movement, largestOf(strains, loadsKg, at), caps) !== null;
-}
-
-/** Whether a hip is bent beyond its cap at fraction `t`. No load bends a hip: the pose alone says it. */
-export function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps, t: number): boolean {
-  if (capDeg === null) return false;
-  const { work, other = work } = poseAt(movement, t);
-  return isOver(Math.max(work.hip, other.hip), capDeg);
 }
 
 type StrainBy = (loadKg: number) => Strain | null;

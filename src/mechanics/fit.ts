@@ -4,7 +4,7 @@ import type { Caps } from './cap.ts';
 import { fractionFrom, type Stretch } from './gentle.ts';
 import { liftBarredBy } from './lift.ts';
 import type { Movement } from './movement.ts';
-import { admits, holdsInFull, largestRange, type AdmittedRange } from './range.ts';
+import { admits, largestRange, type AdmittedRange } from './range.ts';
 import { largestStep, type AdmittedStep, type NoStep } from './step.ts';
 import { stretchFrom } from './sweep.ts';
 import { poseAt } from './trajectory.ts';
@@ -70,7 +70,7 @@ export function fitsInFull(
 ): boolean {
   return movement.range === 'steps'
     ? largestStep(movement, body, loadKg, caps, stepHeightsM).admitted
-    : holdsInFull(movement, body, loadKg, caps);
+    : admits(movement, body, loadKg, caps).admitted;
 }
 
 type Tried =

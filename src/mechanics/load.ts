@@ -1,6 +1,6 @@
 /** How heavy an exercise may be under the caps. */
 import type { Body } from './body.ts';
-import { breaks, type Caps, type Limit } from './cap.ts';
+import type { Caps, Limit } from './cap.ts';
 import { gentleEndOf, WHOLE, type Stretch } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import { bisect, breakIn, type Barred } from './range.ts';
@@ -39,7 +39,7 @@ export function largestLoad(
   for (const t of farFirst) {
     const broken = breakIn(movement, body, loadKg, caps, t);
     if (!broken) continue;
-    const held = bisect((kg) => !breaks(movement, body, kg, caps, t), 0, loadKg);
+    const held = bisect((kg) => breakIn(movement, body, kg, caps, t) === null, 0, loadKg);
     decidedBy = breakIn(movement, body, held + (loadKg - held) * HAIR, caps, t) ?? broken;
     loadKg = held;
   }

@@ -1,7 +1,7 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
-import { breaks, brokenCap, isBentBeyond, strainUpTo, type Caps, type Limit } from './cap.ts';
+import { brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, stretchFrom } from './sweep.ts';
@@ -33,7 +33,7 @@ const BISECTIONS = 32;
 
 /**
  * The largest part of a movement, from its gentler end, on which every cap holds at any load from nothing to `loadKg`.
- * Never wider when a cap is tightened: 40 steps to the first break, then bisection, both by yes and no alone, so that a
+ * Never wider when a cap is tightened: 40 steps to the first break, then bisection, both by whether any cap breaks alone, so that a
  * tighter cap can only move the answer towards the gentler end.
  */
 export function largestRange(
@@ -45,15 +45,13 @@ export function largestRange(
   const gentleEnd = gentleEndOf(movement, body, loadKg);
   const breakAt = (distance: number) =>
     breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
-  const holdsAt = (distance: number) =>
-    !breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
-  const isBent = (distance: number) => isBentBeyond(movement, caps, fractionFrom(gentleEnd, distance));
+  const holdsAt = (distance: number) => breakAt(distance) === null;
   const atGentleEnd = breakAt(0);
   if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
   const steps = movement.end ? SAMPLES - 1 : 0;
   for (let step = 1; step <= steps; step++) {
     if (holdsAt(step / steps)) continue;
-    const fraction = lastHeld(isBent, holdsAt, (step - 1) / steps, step / steps);
+    const fraction = bisect(holdsAt, (step - 1) / steps, step / steps);
     const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
     return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
   }
@@ -65,16 +63,6 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
   const range = largestRange(movement, body, loadKg, caps);
   if (!range.admitted || range.decidedBy === 'full') return range;
   return { admitted: false, barredBy: range.decidedBy };
-}
-
-/** The yes or no of `admits`, from the far end on: a break is mostly there, and the first is enough. */
-export function holdsInFull(movement: Movement, body: Body, loadKg: number, caps: Caps): boolean {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
-  const steps = movement.end ? SAMPLES - 1 : 0;
-  for (let step = steps; step >= 0; step--)
-    if (breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, step / Math.max(1, steps))))
-      return false;
-  return true;
 }
 
 /**
@@ -103,17 +91,6 @@ export function breakIn(
 ): Limit | 'pose' | null {
   const strain = strainUpTo(movement, body, loadKg, t);
   return strain ? brokenCap(movement, strain, caps) : 'pose';
-}
-
-/** Where the caps hold last. Where it is the bend that breaks, its place is found without asking the muscles. */
-function lastHeld(
-  isBent: (at: number) => boolean,
-  holdsAt: (at: number) => boolean,
-  holds: number,
-  breaks: number,
-): number {
-  const bent = isBent(breaks) ? bisect((at) => !isBent(at), holds, breaks) : null;
-  return bent !== null && holdsAt(bent) ? bent : bisect(holdsAt, holds, breaks);
 }
 
 /** The last place from `holds` towards `breaks` where the yes-or-no still says yes, as near as numbers go. */

@@ -12,7 +12,7 @@ import {
   type NoFit,
   type RefusedLoad,
 } from '../mechanics/fit.ts';
-import { canLift, liftBarredBy } from '../mechanics/lift.ts';
+import { liftBarredBy } from '../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
 import { stretchFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
 import { gentleEndOf, type MovementEnd, type Stretch } from '../mechanics/gentle.ts';
@@ -36,8 +36,6 @@ export interface Model {
     caps: Caps,
     stepHeightsM: readonly number[],
   ): { readonly loadKg: number; readonly barredBy: RefusedLoad['barredBy'] | null };
-  /** Whether the weight can be lifted from where it stands, or is handed over: the yes or no of `liftBarredBy`. */
-  canLift(card: PosedCard, loadKg: number, caps: Caps): boolean;
   /** What bars lifting the weight from where it stands; null when nothing does, or it is handed over. */
   liftBarredBy(card: PosedCard, loadKg: number, caps: Caps): Barred['barredBy'] | null;
   gentleEnd(card: PosedCard): MovementEnd;
@@ -75,7 +73,6 @@ export function modelOf(body: Body): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
   const fits = new Map<string, Fit | NoFit>();
   const inFull = new Map<string, boolean>();
-  const canLifts = new Map<string, boolean>();
   const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();
   const verticals = new Map<string, number | null>();
@@ -113,12 +110,6 @@ export function modelOf(body: Body): Model {
       const { refused } = fit(card, { loadsKgDescending: [next], ...whole });
       return { loadKg, barredBy: refused[0]?.barredBy ?? 'pose' };
     },
-    canLift: ({ pickUpHeightM }, loadKg, caps) =>
-      pickUpHeightM === null ||
-      isFree(loadKg, caps) ||
-      known(canLifts, [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '), () =>
-        canLift(pickUpHeightM, body, loadKg, caps),
-      ),
     liftBarredBy: ({ pickUpHeightM }, loadKg, caps) => {
       if (pickUpHeightM === null || isFree(loadKg, caps)) return null;
       const barredBy = known(

@@ -1,5 +1,6 @@
 /** What a consult says of the library: protocol, cards, tests, country, cells. */
 import type { z } from 'zod';
+import { cappedAngleOf, PAIN_FREE_KEYS } from './guardedAngle.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
@@ -34,6 +35,7 @@ export function consultReferences(
         : []),
     ]),
     ...(protocol ? checkTests(front, consult, testsThereAre(protocol, exercises)) : []),
+    ...(protocol ? otherJoints(front, consult, protocol) : []),
     ...consult.overrides.flatMap((override, index) =>
       checkOverride(front, override, ['overrides', index], cards, wordsOf),
     ),
@@ -156,6 +158,26 @@ function checkTests(
       }),
     ];
   });
+}
+
+// What hurts at a joint that no cap is on would be printed nowhere, and keep nothing off.
+function otherJoints(
+  front: FrontMatter,
+  { tests }: ConsultFrontMatter,
+  { id, angle }: Pick<Protocol, 'id' | 'angle'>,
+): Problem[] {
+  const key = PAIN_FREE_KEYS[cappedAngleOf(angle)];
+  const others = Object.values(PAIN_FREE_KEYS).filter((one) => one !== key);
+  return tests.flatMap((test, index) =>
+    others
+      .filter((other) => test[other] !== undefined)
+      .map((other) =>
+        wrong(front, 'does-not-fit', ['tests', index, other], {
+          expected: `${key}: ${id} is guarded by ${angle}`,
+          fix: `write ${key} with the angle of that joint, or take ${other} out`,
+        }),
+      ),
+  );
 }
 
 function named({ id, words }: Named): string {

@@ -29,7 +29,7 @@ export function largestLoad(
 ): AdmittedLoad | Barred {
   const samples = samplesOf(movement, stretch);
   // From the far end on: it mostly decides, and every other sample then costs one look.
-  const farFirst = gentleEndOf(movement, body, 0) === 'start' ? samples.toReversed() : samples;
+  const farFirst = gentleEndOf(movement, body, 0, caps.angle) === 'start' ? samples.toReversed() : samples;
   for (const t of farFirst) {
     const barredBy = breakIn(movement, body, 0, caps, t);
     if (barredBy) return { admitted: false, barredBy };

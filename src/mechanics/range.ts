@@ -1,11 +1,11 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
-import { brokenCap, strainUpTo, type Caps, type Limit } from './cap.ts';
+import { brokenCap, demandsUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
+import { angleAtDeg, fractionAtAngle, type JointAngle } from './jointAngle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, stretchFrom } from './sweep.ts';
-import { fractionAtHip, poseAt } from './trajectory.ts';
 
 /** What ended a range: a cap, a pose that can no longer rest, or nothing (`full`). */
 export type RangeDecision = Limit | 'pose' | 'full';
@@ -17,8 +17,8 @@ export interface AdmittedRange {
   readonly fraction: number;
   /** The part of the movement that is used. */
   readonly stretch: Stretch;
-  /** Working hip at the far end, degrees. */
-  readonly hipFlexionDeg: number;
+  /** Guarded angle of the working leg at the far end, degrees. */
+  readonly angleDeg: number;
   readonly decidedBy: RangeDecision;
 }
 
@@ -42,10 +42,11 @@ export function largestRange(
   loadKg: number,
   caps: Caps,
 ): AdmittedRange | Barred {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  const gentleEnd = gentleEndOf(movement, body, loadKg, caps.angle);
   const breakAt = (distance: number) =>
     breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
   const holdsAt = (distance: number) => breakAt(distance) === null;
+  const reached = (fraction: number) => rangeTo(fraction, gentleEnd, movement, body, loadKg, caps.angle);
   const atGentleEnd = breakAt(0);
   if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
   const steps = movement.end ? SAMPLES - 1 : 0;
@@ -53,9 +54,9 @@ export function largestRange(
     if (holdsAt(step / steps)) continue;
     const fraction = bisect(holdsAt, (step - 1) / steps, step / steps);
     const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
-    return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
+    return { ...reached(fraction), decidedBy: beyond ?? 'full' };
   }
-  return rangeOf(movement, gentleEnd, 1, 'full');
+  return { ...reached(1), decidedBy: 'full' };
 }
 
 /** Whether every cap holds along the whole movement, for exercises that are done in full or not at all; else which bars it. */
@@ -66,19 +67,26 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
 }
 
 /**
- * The range with the hip at its far end rounded towards the gentler end to a multiple of `grainDeg`, never past that
- * end; the same range where nothing bends at the hip. To be posed and estimated anew: the printed angle is this one.
+ * The range with the guarded angle at its far end rounded towards the gentler end to a multiple of `grainDeg`, never
+ * past that end; the same range where that joint does not move. To be posed and estimated anew: the printed angle is this one.
  */
-export function roundedRange(movement: Movement, range: AdmittedRange, grainDeg: number): AdmittedRange {
-  const gentleDeg = poseAt(movement, fractionFrom(range.gentleEnd, 0)).work.hip;
-  const far = range.hipFlexionDeg;
+export function roundedRange(
+  movement: Movement,
+  body: Body,
+  range: AdmittedRange,
+  angle: JointAngle,
+  grainDeg: number,
+): AdmittedRange {
+  const gentleDeg = angleAtDeg(movement, body, 0, fractionFrom(range.gentleEnd, 0), angle);
+  const far = range.angleDeg;
   const wishedDeg =
     far >= gentleDeg
       ? Math.max(gentleDeg, roundDown(far, grainDeg))
       : Math.min(gentleDeg, -roundDown(-far, grainDeg));
-  const t = fractionAtHip(movement, wishedDeg);
+  const t = fractionAtAngle(movement, angle, wishedDeg);
   if (t === null) return range;
-  return rangeOf(movement, range.gentleEnd, fractionFrom(range.gentleEnd, t), range.decidedBy);
+  const fraction = fractionFrom(range.gentleEnd, t);
+  return { ...rangeTo(fraction, range.gentleEnd, movement, body, 0, angle), decidedBy: range.decidedBy };
 }
 
 /** What breaks at fraction `t`: a cap, the pose itself, or nothing. */
@@ -89,8 +97,8 @@ export function breakIn(
   caps: Caps,
   t: number,
 ): Limit | 'pose' | null {
-  const strain = strainUpTo(movement, body, loadKg, t);
-  return strain ? brokenCap(movement, strain, caps) : 'pose';
+  const demands = demandsUpTo(movement, body, loadKg, t);
+  return demands ? brokenCap(movement, demands, caps) : 'pose';
 }
 
 /** The last place from `holds` towards `breaks` where the yes-or-no still says yes, as near as numbers go. */
@@ -107,19 +115,15 @@ export function bisect(isHeld: (at: number) => boolean, holds: number, breaks: n
 // Just beyond the solved range, where exactly the deciding cap is broken.
 const HAIR = 1e-6;
 
-function rangeOf(
-  movement: Movement,
-  gentleEnd: MovementEnd,
+/** The range that ends at so much of the way, without what decided it. */
+export function rangeTo(
   fraction: number,
-  decidedBy: RangeDecision,
-): AdmittedRange {
-  const far = fractionFrom(gentleEnd, fraction);
-  return {
-    admitted: true,
-    gentleEnd,
-    fraction,
-    stretch: stretchFrom(gentleEnd, fraction),
-    hipFlexionDeg: poseAt(movement, far).work.hip,
-    decidedBy,
-  };
+  gentleEnd: MovementEnd,
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  angle: JointAngle,
+): Omit<AdmittedRange, 'decidedBy'> {
+  const angleDeg = angleAtDeg(movement, body, loadKg, fractionFrom(gentleEnd, fraction), angle);
+  return { admitted: true, gentleEnd, fraction, stretch: stretchFrom(gentleEnd, fraction), angleDeg };
 }

@@ -1,6 +1,7 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
 import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
+import type { JointAngle } from './jointAngle.ts';
 import { loadingAt, loadingsAt, type Friction, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
@@ -18,6 +19,8 @@ export interface RepetitionTempo {
 /** Largest values along the part that was swept. Of the two moments, the one of larger amount with its sign. */
 export interface Peaks {
   readonly hipFlexionDeg: number;
+  readonly kneeFlexionDeg: number;
+  readonly ankleDorsiflexionDeg: number;
   readonly trunkLeanDeg: number;
   readonly tensionBw: number;
   readonly compressionBw: number;
@@ -57,8 +60,9 @@ export function sweepsOf(
   body: Body,
   stretch: Stretch,
   tempo: RepetitionTempo,
+  guardedBy: JointAngle = 'hipFlexion',
 ): (loadKg: number) => Sweep | null {
-  const gentleEnd = gentleEndsOf(movement, body);
+  const gentleEnd = gentleEndsOf(movement, body, guardedBy);
   const places = samplesOf(movement, stretch).map((t) => loadingsAt(movement, body, t));
   return (loadKg) => {
     const loadings = allOf(places.map((under) => under(loadKg)));
@@ -129,6 +133,8 @@ export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
 function peaksOf(loadings: readonly Loading[], legs: readonly LegLoading[]): Peaks {
   return {
     hipFlexionDeg: largest(legs, (leg) => leg.hipFlexionDeg),
+    kneeFlexionDeg: largest(legs, (leg) => leg.kneeFlexionDeg),
+    ankleDorsiflexionDeg: largest(legs, (leg) => leg.ankleDorsiflexionDeg),
     trunkLeanDeg: largest(loadings, (loading) => loading.trunkLeanDeg),
     tensionBw: largest(legs, (leg) => leg.tensionBw),
     compressionBw: largest(legs, (leg) => leg.compressionBw),

@@ -1,5 +1,6 @@
 /** What the model's refusal of a card means, in words for the clinician. */
 import type { RefusedLoad } from '../mechanics/fit.ts';
+import { ANGLE_WORDS } from './phrases/angle.ts';
 import type { Obstacle } from './obstacle.ts';
 import { decidedByOf, type Bounds } from './person.ts';
 
@@ -25,9 +26,11 @@ function capText(
 ): { value: number | null; text: string } {
   switch (limit) {
     case 'hipFlexion':
+    case 'kneeFlexion':
+    case 'ankleDorsiflexion':
       return {
-        value: caps.hipFlexionDeg,
-        text: `hip bend at most ${caps.hipFlexionDeg}°${byProvokedAngle ? ', below what hurt' : ''}`,
+        value: caps.angleDeg,
+        text: `${ANGLE_WORDS[limit].bend} at most ${caps.angleDeg}°${byProvokedAngle ? ', below what hurt' : ''}`,
       };
     case 'compression':
       return { value: caps.compressionBw, text: `squeeze at most ${caps.compressionBw} body weights` };

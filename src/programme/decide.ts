@@ -8,6 +8,7 @@ import { courseOf, type Course } from './course.ts';
 import { notYetDischarged, stillSore } from './discharged.ts';
 import { fitDays, type FittedDays } from './fitDays.ts';
 import { laterStages, type Later } from './later.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
 import { modelIn, type Models } from './model.ts';
 import { flareHolds, type FlareHold } from './flareHolds.ts';
 import { morningTask } from './morningTask.ts';
@@ -130,7 +131,7 @@ function whoIsIt(consult: Consult, previous: Programme | null, workshop: Worksho
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
   const effects = screenEffects(consult, library.clinic);
   if ('refusals' in effects) return effects;
-  const modelFor = (body: Body) => modelIn(models, library.version, body);
+  const modelFor = (body: Body, guardedBy: JointAngle) => modelIn(models, library.version, body, guardedBy);
   const person = personOf(consult, library, protocol, effects, modelFor, previous);
   const stage = chooseStage(consult, protocol, library, effects, person.sudden);
   const barred = stageRefusals(consult, stage, protocol, library, person.sudden);

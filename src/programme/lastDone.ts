@@ -1,5 +1,6 @@
 /** What a person did last: the present step of the revision before, read back from its cells. */
 import type { Tempo } from '../dosing/dose.ts';
+import { angleCellIn } from './cells/angleCell.ts';
 import type { Cell, CellName, Prescription, Programme, StageChoice } from './programme.ts';
 
 export interface LastDone {
@@ -37,7 +38,7 @@ function doneOf({ card, cells }: Prescription, { revision, stage }: Programme): 
     tempo: tempoIn(cells),
     reserve: numberIn(cells, 'reserve'),
     loadKg: numberIn(cells, 'loadKg'),
-    rangeDeg: numberIn(cells, 'hipFlexionDeg'),
+    rangeDeg: numberIn(cells, angleCellIn(cells)?.cell ?? 'hipFlexionDeg'),
     timesPerDay: numberIn(cells, 'timesPerDay') ?? 1,
   };
 }

@@ -148,7 +148,7 @@ function byFeel(
   const inFull = model.heaviestInFull(
     card,
     loadsKg.slice(0, lifted),
-    { ...bounds.caps, hipFlexionDeg: null },
+    { ...bounds.caps, angleDeg: null },
     settings.flatMap(({ stepM }) => stepM ?? []).slice(-1),
   );
   const load = loads.find(({ loadKg }) => loadKg === inFull.loadKg) ?? NOTHING;

@@ -2,6 +2,7 @@
 import type { Measure, Measured } from '../dosing/growth.ts';
 import type { Cap } from '../dosing/rung.ts';
 import { marginOf, type Limit } from '../mechanics/cap.ts';
+import { isJointAngle } from '../mechanics/jointAngle.ts';
 import type { Sweep } from '../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { cardOf, type Bounds, type Person } from './person.ts';
@@ -40,7 +41,7 @@ function measured(
       hipMomentNm: 0,
       compressionTimeBwS: 0,
       tensionTimeBwS: 0,
-      refusedBy: 'hipFlexion',
+      refusedBy: bounds.caps.angle,
     };
   const all = [swept, ...lighter.filter((one) => one !== null)];
   const repetitionSeconds = tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds;
@@ -64,7 +65,7 @@ function isFarInside({ peak, otherPeak }: Sweep, margin: number, { caps }: Bound
   return [peak, otherPeak].every(
     (one) =>
       one === null ||
-      (inside(one.hipFlexionDeg, caps.hipFlexionDeg, 1) &&
+      (inside(one[`${caps.angle}Deg`], caps.angleDeg, 1) &&
         inside(margin * one.compressionBw, caps.compressionBw, FAR_INSIDE) &&
         inside(margin * one.tensionBw, caps.tensionBw, FAR_INSIDE) &&
         inside(one.demand, caps.demand, FAR_INSIDE)),
@@ -79,9 +80,8 @@ function liftRefusedBy(
   opened: Bounds,
   first: Bounds,
 ): Cap | null {
-  const firstDeg = first.caps.hipFlexionDeg;
-  const barred = (hipFlexionDeg: number | null) =>
-    model.liftBarredBy(card, loadKg, { ...opened.caps, hipFlexionDeg });
+  const firstDeg = first.caps.angleDeg;
+  const barred = (angleDeg: number | null) => model.liftBarredBy(card, loadKg, { ...opened.caps, angleDeg });
   const atFirst = barred(firstDeg);
   const barredBy =
     atFirst === null || firstDeg === null || rangeDeg === null || rangeDeg <= firstDeg
@@ -100,11 +100,11 @@ function refusedBy(
   const answer = model.rangeAt(card, loadKg, bounds.caps);
   if (!answer.admitted) return named(answer.barredBy, bounds);
   if (answer.decidedBy === 'full') return null;
-  return rangeDeg === null || rangeDeg > answer.hipFlexionDeg + 1e-6 ? named(answer.decidedBy, bounds) : null;
+  return rangeDeg === null || rangeDeg > answer.angleDeg + 1e-6 ? named(answer.decidedBy, bounds) : null;
 }
 
 // A pose that cannot be held any more counts as bent too far.
-function named(limit: Limit | 'pose', { byProvokedAngle }: Bounds): Cap {
-  if (limit === 'pose') return 'hipFlexion';
-  return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
+function named(limit: Limit | 'pose', { caps, byProvokedAngle }: Bounds): Cap {
+  if (limit === 'pose') return caps.angle;
+  return isJointAngle(limit) && byProvokedAngle ? 'provokedAngle' : limit;
 }

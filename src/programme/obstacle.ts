@@ -1,8 +1,10 @@
 /** Why a card cannot be used by this person in this stage, before any range or load is asked for. */
+import { provokedDeg } from '../content/guardedAngle.ts';
 import type { ExerciseCard, Slot } from '../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../content/schema/words.ts';
 import type { ConsultKit } from '../content/schema/consult.ts';
 import type { PassedOver } from './programme.ts';
+import { ANGLE_WORDS } from './phrases/angle.ts';
 import { triedAtMost } from './painLimits.ts';
 import type { Bounds, Person } from './person.ts';
 
@@ -41,12 +43,19 @@ export function obstacleTo(
   const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));
   if (thing !== undefined)
     return { limit: 'kit', value: thing, because: `there is no ${thing} in the house` };
-  const statedDeg = card.statedHipFlexion?.deg ?? null;
-  if (statedDeg !== null && caps.hipFlexionDeg !== null && statedDeg > caps.hipFlexionDeg) {
+  // A card without a pose states its hip bend at most: of another joint nobody knows how far it bends there.
+  if (card.movement === null && caps.angle !== 'hipFlexion' && caps.angleDeg !== null)
+    return {
+      limit: caps.angle,
+      value: caps.angleDeg,
+      because: `its ${ANGLE_WORDS[caps.angle].bend} is not known, ${caps.angleDeg}° at most`,
+    };
+  const statedDeg = caps.angle === 'hipFlexion' ? (card.statedHipFlexion?.deg ?? null) : null;
+  if (statedDeg !== null && caps.angleDeg !== null && statedDeg > caps.angleDeg) {
     return {
       limit: byProvokedAngle ? 'provokedAngle' : 'hipFlexion',
       value: statedDeg,
-      because: `it bends the hip to ${statedDeg}°, ${caps.hipFlexionDeg}° at most`,
+      because: `it bends the hip to ${statedDeg}°, ${caps.angleDeg}° at most`,
     };
   }
   return null;
@@ -62,10 +71,10 @@ export function painObstacle(card: ExerciseCard, person: Person): Obstacle | nul
   return { limit: 'pain', value: hurt, because: `it hurt ${hurt} of 10 when it was tried` };
 }
 
-/** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from a hip bend that is kept off. */
+/** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from an angle that is kept off. */
 function testPain({ id }: ExerciseCard, { consult }: Person): number | null {
-  const pains = consult.tests.flatMap(({ test, pain, painFreeHipFlexionDeg }) =>
-    test === id && painFreeHipFlexionDeg === undefined ? [pain] : [],
+  const pains = consult.tests.flatMap((one) =>
+    one.test === id && provokedDeg(one) === undefined ? [one.pain] : [],
   );
   return pains.length === 0 ? null : Math.max(...pains);
 }

@@ -2,6 +2,9 @@
 import type { Refusal } from '../units/refusal.ts';
 import type { Weekday } from '../units/weekday.ts';
 import type { WeekPlan } from '../scheduling/plan.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
+import { ANGLE_CELLS } from './cells/angleCell.ts';
+import { ANGLE_WORDS } from './phrases/angle.ts';
 import { loadsFor } from './load.ts';
 import { isPosed } from './model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
@@ -52,7 +55,7 @@ function faultsOf(
   return [
     ...countFaults(exercise, own),
     ...holdFaults(own, person),
-    ...rangeFaults(exercise, cardId, own),
+    ...rangeFaults(exercise, cardId, own, person.model.guardedBy),
     ...loadFaults(exercise, cardId, own, person),
     ...dayFaults(exercise, own, plan),
   ];
@@ -82,8 +85,13 @@ function holdFaults(own: Own, { effects, protocol }: Person): Fault[] {
   return [{ cell: 'holdSeconds', code: 'does-not-fit', expected, fix: `Write ${most} or less.` }];
 }
 
-function rangeFaults(exercise: SessionExercise, cardId: string, own: Own): Fault[] {
-  const value = own.get('hipFlexionDeg')?.value;
+function rangeFaults(exercise: SessionExercise, cardId: string, own: Own, angle: JointAngle): Fault[] {
+  const other = ANGLE_CELLS.find((cell) => cell !== `${angle}Deg` && own.has(cell));
+  if (other !== undefined) {
+    const expected = `left out: this protocol is set by ${ANGLE_WORDS[angle].bend}`;
+    return [{ cell: other, code: 'does-not-fit', expected, fix: `Write ${angle}Deg, or take it out.` }];
+  }
+  const value = own.get(`${angle}Deg`)?.value;
   if (typeof value !== 'number') return [];
   const { settingsDeg } = fitOf(exercise, cardId);
   const [least, most] = [settingsDeg[0], settingsDeg.at(-1)];
@@ -91,11 +99,11 @@ function rangeFaults(exercise: SessionExercise, cardId: string, own: Own): Fault
   const graded = least !== undefined;
   return [
     {
-      cell: 'hipFlexionDeg',
+      cell: `${angle}Deg`,
       code: 'does-not-fit',
       expected: graded
-        ? `a hip bend of this exercise: ${least}° to ${most}°`
-        : 'left out: this exercise is not set by hip bend',
+        ? `a ${ANGLE_WORDS[angle].bend} of this exercise: ${least}° to ${most}°`
+        : `left out: this exercise is not set by ${ANGLE_WORDS[angle].bend}`,
       fix: graded ? `Write ${least} to ${most}.` : TAKE_OUT,
     },
   ];

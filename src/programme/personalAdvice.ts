@@ -12,7 +12,7 @@ export function circumstancesOf(person: Person, stage: Stage): ReadonlySet<Circu
   const { consult, effects, maternity, cannotDo } = person;
   const found: [Circumstance, boolean][] = [
     ['gentle', precautionsOf(person).gentle],
-    ['bends', stage.caps.hipFlexionDeg === null],
+    ['bends', stage.caps.angleDeg === null],
     ['no-weights', hasNoWeight(consult.kit)],
     [
       'no-running',

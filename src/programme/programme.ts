@@ -127,7 +127,10 @@ export const CELLS = [
   'restSeconds',
   'loadKg',
   'reserve',
+  // Of these three the one of the protocol's angle.
   'hipFlexionDeg',
+  'kneeFlexionDeg',
+  'ankleDorsiflexionDeg',
   'howFar',
   'timesPerDay',
   'days',
@@ -136,6 +139,8 @@ export type CellName = (typeof CELLS)[number];
 
 export const DECIDED_BY = [
   'hipFlexion',
+  'kneeFlexion',
+  'ankleDorsiflexion',
   'compression',
   'tension',
   'demand',
@@ -166,7 +171,7 @@ export interface Cell {
   readonly decidedBy: DecidedBy;
 }
 
-/** Every exercise of a step carries all cells, in the order of CELLS. */
+/** Every exercise of a step carries all cells, in the order of CELLS; of the joint angles that of its protocol. */
 export interface Prescription {
   readonly card: string;
   readonly title: string;
@@ -340,7 +345,7 @@ export interface PassedOver {
   readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
+  /** The name of the limit: position, hipFlexion, kneeFlexion, ankleDorsiflexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
   readonly limit: string;
   readonly value: number | string | null;
 }

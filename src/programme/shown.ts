@@ -1,6 +1,8 @@
 /** What a person has shown with a card, in a test or in the stage before: how far, how heavy, how much. */
+import { provokedDeg } from '../content/guardedAngle.ts';
 import type { Tempo } from '../dosing/dose.ts';
 import type { TimedDose } from '../dosing/work.ts';
+import { endsDeg } from '../mechanics/jointAngle.ts';
 import { isPosed, type PosedCard } from './model.ts';
 import { cardOf, painfulSide, type Bounds, type Person } from './person.ts';
 import { rangeSettings } from './rangeSettings.ts';
@@ -28,8 +30,7 @@ export function shownWith(id: string, person: Person, bounds: Bounds): readonly 
   if (!isPosed(card)) return [];
   const all = [...doneLast(card, person, bounds), ...testedSets(card, person), ...tests(card, person)];
   if (rangeSettings(card, person).length === 0) return all.map((one) => ({ ...one, rangeDeg: null }));
-  const { start, end } = card.movement;
-  const leastDeg = Math.min(start.work.hip, end?.work.hip ?? start.work.hip);
+  const leastDeg = Math.min(...(endsDeg(card.movement, person.model.guardedBy) ?? []));
   return all.filter(({ rangeDeg }) => rangeDeg === null || rangeDeg >= leastDeg);
 }
 
@@ -88,11 +89,12 @@ function testedSets(card: PosedCard, { consult, protocol }: Person): Shown[] {
 // A test that hurt from a certain bend on was tolerated below it, by the margin; one that hurt all along was not.
 function tests(card: PosedCard, { consult, protocol }: Person): Shown[] {
   const { testPainAtMost, provokedLessDeg } = protocol.limits;
-  return testsOfSide(card, consult).flatMap(({ test, pain, painFreeHipFlexionDeg, seconds }): Shown[] => {
+  return testsOfSide(card, consult).flatMap((one): Shown[] => {
+    const { test, pain, seconds } = one;
+    const painFromDeg = provokedDeg(one);
     const reachesDeg = protocol.tests.find(({ id }) => id === test)?.reachesDeg ?? null;
-    if (painFreeHipFlexionDeg === undefined && pain > testPainAtMost.value) return [];
-    const belowPainDeg =
-      painFreeHipFlexionDeg === undefined ? null : Math.max(0, painFreeHipFlexionDeg - provokedLessDeg.value);
+    if (painFromDeg === undefined && pain > testPainAtMost.value) return [];
+    const belowPainDeg = painFromDeg === undefined ? null : Math.max(0, painFromDeg - provokedLessDeg.value);
     return [
       {
         card,

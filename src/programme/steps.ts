@@ -10,7 +10,7 @@ import {
   stepHeading,
   turnText,
 } from './phrases/steps.ts';
-import { COLUMN_WORDS } from './phrases/dose.ts';
+import { columnsFor } from './cells/angleCell.ts';
 import type { Decided } from './decide.ts';
 import type { Shown } from './work.ts';
 import type { FollowingPart } from './followingParts.ts';
@@ -31,7 +31,7 @@ export function stepTables(decided: Decided): StepTable[] {
   ];
 }
 
-function ladderTables({ shown, person: { protocol, consult }, dated }: Decided): StepTable[] {
+function ladderTables({ shown, person: { protocol, consult, model }, dated }: Decided): StepTable[] {
   // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
   return shown.map(({ rung, prescriptions }, index) => {
@@ -41,7 +41,7 @@ function ladderTables({ shown, person: { protocol, consult }, dated }: Decided):
     return {
       step: rung.step,
       heading: stepHeading(rung.step, present),
-      columns: COLUMN_WORDS,
+      columns: columnsFor(model.guardedBy),
       caption: stepCaption(rung.step, present),
       change: present ? '' : changeText(rung, titleOf),
       // The second preview goes by the same rule as the first.
@@ -72,7 +72,7 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
   return {
     step,
     heading: datedStepHeading(step, from),
-    columns: COLUMN_WORDS,
+    columns: columnsFor(person.model.guardedBy),
     caption: stepCaption(step, false),
     change: partText(name, step),
     goOnWhen: partWhenTexts({

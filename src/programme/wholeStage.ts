@@ -29,8 +29,8 @@ export function hollowOf(
   { caps, stage, byProvokedAngle }: Bounds,
 ): Hollow | null {
   const below = person.protocol.limits.hollowBelow.value;
-  const stageDeg = stage.caps.hipFlexionDeg ?? Infinity;
-  const mayReachDeg = caps.hipFlexionDeg ?? Infinity;
+  const stageDeg = stage.caps.angleDeg ?? Infinity;
+  const mayReachDeg = caps.angleDeg ?? Infinity;
   const shares = session.exercises.flatMap(({ slot, fits: [{ settingsDeg }] }) => {
     const farDeg = settingsDeg.at(-1);
     if (farDeg === undefined || slot.when !== 'session') return [];
@@ -40,5 +40,7 @@ export function hollowOf(
     return [reached / (stageDeg === Infinity ? farDeg : stageDeg)];
   });
   const share = Math.max(...shares, 0);
-  return !byProvokedAngle || shares.length === 0 || share >= below ? null : { code: 'hollow', share, below };
+  return !byProvokedAngle || shares.length === 0 || share >= below
+    ? null
+    : { code: 'hollow', angle: caps.angle, share, below };
 }

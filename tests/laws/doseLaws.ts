@@ -1,11 +1,11 @@
 /** Laws of what is prescribed that hold for whoever gets a programme; each throws where it is broken. */
+import { cellsFor } from '../../src/programme/cells/angleCell.ts';
 import assert from 'node:assert/strict';
 import type { Consult, Stage } from '../../src/content/library.ts';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { RESOLUTION } from '../../src/dosing/growth.ts';
 import { isPosed, modelIn, type Models } from '../../src/programme/model.ts';
 import {
-  CELLS,
   DECIDED_BY,
   type CellName,
   type Prescription,
@@ -25,7 +25,7 @@ export const reasonedCells: Law = (programme, consult) => {
   for (const { cells } of programme.steps.flatMap(({ prescriptions }) => prescriptions)) {
     assert.deepEqual(
       cells.map(({ cell }) => cell),
-      [...CELLS],
+      cellsFor('hipFlexion'),
     );
     for (const { value, rule, source, decidedBy } of cells) {
       if (typeof value === 'number') assert.ok(Number.isFinite(value), `${rule} gives ${value}`);
@@ -83,7 +83,8 @@ function asked({ card, cells }: Prescription, { heightM, massKg }: Consult): Ask
 export const underTheCaps: Law = (programme, consult) => {
   const stage = stageOf(programme, consult);
   if (stage === null) return;
-  const mostDeg = Math.max(stage.caps.hipFlexionDeg ?? 180, stage.opensToDeg ?? 0);
+  const cappedDeg = stage.caps.angle === 'hipFlexion' ? stage.caps.angleDeg : null;
+  const mostDeg = Math.max(cappedDeg ?? 180, stage.opensToDeg ?? 0);
   for (const { step, prescriptions } of programme.steps)
     for (const one of prescriptions) {
       const at = asked(one, consult);

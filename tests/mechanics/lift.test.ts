@@ -5,7 +5,8 @@ import { liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts
 import { STAGE_CAPS } from '../published/stage-caps.ts';
 
 const NO_CAPS: Caps = {
-  hipFlexionDeg: null,
+  angle: 'hipFlexion',
+  angleDeg: null,
   compressionBw: null,
   tensionBw: null,
   demand: null,

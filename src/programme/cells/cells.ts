@@ -12,7 +12,8 @@ import {
   tempoText,
   timesText,
 } from '../phrases/dose.ts';
-import { CELLS, type Cell, type CellName } from '../programme.ts';
+import type { Cell, CellName } from '../programme.ts';
+import { cellsFor } from './angleCell.ts';
 import type { Why } from '../firstDose.ts';
 import { dosed } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';
@@ -20,9 +21,9 @@ import { loadCell } from './loadCell.ts';
 import { overridden } from './ownCell.ts';
 import { ranged } from './rangeCell.ts';
 
-/** All cells, in the order of CELLS. */
+/** All cells of the protocol's angle, in the order of CELLS. */
 export function cellsOf(facts: CellFacts): Cell[] {
-  return CELLS.map((cell) => ({
+  return cellsFor(facts.angle).map((cell) => ({
     step: facts.step,
     slot: facts.slot.name,
     card: facts.at.card,
@@ -56,11 +57,9 @@ const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
       { value: facts.at.dose.reserve, text: reserveText(facts.at.dose) },
       facts.at.dose.kind === 'hold' ? HOLD_RESERVE : null,
     ),
-  hipFlexionDeg: (facts) =>
-    ranged(facts, {
-      value: facts.hipBendDeg,
-      text: facts.hipBendDeg === null ? '' : `about ${facts.hipBendDeg}°`,
-    }),
+  hipFlexionDeg: angleCell,
+  kneeFlexionDeg: angleCell,
+  ankleDorsiflexionDeg: angleCell,
   howFar: (facts) => ranged(facts, facts.howFar),
   timesPerDay: (facts) =>
     dosed(facts, 'timesPerDay', {
@@ -69,6 +68,11 @@ const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
     }),
   days: daysCell,
 };
+
+function angleCell(facts: CellFacts): Made {
+  const { angleDeg } = facts;
+  return ranged(facts, { value: angleDeg, text: angleDeg === null ? '' : `about ${angleDeg}°` });
+}
 
 function tempoCell(facts: CellFacts): Made {
   const { tempo, kind } = facts.at.dose;

@@ -3,6 +3,7 @@ import type { Slot } from '../../content/library.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import type { GivenUp } from '../../dosing/minutes.ts';
 import type { Prescribed } from '../../dosing/rung.ts';
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { Source } from '../../units/source.ts';
 import type { Weekday } from '../../units/weekday.ts';
 import type { ChangedSince } from '../changes.ts';
@@ -28,7 +29,9 @@ export interface CellFacts {
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
   readonly rangeInputs: Cell['inputs'];
-  readonly hipBendDeg: number | null;
+  /** The joint angle that guards the tendon, and how far it goes; null where nobody knows. */
+  readonly angle: JointAngle;
+  readonly angleDeg: number | null;
   readonly howFar: { readonly value: string; readonly text: string };
   readonly way: Way;
   readonly pause: Pause;

@@ -4,9 +4,9 @@ import type { CellName } from '../programme.ts';
 import type { CellFacts, Made, Said } from './facts.ts';
 
 /** The cell as it is, or with the entry and the rule's value beside it; numbers already stand in `at`. */
-export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg }: CellFacts): Made {
+export function overridden(cell: CellName, made: Made, { own, byRule, angle, angleDeg }: CellFacts): Made {
   // The landmark follows the clinician's degrees.
-  const entry = own.get(cell) ?? (cell === 'howFar' ? own.get('hipFlexionDeg') : undefined);
+  const entry = own.get(cell) ?? (cell === 'howFar' ? own.get(`${angle}Deg`) : undefined);
   if (entry === undefined) return made;
   const words =
     typeof entry.value === 'string' && !made.text.startsWith(entry.value)
@@ -16,7 +16,7 @@ export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg
     ...made,
     ...words,
     rule: `clinician: ${entry.reason}`,
-    inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, hipBendDeg) },
+    inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, angleDeg) },
     source: { cite: `the clinician's own entry: ${entry.reason}`, mark: 'choice' },
     decidedBy: 'clinician',
   };
@@ -31,14 +31,16 @@ function wordsOf(cell: CellName, value: string, made: Made): Partial<Said> {
 function byRuleOf(
   cell: CellName,
   { dose, loadKg, rangeDeg, daysPerWeek }: Prescribed,
-  hipBendDeg: number | null,
+  angleDeg: number | null,
 ) {
   switch (cell) {
     case 'loadKg':
       return loadKg;
     case 'hipFlexionDeg':
+    case 'kneeFlexionDeg':
+    case 'ankleDorsiflexionDeg':
     case 'howFar':
-      return rangeDeg ?? hipBendDeg;
+      return rangeDeg ?? angleDeg;
     case 'days':
       return daysPerWeek;
     case 'tempo':

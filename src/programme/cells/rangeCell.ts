@@ -1,5 +1,7 @@
 /** How far: by a step, by what limits the stage's first one, or in full. */
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { Source } from '../../units/source.ts';
+import { ANGLE_WORDS } from '../phrases/angle.ts';
 import { entryRule } from '../phrases/entry.ts';
 import { stepWhy } from './dosed.ts';
 import { houseRules, type CellFacts, type Made, type Said } from './facts.ts';
@@ -12,7 +14,7 @@ const MODEL: Source = {
 /** Degrees and landmark alike, with what decided the range. */
 export function ranged(facts: CellFacts, said: Said): Made {
   const { fit, at, rangeInputs } = facts;
-  const stepped = stepWhy(facts, 'hipFlexionDeg');
+  const stepped = stepWhy(facts, `${facts.angle}Deg`);
   if (stepped !== null) return { ...said, ...stepped, inputs: { ...rangeInputs, ...stepped.inputs } };
   if (at.rangeDeg === null)
     return {
@@ -41,12 +43,16 @@ export function ranged(facts: CellFacts, said: Said): Made {
 
 const SMALLEST = 'smallest of the cap, the model and what hurt, rounded to the gentle end';
 
+function angleWhy(angle: JointAngle): { readonly rule: string; readonly source: Source } {
+  const cite = `${ANGLE_WORDS[angle].bend} cap of the stage, house rules 3`;
+  return { rule: SMALLEST, source: { cite, mark: 'choice' } };
+}
+
 /** By what decided the range at the first step. */
 const RANGE_WHY = {
-  hipFlexion: {
-    rule: SMALLEST,
-    source: { cite: 'hip bend cap of the stage, house rules 3', mark: 'choice' },
-  },
+  hipFlexion: angleWhy('hipFlexion'),
+  kneeFlexion: angleWhy('kneeFlexion'),
+  ankleDorsiflexion: angleWhy('ankleDorsiflexion'),
   compression: { rule: SMALLEST, source: MODEL },
   tension: { rule: SMALLEST, source: MODEL },
   demand: { rule: SMALLEST, source: MODEL },

@@ -1,4 +1,5 @@
 /** A staged protocol as its public page shows it. */
+import { cappedAngleOf } from '../../content/guardedAngle.ts';
 import type { Library, Protocol, Slot } from '../../content/library.ts';
 import { countedAs } from '../phrases/dose.ts';
 import {
@@ -8,7 +9,7 @@ import {
   slotHeading,
   slotSentences,
   STAGE_CAPTION,
-  STAGE_COLUMNS,
+  stageColumns,
   stageParts,
   stageRow,
   stepRules,
@@ -40,7 +41,7 @@ export function protocolView(
     body: protocol.body,
     stageTable: {
       caption: STAGE_CAPTION,
-      columns: STAGE_COLUMNS,
+      columns: stageColumns(cappedAngleOf(protocol.angle)),
       rows: protocol.stages.map(stageRow),
     },
     stages: protocol.stages.map((stage, index): StageView => ({

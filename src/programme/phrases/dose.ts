@@ -16,6 +16,8 @@ export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
   loadKg: 'Weight',
   reserve: 'Stop when',
   hipFlexionDeg: 'Hip bend',
+  kneeFlexionDeg: 'Knee bend',
+  ankleDorsiflexionDeg: 'Ankle bend',
   howFar: 'How far',
   timesPerDay: 'Times a day',
   days: 'Days',

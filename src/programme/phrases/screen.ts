@@ -109,7 +109,7 @@ export function under18Text(answer: Answer, noPicture: boolean): Wording {
 }
 
 export const YOUNG_TEXT =
-  'Under 18: lighter dose, no maximum worked out, no caps from the model; position and hip bend alone.';
+  'Under 18: lighter dose, no maximum worked out, no caps from the model; position and joint angle alone.';
 
 /** A sentence of the record for an effect that limits the programme. */
 export function effectText(

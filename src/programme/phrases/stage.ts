@@ -1,4 +1,6 @@
 /** Why a stage was proposed or is refused, in sentences for the clinician; the codes stay in the room that found them. */
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
+import { ANGLE_WORDS } from './angle.ts';
 import type { StageChoice } from '../programme.ts';
 import type { StageLooked, StageObstacle } from '../stageProposal.ts';
 import type { SuddenStart } from '../suddenStart.ts';
@@ -82,7 +84,7 @@ export function holdsOnlyTexts(first: StageName, written: StageName | null): rea
 export type NoWholeStage =
   | { readonly code: 'empty-slot'; readonly because: readonly string[] }
   | { readonly code: 'no-room'; readonly found: string }
-  | { readonly code: 'hollow'; readonly share: number; readonly below: number };
+  | { readonly code: 'hollow'; readonly angle: JointAngle; readonly share: number; readonly below: number };
 
 /** @example 'Stage 3 has no whole programme for this person (nothing fills Bow ...); stage 2 is proposed instead.' */
 export function fellBackText(from: StageName, to: StageName, why: NoWholeStage): string {
@@ -101,7 +103,7 @@ function noWholeText(why: NoWholeStage): string {
     case 'no-room':
       return why.found;
     case 'hollow':
-      return `every exercise that is measured by its hip bend stays at or under ${percent(why.share)} of the bend the stage works in, and ${percent(why.below)} is asked; what hurt keeps it there`;
+      return `every exercise that is measured by its ${ANGLE_WORDS[why.angle].bend} stays at or under ${percent(why.share)} of the bend the stage works in, and ${percent(why.below)} is asked; what hurt keeps it there`;
   }
 }
 

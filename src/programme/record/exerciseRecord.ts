@@ -1,6 +1,7 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
 import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
+import { angleCellIn } from '../cells/angleCell.ts';
 import { MODEL_ANGLE } from '../estimate.ts';
 import { isPosed } from '../model.ts';
 import type { Bounds, Person } from '../person.ts';
@@ -18,7 +19,7 @@ export function exerciseRecord(
   bounds: Bounds,
 ): ProgrammeRecord['exercises'][number] {
   const { card, cells, estimate } = one;
-  const range = cells.find(({ cell }) => cell === 'hipFlexionDeg');
+  const range = angleCellIn(cells);
   const load = cells.find(({ cell }) => cell === 'loadKg');
   return {
     card: card.id,
@@ -39,11 +40,15 @@ export function exerciseRecord(
   };
 }
 
+const NO_POSE = 'No pose: it takes no part in squeeze and pull, and is guarded by position.';
+const NO_POSE_HIP =
+  'No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.';
+
 function kindRemarks({ card }: Prescription, { protocol }: Person): string[] {
   const fast = card.kind === 'energy-storage' || card.kind === 'running-drill';
   return [
     ...(card.movement === null
-      ? ['No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.']
+      ? [protocol.angle === 'kneeFlexion' || protocol.angle === 'ankleDorsiflexion' ? NO_POSE : NO_POSE_HIP]
       : []),
     ...(protocol.angle === MODEL_ANGLE ? [] : ['The model knows the hamstring tendon alone: no estimate.']),
     ...(fast ? ['Fast: the model is for slow movement and says nothing of it.'] : []),
@@ -81,7 +86,7 @@ function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bound
 function beyondCaps(estimate: ModelEstimate, movement: Movement, { caps }: Bounds): string[] {
   const margin = marginOf(movement, caps);
   const held: [string, number, number | null][] = [
-    ['hip bend', estimate.hipFlexionDeg, caps.hipFlexionDeg],
+    ['hip bend', estimate.hipFlexionDeg, caps.angle === 'hipFlexion' ? caps.angleDeg : null],
     ['squeeze', margin * estimate.compressionBw, caps.compressionBw],
     ['pull', margin * estimate.tensionBw, caps.tensionBw],
     ['strength', estimate.demand, caps.demand],

@@ -2,6 +2,8 @@
 import type { Consult } from '../../content/library.ts';
 import type { Decided } from '../decide.ts';
 import { numberedStages } from '../../content/keepStage.ts';
+import { angleCellIn } from '../cells/angleCell.ts';
+import { COLUMN_WORDS } from '../phrases/dose.ts';
 import { limitsOf } from '../painLimits.ts';
 import type { PainLimits } from '../../scheduling/painLimits.ts';
 import { capital, listText } from '../phrases/plain.ts';
@@ -109,13 +111,20 @@ function exerciseLines(prescriptions: readonly Prescription[], lines: number): s
   return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
 }
 
+function angleText(cells: Prescription['cells']): string {
+  const found = angleCellIn(cells);
+  return found === undefined || found.text === ''
+    ? ''
+    : `${COLUMN_WORDS[found.cell].toLowerCase()} ${found.text}`;
+}
+
 function exerciseLine({ card, cells, byFeel, at }: Prescription): string {
   const text = (name: string) => cells.find(({ cell }) => cell === name)?.text ?? '';
   const parts = [
     text('sets'),
     text('repetitions') || text('holdSeconds'),
     byFeel ? 'weight by feel' : text('loadKg'),
-    text('hipFlexionDeg') && `hip bend ${text('hipFlexionDeg')}`,
+    angleText(cells),
     at.dose.timesPerDay === 1 ? '' : `${text('timesPerDay')} a day`,
     text('days'),
   ];

@@ -7,6 +7,7 @@ import { longestHoldSeconds } from '../firstDose.ts';
 import { gentlerThanTested } from '../gentler.ts';
 import { unusedEntries } from '../overrides.ts';
 import { limitsOf, needsDecision, painDecision } from '../painLimits.ts';
+import { ANGLE_WORDS } from '../phrases/angle.ts';
 import { everydayLoadText } from '../phrases/activities.ts';
 import { contradictionText, entryText, gentlerText } from '../phrases/entry.ts';
 import { strengthText } from '../phrases/muscles.ts';
@@ -62,7 +63,9 @@ function personRemarks({ person, morningTask, shown }: Decided): string[] {
     ...painRemarks(person),
     ...(provokedDeg === null
       ? []
-      : [`What hurt holds the hip bend to ${provokedDeg}° whatever the stage allows.`]),
+      : [
+          `What hurt holds the ${ANGLE_WORDS[person.model.guardedBy].bend} to ${provokedDeg}° whatever the stage allows.`,
+        ]),
     ...(morningTask?.id === protocol.morningCheck.card
       ? []
       : [

@@ -148,7 +148,8 @@ function bodyFrom({ heightM, massKg }: Flags): Body {
 
 function capsFrom({ hipCapDeg, compressionCapBw, tensionCapBw, demandCap }: Flags): Caps {
   return {
-    hipFlexionDeg: ofHumanHips(notBelowNought('hip-cap', hipCapDeg)),
+    angle: 'hipFlexion',
+    angleDeg: ofHumanHips(notBelowNought('hip-cap', hipCapDeg)),
     compressionBw: notBelowNought('compression-cap', compressionCapBw),
     tensionBw: notBelowNought('tension-cap', tensionCapBw),
     demand: notBelowNought('demand-cap', demandCap),

@@ -5,7 +5,8 @@ import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { referenceBody } from '../programme/body.ts';
 import { chooseCards } from '../programme/choose.ts';
-import { modelOf } from '../programme/model.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
+import { modelIn, type Models } from '../programme/model.ts';
 import { boundsOf, personOf, type Person } from '../programme/person.ts';
 import type { ScreenEffects } from '../programme/screen.ts';
 import type { StageName } from '../programme/stageChoice.ts';
@@ -14,11 +15,13 @@ import { warn } from './spot.ts';
 
 /** A warning at the cards of each needed slot for which the programme's own choice finds none for a panellist. */
 export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
-  const model = modelOf(referenceBody(library.clinic));
+  const models: Models = new Map();
   return [...library.protocols.values()].flatMap((protocol) => {
+    const modelFor = (_: unknown, guardedBy: JointAngle) =>
+      modelIn(models, library.version, referenceBody(library.clinic), guardedBy);
     const people = PANEL.map((panellist) => ({
       panellist,
-      person: personOf(panelConsult(panellist, protocol.id), library, protocol, NO_EFFECTS, () => model),
+      person: personOf(panelConsult(panellist, protocol.id), library, protocol, NO_EFFECTS, modelFor),
     }));
     return protocol.stages.flatMap((stage, index) =>
       gapsIn(stage, nameOf(protocol, stage, index), people).map((gap) =>

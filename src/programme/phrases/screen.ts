@@ -1,4 +1,6 @@
 /** What the clinician reads when the screen stops a programme, and in the record when it limits one. */
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
+import { ANGLE_WORDS } from './angle.ts';
 import type { Clinic } from '../../content/library.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { Maternity } from '../maternity.ts';
@@ -108,8 +110,9 @@ export function under18Text(answer: Answer, noPicture: boolean): Wording {
   };
 }
 
-export const YOUNG_TEXT =
-  'Under 18: lighter dose, no maximum worked out, no caps from the model; position and joint angle alone.';
+export function youngText(angle: JointAngle): string {
+  return `Under 18: lighter dose, no maximum worked out, no caps from the model; position and ${ANGLE_WORDS[angle].bend} alone.`;
+}
 
 /** A sentence of the record for an effect that limits the programme. */
 export function effectText(

@@ -7,12 +7,12 @@ import type { Movement } from './movement.ts';
 export type MovementEnd = 'start' | 'end';
 
 /** A part of a movement by its fractions, 0 start to 1 end, `from` not above `to`. */
-export interface Stretch {
+export interface Interval {
   readonly from: number;
   readonly to: number;
 }
 
-export const WHOLE: Stretch = { from: 0, to: 1 };
+export const WHOLE: Interval = { from: 0, to: 1 };
 
 /** Below this two squeezes or pulls count as equal, body weights. */
 const EQUAL_BW = 1e-9;

@@ -41,7 +41,7 @@ export function liftFrom(heightM: number, body: Body, loadKg: number): Loading |
 export function lowestLiftM(body: Body, loadKg: number, caps: Caps): number | Barred {
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range;
-  return range.decidedBy === 'full' ? 0 : handHeightM(body, loadKg, range.stretch.to);
+  return range.decidedBy === 'full' ? 0 : handHeightM(body, loadKg, range.interval.to);
 }
 
 /** What bars lifting `loadKg` from `heightM` above the floor; null when the caps admit it. */
@@ -53,7 +53,7 @@ export function liftBarredBy(
 ): Barred['barredBy'] | null {
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range.barredBy;
-  if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.stretch.to)) return null;
+  if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.interval.to)) return null;
   return range.decidedBy;
 }
 

@@ -2,10 +2,10 @@
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
 import { brokenCap, demandsUpTo, type Caps, type Limit } from './cap.ts';
-import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
+import { fractionFrom, gentleEndOf, type MovementEnd, type Interval } from './gentle.ts';
 import { angleAtDeg, fractionAtAngle, type JointAngle } from './jointAngle.ts';
 import type { Movement } from './movement.ts';
-import { SAMPLES, stretchFrom } from './sweep.ts';
+import { SAMPLES, intervalFrom } from './sweep.ts';
 
 /** What ended a range: a cap, a pose that can no longer rest, or nothing (`full`). */
 export type RangeDecision = Limit | 'pose' | 'full';
@@ -16,7 +16,7 @@ export interface AdmittedRange {
   /** Share of the whole movement, 0 to 1; 1 for a hold. */
   readonly fraction: number;
   /** The part of the movement that is used. */
-  readonly stretch: Stretch;
+  readonly interval: Interval;
   /** Guarded angle of the working leg at the far end, degrees. */
   readonly angleDeg: number;
   readonly decidedBy: RangeDecision;
@@ -125,5 +125,5 @@ export function rangeTo(
   angle: JointAngle,
 ): Omit<AdmittedRange, 'decidedBy'> {
   const angleDeg = angleAtDeg(movement, body, loadKg, fractionFrom(gentleEnd, fraction), angle);
-  return { admitted: true, gentleEnd, fraction, stretch: stretchFrom(gentleEnd, fraction), angleDeg };
+  return { admitted: true, gentleEnd, fraction, interval: intervalFrom(gentleEnd, fraction), angleDeg };
 }

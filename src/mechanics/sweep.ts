@@ -1,6 +1,6 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
-import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
+import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Interval } from './gentle.ts';
 import type { JointAngle } from './jointAngle.ts';
 import { loadingAt, loadingsAt, type Friction, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
@@ -48,22 +48,22 @@ export function sweep(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
   tempo: RepetitionTempo,
 ): Sweep | null {
-  return sweepsOf(movement, body, stretch, tempo)(loadKg);
+  return sweepsOf(movement, body, interval, tempo)(loadKg);
 }
 
 /** The same for several loads on one part: what no load changes along it is worked out once. */
 export function sweepsOf(
   movement: Movement,
   body: Body,
-  stretch: Stretch,
+  interval: Interval,
   tempo: RepetitionTempo,
   guardedBy: JointAngle = 'hipFlexion',
 ): (loadKg: number) => Sweep | null {
   const gentleEnd = gentleEndsOf(movement, body, guardedBy);
-  const places = samplesOf(movement, stretch).map((t) => loadingsAt(movement, body, t));
+  const places = samplesOf(movement, interval).map((t) => loadingsAt(movement, body, t));
   return (loadKg) => {
     const loadings = allOf(places.map((under) => under(loadKg)));
     return loadings && sweepOf(loadings, gentleEnd(loadKg), tempo);
@@ -97,9 +97,9 @@ export function verticalOnlySqueezeBw(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
 ): number | null {
-  return squeezeUnder('none', movement, body, loadKg, stretch);
+  return squeezeUnder('none', movement, body, loadKg, interval);
 }
 
 /** The largest squeeze of the working leg when two supports may push against each other so much; as `verticalOnlySqueezeBw`. */
@@ -108,16 +108,16 @@ export function squeezeUnder(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
 ): number | null {
   const loadings = allOf(
-    samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t, friction)),
+    samplesOf(movement, interval).map((t) => loadingAt(movement, body, loadKg, t, friction)),
   );
   return loadings && largest(loadings, ({ work }) => work.compressionBw);
 }
 
 /** The fractions at which a part of a movement is looked at, from its lower to its upper end; one for a hold. */
-export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): readonly number[] {
+export function samplesOf(movement: Movement, { from, to }: Interval = WHOLE): readonly number[] {
   if (!movement.end || from === to) return [from];
   return Array.from({ length: SAMPLES }, (_, i) =>
     i === SAMPLES - 1 ? to : from + ((to - from) * i) / (SAMPLES - 1),
@@ -125,7 +125,7 @@ export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): re
 }
 
 /** The part of a movement within `fraction` (0 to 1) of its gentler end. */
-export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
+export function intervalFrom(gentleEnd: MovementEnd, fraction: number): Interval {
   const [near, far] = [fractionFrom(gentleEnd, 0), fractionFrom(gentleEnd, fraction)];
   return near < far ? { from: near, to: far } : { from: far, to: near };
 }

@@ -4,7 +4,7 @@ import type { Position } from '../content/schema/words.ts';
 import type { Prescribed } from '../dosing/rung.ts';
 import { angleAtDeg } from '../mechanics/jointAngle.ts';
 import { landmarks, type Landmark } from '../mechanics/landmark.ts';
-import { stretchFrom } from '../mechanics/sweep.ts';
+import { intervalFrom } from '../mechanics/sweep.ts';
 import { distanceTo, isPosed, type Model, type PosedCard } from './model.ts';
 import type { Person } from './person.ts';
 import { landmarkText, landmarkValue, partText } from './phrases/landmarks.ts';
@@ -81,7 +81,7 @@ function shareOfTheWay(card: ExerciseCard, { rangeDeg }: Prescribed, person: Per
 function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark[] {
   const { rangeDeg, loadKg, dose } = at;
   const gentleEnd = person.model.gentleEnd(card);
-  const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, person.model));
+  const interval = intervalFrom(gentleEnd, distanceTo(card, rangeDeg, person.model));
   const held = dose.holdSeconds !== null;
   const words = wordsFor(card, at, person);
   const says = (landmark: Landmark) =>
@@ -91,7 +91,7 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
     (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
     // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
     (landmark.kind !== 'footLift' || held);
-  const found = landmarks(card.movement, person.body, loadKg, stretch, gentleEnd)
+  const found = landmarks(card.movement, person.body, loadKg, interval, gentleEnd)
     .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
     .filter(says);
   return onePile(found).slice(0, MOST_LANDMARKS);

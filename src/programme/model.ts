@@ -14,8 +14,8 @@ import {
 } from '../mechanics/fit.ts';
 import { liftBarredBy } from '../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../mechanics/range.ts';
-import { stretchFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
-import { gentleEndOf, type MovementEnd, type Stretch } from '../mechanics/gentle.ts';
+import { intervalFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../mechanics/sweep.ts';
+import { gentleEndOf, type MovementEnd, type Interval } from '../mechanics/gentle.ts';
 import { fractionAtAngle, type JointAngle } from '../mechanics/jointAngle.ts';
 
 /** A card that has a pose. */
@@ -86,14 +86,14 @@ export function modelOf(body: Body, guardedBy: JointAngle = 'hipFlexion'): Model
   const ends = new Map<string, MovementEnd>();
   const gentleEnd: Model['gentleEnd'] = (card) =>
     known(ends, card.id, () => gentleEndOf(card.movement, body, 0, guardedBy));
-  const stretchTo = (card: PosedCard, rangeDeg: number | null): Stretch =>
-    stretchFrom(gentleEnd(card), distanceTo(card, rangeDeg, { guardedBy, gentleEnd }));
+  const intervalTo = (card: PosedCard, rangeDeg: number | null): Interval =>
+    intervalFrom(gentleEnd(card), distanceTo(card, rangeDeg, { guardedBy, gentleEnd }));
   const fit: Model['fit'] = (card, request) =>
     known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
       fitRangeAndLoad({ movement: card.movement, body, ...request }),
     );
   const sweepsTo: Model['sweepsTo'] = (card, rangeDeg, loadsKg, tempo) => {
-    const at = once(() => sweepsOf(card.movement, body, stretchTo(card, rangeDeg), tempo, guardedBy));
+    const at = once(() => sweepsOf(card.movement, body, intervalTo(card, rangeDeg), tempo, guardedBy));
     return loadsKg.map((loadKg) =>
       known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () => at()(loadKg)),
     );
@@ -135,7 +135,7 @@ export function modelOf(body: Body, guardedBy: JointAngle = 'hipFlexion'): Model
     sweepsTo,
     verticalOnlyTo: (card, rangeDeg, loadKg) =>
       known(verticals, [card.id, rangeDeg, loadKg].join(' '), () =>
-        verticalOnlySqueezeBw(card.movement, body, loadKg, stretchTo(card, rangeDeg)),
+        verticalOnlySqueezeBw(card.movement, body, loadKg, intervalTo(card, rangeDeg)),
       ),
   };
   return model;

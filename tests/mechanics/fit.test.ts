@@ -41,7 +41,7 @@ describe('load first, then range', () => {
     if (!fit.admitted) return;
     expect(fit.range.fraction).toBe(0.5);
     expect(fit.range.angleDeg).toBe(47.5);
-    expect(fit.range.stretch).toEqual({ from: 0, to: 0.5 });
+    expect(fit.range.interval).toEqual({ from: 0, to: 0.5 });
   });
 
   it('passes the exercise over when even the lightest is too heavy, with every refusal', () => {

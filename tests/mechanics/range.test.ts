@@ -52,7 +52,7 @@ describe('rounding the far end to 5 degrees', () => {
       ...rangeOf(extension, 0, {}),
       gentleEnd: 'start',
       fraction: 0.74,
-      stretch: { from: 0, to: 0.74 },
+      interval: { from: 0, to: 0.74 },
       angleDeg: -7.4,
     };
     expect(roundedRange(extension, REFERENCE_BODY, part, 'hipFlexion', 5)).toMatchObject({

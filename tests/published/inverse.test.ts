@@ -51,14 +51,14 @@ describe('largest range', () => {
     if (!range.admitted) throw new Error(`barred by ${range.barredBy}`);
     expect(range.decidedBy).toBe('compression');
     expect(Math.abs(range.angleDeg - 54.18)).toBeLessThanOrEqual(0.01);
-    const { work } = loadingAt(movement, REFERENCE_BODY, loadKg, range.stretch.to)!;
+    const { work } = loadingAt(movement, REFERENCE_BODY, loadKg, range.interval.to)!;
     expect(Math.abs(work.compressionBw - 1)).toBeLessThanOrEqual(1e-6);
   });
 
   it('14.56: a bridge is anchored at its raised end, and a split squat stops at hip 61', () => {
     const { movement } = cardNamed('Single-leg bridge, from the floor');
     const bridge = largestRange(movement, REFERENCE_BODY, 0, squeeze(0.5));
-    expect(bridge).toMatchObject({ gentleEnd: 'end', decidedBy: 'compression', stretch: { to: 1 } });
+    expect(bridge).toMatchObject({ gentleEnd: 'end', decidedBy: 'compression', interval: { to: 1 } });
     expect(bridge.admitted && Math.round(bridge.angleDeg)).toBe(28);
     const split = largestRange(cardNamed('Split squat').movement, REFERENCE_BODY, 0, squeeze(0.6));
     expect(split.admitted && Math.round(split.angleDeg)).toBe(61);

@@ -89,7 +89,7 @@ describe('the highest step in the house', () => {
     expect(step).toMatchObject({ admitted: true, heightM, decidedBy, gentleEnd: 'end' });
     if (!step.admitted) return;
     expect(step.angleDeg).toBeLessThanOrEqual(cap);
-    const posture = closePose(stepUp, poseAt(stepUp, step.stretch.from), REFERENCE_BODY, 0)!;
+    const posture = closePose(stepUp, poseAt(stepUp, step.interval.from), REFERENCE_BODY, 0)!;
     expect(Math.abs(stepHeightM(posture) - heightM)).toBeLessThanOrEqual(0.0021);
   });
 

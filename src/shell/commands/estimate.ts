@@ -45,8 +45,8 @@ function figuresFor(
   loadKg: number,
   range: AdmittedRange,
 ) {
-  const swept = sweep(movement, body, loadKg, range.stretch, card.tempo);
-  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, loadKg, range.stretch);
+  const swept = sweep(movement, body, loadKg, range.interval, card.tempo);
+  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, loadKg, range.interval);
   if (swept === null || verticalOnlyBw === null) throw cannotRest(card, body, loadKg);
   const { peak, tensionTimeBwS, compressionTimeBwS } = swept;
   return {

@@ -10,7 +10,7 @@ import { legMoments, type LegMoments } from './moment.ts';
 import type { Movement } from './movement.ts';
 import type { BodyPoints, Posture } from './pose.ts';
 import { reactionsOf, type Reaction } from './reaction.ts';
-import { restsOn } from './rest.ts';
+import { restsOn } from './equilibrium.ts';
 import { demandOf, strengthFactor } from './strength.ts';
 import { poseAt } from './trajectory.ts';
 import { weightsOf, type Weights } from './weight.ts';

@@ -140,7 +140,8 @@ interface Tick {
 
 function ticksOf({ stages }: Protocol): readonly Tick[] {
   return stages.flatMap(({ caps, opensToDeg }, index) => {
-    const capDeg = opensToDeg ?? caps.hipFlexionDeg;
+    // The ruler is one of hip flexion.
+    const capDeg = caps.angle === 'hipFlexion' ? (opensToDeg ?? caps.angleDeg) : null;
     return capDeg === null ? [] : [{ stage: stageTick(index), capDeg }];
   });
 }

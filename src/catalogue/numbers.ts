@@ -7,7 +7,7 @@ import { NOT_SEPARABLE } from '../mechanics/bracket.ts';
 import { FRICTION } from '../mechanics/friction.ts';
 import { PILLOW_CM } from '../mechanics/landmark.ts';
 import { ACHILLES_ARM_M, armsAt, LUMPS, STRENGTH_N, STRESS_N_PER_CM2 } from '../mechanics/muscle.ts';
-import { PASSIVE_SHARE, passiveTensionN } from '../mechanics/stretch.ts';
+import { PASSIVE_SHARE, passiveTensionN } from '../mechanics/passiveTension.ts';
 import { SAMPLES } from '../mechanics/sweep.ts';
 import { degText, MARK_WORDS } from '../messages/en/catalogue/library.ts';
 import {

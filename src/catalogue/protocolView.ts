@@ -1,6 +1,7 @@
 /** A staged protocol as its public page shows it. */
 import type { Library, Protocol, Slot } from '../content/library.ts';
 import { countedAs } from '../messages/en/patient/dose.ts';
+import { cappedAngleOf } from '../content/guardedAngle.ts';
 import {
   ACTIVITIES_HEADING,
   ACTIVITY_COLUMNS,
@@ -8,7 +9,7 @@ import {
   slotHeading,
   slotSentences,
   STAGE_CAPTION,
-  STAGE_COLUMNS,
+  stageColumns,
   stageParts,
   stageRow,
   stepRules,
@@ -39,7 +40,7 @@ export function protocolView(
     body: protocol.body,
     stageTable: {
       caption: STAGE_CAPTION,
-      columns: STAGE_COLUMNS,
+      columns: stageColumns(cappedAngleOf(protocol.angle)),
       rows: protocol.stages.map(stageRow),
     },
     stages: protocol.stages.map((stage, index): StageView => ({

@@ -59,7 +59,8 @@ function marksOf(staged: readonly (readonly Stage[])[], cap: 'compressionBw' | '
 }
 
 function bendsOf({ caps, opensToDeg }: Stage): readonly number[] {
-  return [caps.hipFlexionDeg, opensToDeg].flatMap((deg) => deg ?? []);
+  if (caps.angle !== 'hipFlexion') return [];
+  return [caps.angleDeg, opensToDeg].flatMap((deg) => deg ?? []);
 }
 
 function ascending(numbers: readonly number[]): readonly number[] {

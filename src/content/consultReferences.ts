@@ -1,5 +1,6 @@
 /** What a consult says of the library: protocol, cards, tests, country, cells. */
 import type { z } from 'zod';
+import { cappedAngleOf, PAIN_FREE_KEYS } from './guardedAngle.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { slug } from './cure.ts';
 import { mostHipDeg } from './hipBend.ts';
@@ -37,6 +38,7 @@ export function consultReferences(
         : []),
     ]),
     ...(protocol ? checkTests(front, consult, testsThereAre(protocol, exercises)) : []),
+    ...(protocol ? otherJoints(front, consult, protocol) : []),
     ...consult.overrides.flatMap((override, index) =>
       checkOverride(front, override, ['overrides', index], cards, wordsOf),
     ),
@@ -169,6 +171,26 @@ function asMany(words: readonly string[], what: 'tests' | 'cards', joint: string
   const shown = words.filter((word) => (length += word.length + joint.length) <= LISTED_CHARACTERS[what]);
   const more = words.length - shown.length;
   return `${shown.join(joint)}${more === 0 ? '' : ` and ${more} more ${where}`}`;
+}
+
+// What hurts at a joint that no cap is on would be printed nowhere, and keep nothing off.
+function otherJoints(
+  front: FrontMatter,
+  { tests }: ConsultFrontMatter,
+  { id, angle }: Pick<Protocol, 'id' | 'angle'>,
+): Problem[] {
+  const key = PAIN_FREE_KEYS[cappedAngleOf(angle)];
+  const others = Object.values(PAIN_FREE_KEYS).filter((one) => one !== key);
+  return tests.flatMap((test, index) =>
+    others
+      .filter((other) => test[other] !== undefined)
+      .map((other) =>
+        wrong(front, 'does-not-fit', ['tests', index, other], {
+          expected: `${key}: ${id} is guarded by ${angle}`,
+          fix: `write ${key} with the angle of that joint, or take ${other} out`,
+        }),
+      ),
+  );
 }
 
 function named({ id, words }: Named): string {

@@ -1,5 +1,6 @@
 /** What content hands on: everything parsed once, in types that cannot be wrong. */
 import type { Dose, Tempo, ChangeKind } from '../dosing/dose.ts';
+import type { Caps } from '../mechanics/cap.ts';
 import type { DrawnPicture } from '../mechanics/drawnPose.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import type { Prop, RestingHands } from '../mechanics/scene.ts';
@@ -68,7 +69,11 @@ export type Slot = Omit<SlotFrontMatter, 'dose' | 'progression'> & {
   readonly progression: readonly Change[];
 };
 
-export type Stage = Omit<StageFrontMatter, 'slots'> & { readonly slots: readonly Slot[] };
+export type Stage = Omit<StageFrontMatter, 'slots' | 'caps'> & {
+  readonly slots: readonly Slot[];
+  /** The cap on the protocol's angle beside those of the model. */
+  readonly caps: Omit<Caps, 'supportMargin'>;
+};
 
 export type Protocol = Omit<ProtocolFrontMatter, 'stages'> & {
   readonly id: string;

@@ -1,5 +1,7 @@
 /** A staged protocol's front matter as the protocol the other rooms use. */
 import type { Dose } from '../dosing/dose.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
+import { cappedAngleOf, stageCaps } from './guardedAngle.ts';
 import type { Change, Protocol, Slot, Stage } from './library.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
@@ -7,11 +9,12 @@ import { tempoOf } from './tempo.ts';
 
 /** The protocol with the id of its file; a dose keeps its source beside it, and null where the author gives nothing. */
 export function protocolOf(id: string, front: ProtocolFrontMatter, body: readonly ProseSection[]): Protocol {
-  return { ...front, id, stages: front.stages.map(stageOf), body };
+  const angle = cappedAngleOf(front.angle);
+  return { ...front, id, stages: front.stages.map((stage) => stageOf(stage, angle)), body };
 }
 
-function stageOf(stage: StageFrontMatter): Stage {
-  return { ...stage, slots: stage.slots.map(slotOf) };
+function stageOf(stage: StageFrontMatter, angle: JointAngle): Stage {
+  return { ...stage, caps: stageCaps(stage.caps, angle), slots: stage.slots.map(slotOf) };
 }
 
 function slotOf({ dose, progression, ...slot }: SlotFrontMatter): Slot {

@@ -23,6 +23,7 @@ import type { Obstacle } from './terms/obstacle.ts';
 import type { PassedOver } from './terms/passedOver.ts';
 import type { StageChoice } from './terms/stageChoice.ts';
 import type { Earlier } from './terms/earlier.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
 import {
   noCardFor,
   noSession,
@@ -147,7 +148,7 @@ function whoIsIt(consult: Consult, earlier: Earlier | null, workshop: Workshop):
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
   const effects = screenEffects(consult, library.clinic);
   if ('refusals' in effects) return effects;
-  const modelFor = (body: Body) => modelIn(models, library.version, body);
+  const modelFor = (body: Body, guardedBy: JointAngle) => modelIn(models, library.version, body, guardedBy);
   const person = personOf(consult, library, protocol, effects, modelFor, earlier);
   const stage = chooseStage(consult, protocol, effects, person.sudden, person.lastDone);
   const barred = stageRefusals(consult, stage, protocol, person.sudden);

@@ -22,7 +22,15 @@ export interface Change {
 }
 
 /** The caps of a stage and of a person, as the model words them. */
-export const CAPS = ['hipFlexion', 'compression', 'tension', 'demand', 'provokedAngle'] as const;
+export const CAPS = [
+  'hipFlexion',
+  'kneeFlexion',
+  'ankleDorsiflexion',
+  'compression',
+  'tension',
+  'demand',
+  'provokedAngle',
+] as const;
 export type Cap = (typeof CAPS)[number];
 
 /** What can stand against a step. */

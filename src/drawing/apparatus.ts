@@ -2,7 +2,7 @@
 import type { Point } from '../mechanics/pose.ts';
 import type { SideScene } from '../mechanics/scene.ts';
 import { ball } from './blocks.ts';
-import { edged, lined, type Stroke } from './ink.ts';
+import { edged, lined, type Stroke } from './strokes.ts';
 import { circle, polyline, rectangle } from './outline.ts';
 import { along, between, directionFrom, turned } from './plane.ts';
 import { LINE } from './proportions.ts';

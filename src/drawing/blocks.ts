@@ -1,6 +1,6 @@
 /** Things to stand, lie, sit and lean on, in metres; each is drawn from the surface it offers down to the floor. */
 import type { Point } from '../mechanics/pose.ts';
-import { edged, filled, lined, type Stroke } from './ink.ts';
+import { edged, filled, lined, type Stroke } from './strokes.ts';
 import { circle, polyline, rectangle, smooth, corner } from './outline.ts';
 import { LINE } from './proportions.ts';
 

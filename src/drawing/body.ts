@@ -7,7 +7,7 @@ import { placed } from './foot.ts';
 import type { Furniture } from './furniture.ts';
 import { farReachOf, reachOf } from './hands.ts';
 import { headOf, type Head } from './head.ts';
-import { edged, filled, type Stroke } from './ink.ts';
+import { edged, filled, type Stroke } from './strokes.ts';
 import { legOutline } from './leg.ts';
 import { pressed, shifted, type Outline } from './outline.ts';
 import { along } from './plane.ts';

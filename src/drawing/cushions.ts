@@ -1,7 +1,7 @@
 /** Pillows that carry nothing: a mark for the hips, a pad for a knee, a cushion under the belly. */
 import { pillows } from './blocks.ts';
 import { kneeDown, lowestHip } from './carriage.ts';
-import type { Stroke } from './ink.ts';
+import type { Stroke } from './strokes.ts';
 import { RAISED_FROM_M } from './pedestal.ts';
 import type { Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';

@@ -5,7 +5,7 @@ import { ballUnder, gripPost, hurdle, isHooked, lever, machineGrip, sofaOver } f
 import { bed, bench, books, chair, mat, table, type Surface } from './blocks.ts';
 import { facesDown, kneels, lowestHip, onTheBack, sinks, sits } from './carriage.ts';
 import { bellyPillow, pillowUnderHips, sparePillows } from './cushions.ts';
-import { edged, type Stroke } from './ink.ts';
+import { edged, type Stroke } from './strokes.ts';
 import { circle } from './outline.ts';
 import { RAISED_FROM_M, raisedSupports } from './pedestal.ts';
 import { between, distance } from './plane.ts';

@@ -1,6 +1,6 @@
 /** The hip's bend as an arc from the backward-lengthened pelvis line to the thigh, with its degrees in a free place. */
 import type { Point } from '../mechanics/pose.ts';
-import { captionHalf, edged, lined, type Caption, type Stroke } from './ink.ts';
+import { captionHalf, edged, lined, type Caption, type Stroke } from './strokes.ts';
 import { clearanceOf, chain, type Bar } from './clearance.ts';
 import { arc, circle, polyline } from './outline.ts';
 import { along, directionFrom, distance, opposite, turnFrom, turned, upwardAt } from './plane.ts';

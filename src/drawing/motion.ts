@@ -2,7 +2,7 @@
 import type { ArrowSign } from '../mechanics/drawnPose.ts';
 import type { Point } from '../mechanics/pose.ts';
 import { chain, clearanceOf, type Bar } from './clearance.ts';
-import { edged, filled, lined, type Stroke } from './ink.ts';
+import { edged, filled, lined, type Stroke } from './strokes.ts';
 import { circle, polyline, pressed, type Outline } from './outline.ts';
 import { along, between, directionFrom, distance, frameAt, turnFrom, turned } from './plane.ts';
 import { LINE } from './proportions.ts';

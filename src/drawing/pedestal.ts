@@ -2,7 +2,7 @@
 import type { SupportPoint } from '../mechanics/movement.ts';
 import type { Prop, SideScene } from '../mechanics/scene.ts';
 import { ball, bench, books, chair, pillows, step } from './blocks.ts';
-import type { Stroke } from './ink.ts';
+import type { Stroke } from './strokes.ts';
 import { placed } from './foot.ts';
 import { contactOf, legPartOf, type Stance } from './stance.ts';
 

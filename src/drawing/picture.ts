@@ -1,6 +1,6 @@
 /** The pictures of one scene before they are set on the sheet. */
 import type { ArrowSign } from '../mechanics/drawnPose.ts';
-import type { Caption, Stroke } from './ink.ts';
+import type { Caption, Stroke } from './strokes.ts';
 
 export interface Picture {
   readonly strokes: readonly Stroke[];

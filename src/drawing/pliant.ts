@@ -1,7 +1,7 @@
 /** Things that give way: a band, a strap and a towel, drawn between the body and what holds them. */
 import type { Point } from '../mechanics/pose.ts';
 import type { SideScene } from '../mechanics/scene.ts';
-import { edged, filled, lined, type Stroke } from './ink.ts';
+import { edged, filled, lined, type Stroke } from './strokes.ts';
 import { circle, polyline, rectangle, taperedCapsule } from './outline.ts';
 import { along, clamp, directionFrom, distance } from './plane.ts';
 import { LINE } from './proportions.ts';

@@ -2,7 +2,7 @@
 import type { Scene } from '../mechanics/scene.ts';
 import type { Drawing } from './drawing.ts';
 import { frontPictures } from './front/picture.ts';
-import { lined, setOnSheet, windowAround, type Stroke, type Window } from './ink.ts';
+import { lined, setOnSheet, windowAround, type Stroke, type Window } from './strokes.ts';
 import { hullPoints, polyline } from './outline.ts';
 import { LINE } from './proportions.ts';
 import { sidePictures } from './sidePicture.ts';

@@ -5,7 +5,7 @@ import type { Entered, SeenFrame, Touched } from '../mechanics/seen.ts';
 import { footKnots } from './foot.ts';
 import { frontSeen } from './front/seen.ts';
 import type { Thing } from './furniture.ts';
-import type { Stroke } from './ink.ts';
+import type { Stroke } from './strokes.ts';
 import { hullPoints } from './outline.ts';
 import { between, directionFrom, distance, frameAt, upwardAt } from './plane.ts';
 import { farReachOf } from './hands.ts';

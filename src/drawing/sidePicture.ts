@@ -7,7 +7,7 @@ import { chain, type Bar } from './clearance.ts';
 import { headOf } from './head.ts';
 import { furnish, type Furniture } from './furniture.ts';
 import { hipAngle } from './hipAngle.ts';
-import type { Caption, Stroke } from './ink.ts';
+import type { Caption, Stroke } from './strokes.ts';
 import { arrow, ghost, ghostBars, NO_ARROW, signArrow, type Arrow, type Mover } from './motion.ts';
 import { hullPoints } from './outline.ts';
 import type { Picture, Pictures } from './picture.ts';

@@ -1,6 +1,6 @@
 /** The wall a body pushes, leans on or has behind it, and the towel between. */
 import { wall } from './blocks.ts';
-import { edged, type Stroke } from './ink.ts';
+import { edged, type Stroke } from './strokes.ts';
 import { rectangle } from './outline.ts';
 import type { Stance } from './stance.ts';
 import { torsoKnots } from './torso.ts';

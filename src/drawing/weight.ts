@@ -1,7 +1,7 @@
 /** Where a weight sits on a stance: held, worn or lying on the body. */
 import type { Point } from '../mechanics/pose.ts';
 import type { WeightKind } from '../mechanics/scene.ts';
-import type { Stroke } from './ink.ts';
+import type { Stroke } from './strokes.ts';
 import { hullPoints, shifted } from './outline.ts';
 import { along, directionFrom, frontOf, opposite, upwardAt } from './plane.ts';
 import type { Stance } from './stance.ts';

@@ -1,7 +1,7 @@
 /** The weights as the things they are, drawn about the point where they sit. Sizes grow with the kilograms. */
 import type { Point } from '../mechanics/pose.ts';
 import type { SideScene, WeightKind } from '../mechanics/scene.ts';
-import { edged, lined, type Stroke } from './ink.ts';
+import { edged, lined, type Stroke } from './strokes.ts';
 import { circle, corner, polyline, smooth, taperedCapsule, type Outline } from './outline.ts';
 import { along, clamp, frameAt, opposite } from './plane.ts';
 

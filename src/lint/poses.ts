@@ -7,7 +7,7 @@ import { closePose } from '../mechanics/closure.ts';
 import { ankleDegOf } from '../mechanics/kinematics.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import type { LegPose } from '../mechanics/pose.ts';
-import { obstacleAt, type Obstacle } from '../mechanics/rest.ts';
+import { obstacleAt, type Obstacle } from '../mechanics/equilibrium.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
 import { refuse, type Words } from './spot.ts';
 

@@ -1,25 +1,28 @@
-/** Stages that leave somebody out: a slot that must be filled, and no card in it that a panellist could do. */
+/** Stages that leave somebody out: a slot that must be filled, and no card in it that a patient could do. */
 import { keepStageOf } from '../content/keepStage.ts';
 import type { Library, Protocol, Slot, Stage } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { referenceBody } from '../decisions/person/body.ts';
 import { chooseCards } from '../decisions/candidates/choose.ts';
-import { modelOf } from '../decisions/person/model.ts';
+import { modelIn, type Models } from '../decisions/person/model.ts';
 import { boundsOf, personOf, type Person } from '../decisions/person/person.ts';
 import type { ScreenEffects } from '../decisions/screen/screen.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
-import { PANEL, panelConsult, type Panellist } from './panel.ts';
+import type { JointAngle } from '../mechanics/jointAngle.ts';
+import { SYNTHETIC_PATIENTS, syntheticConsult, type SyntheticPatient } from './syntheticPatients.ts';
 import { warn } from './spot.ts';
 import { obstacleWords } from '../messages/en/clinician/obstacles.ts';
 
-/** A warning at the cards of each needed slot for which the programme's own choice finds none for a panellist. */
+/** A warning at the cards of each needed slot for which the programme's own choice finds none for a patient. */
 export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
-  const model = modelOf(referenceBody(library.clinic));
+  const models: Models = new Map();
   return [...library.protocols.values()].flatMap((protocol) => {
-    const people = PANEL.map((panellist) => ({
-      panellist,
-      person: personOf(panelConsult(panellist, protocol.id), library, protocol, NO_EFFECTS, () => model),
+    const modelFor = (_: unknown, guardedBy: JointAngle) =>
+      modelIn(models, library.version, referenceBody(library.clinic), guardedBy);
+    const people = SYNTHETIC_PATIENTS.map((patient) => ({
+      patient,
+      person: personOf(syntheticConsult(patient, protocol.id), library, protocol, NO_EFFECTS, modelFor),
     }));
     return protocol.stages.flatMap((stage, index) =>
       gapsIn(stage, nameOf(protocol, stage, index), people).map((gap) =>
@@ -44,18 +47,18 @@ const NO_EFFECTS: ScreenEffects = {
 interface Gap {
   readonly slot: Slot;
   readonly slotIndex: number;
-  readonly leaves: readonly Panellist[];
+  readonly leaves: readonly SyntheticPatient[];
   /** Why each card of the slot was passed over for the first of them. */
   readonly reasons: readonly string[];
 }
 
 interface OnPanel {
-  readonly panellist: Panellist;
+  readonly patient: SyntheticPatient;
   readonly person: Person;
 }
 
 function gapsIn(stage: Stage, name: StageName, people: readonly OnPanel[]): Gap[] {
-  const chosen = people.map(({ panellist, person }) => ({ panellist, ...chosenFor(person, name, stage) }));
+  const chosen = people.map(({ patient, person }) => ({ patient, ...chosenFor(person, name, stage) }));
   return stage.slots.flatMap((slot, slotIndex) => {
     const without = chosen.filter(({ empty }) => empty.includes(slot));
     const [first] = without;
@@ -63,7 +66,7 @@ function gapsIn(stage: Stage, name: StageName, people: readonly OnPanel[]): Gap[
     const reasons = first.passedOver
       .filter((one) => one.slot === slot.name)
       .map(({ card, why }) => `${card}: ${obstacleWords(why)}`);
-    return [{ slot, slotIndex, leaves: without.map(({ panellist }) => panellist), reasons }];
+    return [{ slot, slotIndex, leaves: without.map(({ patient }) => patient), reasons }];
   });
 }
 

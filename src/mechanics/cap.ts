@@ -1,12 +1,14 @@
 /** The limits of a stage, and what of an exercise is held against them. */
 import type { Body } from './body.ts';
 import { loadingsAt, type Loading } from './loading.ts';
+import { JOINT_ANGLES, type JointAngle } from './jointAngle.ts';
 import type { Movement } from './movement.ts';
-import { poseAt } from './trajectory.ts';
 
 /** Caps of a stage; null where a cap is lifted. */
 export interface Caps {
-  readonly hipFlexionDeg: number | null;
+  /** The joint angle that guards the tendon, and how far it may go, degrees. */
+  readonly angle: JointAngle;
+  readonly angleDeg: number | null;
   readonly compressionBw: number | null;
   readonly tensionBw: number | null;
   readonly demand: number | null;
@@ -15,12 +17,14 @@ export interface Caps {
 }
 
 /** Named in this order where several are broken alike. */
-export const LIMITS = ['hipFlexion', 'compression', 'tension', 'demand'] as const;
+export const LIMITS = [...JOINT_ANGLES, 'compression', 'tension', 'demand'] as const;
 export type Limit = (typeof LIMITS)[number];
 
 /** What caps are compared with, least-effort friction, without the margin. */
-export interface Strain {
+export interface Demands {
   readonly hipFlexionDeg: number;
+  readonly kneeFlexionDeg: number;
+  readonly ankleDorsiflexionDeg: number;
   readonly compressionBw: number;
   readonly tensionBw: number;
   readonly demand: number;
@@ -37,14 +41,16 @@ export function marginOf(
   return supports.length > 1 ? supportMargin : 1;
 }
 
-/** The cap that a strain breaks by the largest share; null when all hold. */
-export function brokenCap(movement: Movement, strain: Strain, caps: Caps): Limit | null {
+/** The cap that demands break by the largest share; null when all hold. */
+export function brokenCap(movement: Movement, demands: Demands, caps: Caps): Limit | null {
   const margin = marginOf(movement, caps);
+  const angleExcess = (angle: JointAngle) =>
+    angle === caps.angle ? excessOf(demands[`${angle}Deg`], caps.angleDeg) : NONE;
   const excess = [
-    excessOf(strain.hipFlexionDeg, caps.hipFlexionDeg),
-    excessOf(margin * strain.compressionBw, caps.compressionBw),
-    excessOf(margin * strain.tensionBw, caps.tensionBw),
-    excessOf(strain.demand, caps.demand),
+    ...JOINT_ANGLES.map(angleExcess),
+    excessOf(margin * demands.compressionBw, caps.compressionBw),
+    excessOf(margin * demands.tensionBw, caps.tensionBw),
+    excessOf(demands.demand, caps.demand),
   ];
   let worst = -1;
   for (let i = 0; i < LIMITS.length; i++) {
@@ -67,50 +73,26 @@ function isOver(value: number, cap: number): boolean {
 }
 
 /**
- * The strain at fraction `t` that any load from nothing up to `loadKg` can cause; null when one of them cannot rest.
+ * The demands at fraction `t` that any load from nothing up to `loadKg` can cause; null when one of them cannot rest.
  *
  * Squeeze does not always rise with load: on a step a weight in the hands moves the trunk and lets the hamstrings off.
  * A cap must also hold for whoever takes less, so every value is the largest on the way up. Angles and pull are those
  * of either leg, since in an uneven exercise the painful one takes both parts; demand is the working leg's.
  */
-export function strainUpTo(movement: Movement, body: Body, loadKg: number, t: number): Strain | null {
-  const at = strainBy(movement, body, t);
+export function demandsUpTo(movement: Movement, body: Body, loadKg: number, t: number): Demands | null {
+  const at = demandsBy(movement, body, t);
   const loadsKg = looksUpTo(movement, loadKg);
-  const strains = loadsKg.map(at);
-  return strains.every((strain) => strain !== null) ? largestOf(strains, loadsKg, at) : null;
+  const all = loadsKg.map(at);
+  return all.every((demands) => demands !== null) ? largestOf(all, loadsKg, at) : null;
 }
 
-/**
- * Whether at fraction `t` a cap breaks, or the body cannot rest, under any load from nothing up to `loadKg`: the yes or
- * no of `strainUpTo` and `brokenCap`. The first break is enough, and bend and heaviest load, looked at first, mostly are it.
- */
-export function breaks(movement: Movement, body: Body, loadKg: number, caps: Caps, t: number): boolean {
-  if (isBentBeyond(movement, caps, t)) return true;
-  const at = strainBy(movement, body, t);
-  const loadsKg = looksUpTo(movement, loadKg);
-  const strains: Strain[] = [];
-  for (const kg of loadsKg.toReversed()) {
-    const strain = at(kg);
-    if (!strain || brokenCap(movement, strain, caps)) return true;
-    strains.unshift(strain);
-  }
-  return brokenCap(movement, largestOf(strains, loadsKg, at), caps) !== null;
-}
+type DemandsBy = (loadKg: number) => Demands | null;
 
-/** Whether a hip is bent beyond its cap at fraction `t`. No load bends a hip: the pose alone says it. */
-export function isBentBeyond(movement: Movement, { hipFlexionDeg: capDeg }: Caps, t: number): boolean {
-  if (capDeg === null) return false;
-  const { work, other = work } = poseAt(movement, t);
-  return isOver(Math.max(work.hip, other.hip), capDeg);
-}
-
-type StrainBy = (loadKg: number) => Strain | null;
-
-function strainBy(movement: Movement, body: Body, t: number): StrainBy {
+function demandsBy(movement: Movement, body: Body, t: number): DemandsBy {
   const loadingAt = loadingsAt(movement, body, t);
   return (loadKg) => {
     const loading = loadingAt(loadKg);
-    return loading && strainOf(loading);
+    return loading && demandsOf(loading);
   };
 }
 
@@ -119,9 +101,9 @@ function looksUpTo({ loadAt }: Movement, loadKg: number): readonly number[] {
   return loadAt === undefined || loadKg === 0 ? [loadKg] : NODES.map((share) => share * loadKg);
 }
 
-function largestOf(strains: readonly Strain[], loadsKg: readonly number[], at: StrainBy): Strain {
-  const humps = (['tensionBw', 'demand'] as const).map((key) => humpKg(strains, loadsKg, key, at));
-  return humps.reduce((so, kg) => larger(so, (kg === null ? null : at(kg)) ?? so), strains.reduce(larger));
+function largestOf(all: readonly Demands[], loadsKg: readonly number[], at: DemandsBy): Demands {
+  const humps = (['tensionBw', 'demand'] as const).map((key) => humpKg(all, loadsKg, key, at));
+  return humps.reduce((so, kg) => larger(so, (kg === null ? null : at(kg)) ?? so), all.reduce(larger));
 }
 
 // Along the load pull and demand are smooth with one hump at most; five looks find it, a golden section its top.
@@ -131,12 +113,12 @@ const SECTIONS = 20;
 
 /** The load at which one value is largest, kilograms, when that lies between the looks; null when it is at either end. */
 function humpKg(
-  strains: readonly Strain[],
+  all: readonly Demands[],
   loadsKg: readonly number[],
   key: 'tensionBw' | 'demand',
-  at: StrainBy,
+  at: DemandsBy,
 ): number | null {
-  const values = strains.map((strain) => strain[key]);
+  const values = all.map((demands) => demands[key]);
   const top = values.indexOf(Math.max(...values));
   if (top === 0 || top === values.length - 1) return null;
   const value = (kg: number) => at(kg)?.[key] ?? Infinity;
@@ -157,19 +139,23 @@ function humpKg(
   return (from + to) / 2;
 }
 
-function strainOf({ work, other }: Loading): Strain {
+function demandsOf({ work, other }: Loading): Demands {
   const both = other ?? work;
   return {
     hipFlexionDeg: Math.max(work.hipFlexionDeg, both.hipFlexionDeg),
+    kneeFlexionDeg: Math.max(work.kneeFlexionDeg, both.kneeFlexionDeg),
+    ankleDorsiflexionDeg: Math.max(work.ankleDorsiflexionDeg, both.ankleDorsiflexionDeg),
     compressionBw: Math.max(work.compressionBw, both.compressionBw),
     tensionBw: Math.max(work.tensionBw, both.tensionBw),
     demand: work.demand,
   };
 }
 
-function larger(left: Strain, right: Strain): Strain {
+function larger(left: Demands, right: Demands): Demands {
   return {
     hipFlexionDeg: Math.max(left.hipFlexionDeg, right.hipFlexionDeg),
+    kneeFlexionDeg: Math.max(left.kneeFlexionDeg, right.kneeFlexionDeg),
+    ankleDorsiflexionDeg: Math.max(left.ankleDorsiflexionDeg, right.ankleDorsiflexionDeg),
     compressionBw: Math.max(left.compressionBw, right.compressionBw),
     tensionBw: Math.max(left.tensionBw, right.tensionBw),
     demand: Math.max(left.demand, right.demand),

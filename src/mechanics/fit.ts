@@ -1,13 +1,10 @@
 /** Range and load together: the load first, then how far it may go, a lighter one where that is too little. */
 import type { Body } from './body.ts';
 import type { Caps } from './cap.ts';
-import { fractionFrom, type Stretch } from './gentle.ts';
 import { liftBarredBy } from './lift.ts';
 import type { Movement } from './movement.ts';
-import { admits, holdsInFull, largestRange, type AdmittedRange } from './range.ts';
+import { admits, largestRange, rangeTo, type AdmittedRange } from './range.ts';
 import { largestStep, type AdmittedStep, type NoStep } from './step.ts';
-import { stretchFrom } from './sweep.ts';
-import { poseAt } from './trajectory.ts';
 
 /** What is to be solved. Loads as the kit can make them, heaviest first, the first at or below the dose. */
 export interface FitRequest {
@@ -70,7 +67,7 @@ export function fitsInFull(
 ): boolean {
   return movement.range === 'steps'
     ? largestStep(movement, body, loadKg, caps, stepHeightsM).admitted
-    : holdsInFull(movement, body, loadKg, caps);
+    : admits(movement, body, loadKg, caps).admitted;
 }
 
 type Tried =
@@ -112,17 +109,14 @@ function narrowest(
   range: AdmittedRange | AdmittedStep,
 ): AdmittedRange | AdmittedStep {
   if (movement.range === 'fixed' || !movement.end) return range;
-  if (movement.range === 'continuous') return cutTo(movement, range, Math.min(leastFraction, range.fraction));
+  if (movement.range === 'continuous') {
+    const fraction = Math.min(leastFraction, range.fraction);
+    return { ...range, ...rangeTo(fraction, range.gentleEnd, movement, body, loadKg, caps.angle) };
+  }
   const lowestFirst = [...stepHeightsM].sort((left, right) => left - right);
   for (const heightM of lowestFirst) {
     const step = largestStep(movement, body, loadKg, caps, [heightM]);
     if (step.admitted) return step;
   }
   return range;
-}
-
-function cutTo(movement: Movement, range: AdmittedRange, fraction: number): AdmittedRange {
-  const stretch: Stretch = stretchFrom(range.gentleEnd, fraction);
-  const hipFlexionDeg = poseAt(movement, fractionFrom(range.gentleEnd, fraction)).work.hip;
-  return { ...range, fraction, stretch, hipFlexionDeg };
 }

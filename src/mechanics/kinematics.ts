@@ -63,7 +63,12 @@ export function pointsOf({ trunk, lumbar, arms, work: workLeg, other }: Angles, 
 
 /** Dorsiflexion of a foot in degrees, whether the pose gives it or the foot's angle to the ground. */
 export function ankleDegOf(leg: LegPose, pelvisDeg: number): number {
-  return leg.ankle ?? (leg.pitch ?? 0) - (leg.hip - pelvisDeg - leg.knee);
+  return dorsiflexionDeg(legAngles(leg), pelvisDeg);
+}
+
+/** The same with nothing left out. */
+export function dorsiflexionDeg({ hip, knee, foot, inTheAir }: LegAngles, pelvisDeg: number): number {
+  return inTheAir ? foot : foot - (hip - pelvisDeg - knee);
 }
 
 function legPoints(leg: LegAngles, pelvisDeg: number, heightM: number): LegPoints {

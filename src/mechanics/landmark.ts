@@ -7,7 +7,7 @@
 import { BACK } from './anthropometry.ts';
 import type { Body } from './body.ts';
 import { closePose } from './closure.ts';
-import { fractionFrom, gentleEndOf, type Stretch } from './gentle.ts';
+import { fractionFrom, gentleEndOf, type MovementEnd, type Interval } from './gentle.ts';
 import { postureOf } from './kinematics.ts';
 import type { Movement } from './movement.ts';
 import type { Posture } from './pose.ts';
@@ -61,11 +61,11 @@ export function landmarks(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
+  gentleEnd: MovementEnd = gentleEndOf(movement, body, loadKg),
 ): readonly Landmark[] {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
   const at = (t: number) => closePose(movement, poseAt(movement, t), body, loadKg);
-  const far = at(gentleEnd === 'start' ? stretch.to : stretch.from);
+  const far = at(gentleEnd === 'start' ? interval.to : interval.from);
   const near = at(fractionFrom(gentleEnd, 0));
   if (!far || !near) return [];
   const rests = (part: RegExp) => movement.supports.some((support) => part.test(support));

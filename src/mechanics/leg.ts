@@ -6,7 +6,7 @@ import type { Movement } from './movement.ts';
 import { ACHILLES_ARM_M, armsAt, LUMPS, STRENGTH_N, STRESS_N_PER_CM2, type Arms } from './muscle.ts';
 import type { LegPose } from './pose.ts';
 import { leastEffort, shareLoad, type Effort, type Shares, type SharingProblem } from './sharing.ts';
-import { passiveTensionN } from './stretch.ts';
+import { passiveTensionN } from './passiveTension.ts';
 
 // Areas squared, cm⁴.
 const WEIGHTS = STRENGTH_N.map((strength) => (strength / STRESS_N_PER_CM2) ** 2);

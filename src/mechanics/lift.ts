@@ -7,12 +7,11 @@
  * may not rely on it.
  */
 import type { Body } from './body.ts';
-import { breaks, type Caps } from './cap.ts';
+import type { Caps } from './cap.ts';
 import { closePose } from './closure.ts';
 import { loadingAt, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 import { bisect, largestRange, type Barred } from './range.ts';
-import { samplesOf } from './sweep.ts';
 import { poseAt } from './trajectory.ts';
 
 /** The lift as a movement: from standing down to the floor [choice]. */
@@ -42,7 +41,7 @@ export function liftFrom(heightM: number, body: Body, loadKg: number): Loading |
 export function lowestLiftM(body: Body, loadKg: number, caps: Caps): number | Barred {
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range;
-  return range.decidedBy === 'full' ? 0 : handHeightM(body, loadKg, range.stretch.to);
+  return range.decidedBy === 'full' ? 0 : handHeightM(body, loadKg, range.interval.to);
 }
 
 /** What bars lifting `loadKg` from `heightM` above the floor; null when the caps admit it. */
@@ -52,26 +51,9 @@ export function liftBarredBy(
   loadKg: number,
   caps: Caps,
 ): Barred['barredBy'] | null {
-  if (canLift(heightM, body, loadKg, caps)) return null;
-  return barredBy(heightM, body, loadKg, caps);
-}
-
-/** The yes or no of `liftBarredBy`: mostly a few looks from standing down to where the weight stands, not the whole way. */
-export function canLift(heightM: number, body: Body, loadKg: number, caps: Caps): boolean {
-  for (const t of samplesOf(LIFT)) {
-    const reaches = handHeightM(body, loadKg, t) <= heightM;
-    if (breaks(LIFT, body, loadKg, caps, t))
-      // Between this look and the one before the caps hold a little further.
-      return reaches && barredBy(heightM, body, loadKg, caps) === null;
-    if (reaches) return true;
-  }
-  return true;
-}
-
-function barredBy(heightM: number, body: Body, loadKg: number, caps: Caps): Barred['barredBy'] | null {
   const range = largestRange(LIFT, body, loadKg, caps);
   if (!range.admitted) return range.barredBy;
-  if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.stretch.to)) return null;
+  if (range.decidedBy === 'full' || heightM >= handHeightM(body, loadKg, range.interval.to)) return null;
   return range.decidedBy;
 }
 

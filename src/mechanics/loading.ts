@@ -4,13 +4,13 @@ import { beltForceN, wrapDeg } from './belt.ts';
 import type { Body } from './body.ts';
 import { closingOf, type ClosedBody } from './closure.ts';
 import { FRICTION, leastEffortN } from './friction.ts';
-import { anglesOf } from './kinematics.ts';
-import { forcesOf, legOf, type Leg, type LegBend } from './leg.ts';
+import { anglesOf, dorsiflexionDeg, type LegAngles } from './kinematics.ts';
+import { forcesOf, legOf, type Leg } from './leg.ts';
 import { legMoments, type LegMoments } from './moment.ts';
 import type { Movement } from './movement.ts';
 import type { BodyPoints, Posture } from './pose.ts';
 import { reactionsOf, type Reaction } from './reaction.ts';
-import { restsOn } from './rest.ts';
+import { restsOn } from './equilibrium.ts';
 import { demandOf, strengthFactor } from './strength.ts';
 import { poseAt } from './trajectory.ts';
 import { weightsOf, type Weights } from './weight.ts';
@@ -19,6 +19,7 @@ import { weightsOf, type Weights } from './weight.ts';
 export interface LegLoading {
   readonly hipFlexionDeg: number;
   readonly kneeFlexionDeg: number;
+  readonly ankleDorsiflexionDeg: number;
   /** Net moments in N·m the muscles must supply: hip extension, knee flexion, ankle plantarflexion positive. */
   readonly hipMomentNm: number;
   readonly kneeMomentNm: number;
@@ -117,8 +118,16 @@ function loadingUnder(
     ? frictionOf(movement, points, weights, work, coefficient)
     : 0;
   const reactions = reactionsOf(points, movement.supports, weights, frictionN);
-  const loadingOn = (which: 'work' | 'other', bend: LegBend, leg: Leg) =>
-    legLoading(bend, leg, legMoments(which, points[which], weights[which], reactions), movement.mode, body);
+  const pelvisDeg = angles.trunk - angles.lumbar;
+  const loadingOn = (which: 'work' | 'other', bend: LegAngles, leg: Leg) =>
+    legLoading(
+      bend,
+      dorsiflexionDeg(bend, pelvisDeg),
+      leg,
+      legMoments(which, points[which], weights[which], reactions),
+      movement.mode,
+      body,
+    );
   return {
     angles,
     points,
@@ -155,7 +164,8 @@ function frictionOf(
 }
 
 function legLoading(
-  { hip, knee }: LegBend,
+  { hip, knee }: LegAngles,
+  ankleDorsiflexionDeg: number,
   leg: Leg,
   moments: LegMoments,
   mode: Movement['mode'],
@@ -169,6 +179,7 @@ function legLoading(
   return {
     hipFlexionDeg: hip,
     kneeFlexionDeg: knee,
+    ankleDorsiflexionDeg,
     hipMomentNm: moments.hipNm,
     kneeMomentNm: moments.kneeNm,
     ankleMomentNm: moments.ankleNm,

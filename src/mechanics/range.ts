@@ -1,11 +1,11 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
 import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
-import { breaks, brokenCap, isBentBeyond, strainUpTo, type Caps, type Limit } from './cap.ts';
-import { fractionFrom, gentleEndOf, type MovementEnd, type Stretch } from './gentle.ts';
+import { brokenCap, demandsUpTo, type Caps, type Limit } from './cap.ts';
+import { fractionFrom, gentleEndOf, type MovementEnd, type Interval } from './gentle.ts';
+import { angleAtDeg, fractionAtAngle, type JointAngle } from './jointAngle.ts';
 import type { Movement } from './movement.ts';
-import { SAMPLES, stretchFrom } from './sweep.ts';
-import { fractionAtHip, poseAt } from './trajectory.ts';
+import { SAMPLES, intervalFrom } from './sweep.ts';
 
 /** What ended a range: a cap, a pose that can no longer rest, or nothing (`full`). */
 export type RangeDecision = Limit | 'pose' | 'full';
@@ -16,9 +16,9 @@ export interface AdmittedRange {
   /** Share of the whole movement, 0 to 1; 1 for a hold. */
   readonly fraction: number;
   /** The part of the movement that is used. */
-  readonly stretch: Stretch;
-  /** Working hip at the far end, degrees. */
-  readonly hipFlexionDeg: number;
+  readonly interval: Interval;
+  /** Guarded angle of the working leg at the far end, degrees. */
+  readonly angleDeg: number;
   readonly decidedBy: RangeDecision;
 }
 
@@ -33,7 +33,7 @@ const BISECTIONS = 32;
 
 /**
  * The largest part of a movement, from its gentler end, on which every cap holds at any load from nothing to `loadKg`.
- * Never wider when a cap is tightened: 40 steps to the first break, then bisection, both by yes and no alone, so that a
+ * Never wider when a cap is tightened: 40 steps to the first break, then bisection, both by whether any cap breaks alone, so that a
  * tighter cap can only move the answer towards the gentler end.
  */
 export function largestRange(
@@ -42,22 +42,21 @@ export function largestRange(
   loadKg: number,
   caps: Caps,
 ): AdmittedRange | Barred {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
+  const gentleEnd = gentleEndOf(movement, body, loadKg, caps.angle);
   const breakAt = (distance: number) =>
     breakIn(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
-  const holdsAt = (distance: number) =>
-    !breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, distance));
-  const isBent = (distance: number) => isBentBeyond(movement, caps, fractionFrom(gentleEnd, distance));
+  const holdsAt = (distance: number) => breakAt(distance) === null;
+  const reached = (fraction: number) => rangeTo(fraction, gentleEnd, movement, body, loadKg, caps.angle);
   const atGentleEnd = breakAt(0);
   if (atGentleEnd) return { admitted: false, barredBy: atGentleEnd };
   const steps = movement.end ? SAMPLES - 1 : 0;
   for (let step = 1; step <= steps; step++) {
     if (holdsAt(step / steps)) continue;
-    const fraction = lastHeld(isBent, holdsAt, (step - 1) / steps, step / steps);
+    const fraction = bisect(holdsAt, (step - 1) / steps, step / steps);
     const beyond = breakAt(fraction + (step / steps - fraction) * HAIR) ?? breakAt(step / steps);
-    return rangeOf(movement, gentleEnd, fraction, beyond ?? 'full');
+    return { ...reached(fraction), decidedBy: beyond ?? 'full' };
   }
-  return rangeOf(movement, gentleEnd, 1, 'full');
+  return { ...reached(1), decidedBy: 'full' };
 }
 
 /** Whether every cap holds along the whole movement, for exercises that are done in full or not at all; else which bars it. */
@@ -67,30 +66,27 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
   return { admitted: false, barredBy: range.decidedBy };
 }
 
-/** The yes or no of `admits`, from the far end on: a break is mostly there, and the first is enough. */
-export function holdsInFull(movement: Movement, body: Body, loadKg: number, caps: Caps): boolean {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
-  const steps = movement.end ? SAMPLES - 1 : 0;
-  for (let step = steps; step >= 0; step--)
-    if (breaks(movement, body, loadKg, caps, fractionFrom(gentleEnd, step / Math.max(1, steps))))
-      return false;
-  return true;
-}
-
 /**
- * The range with the hip at its far end rounded towards the gentler end to a multiple of `grainDeg`, never past that
- * end; the same range where nothing bends at the hip. To be posed and estimated anew: the printed angle is this one.
+ * The range with the guarded angle at its far end rounded towards the gentler end to a multiple of `grainDeg`, never
+ * past that end; the same range where that joint does not move. To be posed and estimated anew: the printed angle is this one.
  */
-export function roundedRange(movement: Movement, range: AdmittedRange, grainDeg: number): AdmittedRange {
-  const gentleDeg = poseAt(movement, fractionFrom(range.gentleEnd, 0)).work.hip;
-  const far = range.hipFlexionDeg;
+export function roundedRange(
+  movement: Movement,
+  body: Body,
+  range: AdmittedRange,
+  angle: JointAngle,
+  grainDeg: number,
+): AdmittedRange {
+  const gentleDeg = angleAtDeg(movement, body, 0, fractionFrom(range.gentleEnd, 0), angle);
+  const far = range.angleDeg;
   const wishedDeg =
     far >= gentleDeg
       ? Math.max(gentleDeg, roundDown(far, grainDeg))
       : Math.min(gentleDeg, -roundDown(-far, grainDeg));
-  const t = fractionAtHip(movement, wishedDeg);
+  const t = fractionAtAngle(movement, angle, wishedDeg);
   if (t === null) return range;
-  return rangeOf(movement, range.gentleEnd, fractionFrom(range.gentleEnd, t), range.decidedBy);
+  const fraction = fractionFrom(range.gentleEnd, t);
+  return { ...rangeTo(fraction, range.gentleEnd, movement, body, 0, angle), decidedBy: range.decidedBy };
 }
 
 /** What breaks at fraction `t`: a cap, the pose itself, or nothing. */
@@ -101,19 +97,8 @@ export function breakIn(
   caps: Caps,
   t: number,
 ): Limit | 'pose' | null {
-  const strain = strainUpTo(movement, body, loadKg, t);
-  return strain ? brokenCap(movement, strain, caps) : 'pose';
-}
-
-/** Where the caps hold last. Where it is the bend that breaks, its place is found without asking the muscles. */
-function lastHeld(
-  isBent: (at: number) => boolean,
-  holdsAt: (at: number) => boolean,
-  holds: number,
-  breaks: number,
-): number {
-  const bent = isBent(breaks) ? bisect((at) => !isBent(at), holds, breaks) : null;
-  return bent !== null && holdsAt(bent) ? bent : bisect(holdsAt, holds, breaks);
+  const demands = demandsUpTo(movement, body, loadKg, t);
+  return demands ? brokenCap(movement, demands, caps) : 'pose';
 }
 
 /** The last place from `holds` towards `breaks` where the yes-or-no still says yes, as near as numbers go. */
@@ -130,19 +115,15 @@ export function bisect(isHeld: (at: number) => boolean, holds: number, breaks: n
 // Just beyond the solved range, where exactly the deciding cap is broken.
 const HAIR = 1e-6;
 
-function rangeOf(
-  movement: Movement,
-  gentleEnd: MovementEnd,
+/** The range that ends at so much of the way, without what decided it. */
+export function rangeTo(
   fraction: number,
-  decidedBy: RangeDecision,
-): AdmittedRange {
-  const far = fractionFrom(gentleEnd, fraction);
-  return {
-    admitted: true,
-    gentleEnd,
-    fraction,
-    stretch: stretchFrom(gentleEnd, fraction),
-    hipFlexionDeg: poseAt(movement, far).work.hip,
-    decidedBy,
-  };
+  gentleEnd: MovementEnd,
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  angle: JointAngle,
+): Omit<AdmittedRange, 'decidedBy'> {
+  const angleDeg = angleAtDeg(movement, body, loadKg, fractionFrom(gentleEnd, fraction), angle);
+  return { admitted: true, gentleEnd, fraction, interval: intervalFrom(gentleEnd, fraction), angleDeg };
 }

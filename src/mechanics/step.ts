@@ -2,11 +2,11 @@
 import type { Body } from './body.ts';
 import type { Caps } from './cap.ts';
 import { closePose } from './closure.ts';
-import { fractionFrom, gentleEndOf } from './gentle.ts';
+import { fractionFrom, type MovementEnd } from './gentle.ts';
 import type { Movement } from './movement.ts';
 import type { Posture } from './pose.ts';
-import { bisect, largestRange, type AdmittedRange, type Barred } from './range.ts';
-import { SAMPLES, stretchFrom } from './sweep.ts';
+import { bisect, largestRange, rangeTo, type AdmittedRange, type Barred } from './range.ts';
+import { SAMPLES } from './sweep.ts';
 import { poseAt } from './trajectory.ts';
 
 /** A range that a step decides: the hip bend it takes to stand with one foot on it and the other on the floor. */
@@ -31,7 +31,7 @@ export function largestStep(
   const range = largestRange(movement, body, loadKg, caps);
   if (!range.admitted) return range;
   const reachable = heightsM
-    .map((heightM) => ({ heightM, distance: distanceAt(movement, body, loadKg, heightM) }))
+    .map((heightM) => ({ heightM, distance: distanceAt(movement, body, loadKg, heightM, range.gentleEnd) }))
     .filter((step): step is { heightM: number; distance: number } => step.distance !== null)
     .sort((left, right) => right.heightM - left.heightM);
   const step = reachable.find(({ distance }) => distance <= range.fraction);
@@ -40,9 +40,7 @@ export function largestStep(
   return {
     ...range,
     heightM,
-    fraction: distance,
-    stretch: stretchFrom(range.gentleEnd, distance),
-    hipFlexionDeg: poseAt(movement, fractionFrom(range.gentleEnd, distance)).work.hip,
+    ...rangeTo(distance, range.gentleEnd, movement, body, loadKg, caps.angle),
     decidedBy: step === reachable[0] ? 'full' : range.decidedBy,
   };
 }
@@ -53,8 +51,13 @@ export function stepHeightM({ work, other }: Posture): number {
 }
 
 /** Distance from the gentler end, 0 to 1, at which the pose stands on a step of this height; null when it never does. */
-function distanceAt(movement: Movement, body: Body, loadKg: number, heightM: number): number | null {
-  const gentleEnd = gentleEndOf(movement, body, loadKg);
+function distanceAt(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  heightM: number,
+  gentleEnd: MovementEnd,
+): number | null {
   const isBelow = (distance: number) => {
     const posture = closePose(movement, poseAt(movement, fractionFrom(gentleEnd, distance)), body, loadKg);
     return posture !== null && stepHeightM(posture) <= heightM + TOUCH_M;

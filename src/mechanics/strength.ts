@@ -4,7 +4,7 @@
  * Muscle volume follows body mass times height (Handsfield et al. 2014, J Biomech 47:631-638 [secondary]), and a
  * muscle's length follows height; volume over length is its cross-section, which makes its force: force follows mass.
  * One factor for every muscle changes no sharing of a moment, since only ratios of areas count there: pull and squeeze
- * stay, and the share of strength alone moves. Pull at rest is not scaled; people differ by more (`stretch.ts`).
+ * stay, and the share of strength alone moves. Pull at rest is not scaled; people differ by more (`passiveTension.ts`).
  */
 import type { Body } from './body.ts';
 import { STRENGTH_N } from './muscle.ts';

@@ -1,6 +1,7 @@
 /** An exercise along its movement: what it reaches at its peak, and what a repetition adds up to. */
 import type { Body } from './body.ts';
-import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Stretch } from './gentle.ts';
+import { fractionFrom, gentleEndsOf, WHOLE, type MovementEnd, type Interval } from './gentle.ts';
+import type { JointAngle } from './jointAngle.ts';
 import { loadingAt, loadingsAt, type Friction, type LegLoading, type Loading } from './loading.ts';
 import type { Movement } from './movement.ts';
 
@@ -18,6 +19,8 @@ export interface RepetitionTempo {
 /** Largest values along the part that was swept. Of the two moments, the one of larger amount with its sign. */
 export interface Peaks {
   readonly hipFlexionDeg: number;
+  readonly kneeFlexionDeg: number;
+  readonly ankleDorsiflexionDeg: number;
   readonly trunkLeanDeg: number;
   readonly tensionBw: number;
   readonly compressionBw: number;
@@ -45,21 +48,22 @@ export function sweep(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
   tempo: RepetitionTempo,
 ): Sweep | null {
-  return sweepsOf(movement, body, stretch, tempo)(loadKg);
+  return sweepsOf(movement, body, interval, tempo)(loadKg);
 }
 
 /** The same for several loads on one part: what no load changes along it is worked out once. */
 export function sweepsOf(
   movement: Movement,
   body: Body,
-  stretch: Stretch,
+  interval: Interval,
   tempo: RepetitionTempo,
+  guardedBy: JointAngle = 'hipFlexion',
 ): (loadKg: number) => Sweep | null {
-  const gentleEnd = gentleEndsOf(movement, body);
-  const places = samplesOf(movement, stretch).map((t) => loadingsAt(movement, body, t));
+  const gentleEnd = gentleEndsOf(movement, body, guardedBy);
+  const places = samplesOf(movement, interval).map((t) => loadingsAt(movement, body, t));
   return (loadKg) => {
     const loadings = allOf(places.map((under) => under(loadKg)));
     return loadings && sweepOf(loadings, gentleEnd(loadKg), tempo);
@@ -93,9 +97,9 @@ export function verticalOnlySqueezeBw(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
 ): number | null {
-  return squeezeUnder('none', movement, body, loadKg, stretch);
+  return squeezeUnder('none', movement, body, loadKg, interval);
 }
 
 /** The largest squeeze of the working leg when two supports may push against each other so much; as `verticalOnlySqueezeBw`. */
@@ -104,16 +108,16 @@ export function squeezeUnder(
   movement: Movement,
   body: Body,
   loadKg: number,
-  stretch: Stretch,
+  interval: Interval,
 ): number | null {
   const loadings = allOf(
-    samplesOf(movement, stretch).map((t) => loadingAt(movement, body, loadKg, t, friction)),
+    samplesOf(movement, interval).map((t) => loadingAt(movement, body, loadKg, t, friction)),
   );
   return loadings && largest(loadings, ({ work }) => work.compressionBw);
 }
 
 /** The fractions at which a part of a movement is looked at, from its lower to its upper end; one for a hold. */
-export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): readonly number[] {
+export function samplesOf(movement: Movement, { from, to }: Interval = WHOLE): readonly number[] {
   if (!movement.end || from === to) return [from];
   return Array.from({ length: SAMPLES }, (_, i) =>
     i === SAMPLES - 1 ? to : from + ((to - from) * i) / (SAMPLES - 1),
@@ -121,7 +125,7 @@ export function samplesOf(movement: Movement, { from, to }: Stretch = WHOLE): re
 }
 
 /** The part of a movement within `fraction` (0 to 1) of its gentler end. */
-export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
+export function intervalFrom(gentleEnd: MovementEnd, fraction: number): Interval {
   const [near, far] = [fractionFrom(gentleEnd, 0), fractionFrom(gentleEnd, fraction)];
   return near < far ? { from: near, to: far } : { from: far, to: near };
 }
@@ -129,6 +133,8 @@ export function stretchFrom(gentleEnd: MovementEnd, fraction: number): Stretch {
 function peaksOf(loadings: readonly Loading[], legs: readonly LegLoading[]): Peaks {
   return {
     hipFlexionDeg: largest(legs, (leg) => leg.hipFlexionDeg),
+    kneeFlexionDeg: largest(legs, (leg) => leg.kneeFlexionDeg),
+    ankleDorsiflexionDeg: largest(legs, (leg) => leg.ankleDorsiflexionDeg),
     trunkLeanDeg: largest(loadings, (loading) => loading.trunkLeanDeg),
     tensionBw: largest(legs, (leg) => leg.tensionBw),
     compressionBw: largest(legs, (leg) => leg.compressionBw),

@@ -25,15 +25,6 @@ export function poseAt({ start, end }: Movement, t: number): Pose {
 
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
-/**
- * The fraction at which the working hip is bent by `hipDeg`; null when the movement never gets there or holds still.
- */
-export function fractionAtHip({ start, end }: Movement, hipDeg: number): number | null {
-  if (!end || start.work.hip === end.work.hip) return null;
-  const t = (hipDeg - start.work.hip) / (end.work.hip - start.work.hip);
-  return t >= 0 && t <= 1 ? t : null;
-}
-
 function legAt(start: LegPose, end: LegPose, t: number): LegPose {
   const leg: Writable<LegPose> = { hip: mix(start.hip, end.hip, t), knee: mix(start.knee, end.knee, t) };
   if (start.pitch !== undefined && end.pitch !== undefined) leg.pitch = mix(start.pitch, end.pitch, t);

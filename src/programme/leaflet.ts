@@ -96,7 +96,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     opening: openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
       gentle: precautionsOf(person).gentle,
-      bends: bounds.stage.caps.hipFlexionDeg === null,
+      bends: bounds.stage.caps.angleDeg === null,
       sudden: person.sudden !== null,
       beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),

@@ -103,7 +103,7 @@ export interface Cell extends Omit<DecidedCell, 'rule'> {
   readonly rule: string;
 }
 
-/** Every exercise of a step carries all cells, in the order of CELLS. */
+/** Every exercise of a step carries all cells, in the order of CELLS; of the joint angles that of its protocol. */
 export interface Prescription {
   readonly card: string;
   readonly title: string;
@@ -208,7 +208,7 @@ export interface PassedOver {
   readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
+  /** The name of the limit: position, hipFlexion, kneeFlexion, ankleDorsiflexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
   readonly limit: string;
   readonly value: number | string | null;
 }

@@ -14,7 +14,7 @@ import { CELLS, type CellName } from '../decisions/terms/cell.ts';
 import type { Person } from '../decisions/person/person.ts';
 import { cellTexts } from '../messages/en/patient/cells.ts';
 import { cellsInWords } from './cells.ts';
-import { COLUMN_WORDS } from '../messages/en/patient/dose.ts';
+import { columnsFor } from '../messages/en/patient/dose.ts';
 import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
@@ -46,7 +46,7 @@ function ladderTables({ shown, person, dated }: Decided): StepTable[] {
     return {
       step: rung.step,
       heading: stepHeading(rung.step, present),
-      columns: COLUMN_WORDS,
+      columns: columnsFor(person.model.guardedBy),
       caption: stepCaption(rung.step, present),
       change: present ? '' : rungText(one),
       // The second preview goes by the same rule as the first.
@@ -73,7 +73,7 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
   return {
     step,
     heading: datedStepHeading(step, from),
-    columns: COLUMN_WORDS,
+    columns: columnsFor(person.model.guardedBy),
     caption: stepCaption(step, false),
     change: partText(enters === null ? rungText(shown) : `${name}.`, step),
     goOnWhen:

@@ -46,7 +46,13 @@ describe('readLibrary', () => {
       doseSource: { cite: 'house choice', mark: 'choice' },
       progression: [{ change: 'repetitions', by: 2, to: 12 }],
     });
-    expect(keep?.caps).toEqual({ hipFlexionDeg: null, compressionBw: null, tensionBw: null, demand: null });
+    expect(keep?.caps).toEqual({
+      angle: 'hipFlexion',
+      angleDeg: null,
+      compressionBw: null,
+      tensionBw: null,
+      demand: null,
+    });
     expect(keep?.slots[0]?.progression).toEqual([{ change: 'load', by: null, to: null }]);
   });
 

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { create } from 'fontkit';
 import { describe, expect, it } from 'vitest';
-import { flagsOf, widthOf, wrapped } from '../../src/drawing/charts/chalk.ts';
+import { flagsOf, widthOf, wrapped } from '../../src/drawing/charts/shapes.ts';
 import { compressionLadder, type Ladder } from '../../src/drawing/charts/compressionLadder.ts';
 import { rangeRuler, type Ruler } from '../../src/drawing/charts/rangeRuler.ts';
 import { squeezeChart, type Squeeze } from '../../src/drawing/charts/squeezeChart.ts';
 import type { Drawing, Label } from '../../src/drawing/drawing.ts';
-import { captionHalf } from '../../src/drawing/ink.ts';
+import { captionHalf } from '../../src/drawing/strokes.ts';
 import { boundsOf, shapesOf, touches, type Box } from './scenes.ts';
 
 // The house's own faces are the judge of every width that the pure room only estimates.

@@ -1,11 +1,12 @@
 /** Laws of what is prescribed that hold for whoever gets a programme; each throws where it is broken. */
+import { cellsFor } from '../../src/decisions/session/cells/angleCell.ts';
 import assert from 'node:assert/strict';
 import type { Consult, Stage } from '../../src/content/library.ts';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { RESOLUTION } from '../../src/dosing/growth.ts';
 import { isPosed, modelIn, type Models } from '../../src/decisions/person/model.ts';
 import { type Prescription, type Programme } from '../../src/programme/programme.ts';
-import { CELLS, DECIDED_BY, type CellName } from '../../src/decisions/terms/cell.ts';
+import { DECIDED_BY, type CellName } from '../../src/decisions/terms/cell.ts';
 import { MARKS } from '../../src/units/source.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 import type { Law } from './planLaws.ts';
@@ -20,7 +21,7 @@ export const reasonedCells: Law = (programme, consult) => {
   for (const { cells } of programme.steps.flatMap(({ prescriptions }) => prescriptions)) {
     assert.deepEqual(
       cells.map(({ cell }) => cell),
-      [...CELLS],
+      cellsFor('hipFlexion'),
     );
     for (const { value, rule, source, decidedBy } of cells) {
       if (typeof value === 'number') assert.ok(Number.isFinite(value), `${rule} gives ${value}`);
@@ -78,7 +79,8 @@ function asked({ card, cells }: Prescription, { heightM, massKg }: Consult): Ask
 export const underTheCaps: Law = (programme, consult) => {
   const stage = stageOf(programme, consult);
   if (stage === null) return;
-  const mostDeg = Math.max(stage.caps.hipFlexionDeg ?? 180, stage.opensToDeg ?? 0);
+  const cappedDeg = stage.caps.angle === 'hipFlexion' ? stage.caps.angleDeg : null;
+  const mostDeg = Math.max(cappedDeg ?? 180, stage.opensToDeg ?? 0);
   for (const { step, prescriptions } of programme.steps)
     for (const one of prescriptions) {
       const at = asked(one, consult);

@@ -6,7 +6,8 @@ import { largestRange } from '../../src/mechanics/range.ts';
 import { cardNamed } from '../published/exercise-cards.ts';
 
 const NO_CAPS: Caps = {
-  hipFlexionDeg: null,
+  angle: 'hipFlexion',
+  angleDeg: null,
   compressionBw: null,
   tensionBw: null,
   demand: null,
@@ -39,12 +40,12 @@ describe('load first, then range', () => {
     });
     if (!fit.admitted) return;
     expect(fit.range.fraction).toBe(0.5);
-    expect(fit.range.hipFlexionDeg).toBe(47.5);
-    expect(fit.range.stretch).toEqual({ from: 0, to: 0.5 });
+    expect(fit.range.angleDeg).toBe(47.5);
+    expect(fit.range.interval).toEqual({ from: 0, to: 0.5 });
   });
 
   it('passes the exercise over when even the lightest is too heavy, with every refusal', () => {
-    const fit = fitRangeAndLoad({ ...asked, caps: { ...NO_CAPS, hipFlexionDeg: 30 } });
+    const fit = fitRangeAndLoad({ ...asked, caps: { ...NO_CAPS, angleDeg: 30 } });
     expect(fit).toEqual({
       admitted: false,
       refused: [40, 20, 10, 4].map((loadKg) => ({ loadKg, barredBy: 'hipFlexion', where: 'range' })),
@@ -52,7 +53,7 @@ describe('load first, then range', () => {
   });
 
   it('refuses a load that cannot be lifted from where it stands', () => {
-    const caps = { ...NO_CAPS, hipFlexionDeg: 60 };
+    const caps = { ...NO_CAPS, angleDeg: 60 };
     const floor = fitRangeAndLoad({ ...asked, caps, pickUpHeightM: 0.1 });
     expect(floor).toMatchObject({ admitted: false });
     expect(floor.refused[0]).toEqual({ loadKg: 40, barredBy: 'hipFlexion', where: 'lift' });

@@ -6,9 +6,9 @@ import { poseAt } from '../../src/mechanics/trajectory.ts';
 import { cardNamed, cards } from '../published/exercise-cards.ts';
 
 const WHOLE = { from: 0, to: 1 };
-const of = (name: string, stretch = WHOLE) => {
+const of = (name: string, interval = WHOLE) => {
   const { movement, loadKg } = cardNamed(name);
-  return landmarks(movement, REFERENCE_BODY, loadKg, stretch);
+  return landmarks(movement, REFERENCE_BODY, loadKg, interval);
 };
 const cmOf = (list: readonly Landmark[], kind: Landmark['kind']) => {
   const found = list.find((landmark) => landmark.kind === kind);

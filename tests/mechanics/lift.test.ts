@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import type { Caps } from '../../src/mechanics/cap.ts';
-import { canLift, liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts';
+import { liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts';
 import { STAGE_CAPS } from '../published/stage-caps.ts';
 
 const NO_CAPS: Caps = {
-  hipFlexionDeg: null,
+  angle: 'hipFlexion',
+  angleDeg: null,
   compressionBw: null,
   tensionBw: null,
   demand: null,
@@ -51,7 +52,7 @@ describe('lifting the weight from where it stands', () => {
     for (const caps of [...Object.values(STAGE_CAPS), NO_CAPS, { ...NO_CAPS, demand: 0 }]) {
       const answer = lowestLiftM(REFERENCE_BODY, loadKg, caps);
       const lowestM = typeof answer === 'number' ? answer : Infinity;
-      const can = (heightM: number) => canLift(heightM, REFERENCE_BODY, loadKg, caps);
+      const can = (heightM: number) => liftBarredBy(heightM, REFERENCE_BODY, loadKg, caps) === null;
       for (const heightM of [0.02, 0.1, 0.2, 0.35, 0.5, 0.65, 0.9, 1.2])
         expect(can(heightM)).toBe(heightM >= lowestM);
       if (lowestM === 0 || lowestM === Infinity) continue;

@@ -5,9 +5,9 @@ import { sweep, verticalOnlySqueezeBw } from '../../src/mechanics/sweep.ts';
 import { cardNamed } from '../published/exercise-cards.ts';
 
 const HOUSE = { goSeconds: 3, holdSeconds: 0, backSeconds: 3 };
-const swept = (name: string, stretch = { from: 0, to: 1 }, tempo = HOUSE) => {
+const swept = (name: string, interval = { from: 0, to: 1 }, tempo = HOUSE) => {
   const { movement, loadKg } = cardNamed(name);
-  return sweep(movement, REFERENCE_BODY, loadKg, stretch, tempo)!;
+  return sweep(movement, REFERENCE_BODY, loadKg, interval, tempo)!;
 };
 
 describe('along a movement', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Movement } from '../../src/mechanics/movement.ts';
-import { fractionAtHip, poseAt } from '../../src/mechanics/trajectory.ts';
+import { poseAt } from '../../src/mechanics/trajectory.ts';
+import { fractionAtAngle } from '../../src/mechanics/jointAngle.ts';
 import { cardNamed } from '../published/exercise-cards.ts';
 
 const { movement: deadlift } = cardNamed('RDL 20 kg to 70 deg hip');
@@ -44,5 +45,7 @@ describe('the fraction at a hip flexion', () => {
     ['beyond the end', deadlift, 71, null],
     ['before the start', deadlift, 4, null],
     ['a hold', hold, 5, null],
-  ])('%s', (_title, movement, hipDeg, expected) => expect(fractionAtHip(movement, hipDeg)).toBe(expected));
+  ])('%s', (_title, movement, hipDeg, expected) =>
+    expect(fractionAtAngle(movement, 'hipFlexion', hipDeg)).toBe(expected),
+  );
 });

@@ -69,9 +69,8 @@ describe('issued', () => {
 
   it('shows a list whose last lines are gone', () => {
     const text = `${lines[0]}\n`;
-    expect(
-      printedFor({ 'issued.json': ends, 'otter/issued.jsonl': text, 'otter/leaflet.html': 'page' }),
-    ).toMatchInlineSnapshot(`
+    expect(printedFor({ 'issued.json': ends, 'otter/issued.jsonl': text, 'otter/leaflet.html': 'page' }))
+      .toMatchInlineSnapshot(`
       "site/private/otter/issued.jsonl:2:1: error issued found 1 line of what was given out; must be a list that has line 3 as it was written.
       Fix: put the list back from a copy, and find out who changed it. Where there is no copy, take the alias out of private/issued.json and build again: the list then counts as it stands."
     `);

@@ -189,7 +189,7 @@ describe('wrong-word', () => {
 
   it('a cell that is not in the dosage table', () => {
     expect(printedWith(OTTER, 'path: bridge.sets', 'path: bridge.reps')).toMatchInlineSnapshot(`
-      "consults/otter-r1.md:53:13: error wrong-word overrides[0].path is bridge.reps; must be a card and one of sets, repetitions, holdSeconds, tempo, restSeconds, loadKg, reserve, hipFlexionDeg, howFar, timesPerDay or days.
+      "consults/otter-r1.md:53:13: error wrong-word overrides[0].path is bridge.reps; must be a card and one of sets, repetitions, holdSeconds, tempo, restSeconds, loadKg, reserve, hipFlexionDeg, kneeFlexionDeg, ankleDorsiflexionDeg, howFar, timesPerDay or days.
             - { path: bridge.reps, value: 2, reason: Two are enough for now. }
                       ^
       Fix: write a cell of the dosage table after bridge."
@@ -263,5 +263,33 @@ describe('words of its own that a file does not have', () => {
   it('and not when they are there', () => {
     const by = 'showWhen: [sits]\ngivesWay:\n  - { entry: Stand up when it begins., when: [kneel] }';
     expect(printedWith('advice/sitting.md', 'showWhen: [sits]', by)).toBe('');
+  });
+});
+
+describe('the guarded joint', () => {
+  const KNEE = ['angle: hipFlexion', 'angle: kneeFlexion'] as const;
+
+  it('is capped in every stage, and no other is', () => {
+    expect(printedWith(HAMSTRING, ...KNEE)).toMatchInlineSnapshot(`
+      "protocols/hamstring.md:11:11: error missing-key stages[0].caps.kneeFlexionDeg is missing; must be there where angle is kneeFlexion.
+              caps: { hipFlexionDeg: 60, compressionBw: 0.8, tensionBw: 2.5, demand: 0.6 }
+                    ^
+      Fix: add kneeFlexionDeg. Largest knee bend in degrees at the first step, or none; where the angle is kneeFlexion.
+
+      protocols/hamstring.md:11:28: error does-not-fit stages[0].caps.hipFlexionDeg is 60; must be left out where angle is kneeFlexion.
+              caps: { hipFlexionDeg: 60, compressionBw: 0.8, tensionBw: 2.5, demand: 0.6 }
+                                     ^
+      Fix: take hipFlexionDeg out; the cap is kneeFlexionDeg.
+
+      protocols/hamstring.md:30:11: error missing-key stages[1].caps.kneeFlexionDeg is missing; must be there where angle is kneeFlexion.
+              caps: { hipFlexionDeg: none, compressionBw: none, tensionBw: none, demand: none }
+                    ^
+      Fix: add kneeFlexionDeg. Largest knee bend in degrees at the first step, or none; where the angle is kneeFlexion.
+
+      protocols/hamstring.md:30:28: error does-not-fit stages[1].caps.hipFlexionDeg is none; must be left out where angle is kneeFlexion.
+              caps: { hipFlexionDeg: none, compressionBw: none, tensionBw: none, demand: none }
+                                     ^
+      Fix: take hipFlexionDeg out; the cap is kneeFlexionDeg."
+    `);
   });
 });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Programme } from '../../src/programme/programme.ts';
 import { noteText } from '../../src/outputs/text/noteText.ts';
 import { sectionLines, ownLines } from './leafletText.ts';
-import { filesBelow, make } from './shipped.ts';
+import { filesBelow, make, workshop, workshopOver, type Made } from './shipped.ts';
 
 export const CASES = readdirSync('tests/cases', { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -14,8 +14,16 @@ export const CASES = readdirSync('tests/cases', { withFileTypes: true })
 /** Text by the name of its file. A case that becomes no programme has what is printed instead. */
 export type Outcome = ReadonlyMap<string, string>;
 
+/** A case's consults over the shipped library, and over a `library` of its own where `in` has one. */
+export function caseMade(name: string): Made {
+  const folder = join('tests/cases', name, 'in');
+  const own = join(folder, 'library');
+  const over = existsSync(own) ? workshopOver(filesBelow(own)) : workshop;
+  return make(filesBelow(folder, 'library/'), over);
+}
+
 export function outcomeOf(name: string): Outcome {
-  const made = make(filesBelow(join('tests/cases', name, 'in')));
+  const made = caseMade(name);
   if ('printed' in made) return new Map([['problems.txt', `${made.printed}\n`]]);
   const { programme } = made;
   return new Map([

@@ -27,6 +27,7 @@ const seen: readonly Seen[] = CASES.map((name) => {
   return {
     name,
     consult: readdirSync(`tests/cases/${name}/in`)
+      .filter((file) => file.endsWith('.md'))
       .map((file) => readFileSync(`tests/cases/${name}/in/${file}`, 'utf8'))
       .join('\n'),
     stage: explain.stage ?? null,

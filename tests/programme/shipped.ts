@@ -24,21 +24,28 @@ export function filesBelow(folder: string, except?: string): SourceFile[] {
     .filter(({ file }) => except === undefined || !file.startsWith(except));
 }
 
-export const shipped: Library = (() => {
-  const { library, problems } = readLibrary(filesBelow('content', 'consults/'));
-  if (library === null) throw new Error(problems.map(({ file, code }) => `${file} ${code}`).join(', '));
+export const shipped: Library = libraryOf();
+
+function libraryOf(...over: readonly (readonly SourceFile[])[]): Library {
+  const { library, problems } = readLibrary(filesBelow('content', 'consults/'), ...over);
+  if (library === null) throw new Error(problems.map((one) => JSON.stringify(one)).join('\n'));
   return library;
-})();
+}
 
 /** One for all tests of a file, so that each body is asked about once. */
 export const workshop: Workshop = { library: shipped, models: new Map(), loadleaf: '0' };
 
+/** The same with a layer over the shipped library. */
+export function workshopOver(layer: readonly SourceFile[]): Workshop {
+  return { library: libraryOf(layer), models: new Map(), loadleaf: '0' };
+}
+
 export type Made = { readonly programme: Programme } | { readonly printed: string };
 
 /** The programme of the highest revision, made after those before it; or everything that is printed instead. */
-export function make(files: readonly SourceFile[]): Made {
+export function make(files: readonly SourceFile[], over: Workshop = workshop): Made {
   const consultFiles = files.map((one) => ({ ...one, file: `consults/${one.file}` }));
-  const { consults, current, problems, placeOf } = readConsults(consultFiles, shipped);
+  const { consults, current, problems, placeOf } = readConsults(consultFiles, over.library);
   const lineOf = lineFinder(consultFiles);
   const print = (found: typeof problems) => ({
     printed: found.map((one) => problemText(one, lineOf(one.file, one.line))).join('\n\n'),
@@ -46,14 +53,14 @@ export function make(files: readonly SourceFile[]): Made {
   const [now] = current;
   if (problems.length > 0 || now === undefined) return print(problems);
   const before = consults.filter(({ revision }) => revision < now.revision).at(-1);
-  const previous = before === undefined ? null : programmeOf(before);
-  const made = assembleProgramme(now, previous, workshop);
+  const previous = before === undefined ? null : programmeOf(before, over);
+  const made = assembleProgramme(now, previous, over);
   return 'refusals' in made ? print(made.refusals.map((one) => problemOf(one, placeOf))) : made;
 }
 
 /** The programme of a consult; throws what stands against it. */
-export function programmeOf(consult: Consult): Programme {
-  const made = assembleProgramme(consult, null, workshop);
+export function programmeOf(consult: Consult, over: Workshop = workshop): Programme {
+  const made = assembleProgramme(consult, null, over);
   if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
   return made.programme;
 }

@@ -1,15 +1,14 @@
 /** One verdict an activity: whole leaflets, of the cases and of people made up here, are read for pairs that clash. */
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
-import { CASES } from './outcome.ts';
+import { CASES, caseMade } from './outcome.ts';
 import { day, person, RUNNER } from './person.ts';
-import { filesBelow, make, programmeOf } from './shipped.ts';
+import { programmeOf } from './shipped.ts';
 import { contradictions } from './verdicts.ts';
 
 describe('every whole case', () => {
   it.each(CASES)('%s', (name) => {
-    const made = make(filesBelow(join('tests/cases', name, 'in')));
+    const made = caseMade(name);
     expect('printed' in made ? [] : contradictions(made.programme)).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { beltForceN, linePressureNPerM, wrapDeg } from '../../src/mechanics/belt.ts';
 import { hamstringElongationM } from '../../src/mechanics/muscle.ts';
-import { passiveTensionN } from '../../src/mechanics/stretch.ts';
+import { passiveTensionN } from '../../src/mechanics/passiveTension.ts';
 
 const everyDegree = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, i) => from + i);
 

@@ -11,7 +11,7 @@ import {
   straightHamstringArmM,
   type Lump,
 } from '../../src/mechanics/muscle.ts';
-import { passiveTensionN } from '../../src/mechanics/stretch.ts';
+import { passiveTensionN } from '../../src/mechanics/passiveTension.ts';
 import { grid, lumpMean, passiveRows, rowByKey } from './gait2392/gait2392.ts';
 
 const MODEL_M = 1.8;

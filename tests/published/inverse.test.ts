@@ -1,7 +1,7 @@
 /** Range and load solved under caps: the worked examples of the specification, sections 10 and 14, at 70 kg, 1.75 m. */
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
-import { strainUpTo, type Caps } from '../../src/mechanics/cap.ts';
+import { demandsUpTo, type Caps } from '../../src/mechanics/cap.ts';
 import { largestLoad } from '../../src/mechanics/load.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
@@ -9,13 +9,14 @@ import { admits, largestRange } from '../../src/mechanics/range.ts';
 import { cardNamed } from './exercise-cards.ts';
 
 const NO_CAPS: Caps = {
-  hipFlexionDeg: null,
+  angle: 'hipFlexion',
+  angleDeg: null,
   compressionBw: null,
   tensionBw: null,
   demand: null,
   supportMargin: 1,
 };
-const hip = (deg: number): Caps => ({ ...NO_CAPS, hipFlexionDeg: deg });
+const hip = (deg: number): Caps => ({ ...NO_CAPS, angleDeg: deg });
 const squeeze = (bw: number): Caps => ({ ...NO_CAPS, compressionBw: bw });
 
 describe('largest range', () => {
@@ -49,18 +50,18 @@ describe('largest range', () => {
     const range = largestRange(movement, REFERENCE_BODY, loadKg, squeeze(1));
     if (!range.admitted) throw new Error(`barred by ${range.barredBy}`);
     expect(range.decidedBy).toBe('compression');
-    expect(Math.abs(range.hipFlexionDeg - 54.18)).toBeLessThanOrEqual(0.01);
-    const { work } = loadingAt(movement, REFERENCE_BODY, loadKg, range.stretch.to)!;
+    expect(Math.abs(range.angleDeg - 54.18)).toBeLessThanOrEqual(0.01);
+    const { work } = loadingAt(movement, REFERENCE_BODY, loadKg, range.interval.to)!;
     expect(Math.abs(work.compressionBw - 1)).toBeLessThanOrEqual(1e-6);
   });
 
   it('14.56: a bridge is anchored at its raised end, and a split squat stops at hip 61', () => {
     const { movement } = cardNamed('Single-leg bridge, from the floor');
     const bridge = largestRange(movement, REFERENCE_BODY, 0, squeeze(0.5));
-    expect(bridge).toMatchObject({ gentleEnd: 'end', decidedBy: 'compression', stretch: { to: 1 } });
-    expect(bridge.admitted && Math.round(bridge.hipFlexionDeg)).toBe(28);
+    expect(bridge).toMatchObject({ gentleEnd: 'end', decidedBy: 'compression', interval: { to: 1 } });
+    expect(bridge.admitted && Math.round(bridge.angleDeg)).toBe(28);
     const split = largestRange(cardNamed('Split squat').movement, REFERENCE_BODY, 0, squeeze(0.6));
-    expect(split.admitted && Math.round(split.hipFlexionDeg)).toBe(61);
+    expect(split.admitted && Math.round(split.angleDeg)).toBe(61);
   });
 
   it('the margin of a card on two supports works like a cap so much lower; on one support it does nothing', () => {
@@ -170,7 +171,7 @@ describe('the most a load up to this one can pull', () => {
 
   it.each([20, 60, 100, 140])('with %d kg is that of the worst kilogram on the way up', (mostKg) => {
     const worst = Math.max(...Array.from({ length: 101 }, (_, i) => pullBw((mostKg * i) / 100)));
-    const { tensionBw } = strainUpTo(lunge, REFERENCE_BODY, mostKg, 0.2)!;
+    const { tensionBw } = demandsUpTo(lunge, REFERENCE_BODY, mostKg, 0.2)!;
     expect(tensionBw).toBeGreaterThanOrEqual(worst - 1e-6);
     expect(tensionBw).toBeLessThanOrEqual(worst * 1.001);
   });

@@ -8,7 +8,7 @@ import quadprog from 'quadprog';
 import { describe, expect, it } from 'vitest';
 import { armsAt, STRENGTH_N, STRESS_N_PER_CM2 } from '../../src/mechanics/muscle.ts';
 import { shareLoad, type SharingProblem } from '../../src/mechanics/sharing.ts';
-import { passiveTensionN } from '../../src/mechanics/stretch.ts';
+import { passiveTensionN } from '../../src/mechanics/passiveTension.ts';
 import { enumerateShares } from '../mechanics/reference.mjs';
 
 const NONE = Infinity;

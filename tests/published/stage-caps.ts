@@ -1,8 +1,9 @@
 /** The stage limits of the house rules, section 3, at the first step of each stage [choice; 20-30° of stage 1 secondary]. */
 import type { Caps } from '../../src/mechanics/cap.ts';
 
-const caps = (hipFlexionDeg: number, compressionBw: number, tensionBw: number, demand: number): Caps => ({
-  hipFlexionDeg,
+const caps = (angleDeg: number, compressionBw: number, tensionBw: number, demand: number): Caps => ({
+  angle: 'hipFlexion',
+  angleDeg,
   compressionBw,
   tensionBw,
   demand,

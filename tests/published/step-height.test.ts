@@ -10,7 +10,8 @@ import type { Caps } from '../../src/mechanics/cap.ts';
 import { closePose } from '../../src/mechanics/closure.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
 import { largestStep, stepHeightM } from '../../src/mechanics/step.ts';
-import { fractionAtHip, poseAt } from '../../src/mechanics/trajectory.ts';
+import { poseAt } from '../../src/mechanics/trajectory.ts';
+import { fractionAtAngle } from '../../src/mechanics/jointAngle.ts';
 
 /** A pose whose trail leg follows the published hips and whose standing ankle stays within 40°. */
 const stepUp: Movement = {
@@ -35,14 +36,20 @@ const stepUp: Movement = {
 };
 
 const NO_CAPS: Caps = {
-  hipFlexionDeg: null,
+  angle: 'hipFlexion',
+  angleDeg: null,
   compressionBw: null,
   tensionBw: null,
   demand: null,
   supportMargin: 1,
 };
 const heightAt = (hipDeg: number) => {
-  const posture = closePose(stepUp, poseAt(stepUp, fractionAtHip(stepUp, hipDeg)!), REFERENCE_BODY, 0)!;
+  const posture = closePose(
+    stepUp,
+    poseAt(stepUp, fractionAtAngle(stepUp, 'hipFlexion', hipDeg)!),
+    REFERENCE_BODY,
+    0,
+  )!;
   return { cm: stepHeightM(posture) * 100, trailHip: posture.pose.other!.hip };
 };
 
@@ -71,7 +78,7 @@ describe('step height the pose implies at the published hip flexion', () => {
 
 describe('the highest step in the house', () => {
   const home = [0.1, 0.15, 0.18, 0.2, 0.3];
-  const hip = (deg: number): Caps => ({ ...NO_CAPS, hipFlexionDeg: deg });
+  const hip = (deg: number): Caps => ({ ...NO_CAPS, angleDeg: deg });
 
   it.each([
     [60, 0.15, 'hipFlexion'],
@@ -81,8 +88,8 @@ describe('the highest step in the house', () => {
     const step = largestStep(stepUp, REFERENCE_BODY, 0, hip(cap), home);
     expect(step).toMatchObject({ admitted: true, heightM, decidedBy, gentleEnd: 'end' });
     if (!step.admitted) return;
-    expect(step.hipFlexionDeg).toBeLessThanOrEqual(cap);
-    const posture = closePose(stepUp, poseAt(stepUp, step.stretch.from), REFERENCE_BODY, 0)!;
+    expect(step.angleDeg).toBeLessThanOrEqual(cap);
+    const posture = closePose(stepUp, poseAt(stepUp, step.interval.from), REFERENCE_BODY, 0)!;
     expect(Math.abs(stepHeightM(posture) - heightM)).toBeLessThanOrEqual(0.0021);
   });
 

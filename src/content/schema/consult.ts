@@ -56,6 +56,14 @@ const test = z.strictObject({
     'Hip bend in degrees at which pain began; the range stays 10° below it.',
     from(0, 140, '°'),
   ).optional(),
+  painFreeKneeFlexionDeg: about(
+    'Knee bend in degrees at which pain began, where the protocol is guarded by kneeFlexion.',
+    from(0, 150, '°'),
+  ).optional(),
+  painFreeAnkleDorsiflexionDeg: about(
+    'Dorsiflexion in degrees at which pain began, where the protocol is guarded by ankleDorsiflexion.',
+    from(0, 40, '°'),
+  ).optional(),
   seconds: about('How long the hold could be kept.', from(1, 300, 'seconds')).optional(),
   repetitions: about('How many repetitions were done.', wholeFrom(1, 50)).optional(),
   side: about('The leg it was done on.', z.enum(['left', 'right', 'both'])).optional(),
@@ -70,7 +78,10 @@ const testedSet = z.strictObject({
     wholeFrom(1, 50),
   ),
   reserve: about('How many more could have been done.', wholeFrom(0, 10)),
-  rangeDeg: about('Hip bend reached in degrees.', from(0, 140, '°')).optional(),
+  rangeDeg: about(
+    'Guarded angle reached in degrees, of most protocols the hip bend.',
+    from(0, 150, '°'),
+  ).optional(),
   tempo: about('Tempo of the test.', tempo).optional(),
   pain: about('Pain during it, 0 to 10; above 3 the set is not used.', pain),
 });

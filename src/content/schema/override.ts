@@ -12,6 +12,8 @@ export const OVERRIDES = {
   loadKg: from(0, HEAVIEST_WRITTEN_KG, 'kg'),
   reserve: wholeFrom(0, 10),
   hipFlexionDeg: from(0, 140, '°'),
+  kneeFlexionDeg: from(0, 150, '°'),
+  ankleDorsiflexionDeg: from(-50, 40, '°'),
   howFar: line,
   timesPerDay: wholeFrom(1, 4),
   days: line,

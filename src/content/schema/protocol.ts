@@ -66,15 +66,26 @@ const stage = across(
     caps: about(
       'Limits that hold at set-up, along the movement and for lifting the weight.',
       z.strictObject({
-        hipFlexionDeg: about('Largest hip bend in degrees at the first step, or none.', capFrom(0, 140, '°')),
+        hipFlexionDeg: about(
+          'Largest hip bend in degrees at the first step, or none; where the angle is hipFlexion or hipAdduction.',
+          capFrom(0, 140, '°'),
+        ).optional(),
+        kneeFlexionDeg: about(
+          'Largest knee bend in degrees at the first step, or none; where the angle is kneeFlexion.',
+          capFrom(0, 150, '°'),
+        ).optional(),
+        ankleDorsiflexionDeg: about(
+          'Largest dorsiflexion in degrees, or none; where the angle is ankleDorsiflexion.',
+          capFrom(-50, 40, '°'),
+        ).optional(),
         compressionBw: about('Largest squeeze N in body weights, or none.', capFrom(0, 10, 'body weights')),
         tensionBw: about('Largest pull T in body weights, or none.', capFrom(0, 20, 'body weights')),
         demand: about('Largest share of muscle strength, or none.', capFrom(0, 2, '')),
       }),
     ),
     opensToDeg: about(
-      'Hip bend to which the stage opens step by step; left out, it stays at the cap.',
-      from(0, 140, '°'),
+      'Angle to which the stage opens step by step; left out, it stays at the cap.',
+      from(0, 150, '°'),
     ).optional(),
     supportMargin: about('Factor on squeeze and pull for cards with two supports.', from(1, 3, '')),
     loadLimit: about(

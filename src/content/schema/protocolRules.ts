@@ -36,6 +36,7 @@ export function stageRule(stage: Keys, wrong: Wrong): void {
 export function protocolRule(protocol: Keys, wrong: Wrong): void {
   const stages = entries(protocol['stages']);
   stages.forEach((stage, index) => {
+    oneAngleCap(protocol['angle'], stage, index, wrong);
     if (index > 0) capsNotBelow(stages[index - 1], stage, index, wrong);
     if (
       typeof stage['name'] === 'string' &&
@@ -81,17 +82,45 @@ function oneCount(dose: Keys, count: 'repetitions' | 'holdSeconds', kind: string
 
 function opening(stage: Keys, wrong: Wrong): void {
   const opensToDeg = stage['opensToDeg'];
-  const cap = valueAt(stage, ['caps', 'hipFlexionDeg']);
+  const key = ANGLE_CAPS.find((one) => valueAt(stage, ['caps', one]) !== undefined) ?? 'hipFlexionDeg';
+  const cap = valueAt(stage, ['caps', key]);
   if (typeof opensToDeg !== 'number') return;
   if (cap === null)
-    wrong(['opensToDeg'], 'left out where caps.hipFlexionDeg is none', { fix: 'take opensToDeg out' });
+    wrong(['opensToDeg'], `left out where caps.${key} is none`, { fix: 'take opensToDeg out' });
   if (typeof cap === 'number' && opensToDeg < cap)
-    wrong(['opensToDeg'], `at least caps.hipFlexionDeg (${cap})`, { fix: 'raise it, or leave it out' });
+    wrong(['opensToDeg'], `at least caps.${key} (${cap})`, { fix: 'raise it, or leave it out' });
+}
+
+const ANGLE_CAPS = ['hipFlexionDeg', 'kneeFlexionDeg', 'ankleDorsiflexionDeg'] as const;
+
+// The model sees no hip adduction: beside the positions its stages cap hip flexion.
+const CAP_OF: Readonly<Record<string, (typeof ANGLE_CAPS)[number]>> = {
+  hipFlexion: 'hipFlexionDeg',
+  hipAdduction: 'hipFlexionDeg',
+  kneeFlexion: 'kneeFlexionDeg',
+  ankleDorsiflexion: 'ankleDorsiflexionDeg',
+};
+
+/** A stage caps the angle the protocol is guarded by, and no other: two would leave open which one is printed. */
+function oneAngleCap(angle: unknown, stage: Keys, index: number, wrong: Wrong): void {
+  const asked = CAP_OF[String(angle)];
+  if (asked === undefined || valueAt(stage, ['caps']) === undefined) return;
+  for (const key of ANGLE_CAPS) {
+    const path = ['stages', index, 'caps', key];
+    const isThere = valueAt(stage, ['caps', key]) !== undefined;
+    if (key === asked && !isThere)
+      wrong(path, `there where angle is ${String(angle)}`, { missing: true, because: 'angle' });
+    if (key !== asked && isThere)
+      wrong(path, `left out where angle is ${String(angle)}`, {
+        fix: `take ${key} out; the cap is ${asked}`,
+        because: 'angle',
+      });
+  }
 }
 
 // A stage that allows less than the one before would take away what the person has shown to bear. Null is no cap.
 function capsNotBelow(before: Keys | undefined, stage: Keys, index: number, wrong: Wrong): void {
-  for (const cap of ['hipFlexionDeg', 'compressionBw', 'tensionBw', 'demand']) {
+  for (const cap of [...ANGLE_CAPS, 'compressionBw', 'tensionBw', 'demand']) {
     const [earlier, later] = [valueAt(before, ['caps', cap]), valueAt(stage, ['caps', cap])];
     if (typeof later !== 'number') continue;
     const path = ['stages', index, 'caps', cap];

@@ -16,7 +16,9 @@ export function barredObstacle({ barredBy, where }: RefusedLoad, bounds: Bounds)
 function capOf(limit: CapReason['cap'], { caps }: Bounds): number | null {
   switch (limit) {
     case 'hipFlexion':
-      return caps.hipFlexionDeg;
+    case 'kneeFlexion':
+    case 'ankleDorsiflexion':
+      return caps.angleDeg;
     case 'compression':
       return caps.compressionBw;
     case 'tension':

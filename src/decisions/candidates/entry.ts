@@ -210,8 +210,7 @@ function usefulRanges(
 ): readonly (number | null)[] {
   if (rangeDeg === null) return [null];
   const least = person.protocol.limits.leastRange.value - DUST;
-  const end = person.model.gentleEnd(card);
-  const useful = settingsDeg.filter((deg) => deg <= rangeDeg && distanceTo(card, deg, end) >= least);
+  const useful = settingsDeg.filter((deg) => deg <= rangeDeg && distanceTo(card, deg, person.model) >= least);
   return useful.length === 0 ? [rangeDeg] : useful.toReversed();
 }
 

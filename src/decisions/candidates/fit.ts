@@ -132,7 +132,7 @@ function fitAt(
   const load = loads.find((one) => one.loadKg === loadKg) as KitLoad;
   const heavier = answer.refused.at(-1) ?? null;
   if (!graded) return { load, rangeDeg: null, rangeDecidedBy: 'dose', heavier };
-  const farDeg = admittedDeg(range, settings, bounds.caps.hipFlexionDeg);
+  const farDeg = admittedDeg(range, settings, bounds.caps.angleDeg);
   const byTest = testedToDeg !== null && testedToDeg < farDeg;
   const most = byTest ? testedToDeg : farDeg;
   const rangeDeg = settings.findLast(({ deg }) => deg <= most + DUST_DEG)?.deg;
@@ -151,12 +151,12 @@ function admittedDeg(
   settings: readonly RangeSetting[],
   capDeg: number | null,
 ): number {
-  if (!('heightM' in range)) return range.hipFlexionDeg;
+  if (!('heightM' in range)) return range.angleDeg;
   const { heightM } = range;
   const step = settings.findLast(
     ({ stepM, deg }) => stepM !== null && stepM <= heightM && deg <= (capDeg ?? Infinity) + DUST_DEG,
   );
-  return step?.deg ?? range.hipFlexionDeg;
+  return step?.deg ?? range.angleDeg;
 }
 
 const DUST_DEG = 1e-6;

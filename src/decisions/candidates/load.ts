@@ -147,11 +147,11 @@ function byFeel(
   bounds: Bounds,
 ): StartLoad {
   const loadsKg = loads.map(({ loadKg }) => loadKg);
-  const lifted = countUntil(loadsKg, (loadKg) => !model.canLift(card, loadKg, bounds.caps));
+  const lifted = countUntil(loadsKg, (loadKg) => model.liftBarredBy(card, loadKg, bounds.caps) !== null);
   const inFull = model.heaviestInFull(
     card,
     loadsKg.slice(0, lifted),
-    { ...bounds.caps, hipFlexionDeg: null },
+    { ...bounds.caps, angleDeg: null },
     settings.flatMap(({ stepM }) => stepM ?? []).slice(-1),
   );
   const load = loads.find(({ loadKg }) => loadKg === inFull.loadKg) ?? NOTHING;

@@ -5,6 +5,7 @@ import { marginOf, type Limit } from '../../mechanics/cap.ts';
 import type { Sweep } from '../../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
+import { isJointAngle } from '../../mechanics/jointAngle.ts';
 
 /**
  * `opened`: the bounds at the far end of the stage's ladder; `first`: those of its first step. Under 18 nothing is
@@ -41,7 +42,7 @@ function measured(
       hipMomentNm: 0,
       compressionTimeBwS: 0,
       tensionTimeBwS: 0,
-      refusedBy: 'hipFlexion',
+      refusedBy: bounds.caps.angle,
     };
   const all = [swept, ...lighter.filter((one) => one !== null)];
   const repetitionSeconds = tempo.goSeconds + tempo.holdSeconds + tempo.backSeconds;
@@ -66,7 +67,7 @@ function isFarInside({ peak, otherPeak }: Sweep, margin: number, { caps }: Bound
   return [peak, otherPeak].every(
     (one) =>
       one === null ||
-      (inside(one.hipFlexionDeg, caps.hipFlexionDeg, 1) &&
+      (inside(one[`${caps.angle}Deg`], caps.angleDeg, 1) &&
         inside(margin * one.compressionBw, caps.compressionBw, FAR_INSIDE) &&
         inside(margin * one.tensionBw, caps.tensionBw, FAR_INSIDE) &&
         inside(one.demand, caps.demand, FAR_INSIDE)),
@@ -81,9 +82,8 @@ function liftRefusedBy(
   opened: Bounds,
   first: Bounds,
 ): Cap | null {
-  const firstDeg = first.caps.hipFlexionDeg;
-  const barred = (hipFlexionDeg: number | null) =>
-    model.liftBarredBy(card, loadKg, { ...opened.caps, hipFlexionDeg });
+  const firstDeg = first.caps.angleDeg;
+  const barred = (angleDeg: number | null) => model.liftBarredBy(card, loadKg, { ...opened.caps, angleDeg });
   const atFirst = barred(firstDeg);
   const barredBy =
     atFirst === null || firstDeg === null || rangeDeg === null || rangeDeg <= firstDeg
@@ -102,11 +102,11 @@ function refusedBy(
   const answer = model.rangeAt(card, loadKg, bounds.caps);
   if (!answer.admitted) return named(answer.barredBy, bounds);
   if (answer.decidedBy === 'full') return null;
-  return rangeDeg === null || rangeDeg > answer.hipFlexionDeg + 1e-6 ? named(answer.decidedBy, bounds) : null;
+  return rangeDeg === null || rangeDeg > answer.angleDeg + 1e-6 ? named(answer.decidedBy, bounds) : null;
 }
 
 // A pose that cannot be held any more counts as bent too far.
-function named(limit: Limit | 'pose', { byProvokedAngle }: Bounds): Cap {
-  if (limit === 'pose') return 'hipFlexion';
-  return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
+function named(limit: Limit | 'pose', { caps, byProvokedAngle }: Bounds): Cap {
+  if (limit === 'pose') return caps.angle;
+  return isJointAngle(limit) && byProvokedAngle ? 'provokedAngle' : limit;
 }

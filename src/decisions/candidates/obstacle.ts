@@ -1,4 +1,5 @@
 /** Why a card cannot be used by this person in this stage, before any range or load is asked for. */
+import { provokedDeg } from '../../content/guardedAngle.ts';
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../../content/schema/words.ts';
 import type { ConsultKit } from '../../content/schema/consult.ts';
@@ -37,12 +38,19 @@ export function obstacleTo(
   if (need !== undefined) return { limit: 'cannotDo', value: need, why: { reason: 'cannot-do', need } };
   const thing = card.equipment.find((one) => !hasThing(one, person.consult.kit));
   if (thing !== undefined) return { limit: 'kit', value: thing, why: { reason: 'no-thing', thing } };
-  const statedDeg = card.statedHipFlexion?.deg ?? null;
-  if (statedDeg !== null && caps.hipFlexionDeg !== null && statedDeg > caps.hipFlexionDeg) {
+  // A card without a pose states its hip bend at most: of another joint nobody knows how far it bends there.
+  if (card.movement === null && caps.angle !== 'hipFlexion' && caps.angleDeg !== null)
+    return {
+      limit: caps.angle,
+      value: caps.angleDeg,
+      why: { reason: 'bend-not-known', angle: caps.angle, capDeg: caps.angleDeg },
+    };
+  const statedDeg = caps.angle === 'hipFlexion' ? (card.statedHipFlexion?.deg ?? null) : null;
+  if (statedDeg !== null && caps.angleDeg !== null && statedDeg > caps.angleDeg) {
     return {
       limit: byProvokedAngle ? 'provokedAngle' : 'hipFlexion',
       value: statedDeg,
-      why: { reason: 'stated-bend', statedDeg, capDeg: caps.hipFlexionDeg },
+      why: { reason: 'stated-bend', statedDeg, capDeg: caps.angleDeg },
     };
   }
   return null;
@@ -58,10 +66,10 @@ export function painObstacle(card: ExerciseCard, person: Person): Obstacle | nul
   return { limit: 'pain', value: hurt, why: { reason: 'hurt', pain: hurt } };
 }
 
-/** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from a hip bend that is kept off. */
+/** Pain in the test of this very card, 0 to 10; null when it was not tried, or hurt only from an angle that is kept off. */
 function testPain({ id }: ExerciseCard, { consult }: Person): number | null {
-  const pains = consult.tests.flatMap(({ test, pain, painFreeHipFlexionDeg }) =>
-    test === id && painFreeHipFlexionDeg === undefined ? [pain] : [],
+  const pains = consult.tests.flatMap((one) =>
+    one.test === id && provokedDeg(one) === undefined ? [one.pain] : [],
   );
   return pains.length === 0 ? null : Math.max(...pains);
 }

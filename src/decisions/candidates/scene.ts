@@ -63,13 +63,15 @@ function posedPicture(
   const { movement } = card;
   const close = (pose: Pose) => closePose(movement, pose, model.body, loadKg);
   const gentleEnd = model.gentleEnd(card);
-  const distance = distanceTo(card, rangeDeg, gentleEnd);
+  const distance = distanceTo(card, rangeDeg, model);
   const at = (share: number) => close(poseAt(movement, fractionFrom(gentleEnd, share)));
   const [near, far] = [at(0), at(distance)];
   if (near === null || far === null) return null;
   const [start, end] = gentleEnd === 'start' ? [near, far] : [far, near];
   const frames =
-    movement.end === undefined ? [frame('hold', near)] : [frame('start', start), frame('end', end)];
+    movement.end === undefined
+      ? [frame('hold', near, model)]
+      : [frame('start', start, model), frame('end', end, model)];
   const kind = load === null || load.made.thing === 'nothing' ? undefined : KINDS[load.made.thing];
   return {
     way: wayOf(start, end),
@@ -97,12 +99,16 @@ function mustWear({ movement, equipment }: PosedCard): SideScene['weight'] {
   return at === undefined || kind === undefined ? null : { kind, at, kg: 0 };
 }
 
-// A leg behind the body is no bend, so no angle is drawn there.
+// A leg behind the body is no bend, so no angle is drawn there; nor is the hip's where another joint guards the tendon.
 const BEHIND_DEG = -2;
 
-function frame(name: SideFrame['name'], posture: Posture): SideFrame {
+function frame(name: SideFrame['name'], posture: Posture, { guardedBy }: Model): SideFrame {
   const { hip } = posture.pose.work;
-  return { name, posture, hipFlexionDeg: hip < BEHIND_DEG ? null : shownDeg(Math.max(0, hip)) };
+  return {
+    name,
+    posture,
+    hipFlexionDeg: guardedBy !== 'hipFlexion' || hip < BEHIND_DEG ? null : shownDeg(Math.max(0, hip)),
+  };
 }
 
 /** Whole degrees for a picture. */

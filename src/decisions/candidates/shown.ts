@@ -5,6 +5,8 @@ import { isPosed, type PosedCard } from '../person/model.ts';
 import { cardOf, painfulSide, type Bounds, type Person } from '../person/person.ts';
 import { rangeSettings } from '../person/rangeSettings.ts';
 import { testsOfSide } from '../screen/testsOfSide.ts';
+import { provokedDeg } from '../../content/guardedAngle.ts';
+import { endsDeg } from '../../mechanics/jointAngle.ts';
 
 /** One set or hold that was tolerated. */
 export interface Shown {
@@ -28,8 +30,7 @@ export function shownWith(id: string, person: Person, bounds: Bounds): readonly 
   if (!isPosed(card)) return [];
   const all = [...doneLast(card, person, bounds), ...testedSets(card, person), ...tests(card, person)];
   if (rangeSettings(card, person).length === 0) return all.map((one) => ({ ...one, rangeDeg: null }));
-  const { start, end } = card.movement;
-  const leastDeg = Math.min(start.work.hip, end?.work.hip ?? start.work.hip);
+  const leastDeg = Math.min(...(endsDeg(card.movement, person.model.guardedBy) ?? []));
   return all.filter(({ rangeDeg }) => rangeDeg === null || rangeDeg >= leastDeg);
 }
 
@@ -88,11 +89,12 @@ function testedSets(card: PosedCard, { consult, protocol }: Person): Shown[] {
 // A test that hurt from a certain bend on was tolerated below it, by the margin; one that hurt all along was not.
 function tests(card: PosedCard, { consult, protocol }: Person): Shown[] {
   const { testPainAtMost, provokedLessDeg } = protocol.limits;
-  return testsOfSide(card, consult).flatMap(({ test, pain, painFreeHipFlexionDeg, seconds }): Shown[] => {
+  return testsOfSide(card, consult).flatMap((one): Shown[] => {
+    const { test, pain, seconds } = one;
+    const painFromDeg = provokedDeg(one);
     const reachesDeg = protocol.tests.find(({ id }) => id === test)?.reachesDeg ?? null;
-    if (painFreeHipFlexionDeg === undefined && pain > testPainAtMost.value) return [];
-    const belowPainDeg =
-      painFreeHipFlexionDeg === undefined ? null : Math.max(0, painFreeHipFlexionDeg - provokedLessDeg.value);
+    if (painFromDeg === undefined && pain > testPainAtMost.value) return [];
+    const belowPainDeg = painFromDeg === undefined ? null : Math.max(0, painFromDeg - provokedLessDeg.value);
     return [
       {
         card,

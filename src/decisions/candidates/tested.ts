@@ -131,7 +131,7 @@ function isUseful(
   if (rangeDeg < nearest) return false;
   const { leastRange, roundAngleDeg } = protocol.limits;
   const stepOnDeg = rangeDeg + roundAngleDeg.value;
-  return distanceTo(card, stepOnDeg, model.gentleEnd(card)) >= leastRange.value - 1e-9;
+  return distanceTo(card, stepOnDeg, model) >= leastRange.value - 1e-9;
 }
 
 function asked(

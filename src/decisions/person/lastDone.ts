@@ -1,5 +1,6 @@
 /** What a person did last: the present step of the revision before, read back from its cells. */
 import type { Tempo } from '../../dosing/dose.ts';
+import { JOINT_ANGLES } from '../../mechanics/jointAngle.ts';
 import type { CellName } from '../terms/cell.ts';
 import type { Earlier, EarlierExercise } from '../terms/earlier.ts';
 import type { LastDone } from '../terms/lastDone.ts';
@@ -21,7 +22,8 @@ function doneOf({ card, values }: EarlierExercise, { revision, stage }: Earlier)
     tempo: tempoIn(values),
     reserve: numberIn(values, 'reserve'),
     loadKg: numberIn(values, 'loadKg'),
-    rangeDeg: numberIn(values, 'hipFlexionDeg'),
+    rangeDeg:
+      JOINT_ANGLES.map((angle) => numberIn(values, `${angle}Deg`)).find((deg) => deg !== null) ?? null,
     timesPerDay: numberIn(values, 'timesPerDay') ?? 1,
   };
 }

@@ -12,17 +12,19 @@ import {
   type NoFit,
   type RefusedLoad,
 } from '../../mechanics/fit.ts';
-import { canLift, liftBarredBy } from '../../mechanics/lift.ts';
+import { liftBarredBy } from '../../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../../mechanics/range.ts';
-import { stretchFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../../mechanics/sweep.ts';
-import { gentleEndOf, type MovementEnd, type Stretch } from '../../mechanics/gentle.ts';
-import { fractionAtHip } from '../../mechanics/trajectory.ts';
+import { intervalFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../../mechanics/sweep.ts';
+import { gentleEndOf, type MovementEnd, type Interval } from '../../mechanics/gentle.ts';
+import { fractionAtAngle, type JointAngle } from '../../mechanics/jointAngle.ts';
 
 /** A card that has a pose. */
 export type PosedCard = ExerciseCard & { readonly movement: Movement };
 
 export interface Model {
   readonly body: Body;
+  /** The joint angle that guards the tendon: the protocol's, by which ranges are graded. */
+  readonly guardedBy: JointAngle;
   /** The same body by least effort alone, without a least share of the hamstrings; itself where there is none. */
   leastEffort(): Model;
   /** The largest part of the movement admitted at any load up to this one. */
@@ -36,12 +38,10 @@ export interface Model {
     caps: Caps,
     stepHeightsM: readonly number[],
   ): { readonly loadKg: number; readonly barredBy: RefusedLoad['barredBy'] | null };
-  /** Whether the weight can be lifted from where it stands, or is handed over: the yes or no of `liftBarredBy`. */
-  canLift(card: PosedCard, loadKg: number, caps: Caps): boolean;
   /** What bars lifting the weight from where it stands; null when nothing does, or it is handed over. */
   liftBarredBy(card: PosedCard, loadKg: number, caps: Caps): Barred['barredBy'] | null;
   gentleEnd(card: PosedCard): MovementEnd;
-  /** Peaks and time integrals from the gentle end to `rangeDeg` of hip flexion (null: the whole movement); null when it cannot rest. */
+  /** Peaks and time integrals from the gentle end to `rangeDeg` of the guarded angle (null: the whole movement); null when it cannot rest. */
   sweepTo(card: PosedCard, rangeDeg: number | null, loadKg: number, tempo: Tempo): Sweep | null;
   /** The same for several loads at once, in their order. */
   sweepsTo(
@@ -61,9 +61,14 @@ export type Models = Map<string, Model>;
 const MOST_BODIES = 64;
 
 /** The model of a body under a library, made once. */
-export function modelIn(models: Models, library: string, body: Body): Model {
-  const key = `${library} ${JSON.stringify(body)}`;
-  const there = models.get(key) ?? modelOf(body);
+export function modelIn(
+  models: Models,
+  library: string,
+  body: Body,
+  guardedBy: JointAngle = 'hipFlexion',
+): Model {
+  const key = `${library} ${guardedBy} ${JSON.stringify(body)}`;
+  const there = models.get(key) ?? modelOf(body, guardedBy);
   models.delete(key);
   models.set(key, there);
   for (const oldest of models.keys()) if (models.size > MOST_BODIES) models.delete(oldest);
@@ -71,32 +76,32 @@ export function modelIn(models: Models, library: string, body: Body): Model {
 }
 
 /** The model of one body, with the answers it has given before. */
-export function modelOf(body: Body): Model {
+export function modelOf(body: Body, guardedBy: JointAngle = 'hipFlexion'): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
   const fits = new Map<string, Fit | NoFit>();
   const inFull = new Map<string, boolean>();
-  const canLifts = new Map<string, boolean>();
   const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();
   const verticals = new Map<string, number | null>();
   const ends = new Map<string, MovementEnd>();
   const gentleEnd: Model['gentleEnd'] = (card) =>
-    known(ends, card.id, () => gentleEndOf(card.movement, body, 0));
-  const stretchTo = (card: PosedCard, rangeDeg: number | null): Stretch =>
-    stretchFrom(gentleEnd(card), distanceTo(card, rangeDeg, gentleEnd(card)));
+    known(ends, card.id, () => gentleEndOf(card.movement, body, 0, guardedBy));
+  const intervalTo = (card: PosedCard, rangeDeg: number | null): Interval =>
+    intervalFrom(gentleEnd(card), distanceTo(card, rangeDeg, { guardedBy, gentleEnd }));
   const fit: Model['fit'] = (card, request) =>
     known(fits, `${card.id} ${JSON.stringify(request)}`, () =>
       fitRangeAndLoad({ movement: card.movement, body, ...request }),
     );
   const sweepsTo: Model['sweepsTo'] = (card, rangeDeg, loadsKg, tempo) => {
-    const at = once(() => sweepsOf(card.movement, body, stretchTo(card, rangeDeg), tempo));
+    const at = once(() => sweepsOf(card.movement, body, intervalTo(card, rangeDeg), tempo, guardedBy));
     return loadsKg.map((loadKg) =>
       known(sweeps, [card.id, rangeDeg, loadKg, ...Object.values(tempo)].join(' '), () => at()(loadKg)),
     );
   };
-  const alone = once(() => modelOf(withoutShare(body)));
+  const alone = once(() => modelOf(withoutShare(body), guardedBy));
   const model: Model = {
     body,
+    guardedBy,
     leastEffort: () => (body.muscles?.leastHamstringShare ? alone() : model),
     gentleEnd,
     fit,
@@ -113,12 +118,6 @@ export function modelOf(body: Body): Model {
       const { refused } = fit(card, { loadsKgDescending: [next], ...whole });
       return { loadKg, barredBy: refused[0]?.barredBy ?? 'pose' };
     },
-    canLift: ({ pickUpHeightM }, loadKg, caps) =>
-      pickUpHeightM === null ||
-      isFree(loadKg, caps) ||
-      known(canLifts, [pickUpHeightM, loadKg, ...Object.values(caps)].join(' '), () =>
-        canLift(pickUpHeightM, body, loadKg, caps),
-      ),
     liftBarredBy: ({ pickUpHeightM }, loadKg, caps) => {
       if (pickUpHeightM === null || isFree(loadKg, caps)) return null;
       const barredBy = known(
@@ -136,7 +135,7 @@ export function modelOf(body: Body): Model {
     sweepsTo,
     verticalOnlyTo: (card, rangeDeg, loadKg) =>
       known(verticals, [card.id, rangeDeg, loadKg].join(' '), () =>
-        verticalOnlySqueezeBw(card.movement, body, loadKg, stretchTo(card, rangeDeg)),
+        verticalOnlySqueezeBw(card.movement, body, loadKg, intervalTo(card, rangeDeg)),
       ),
   };
   return model;
@@ -147,8 +146,8 @@ function withoutShare({ muscles, ...size }: Body): Body {
 }
 
 // Where nothing is capped, nobody is kept from picking up what can be carried at all.
-function isFree(loadKg: number, { hipFlexionDeg, compressionBw, tensionBw, demand }: Caps): boolean {
-  return loadKg === 0 || [hipFlexionDeg, compressionBw, tensionBw, demand].every((cap) => cap === null);
+function isFree(loadKg: number, { angleDeg, compressionBw, tensionBw, demand }: Caps): boolean {
+  return loadKg === 0 || [angleDeg, compressionBw, tensionBw, demand].every((cap) => cap === null);
 }
 
 /** How many of ascending values come before the first that is barred, when every one after it is barred too. */
@@ -169,12 +168,16 @@ export function isPosed(card: ExerciseCard): card is PosedCard {
   return card.movement !== null;
 }
 
-/** How far from the gentle end, 0 to 1, the hip is bent by so much; the whole way for null. */
-export function distanceTo({ movement }: PosedCard, rangeDeg: number | null, gentleEnd: MovementEnd): number {
+/** How far from the gentle end, 0 to 1, the guarded joint has so many degrees; the whole way for null. */
+export function distanceTo(
+  card: PosedCard,
+  rangeDeg: number | null,
+  { guardedBy, gentleEnd }: Pick<Model, 'guardedBy' | 'gentleEnd'>,
+): number {
   if (rangeDeg === null) return 1;
-  const fraction = fractionAtHip(movement, rangeDeg);
+  const fraction = fractionAtAngle(card.movement, guardedBy, rangeDeg);
   if (fraction === null) return 1;
-  return gentleEnd === 'start' ? fraction : 1 - fraction;
+  return gentleEnd(card) === 'start' ? fraction : 1 - fraction;
 }
 
 /** An answer that is worked out when it is first wanted. */

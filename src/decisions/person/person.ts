@@ -3,6 +3,8 @@ import type { Clinic, Consult, ExerciseCard, Library, Protocol, Stage } from '..
 import type { Body } from '../../mechanics/body.ts';
 import type { Caps } from '../../mechanics/cap.ts';
 import type { RangeDecision } from '../../mechanics/range.ts';
+import { cappedAngleOf, provokedDeg as provokedDegIn } from '../../content/guardedAngle.ts';
+import { isJointAngle, type JointAngle } from '../../mechanics/jointAngle.ts';
 import { bodyOf } from './body.ts';
 import type { CannotDo } from '../../content/schema/words.ts';
 import { cannotDoOf, maternityOf, type Maternity } from '../screen/maternity.ts';
@@ -31,7 +33,7 @@ export interface Person {
   readonly cannotDo: readonly CannotDo[];
   readonly body: Body;
   readonly model: Model;
-  /** Degrees of hip flexion not to be passed because it hurt there: the provoked angle less the house margin; null when nothing hurt. */
+  /** Degrees of the guarded angle not to be passed because it hurt there: the provoked angle less the house margin; null when nothing hurt. */
   readonly provokedDeg: number | null;
   /** The present step of the revision before; empty for a first revision. */
   readonly lastDone: readonly LastDone[];
@@ -45,7 +47,7 @@ export function personOf(
   library: Library,
   protocol: Protocol,
   effects: ScreenEffects,
-  modelFor: (body: Body) => Model,
+  modelFor: (body: Body, guardedBy: JointAngle) => Model,
   earlier: Earlier | null = null,
 ): Person {
   const body = bodyOf(consult, library.clinic);
@@ -59,7 +61,7 @@ export function personOf(
     maternity,
     cannotDo: cannotDoOf(consult, maternity),
     body,
-    model: modelFor(body),
+    model: modelFor(body, cappedAngleOf(protocol.angle)),
     provokedDeg: provokedDeg(consult, protocol),
     lastDone: lastDoneIn(earlier, protocol.id),
     sudden: suddenStartOf(consult, protocol, earlier),
@@ -71,7 +73,7 @@ export interface Bounds {
   readonly name: StageName;
   readonly stage: Stage;
   readonly caps: Caps;
-  /** True when it is the provoked angle that limits hip flexion. */
+  /** True when it is the provoked angle that limits the guarded one. */
   readonly byProvokedAngle: boolean;
   /** A stage that is only looked at from afar: what can be done there is asked without a weight. */
   readonly ahead: boolean;
@@ -80,7 +82,7 @@ export interface Bounds {
 /** `opened`: at the far end of the stage's ladder; otherwise at its first step. */
 export function boundsOf(person: Person, name: StageName, stage: Stage, opened: boolean): Bounds {
   const { caps, opensToDeg, supportMargin } = stage;
-  const stageDeg = opened ? (opensToDeg ?? caps.hipFlexionDeg) : caps.hipFlexionDeg;
+  const stageDeg = opened ? (opensToDeg ?? caps.angleDeg) : caps.angleDeg;
   const { provokedDeg } = person;
   const byProvokedAngle = provokedDeg !== null && (stageDeg === null || provokedDeg < stageDeg);
   // No model caps under 18: position and joint angle alone (house rules 2).
@@ -91,7 +93,8 @@ export function boundsOf(person: Person, name: StageName, stage: Stage, opened: 
     byProvokedAngle,
     ahead: false,
     caps: {
-      hipFlexionDeg: byProvokedAngle ? provokedDeg : stageDeg,
+      angle: caps.angle,
+      angleDeg: byProvokedAngle ? provokedDeg : stageDeg,
       compressionBw: modelled ? caps.compressionBw : null,
       tensionBw: modelled ? caps.tensionBw : null,
       demand: modelled ? caps.demand : null,
@@ -107,11 +110,11 @@ export function decidedByOf(
 ): DecidedBy {
   if (limit === 'full' || limit === 'pose') return 'dose';
   if (limit === 'step') return 'kit';
-  return limit === 'hipFlexion' && byProvokedAngle ? 'provokedAngle' : limit;
+  return isJointAngle(limit) && byProvokedAngle ? 'provokedAngle' : limit;
 }
 
 function provokedDeg(consult: Consult, { limits }: Protocol): number | null {
-  const angles = consult.tests.flatMap(({ painFreeHipFlexionDeg }) => painFreeHipFlexionDeg ?? []);
+  const angles = consult.tests.flatMap((test) => provokedDegIn(test) ?? []);
   return angles.length === 0 ? null : Math.max(0, Math.min(...angles) - limits.provokedLessDeg.value);
 }
 

@@ -14,7 +14,7 @@ export function circumstancesOf(person: Person, stage: Stage): ReadonlySet<Circu
   const found: [Circumstance, boolean][] = [
     ['gentle', precautionsOf(person).gentle],
     ['sudden', beganSuddenly(consult)],
-    ['bends', stage.caps.hipFlexionDeg === null],
+    ['bends', stage.caps.angleDeg === null],
     ['no-weights', hasNoWeight(consult.kit)],
     [
       'no-running',

@@ -1,22 +1,23 @@
-/** The hip bends a card can be set to, from its gentle end to its far one. */
+/** The guarded angles a card can be set to, from its gentle end to its far one. */
 import type { ConsultKit } from '../../content/schema/consult.ts';
+import { endsDeg } from '../../mechanics/jointAngle.ts';
 import { largestStep } from '../../mechanics/step.ts';
 import { roundDown } from '../../units/round.ts';
 import type { PosedCard } from './model.ts';
 import type { Person } from './person.ts';
 
 export interface RangeSetting {
-  /** Hip flexion at the far end of what is done. */
+  /** Guarded angle at the far end of what is done. */
   readonly deg: number;
   /** The step it stands for, metres; null where the range is free. */
   readonly stepM: number | null;
 }
 
-const NO_CAPS = { hipFlexionDeg: null, compressionBw: null, tensionBw: null, demand: null, supportMargin: 1 };
+const NO_CAPS = { angleDeg: null, compressionBw: null, tensionBw: null, demand: null, supportMargin: 1 };
 
 /**
- * Ascending, in the house's rounding, or one for each step in the house. Empty where the range cannot be graded by hip
- * bend: a hold, a curl, a leg lifted behind, a fixed card.
+ * Ascending, in the house's rounding, or one for each step in the house. Empty where the range cannot be graded by the
+ * guarded angle: a hold, a curl, a leg lifted behind, a fixed card.
  */
 export function rangeSettings(card: PosedCard, person: Person): RangeSetting[] {
   const { movement } = card;
@@ -30,9 +31,9 @@ export function stepHeightsM({ stepCm }: ConsultKit): number[] {
 }
 
 function freeSettings(card: PosedCard, { model, protocol }: Person): RangeSetting[] {
-  const { start, end } = card.movement;
-  const ends = model.gentleEnd(card) === 'start' ? [start, end] : [end, start];
-  const [gentleDeg, farDeg] = ends.map((pose) => pose?.work.hip ?? 0) as [number, number];
+  const ends = endsDeg(card.movement, model.guardedBy);
+  if (ends === null) return [];
+  const [gentleDeg, farDeg] = model.gentleEnd(card) === 'start' ? ends : [ends[1], ends[0]];
   const stepDeg = protocol.limits.roundAngleDeg.value;
   const first = roundDown(gentleDeg, stepDeg) + stepDeg;
   return Array.from({ length: Math.max(0, Math.floor((farDeg - first) / stepDeg) + 1) }, (_, i) => ({
@@ -41,9 +42,11 @@ function freeSettings(card: PosedCard, { model, protocol }: Person): RangeSettin
   }));
 }
 
-function stepSettings({ movement }: PosedCard, { body, consult }: Person): RangeSetting[] {
+function stepSettings({ movement }: PosedCard, { body, consult, model }: Person): RangeSetting[] {
+  if (endsDeg(movement, model.guardedBy) === null) return [];
+  const noCaps = { ...NO_CAPS, angle: model.guardedBy };
   return stepHeightsM(consult.kit).flatMap((stepM) => {
-    const step = largestStep(movement, body, 0, NO_CAPS, [stepM]);
-    return step.admitted ? [{ deg: step.hipFlexionDeg, stepM }] : [];
+    const step = largestStep(movement, body, 0, noCaps, [stepM]);
+    return step.admitted ? [{ deg: step.angleDeg, stepM }] : [];
   });
 }

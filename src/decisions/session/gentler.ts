@@ -1,4 +1,5 @@
 /** Where a first dose is far below what was tested and tolerated, and why (house rules 11.2). */
+import { ANGLE_CELLS } from './cells/angleCell.ts';
 import type { Prescription } from './prescribe.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import type { Bounds, Person } from '../person/person.ts';
@@ -23,7 +24,7 @@ export function gentlerThanTested(one: Prescription, person: Person, bounds: Bou
 const CELLS_OF: Readonly<Record<Gentler['what'], readonly CellName[]>> = {
   load: ['loadKg'],
   hold: ['holdSeconds'],
-  pull: ['loadKg', 'hipFlexionDeg'],
+  pull: ['loadKg', ...ANGLE_CELLS],
 };
 
 type Compared = Pick<Gentler, 'what' | 'given' | 'tested'>;
@@ -104,6 +105,8 @@ function reasonOf(
 ): readonly GentlerReason[] {
   switch (decidedBy) {
     case 'hipFlexion':
+    case 'kneeFlexion':
+    case 'ankleDorsiflexion':
     case 'compression':
     case 'tension':
     case 'demand':

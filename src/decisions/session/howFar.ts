@@ -3,12 +3,13 @@ import type { ExerciseCard } from '../../content/library.ts';
 import type { Position } from '../../content/schema/words.ts';
 import type { Prescribed } from '../../dosing/rung.ts';
 import { landmarks, type Landmark } from '../../mechanics/landmark.ts';
-import { stretchFrom } from '../../mechanics/sweep.ts';
-import { distanceTo, isPosed, type PosedCard } from '../person/model.ts';
+import { distanceTo, isPosed, type PosedCard, type Model } from '../person/model.ts';
 import type { Person } from '../person/person.ts';
 import { landmarkText, landmarkValue, partText } from '../../messages/en/patient/landmarks.ts';
 import { rangeSettings } from '../person/rangeSettings.ts';
 import { shownDeg } from '../candidates/scene.ts';
+import { angleAtDeg } from '../../mechanics/jointAngle.ts';
+import { intervalFrom } from '../../mechanics/sweep.ts';
 
 export interface HowFar {
   /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way, `part` for less of it. */
@@ -36,14 +37,28 @@ export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowF
   };
 }
 
-/** Largest hip bend of what is done, whole degrees: the prescribed range, or that of the whole card; null where nobody knows. */
-export function largestHipBendDeg(card: ExerciseCard, { rangeDeg }: Prescribed): number | null {
+/** Largest guarded angle of what is done, whole degrees: the prescribed range, or that of the whole card; null where nobody knows. */
+export function largestAngleDeg(
+  card: ExerciseCard,
+  { rangeDeg, loadKg }: Prescribed,
+  { body, guardedBy }: Model,
+): number | null {
   if (rangeDeg !== null) return shownDeg(rangeDeg);
   if (isPosed(card)) {
-    const { start, end } = card.movement;
-    return shownDeg(Math.max(0, start.work.hip, end?.work.hip ?? 0));
+    const [start, end] = [0, 1].map((t) => angleAtDeg(card.movement, body, loadKg, t, guardedBy)) as [
+      number,
+      number,
+    ];
+    return shownDeg(Math.max(0, start, end));
   }
-  return card.statedHipFlexion === null ? null : shownDeg(card.statedHipFlexion.deg);
+  const stated = guardedBy === 'hipFlexion' ? card.statedHipFlexion : null;
+  return stated === null ? null : shownDeg(stated.deg);
+}
+
+/** Largest hip bend of it, whatever joint guards the tendon: for words that speak of the hip. */
+export function largestHipBendDeg(card: ExerciseCard, at: Prescribed, model: Model): number | null {
+  if (model.guardedBy === 'hipFlexion') return largestAngleDeg(card, at, model);
+  return largestAngleDeg(card, { ...at, rangeDeg: null }, { ...model, guardedBy: 'hipFlexion' });
 }
 
 function wordsFor(
@@ -59,14 +74,14 @@ function wordsFor(
 function shareOfTheWay(card: ExerciseCard, { rangeDeg }: Prescribed, person: Person): number {
   if (!isPosed(card) || rangeDeg === null) return 1;
   const farDeg = rangeSettings(card, person).at(-1)?.deg ?? rangeDeg;
-  return rangeDeg >= farDeg ? 1 : distanceTo(card, rangeDeg, person.model.gentleEnd(card));
+  return rangeDeg >= farDeg ? 1 : distanceTo(card, rangeDeg, person.model);
 }
 
 /** Landmarks that say how far; of a card whose range is not graded by hip bend most say nothing. */
 function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark[] {
   const { rangeDeg, loadKg, dose } = at;
   const gentleEnd = person.model.gentleEnd(card);
-  const stretch = stretchFrom(gentleEnd, distanceTo(card, rangeDeg, gentleEnd));
+  const interval = intervalFrom(gentleEnd, distanceTo(card, rangeDeg, person.model));
   const held = dose.holdSeconds !== null;
   const words = wordsFor(card, at, person);
   const says = (landmark: Landmark) =>
@@ -76,7 +91,7 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
     (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
     // The foot of a curl goes all the way up; only of a lift that is held does its height say anything.
     (landmark.kind !== 'footLift' || held);
-  const found = landmarks(card.movement, person.body, loadKg, stretch)
+  const found = landmarks(card.movement, person.body, loadKg, interval, gentleEnd)
     .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
     .filter(says);
   return oneDepth(onePile(found), card, person).slice(0, MOST_LANDMARKS);

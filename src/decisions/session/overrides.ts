@@ -5,6 +5,7 @@ import type { Tempo } from '../../dosing/dose.ts';
 import type { Prescribed } from '../../dosing/rung.ts';
 import { WEEKDAYS, type Weekday } from '../../units/weekday.ts';
 import { CELLS, type CellName } from '../terms/cell.ts';
+import { ANGLE_CELLS } from './cells/angleCell.ts';
 
 export interface OwnEntry {
   readonly value: number | string;
@@ -32,7 +33,7 @@ export function withOwn(at: Prescribed, own: Own): Prescribed {
   return {
     ...at,
     loadKg: number('loadKg') ?? at.loadKg,
-    rangeDeg: number('hipFlexionDeg') ?? at.rangeDeg,
+    rangeDeg: ANGLE_CELLS.map(number).find((deg) => deg !== undefined) ?? at.rangeDeg,
     daysPerWeek: ownDays(own)?.length ?? at.daysPerWeek,
     dose: {
       ...dose,

@@ -107,9 +107,9 @@ function loadDoubt({ card }: Prescription, { consult, protocol }: Person): Doubt
 }
 
 /** Words of the clinician's own for how far, beside the hip bend that is printed with them. */
-function wordsDoubt({ card, at }: Prescription, { consult }: Person): Doubt[] {
+function wordsDoubt({ card, at }: Prescription, { consult, model }: Person): Doubt[] {
   const words = ownEntries(card.id, consult).get('howFar')?.value;
-  const hipFlexionDeg = largestHipBendDeg(card, at);
+  const hipFlexionDeg = largestHipBendDeg(card, at, model);
   if (words === undefined || hipFlexionDeg === null) return [];
   const broken = brokenWords(String(words), hipFlexionDeg, card);
   if (broken === null) return [];

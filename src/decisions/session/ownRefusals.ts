@@ -1,6 +1,8 @@
 /** Clinician's entries that cannot be carried out, each with its place. */
 import type { Weekday } from '../../units/weekday.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
+import { ANGLE_CELLS } from './cells/angleCell.ts';
 import { loadsFor } from '../candidates/load.ts';
 import { isPosed } from '../person/model.ts';
 import { ownDays, ownEntries, type Own } from './overrides.ts';
@@ -49,7 +51,7 @@ function faultsOf(
   return [
     ...countFaults(exercise, own),
     ...holdFaults(own, person),
-    ...rangeFaults(exercise, cardId, own),
+    ...rangeFaults(exercise, cardId, own, person.model.guardedBy),
     ...loadFaults(exercise, cardId, own, person),
     ...dayFaults(exercise, own, plan),
   ];
@@ -71,15 +73,18 @@ function holdFaults(own: Own, { effects, protocol }: Person): Fault[] {
   return [{ cell: 'holdSeconds', why: { reason: 'own-hold-too-long', mostSeconds } }];
 }
 
-function rangeFaults(exercise: SessionExercise, cardId: string, own: Own): Fault[] {
-  const value = own.get('hipFlexionDeg')?.value;
+function rangeFaults(exercise: SessionExercise, cardId: string, own: Own, angle: JointAngle): Fault[] {
+  const other = ANGLE_CELLS.find((cell) => cell !== `${angle}Deg` && own.has(cell));
+  if (other !== undefined) return [{ cell: other, why: { reason: 'own-of-another-joint', angle } }];
+  const cell = `${angle}Deg` as const;
+  const value = own.get(cell)?.value;
   if (typeof value !== 'number') return [];
   const { settingsDeg } = fitOf(exercise, cardId);
   const [leastDeg, mostDeg] = [settingsDeg[0], settingsDeg.at(-1)];
   if (leastDeg === undefined || mostDeg === undefined)
-    return [{ cell: 'hipFlexionDeg', why: { reason: 'own-without-range' } }];
+    return [{ cell, why: { reason: 'own-without-range', angle } }];
   if (value >= leastDeg && value <= mostDeg) return [];
-  return [{ cell: 'hipFlexionDeg', why: { reason: 'own-range-outside', leastDeg, mostDeg } }];
+  return [{ cell, why: { reason: 'own-range-outside', angle, leastDeg, mostDeg } }];
 }
 
 function loadFaults(exercise: SessionExercise, cardId: string, own: Own, person: Person): Fault[] {

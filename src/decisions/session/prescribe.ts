@@ -8,7 +8,7 @@ import { cellsOf } from './cells/cells.ts';
 import type { CellFacts } from './cells/facts.ts';
 import { changesSince } from './changes.ts';
 import { estimateOf, type ModelEstimate } from '../candidates/estimate.ts';
-import { howFar, largestHipBendDeg } from './howFar.ts';
+import { howFar, largestAngleDeg } from './howFar.ts';
 import { loadsFor } from '../candidates/load.ts';
 import { isPosed } from '../person/model.ts';
 import { ownDays, ownEntries, withOwn } from './overrides.ts';
@@ -83,7 +83,8 @@ function prescription(
     load,
     byFeel,
     rangeInputs: rangeInputs(fit, at, person, bounds),
-    hipBendDeg: largestHipBendDeg(card, at),
+    angle: person.model.guardedBy,
+    angleDeg: largestAngleDeg(card, at, person.model),
     howFar: far.value,
     way: picture?.way ?? 'out',
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',
@@ -113,11 +114,11 @@ export function loadOf({ card, at }: Pick<Prescription, 'card' | 'at'>, person: 
 function rangeInputs(fit: Fit, at: Prescribed, person: Person, bounds: Bounds): Why['inputs'] {
   const { caps } = at.rangeDeg === fit.rangeDeg ? bounds : boundsOf(person, bounds.name, bounds.stage, true);
   return {
-    capDeg: bounds.stage.caps.hipFlexionDeg,
+    capDeg: bounds.stage.caps.angleDeg,
     opensToDeg: bounds.stage.opensToDeg ?? null,
     provokedLessMarginDeg: person.provokedDeg,
     testedToDeg: fit.load.testedToDeg,
-    heldToDeg: caps.hipFlexionDeg,
+    heldToDeg: caps.angleDeg,
     compressionCapBw: caps.compressionBw,
     tensionCapBw: caps.tensionBw,
     demandCap: caps.demand,

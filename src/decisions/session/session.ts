@@ -120,7 +120,7 @@ function sessionExercise(
 function ladderCard({ card, settingsDeg, loads }: Fit, atMostKg: number, { caps }: Bounds): LadderCard {
   return {
     card: card.id,
-    rangesDeg: settingsDeg.filter((deg) => caps.hipFlexionDeg === null || deg <= caps.hipFlexionDeg),
+    rangesDeg: settingsDeg.filter((deg) => caps.angleDeg === null || deg <= caps.angleDeg),
     loadsKg: loads.map(({ loadKg }) => loadKg).filter((loadKg) => loadKg <= atMostKg),
     legs: card.legs,
   };

@@ -23,8 +23,8 @@ export function hollowOf(
   { caps, stage, byProvokedAngle }: Bounds,
 ): Hollow | null {
   const below = person.protocol.limits.hollowBelow.value;
-  const stageDeg = stage.caps.hipFlexionDeg ?? Infinity;
-  const mayReachDeg = caps.hipFlexionDeg ?? Infinity;
+  const stageDeg = stage.caps.angleDeg ?? Infinity;
+  const mayReachDeg = caps.angleDeg ?? Infinity;
   const shares = session.exercises.flatMap(({ slot, fits: [{ settingsDeg }] }) => {
     const farDeg = settingsDeg.at(-1);
     if (farDeg === undefined || slot.when !== 'session') return [];
@@ -36,5 +36,5 @@ export function hollowOf(
   const share = Math.max(...shares, 0);
   return !byProvokedAngle || shares.length === 0 || share >= below
     ? null
-    : { reason: 'hollow', share, below };
+    : { reason: 'hollow', angle: caps.angle, share, below };
 }

@@ -10,7 +10,10 @@ export const CELLS = [
   'restSeconds',
   'loadKg',
   'reserve',
+  // Of these three the one of the protocol's angle.
   'hipFlexionDeg',
+  'kneeFlexionDeg',
+  'ankleDorsiflexionDeg',
   'howFar',
   'timesPerDay',
   'days',
@@ -19,6 +22,8 @@ export type CellName = (typeof CELLS)[number];
 
 export const DECIDED_BY = [
   'hipFlexion',
+  'kneeFlexion',
+  'ankleDorsiflexion',
   'compression',
   'tension',
   'demand',

@@ -1,4 +1,5 @@
 /** Why a stage gives no whole programme. */
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { ObstacleReason } from './obstacle.ts';
 
 /** A card that was looked at for a slot, and what stood against it. */
@@ -26,6 +27,7 @@ export type NoWholeStage =
 /** Every exercise reaches at most this share of the bend of the stage, and `below` is asked. */
 export interface Hollow {
   readonly reason: 'hollow';
+  readonly angle: JointAngle;
   readonly share: number;
   readonly below: number;
 }

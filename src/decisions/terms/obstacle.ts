@@ -1,6 +1,7 @@
 /** What stands against a card for one person in one stage, as codes and numbers. */
 import type { ExerciseCard } from '../../content/library.ts';
 import type { CannotDo, Equipment, Position } from '../../content/schema/words.ts';
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { Limit } from '../../mechanics/cap.ts';
 import type { TestedReason } from './testedReason.ts';
 
@@ -17,6 +18,7 @@ export type ObstacleReason =
   | { readonly reason: 'cannot-do'; readonly need: CannotDo }
   | { readonly reason: 'no-thing'; readonly thing: Equipment }
   | { readonly reason: 'stated-bend'; readonly statedDeg: number; readonly capDeg: number }
+  | { readonly reason: 'bend-not-known'; readonly angle: JointAngle; readonly capDeg: number }
   | { readonly reason: 'hurt'; readonly pain: number }
   | { readonly reason: 'hurt-without-weight' }
   | { readonly reason: 'no-step' | 'no-pose' }

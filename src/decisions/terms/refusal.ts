@@ -3,6 +3,7 @@ import type { Idle } from '../../content/plausible/confirmed.ts';
 import type { Doubt } from '../../content/plausible/doubt.ts';
 import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { Clinic } from '../../content/library.ts';
+import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { NoWeek } from '../../scheduling/plan.ts';
 import type { Weekday } from '../../units/weekday.ts';
 import type { BarredCard, NoRoom } from './noWholeStage.ts';
@@ -88,14 +89,16 @@ export type PlanRefusal =
 export type OwnEntryFault = { readonly value: string } & (
   | {
       readonly reason:
-        | 'own-of-a-hold'
-        | 'own-of-repetitions'
-        | 'own-without-range'
-        | 'own-without-weight'
-        | 'own-weight-in-light-holds';
+        'own-of-a-hold' | 'own-of-repetitions' | 'own-without-weight' | 'own-weight-in-light-holds';
     }
   | { readonly reason: 'own-hold-too-long'; readonly mostSeconds: number }
-  | { readonly reason: 'own-range-outside'; readonly leastDeg: number; readonly mostDeg: number }
+  | { readonly reason: 'own-without-range' | 'own-of-another-joint'; readonly angle: JointAngle }
+  | {
+      readonly reason: 'own-range-outside';
+      readonly angle: JointAngle;
+      readonly leastDeg: number;
+      readonly mostDeg: number;
+    }
   | { readonly reason: 'own-load-after-sudden-start'; readonly mostKg: number }
   /** Null: the kit makes none that is heavier. */
   | {

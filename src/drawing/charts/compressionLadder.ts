@@ -14,7 +14,7 @@ import {
   words,
   wrapped,
   type Flag,
-} from './chalk.ts';
+} from './shapes.ts';
 
 export interface Ladder {
   readonly rungs: readonly {

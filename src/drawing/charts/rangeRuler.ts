@@ -12,7 +12,7 @@ import {
   TEXT,
   widthOf,
   words,
-} from './chalk.ts';
+} from './shapes.ts';
 
 export interface Ruler {
   readonly fromDeg: number;

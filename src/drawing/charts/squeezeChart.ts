@@ -1,6 +1,6 @@
 /** Squeeze against hip bend along one movement: where on the way it rises, and where a cap cuts it off. */
 import type { Drawing, Label, Shape } from '../drawing.ts';
-import { chart, dot, SMALL, stroke, TEXT, widthOf, words } from './chalk.ts';
+import { chart, dot, SMALL, stroke, TEXT, widthOf, words } from './shapes.ts';
 
 export interface Squeeze {
   /** In the order of the movement. */

@@ -1,6 +1,6 @@
 /** A body seen from the front: torso, head with hair and eyes, both legs and both arms. */
 import { type Bar, chain } from '../clearance.ts';
-import { edged, filled, type Stroke } from '../ink.ts';
+import { edged, filled, type Stroke } from '../strokes.ts';
 import { limbSides } from '../limb.ts';
 import { circle, pressed, smooth, taperedCapsule, type Outline } from '../outline.ts';
 import { along, directionFrom, frameAt, opposite } from '../plane.ts';

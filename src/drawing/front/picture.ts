@@ -2,7 +2,7 @@
 import type { Point } from '../../mechanics/pose.ts';
 import type { FrontFrame, FrontScene } from '../../mechanics/scene.ts';
 import { type Bar, chain } from '../clearance.ts';
-import { lined, type Stroke } from '../ink.ts';
+import { lined, type Stroke } from '../strokes.ts';
 import { arrow, signArrow, type Mover } from '../motion.ts';
 import { circle, polyline } from '../outline.ts';
 import type { Picture, Pictures } from '../picture.ts';

@@ -2,7 +2,7 @@
 import type { Point } from '../../mechanics/pose.ts';
 import type { FrontScene, Prop } from '../../mechanics/scene.ts';
 import { mat, pillows, wall } from '../blocks.ts';
-import { edged, filled, lined, type Stroke } from '../ink.ts';
+import { edged, filled, lined, type Stroke } from '../strokes.ts';
 import { circle, polyline, rectangle, smooth, taperedCapsule } from '../outline.ts';
 import { along, between, directionFrom, frameAt } from '../plane.ts';
 import { LINE } from '../proportions.ts';

@@ -2,7 +2,7 @@
 import type { HandPlace } from '../../mechanics/drawnPose.ts';
 import type { Point } from '../../mechanics/pose.ts';
 import type { FrontFrame, FrontScene } from '../../mechanics/scene.ts';
-import { edged, filled, lined, type Stroke } from '../ink.ts';
+import { edged, filled, lined, type Stroke } from '../strokes.ts';
 import { signArrow } from '../motion.ts';
 import { circle, polyline, rectangle, smooth, taperedCapsule, type Outline } from '../outline.ts';
 import { LINE } from '../proportions.ts';

@@ -141,6 +141,8 @@ const RECORD: RecordLabels = {
   decidedBy: 'Decided by',
   decided: {
     hipFlexion: 'the hip flexion cap',
+    kneeFlexion: 'the knee flexion cap',
+    ankleDorsiflexion: 'the ankle dorsiflexion cap',
     compression: 'the squeeze cap',
     tension: 'the pull cap',
     demand: 'the demand cap',

@@ -95,7 +95,10 @@ function gridOf(
   const bold: TextStyle = { ...aside, cut: 'bold' };
   const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
   const head = [plain(step.heading, bold), ...prescriptions.map(({ title }) => plain(title, bold))];
-  const rows = CELLS.map((cell) => [
+  const there = CELLS.filter((name) =>
+    prescriptions.some(({ cells }) => cells.some(({ cell }) => cell === name)),
+  );
+  const rows = there.map((cell) => [
     plain(step.columns[cell], quiet),
     ...prescriptions.map((prescription) => {
       const text = textOf(prescription, cell);

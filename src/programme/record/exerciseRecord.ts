@@ -10,6 +10,7 @@ import { togetherText } from '../../messages/en/clinician/muscles.ts';
 import type { Prescription } from '../../decisions/session/prescribe.ts';
 import type { ProgrammeRecord } from '../programme.ts';
 import { workedTogether } from '../../decisions/candidates/together.ts';
+import { angleCellIn } from '../../decisions/session/cells/angleCell.ts';
 import { rulerOf } from './squeeze.ts';
 
 /** The exercise of one prescription; the estimate is null where the model says nothing. */
@@ -20,7 +21,7 @@ export function exerciseRecord(
 ): ProgrammeRecord['exercises'][number] {
   const { card, estimate } = one;
   const cells = cellsInWords(one, person);
-  const range = cells.find(({ cell }) => cell === 'hipFlexionDeg');
+  const range = angleCellIn(cells);
   const load = cells.find(({ cell }) => cell === 'loadKg');
   return {
     card: card.id,
@@ -41,11 +42,15 @@ export function exerciseRecord(
   };
 }
 
+const NO_POSE = 'No pose: it takes no part in squeeze and pull, and is guarded by position.';
+const NO_POSE_HIP =
+  'No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.';
+
 function kindRemarks({ card }: Prescription, { protocol }: Person): string[] {
   const fast = card.kind === 'energy-storage' || card.kind === 'running-drill';
   return [
     ...(card.movement === null
-      ? ['No pose: it takes no part in squeeze and pull, and is guarded by position and its stated hip bend.']
+      ? [protocol.angle === 'kneeFlexion' || protocol.angle === 'ankleDorsiflexion' ? NO_POSE : NO_POSE_HIP]
       : []),
     ...(protocol.angle === MODEL_ANGLE ? [] : ['The model knows the hamstring tendon alone: no estimate.']),
     ...(fast ? ['Fast: the model is for slow movement and says nothing of it.'] : []),
@@ -83,7 +88,7 @@ function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bound
 function beyondCaps(estimate: ModelEstimate, movement: Movement, { caps }: Bounds): string[] {
   const margin = marginOf(movement, caps);
   const held: [string, number, number | null][] = [
-    ['hip bend', estimate.hipFlexionDeg, caps.hipFlexionDeg],
+    ['hip bend', estimate.hipFlexionDeg, caps.angle === 'hipFlexion' ? caps.angleDeg : null],
     ['squeeze', margin * estimate.compressionBw, caps.compressionBw],
     ['pull', margin * estimate.tensionBw, caps.tensionBw],
     ['strength', estimate.demand, caps.demand],

@@ -37,7 +37,10 @@ export function recordOf(
   const week = weekRecord(decided);
   return {
     heading: `Record for ${consult.alias}, revision ${consult.revision}`,
-    findings: [...findingsTables(consult, (id) => nameOf(id, person)), ...dischargeTable(decided)],
+    findings: [
+      ...findingsTables(consult, (id) => nameOf(id, person), person.model.guardedBy),
+      ...dischargeTable(decided),
+    ],
     screen: screenTable(consult),
     effects: effectTexts(person),
     notes: consult.notes,

@@ -16,7 +16,7 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
   const fromDeg = Math.max(0, Math.min(start.work.hip, end?.work.hip ?? start.work.hip, used));
   const toDeg = Math.max(fromDeg, used);
   const ticks = protocol.stages.flatMap(({ caps, opensToDeg }, index) => {
-    const capDeg = opensToDeg ?? caps.hipFlexionDeg;
+    const capDeg = opensToDeg ?? caps.angleDeg;
     return capDeg === null ? [] : [{ stage: flagOf(protocol, index), capDeg }];
   });
   const caps = ticks.map(({ stage, capDeg }) => `stage ${stage} up to ${capDeg}°`).join('; ');

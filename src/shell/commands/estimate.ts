@@ -45,8 +45,8 @@ function figuresFor(
   loadKg: number,
   range: AdmittedRange,
 ) {
-  const swept = sweep(movement, body, loadKg, range.stretch, card.tempo);
-  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, loadKg, range.stretch);
+  const swept = sweep(movement, body, loadKg, range.interval, card.tempo);
+  const verticalOnlyBw = verticalOnlySqueezeBw(movement, body, loadKg, range.interval);
   if (swept === null || verticalOnlyBw === null) throw cannotRest(card, body, loadKg);
   const { peak, tensionTimeBwS, compressionTimeBwS } = swept;
   return {
@@ -148,7 +148,8 @@ function bodyFrom({ heightM, massKg }: Flags): Body {
 
 function capsFrom({ hipCapDeg, compressionCapBw, tensionCapBw, demandCap }: Flags): Caps {
   return {
-    hipFlexionDeg: ofHumanHips(notBelowNought('hip-cap', hipCapDeg)),
+    angle: 'hipFlexion',
+    angleDeg: ofHumanHips(notBelowNought('hip-cap', hipCapDeg)),
     compressionBw: notBelowNought('compression-cap', compressionCapBw),
     tensionBw: notBelowNought('tension-cap', tensionCapBw),
     demand: notBelowNought('demand-cap', demandCap),

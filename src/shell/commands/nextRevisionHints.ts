@@ -1,4 +1,5 @@
 /** What a draft says before a key: what to ask again, and what it was last time. */
+import { provokedDeg } from '../../content/guardedAngle.ts';
 import type { ConsultFrontMatter } from '../../content/schema/consult.ts';
 
 /** By key; of what is taken over it says what may have changed. */
@@ -31,17 +32,18 @@ export function describeTest({
   test,
   pain,
   side,
-  painFreeHipFlexionDeg,
   seconds,
   repetitions,
+  ...from
 }: ConsultFrontMatter['tests'][number]): string {
+  const painFromDeg = provokedDeg(from);
   return [
     test,
     ...(side === undefined ? [] : [side]),
     ...(seconds === undefined ? [] : [`${seconds} s`]),
     ...(repetitions === undefined ? [] : [`${repetitions} times`]),
     `pain ${pain}`,
-    ...(painFreeHipFlexionDeg === undefined ? [] : [`from ${painFreeHipFlexionDeg}°`]),
+    ...(painFromDeg === undefined ? [] : [`from ${painFromDeg}°`]),
   ].join(' ');
 }
 

@@ -1,6 +1,6 @@
 /** The dosage cells as pdf.js reads them from the tagged tables, held against the programme's one by one. */
 import { type Programme, type StepTable } from '../../../src/programme/programme.ts';
-import { CELLS } from '../../../src/decisions/terms/cell.ts';
+import { cellsFor } from '../../../src/decisions/session/cells/angleCell.ts';
 import { openPdf, viewed, viewedTree, type ViewedElement } from './viewer.ts';
 
 /** What a table says of one exercise in one step, by the label of the number. */
@@ -63,7 +63,7 @@ async function saidBy(programme: Programme, bytes: Uint8Array): Promise<readonly
 function gridSays(table: ViewedElement, step: StepTable): readonly Said[] {
   const [head, ...rows] = viewed(table, 'TR').map((row) => row.kids.map((cell) => cell.text.trim()));
   const [corner, ...titles] = head ?? [];
-  if (corner !== step.heading || rows.length !== CELLS.length) return [];
+  if (corner !== step.heading || rows.length !== cellsFor('hipFlexion').length) return [];
   return titles.map((title, at) => ({
     step: step.heading,
     title,

@@ -1,14 +1,15 @@
 /** The cells of one exercise on one rung: value, rule, inputs, source and what decided it. */
-import { CELLS, type CellName, type DecidedCell, type Why } from '../../terms/cell.ts';
+import { cellsFor } from './angleCell.ts';
+import { type CellName, type DecidedCell, type Why } from '../../terms/cell.ts';
 import { dosed } from './dosed.ts';
 import { houseRules, type CellFacts, type Made } from './facts.ts';
 import { loadCell } from './loadCell.ts';
 import { overridden } from './ownCell.ts';
 import { ranged } from './rangeCell.ts';
 
-/** All cells, in the order of CELLS. */
+/** All cells of the protocol's angle, in the order of CELLS. */
 export function cellsOf(facts: CellFacts): DecidedCell[] {
-  return CELLS.map((cell) => ({
+  return cellsFor(facts.angle).map((cell) => ({
     step: facts.step,
     slot: facts.slot.name,
     card: facts.at.card,
@@ -25,11 +26,17 @@ const makers: Readonly<Record<CellName, (facts: CellFacts) => Made>> = {
   restSeconds: (facts) => dosed(facts, 'restSeconds', facts.at.dose.restSeconds),
   loadKg: loadCell,
   reserve: reserveCell,
-  hipFlexionDeg: (facts) => ranged(facts, facts.hipBendDeg),
+  hipFlexionDeg: angleCell,
+  kneeFlexionDeg: angleCell,
+  ankleDorsiflexionDeg: angleCell,
   howFar: (facts) => ranged(facts, facts.howFar),
   timesPerDay: (facts) => dosed(facts, 'timesPerDay', facts.at.dose.timesPerDay),
   days: daysCell,
 };
+
+function angleCell(facts: CellFacts): Made {
+  return ranged(facts, facts.angleDeg);
+}
 
 function reserveCell(facts: CellFacts): Made {
   const { reserve, kind } = facts.at.dose;

@@ -29,6 +29,8 @@ const STEP_CHANGES: Partial<Record<CellName, ChangedSince['change']>> = {
   tempo: 'tempo',
   loadKg: 'load',
   hipFlexionDeg: 'range',
+  kneeFlexionDeg: 'range',
+  ankleDorsiflexionDeg: 'range',
   howFar: 'range',
   days: 'days',
 };

@@ -5,6 +5,7 @@ import type { GivenUp } from '../../../dosing/minutes.ts';
 import type { Prescribed } from '../../../dosing/rung.ts';
 import type { Source } from '../../../units/source.ts';
 import type { Weekday } from '../../../units/weekday.ts';
+import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import type { ChangedSince } from '../changes.ts';
 import type { Fit } from '../../candidates/fit.ts';
 import type { Own } from '../overrides.ts';
@@ -29,7 +30,9 @@ export interface CellFacts {
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
   readonly rangeInputs: Why['inputs'];
-  readonly hipBendDeg: number | null;
+  /** The joint angle that guards the tendon, and how far it goes; null where nobody knows. */
+  readonly angle: JointAngle;
+  readonly angleDeg: number | null;
   /** For machines; the landmarks stand with the prescription. */
   readonly howFar: string;
   readonly way: Way;

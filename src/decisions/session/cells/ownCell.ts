@@ -4,9 +4,9 @@ import type { CellName } from '../../terms/cell.ts';
 import type { CellFacts, Made } from './facts.ts';
 
 /** The cell as it is, or with the entry and the rule's value beside it; numbers already stand in `at`. */
-export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg }: CellFacts): Made {
+export function overridden(cell: CellName, made: Made, { own, byRule, angle, angleDeg }: CellFacts): Made {
   // The landmark follows the clinician's degrees.
-  const entry = own.get(cell) ?? (cell === 'howFar' ? own.get('hipFlexionDeg') : undefined);
+  const entry = own.get(cell) ?? (cell === 'howFar' ? own.get(`${angle}Deg`) : undefined);
   if (entry === undefined) return made;
   // Days and a tempo in seconds are numbers like any other; what is written in words stands as it is.
   const isText =
@@ -15,7 +15,7 @@ export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg
     ...made,
     ...(isText ? { value: entry.value } : {}),
     rule: { rule: 'clinician', reason: entry.reason },
-    inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, hipBendDeg) },
+    inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, angleDeg) },
     source: { cite: `the clinician's own entry: ${entry.reason}`, mark: 'choice' },
     decidedBy: 'clinician',
   };
@@ -24,14 +24,16 @@ export function overridden(cell: CellName, made: Made, { own, byRule, hipBendDeg
 function byRuleOf(
   cell: CellName,
   { dose, loadKg, rangeDeg, daysPerWeek }: Prescribed,
-  hipBendDeg: number | null,
+  angleDeg: number | null,
 ) {
   switch (cell) {
     case 'loadKg':
       return loadKg;
     case 'hipFlexionDeg':
+    case 'kneeFlexionDeg':
+    case 'ankleDorsiflexionDeg':
     case 'howFar':
-      return rangeDeg ?? hipBendDeg;
+      return rangeDeg ?? angleDeg;
     case 'days':
       return daysPerWeek;
     case 'tempo':

@@ -11,7 +11,7 @@ const MODEL: Source = {
 /** Degrees and landmark alike, with what decided the range. */
 export function ranged(facts: CellFacts, value: Made['value']): Made {
   const { fit, at, rangeInputs } = facts;
-  const stepped = stepWhy(facts, 'hipFlexionDeg');
+  const stepped = stepWhy(facts, `${facts.angle}Deg`);
   if (stepped !== null) return { value, ...stepped, inputs: { ...rangeInputs, ...stepped.inputs } };
   if (at.rangeDeg === null)
     return {
@@ -40,12 +40,17 @@ export function ranged(facts: CellFacts, value: Made['value']): Made {
 
 const SMALLEST = { rule: 'smallest' } as const;
 
+const angleWhy = (joint: 'hip' | 'knee' | 'ankle') =>
+  ({
+    rule: SMALLEST,
+    source: { cite: `${joint} bend cap of the stage, house rules 3`, mark: 'choice' },
+  }) as const;
+
 /** By what decided the range at the first step. */
 const RANGE_WHY = {
-  hipFlexion: {
-    rule: SMALLEST,
-    source: { cite: 'hip bend cap of the stage, house rules 3', mark: 'choice' },
-  },
+  hipFlexion: angleWhy('hip'),
+  kneeFlexion: angleWhy('knee'),
+  ankleDorsiflexion: angleWhy('ankle'),
   compression: { rule: SMALLEST, source: MODEL },
   tension: { rule: SMALLEST, source: MODEL },
   demand: { rule: SMALLEST, source: MODEL },

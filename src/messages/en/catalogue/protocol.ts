@@ -3,20 +3,25 @@ import type { Change, Protocol, Slot, Stage } from '../../../content/library.ts'
 import type { ChangeKind } from '../../../dosing/dose.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import { doseWords, type Counted } from '../patient/dose.ts';
+import { cappedAngleOf } from '../../../content/guardedAngle.ts';
+import type { JointAngle } from '../../../mechanics/jointAngle.ts';
+import { ANGLE_WORDS } from '../angle.ts';
 import { bwText, degText, positionsText, tempoText } from './library.ts';
 import { capital, countText, numberText, secondsText } from '../plain.ts';
 
-export const STAGE_COLUMNS = [
-  'Stage',
-  'Hip bend',
-  'Squeeze',
-  'Pull',
-  'Share of strength',
-  'Usual weeks',
-  'Sessions a week',
-  'Hours between',
-  'Exercises at most',
-] as const;
+export function stageColumns(angle: JointAngle): readonly string[] {
+  return [
+    'Stage',
+    capital(ANGLE_WORDS[angle].bend),
+    'Squeeze',
+    'Pull',
+    'Share of strength',
+    'Usual weeks',
+    'Sessions a week',
+    'Hours between',
+    'Exercises at most',
+  ];
+}
 
 export const STAGE_CAPTION = 'Stages with their caps; squeeze and pull in body weights';
 
@@ -24,11 +29,10 @@ export function stageRow(stage: Stage, index: number): readonly string[] {
   const { name, caps, opensToDeg, usualWeeks, sessionsPerWeek, hoursBetween, maxExercises } = stage;
   const cap = (value: number | null, text: (value: number) => string) =>
     value === null ? 'no cap' : text(value);
-  const opens =
-    opensToDeg === undefined || opensToDeg === caps.hipFlexionDeg ? '' : ` to ${degText(opensToDeg)}`;
+  const opens = opensToDeg === undefined || opensToDeg === caps.angleDeg ? '' : ` to ${degText(opensToDeg)}`;
   return [
     `${index + 1}. ${name}`,
-    `${cap(caps.hipFlexionDeg, degText)}${opens}`,
+    `${cap(caps.angleDeg, degText)}${opens}`,
     cap(caps.compressionBw, bwText),
     cap(caps.tensionBw, bwText),
     cap(caps.demand, bwText),
@@ -46,7 +50,7 @@ function spanText(from: number, to: number): string {
 export function guardText(protocol: Protocol): string {
   if (protocol.stages.some(({ caps }) => caps.compressionBw !== null))
     return 'Guarded by position, hip bend, and the model’s squeeze, pull and share of strength.';
-  const isFree = protocol.stages.every(({ caps }) => caps.hipFlexionDeg === null);
+  const isFree = protocol.stages.every(({ caps }) => caps.angleDeg === null);
   if (protocol.angle === 'hipFlexion' && isFree)
     return 'No stage has a cap. Load and range grow step by step, and what hurt is kept out.';
   return 'The body model knows nothing of what squeezes this tendon. It is guarded by position and joint angle alone.';
@@ -123,7 +127,7 @@ function changeText({ change, by, to }: Change): string {
 }
 
 /** How a ladder of steps is made, in the protocol's own numbers. */
-export function stepRules({ limits, goingOn, easeBack }: Protocol): Section {
+export function stepRules({ angle, limits, goingOn, easeBack }: Protocol): Section {
   const { stepGrowth, weekGrowth, cardsAboveHalfCap, provokedLessDeg, roundAngleDeg } = limits;
   return section('steps', 'Steps', [
     paragraph('A stage is a ladder of steps, and a step changes one thing for one exercise.'),
@@ -133,7 +137,7 @@ export function stepRules({ limits, goingOn, easeBack }: Protocol): Section {
       `The range is the smallest of the stage’s cap, the model’s answer, and the angle that provoked pain less ${degText(provokedLessDeg.value)}. Angles round down to ${degText(roundAngleDeg.value)}, loads round down to the kit.`,
       `At most ${countText(cardsAboveHalfCap.value, 'exercise')} above half the squeeze cap in a session.`,
       `Going on: the whole dose in ${countText(goingOn.doneSessions.value, 'session')}, morning check within usual + ${goingOn.checkOverUsual.value} for ${countText(goingOn.checkDays.value, 'day')}, ${Math.round(goingOn.sessionsDoneShare.value * 100)}\u00a0% of the sessions, and at least ${countText(goingOn.leastSessions.value, 'session')} and ${countText(goingOn.leastDays.value, 'day')} on the step.`,
-      `Easing back: sets times ${numberText(easeBack.setsFactor.value)}, load times ${numberText(easeBack.loadFactor.value)}, ${degText(easeBack.rangeLessDeg.value)} less hip bend.`,
+      `Easing back: sets times ${numberText(easeBack.setsFactor.value)}, load times ${numberText(easeBack.loadFactor.value)}, ${degText(easeBack.rangeLessDeg.value)} less ${ANGLE_WORDS[cappedAngleOf(angle)].bend}.`,
     ]),
   ]);
 }

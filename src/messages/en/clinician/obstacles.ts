@@ -1,6 +1,7 @@
 /** What stood against a card, in sentences for the clinician. */
 import type { CapReason, ObstacleReason } from '../../../decisions/terms/obstacle.ts';
 import type { PassedOver } from '../../../decisions/terms/passedOver.ts';
+import { ANGLE_WORDS } from '../angle.ts';
 import { testedText } from './tested.ts';
 
 type Words = {
@@ -35,6 +36,7 @@ const WORDS: Words = {
   'cannot-do': ({ need }) => `it asks for what cannot be done (${need})`,
   'no-thing': ({ thing }) => `there is no ${thing} in the house`,
   'stated-bend': ({ statedDeg, capDeg }) => `it bends the hip to ${statedDeg}°, ${capDeg}° at most`,
+  'bend-not-known': ({ angle, capDeg }) => `its ${ANGLE_WORDS[angle].bend} is not known, ${capDeg}° at most`,
   hurt: ({ pain }) => `it hurt ${pain} of 10 when it was tried`,
   'hurt-without-weight': () => 'a set without a weight hurt too much when it was tested',
   'no-step': () => 'there is no step of a height that the card can use and the caps admit',
@@ -61,7 +63,9 @@ const WORDS: Words = {
 function capText({ cap, most, byProvokedAngle }: CapReason): string {
   switch (cap) {
     case 'hipFlexion':
-      return `hip bend at most ${most}°${byProvokedAngle ? ', below what hurt' : ''}`;
+    case 'kneeFlexion':
+    case 'ankleDorsiflexion':
+      return `${ANGLE_WORDS[cap].bend} at most ${most}°${byProvokedAngle ? ', below what hurt' : ''}`;
     case 'compression':
       return `squeeze at most ${most} body weights`;
     case 'tension':

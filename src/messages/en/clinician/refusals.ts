@@ -9,6 +9,7 @@ import type {
   SlipRefusal,
   StageRefusal,
 } from '../../../decisions/terms/refusal.ts';
+import { ANGLE_WORDS } from '../angle.ts';
 import { listText, numberText } from '../plain.ts';
 import { gaveUpText } from '../patient/week.ts';
 import { notDischarged } from './discharged.ts';
@@ -122,14 +123,19 @@ const OWN: Of<OwnEntryFault> = {
     expected: `at most ${mostSeconds}: the screen allows short holds only`,
     fix: `Write ${mostSeconds} or less.`,
   }),
-  'own-without-range': ({ value: found }) => ({
+  'own-of-another-joint': ({ value: found, angle }) => ({
     found,
-    expected: 'left out: this exercise is not set by hip bend',
+    expected: `left out: this protocol is set by ${ANGLE_WORDS[angle].bend}`,
+    fix: `Write ${angle}Deg, or take it out.`,
+  }),
+  'own-without-range': ({ value: found, angle }) => ({
+    found,
+    expected: `left out: this exercise is not set by ${ANGLE_WORDS[angle].bend}`,
     fix: TAKE_OUT,
   }),
-  'own-range-outside': ({ value: found, leastDeg, mostDeg }) => ({
+  'own-range-outside': ({ value: found, angle, leastDeg, mostDeg }) => ({
     found,
-    expected: `a hip bend of this exercise: ${leastDeg}° to ${mostDeg}°`,
+    expected: `a ${ANGLE_WORDS[angle].bend} of this exercise: ${leastDeg}° to ${mostDeg}°`,
     fix: `Write ${leastDeg} to ${mostDeg}.`,
   }),
   'own-weight-in-light-holds': ({ value: found }) => ({

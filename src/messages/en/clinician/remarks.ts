@@ -21,6 +21,8 @@ import type { LessKm } from '../../../decisions/days/lessKm.ts';
 
 const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   hipFlexion: 'the cap on hip bend',
+  kneeFlexion: 'the cap on knee bend',
+  ankleDorsiflexion: 'the cap on ankle bend',
   compression: 'the cap on squeeze',
   tension: 'the cap on pull',
   demand: 'the cap on the share of muscle strength',

@@ -5,6 +5,8 @@ import type { Maternity } from '../../../decisions/screen/maternity.ts';
 import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
 import type { StrainBar } from '../../../decisions/terms/strainBar.ts';
 import type { IsoDate } from '../../../units/date.ts';
+import type { JointAngle } from '../../../mechanics/jointAngle.ts';
+import { ANGLE_WORDS } from '../angle.ts';
 
 export const SCREEN_WORDS: Readonly<Record<ScreenItem, string>> = {
   saddleNumbness: 'numbness between the legs',
@@ -108,8 +110,9 @@ export function under18Text(answer: Answer): Wording {
   };
 }
 
-export const YOUNG_TEXT =
-  'Under 18: lighter dose, no maximum worked out, no caps from the model; position and hip bend alone.';
+export function youngText(angle: JointAngle): string {
+  return `Under 18: lighter dose, no maximum worked out, no caps from the model; position and ${ANGLE_WORDS[angle].bend} alone.`;
+}
 
 /** A sentence of the record for an effect that limits the programme. */
 export function effectText(

@@ -7,6 +7,7 @@ import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
 import { numberText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
 import { obstacleWords } from './obstacles.ts';
+import { ANGLE_WORDS } from '../angle.ts';
 import { SCREEN_WORDS } from './screen.ts';
 
 /** @example stageWord(2) // => 'stage 2' */
@@ -100,7 +101,7 @@ function noWholeText(why: NoWholeStage): string {
     case 'no-room':
       return noRoomText(why);
     case 'hollow':
-      return `every exercise that is measured by its hip bend stays at or under ${percent(why.share)} of the bend the stage works in, and ${percent(why.below)} is asked; what hurt keeps it there`;
+      return `every exercise that is measured by its ${ANGLE_WORDS[why.angle].bend} stays at or under ${percent(why.share)} of the bend the stage works in, and ${percent(why.below)} is asked; what hurt keeps it there`;
   }
 }
 

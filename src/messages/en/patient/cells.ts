@@ -1,6 +1,6 @@
 /** The numbers of the dosage table as the patient reads them: plain words, no shorthand. */
 import type { IsoDate } from '../../../units/date.ts';
-import type { CellName, DecidedCell } from '../../../decisions/terms/cell.ts';
+import { CELLS, type CellName, type DecidedCell } from '../../../decisions/terms/cell.ts';
 import type { CellFacts } from '../../../decisions/session/cells/facts.ts';
 import type { Prescription } from '../../../decisions/session/prescribe.ts';
 import {
@@ -20,7 +20,9 @@ import {
 } from './dose.ts';
 import { fromDayText } from './week.ts';
 
-/** What each cell says, in the order of the cells; empty where it does not apply. */
+const NONE = Object.fromEntries(CELLS.map((cell) => [cell, ''])) as Record<CellName, string>;
+
+/** What each cell says; empty where it does not apply, as those of another joint's angle. */
 export function cellTexts({
   cells,
   facts,
@@ -28,7 +30,7 @@ export function cellTexts({
   beginsOn,
 }: Prescription): Readonly<Record<CellName, string>> {
   const texts = cells.map((cell) => [cell.cell, cellText(cell, facts, howFar[0] ?? '', beginsOn)] as const);
-  return Object.fromEntries(texts) as Record<CellName, string>;
+  return { ...NONE, ...Object.fromEntries(texts) };
 }
 
 function cellText(
@@ -64,7 +66,13 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
       ? feelText(at.dose.reserve, load?.made ?? fit.load.load.made)
       : loadText(at.loadKg, load?.made ?? null),
   reserve: ({ at }) => reserveText(at.dose),
-  hipFlexionDeg: ({ hipBendDeg }) => (hipBendDeg === null ? '' : `about ${hipBendDeg}°`),
+  hipFlexionDeg: angleText,
+  kneeFlexionDeg: angleText,
+  ankleDorsiflexionDeg: angleText,
   timesPerDay: ({ at }) => timesText(at.dose.timesPerDay),
   days: ({ at, days }) => (at.daysPerWeek === days.length ? daysText(days) : daysPerWeekText(at.daysPerWeek)),
 };
+
+function angleText({ angleDeg }: CellFacts): string {
+  return angleDeg === null ? '' : `about ${angleDeg}°`;
+}

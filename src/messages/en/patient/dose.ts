@@ -3,6 +3,8 @@ import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
 import type { Pause, Way } from '../../../mechanics/way.ts';
+import type { JointAngle } from '../../../mechanics/jointAngle.ts';
+import { cellsFor } from '../../../decisions/session/cells/angleCell.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { aMadeText, madeText } from './kit.ts';
 import { capital, countText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
@@ -17,10 +19,18 @@ export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
   loadKg: 'Weight',
   reserve: 'Stop when',
   hipFlexionDeg: 'Hip bend',
+  kneeFlexionDeg: 'Knee bend',
+  ankleDorsiflexionDeg: 'Ankle bend',
   howFar: 'How far',
   timesPerDay: 'Times a day',
   days: 'Days',
 };
+
+/** Headings of the cells of a protocol's angle; the others' are never asked for, since a table names what its cells hold. */
+export function columnsFor(angle: JointAngle): Readonly<Record<CellName, string>> {
+  const headings = cellsFor(angle).map((cell) => [cell, COLUMN_WORDS[cell]]);
+  return Object.fromEntries(headings) as Record<CellName, string>;
+}
 
 /** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 ×' of strides */
 export function doseSign(dose: Dose, counted: Counted): string {

@@ -17,7 +17,7 @@ const BODY = { massKg: 70, heightM: 1.75 };
 const CARD = 'forward-bend';
 const SLOT = 'slow bend';
 
-const COLUMNS: StepTable['columns'] = {
+const COLUMNS: Readonly<Record<CellName, string>> = {
   sets: 'Sets',
   repetitions: 'Repetitions',
   holdSeconds: 'Hold',
@@ -26,6 +26,8 @@ const COLUMNS: StepTable['columns'] = {
   loadKg: 'Weight',
   reserve: 'Stop when',
   hipFlexionDeg: 'Hip bend',
+  kneeFlexionDeg: 'Knee bend',
+  ankleDorsiflexionDeg: 'Ankle bend',
   howFar: 'How far',
   timesPerDay: 'Times a day',
   days: 'Days',
@@ -180,7 +182,9 @@ function step(number: number, dose: typeof DOSE): StepTable {
         card: CARD,
         title: 'Forward bend with a long back',
         slot: SLOT,
-        cells: CELLS.map((name) => cell(number, name, dose[name])),
+        cells: CELLS.filter((name) => name !== 'kneeFlexionDeg' && name !== 'ankleDorsiflexionDeg').map(
+          (name) => cell(number, name, dose[name]),
+        ),
         news: number === 1 ? [] : ['repetitions'],
       },
     ],

@@ -4,14 +4,17 @@ import { SCREEN_ITEMS } from '../../../../content/schema/consult.ts';
 import { ANSWER_WORDS, SCREEN_WORDS } from '../screen.ts';
 import { capital, listText, numberText } from '../../plain.ts';
 import type { Table } from '../../../shapes.ts';
+import { provokedDeg } from '../../../../content/guardedAngle.ts';
+import type { JointAngle } from '../../../../mechanics/jointAngle.ts';
+import { ANGLE_WORDS } from '../../angle.ts';
 
 const NOT_RECORDED = 'not recorded';
 
 /** `nameOf`: a test or card by its id, in words. */
-export function findingsTables(consult: Consult, nameOf: (id: string) => string): Table[] {
+export function findingsTables(consult: Consult, nameOf: (id: string) => string, angle: JointAngle): Table[] {
   return [
     personTable(consult),
-    testsTable(consult, nameOf),
+    testsTable(consult, nameOf, angle),
     testedSetsTable(consult, nameOf),
     outcomesTable(consult),
     confirmedTable(consult),
@@ -146,14 +149,18 @@ function runningText({ running }: Consult): string {
 
 const yes = (value: boolean | undefined) => (value === undefined ? NOT_RECORDED : value ? 'yes' : 'no');
 
-function testsTable(consult: Consult, nameOf: (id: string) => string): Table {
+function degText(deg: number | undefined): string {
+  return deg === undefined ? NOT_RECORDED : `${deg}°`;
+}
+
+function testsTable(consult: Consult, nameOf: (id: string) => string, angle: JointAngle): Table {
   return {
     caption: 'Tests',
-    columns: ['Test', 'Pain', 'Pain began at hip bend', 'Held or done'],
-    rows: consult.tests.map(({ test, pain, painFreeHipFlexionDeg, seconds, repetitions, side }) => [
+    columns: ['Test', 'Pain', `Pain began at ${ANGLE_WORDS[angle].bend}`, 'Held or done'],
+    rows: consult.tests.map(({ test, pain, seconds, repetitions, side, ...from }) => [
       side === undefined ? nameOf(test) : `${nameOf(test)}, ${side === 'both' ? 'both legs' : `${side} leg`}`,
       `${pain} of 10`,
-      painFreeHipFlexionDeg === undefined ? NOT_RECORDED : `${painFreeHipFlexionDeg}°`,
+      degText(provokedDeg(from)),
       [
         seconds === undefined ? [] : `${seconds} s`,
         repetitions === undefined ? [] : `${repetitions} repetitions`,

@@ -4,14 +4,16 @@ import type { Decided } from '../../../../decisions/decide.ts';
 import { numberedStages } from '../../../../content/keepStage.ts';
 import { limitsOf } from '../../../../decisions/screen/painLimits.ts';
 import type { PainLimits } from '../../../../scheduling/painLimits.ts';
+import type { CellName } from '../../../../decisions/terms/cell.ts';
 import { cellTexts } from '../../patient/cells.ts';
 import { capital, listText } from '../../plain.ts';
 import { RUN_WORDS } from '../../patient/running.ts';
 import type { Prescription } from '../../../../decisions/session/prescribe.ts';
 import { stageWord } from '../stage.ts';
+import { angleCellIn } from '../../../../decisions/session/cells/angleCell.ts';
+import { COLUMN_WORDS, countedAs, doseWords } from '../../patient/dose.ts';
 import { clearedTexts } from './cleared.ts';
 import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
-import { countedAs, doseWords } from '../../patient/dose.ts';
 import { testedUnusedText } from '../entry.ts';
 import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
 import { effectTexts } from './effects.ts';
@@ -112,13 +114,20 @@ function exerciseLines(prescriptions: readonly Prescription[], lines: number): s
   return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
 }
 
+function angleText({ cells }: Prescription, texts: Readonly<Record<CellName, string>>): string {
+  const found = angleCellIn(cells);
+  return found === undefined || texts[found.cell] === ''
+    ? ''
+    : `${COLUMN_WORDS[found.cell].toLowerCase()} ${texts[found.cell]}`;
+}
+
 function exerciseLine(one: Prescription): string {
   const { card, byFeel, at } = one;
   const texts = cellTexts(one);
   const parts = [
     doseWords(at.dose, countedAs(card)),
     byFeel ? 'weight by feel' : texts.loadKg,
-    texts.hipFlexionDeg && `hip bend ${texts.hipFlexionDeg}`,
+    angleText(one, texts),
     at.dose.timesPerDay === 1 ? '' : `${texts.timesPerDay} a day`,
     texts.days,
   ];

@@ -36,6 +36,7 @@ import type { FollowingPart } from '../../../../decisions/days/followingParts.ts
 import { goOnPainText, partsText, stoppedText } from '../following.ts';
 import { order } from '../../../../scheduling/run.ts';
 import { cardOf, type Person } from '../../../../decisions/person/person.ts';
+import { ANGLE_WORDS } from '../../angle.ts';
 
 /** In the order person, stage, week, running, steps, dates, later stages, model. */
 export function remarksOf(decided: Decided): string[] {
@@ -71,7 +72,9 @@ function personRemarks({ person, morningTask }: Decided): string[] {
     ...painRemarks(person),
     ...(provokedDeg === null
       ? []
-      : [`What hurt holds the hip bend to ${provokedDeg}° whatever the stage allows.`]),
+      : [
+          `What hurt holds the ${ANGLE_WORDS[person.model.guardedBy].bend} to ${provokedDeg}° whatever the stage allows.`,
+        ]),
     ...(morningTask?.id === protocol.morningCheck.card
       ? []
       : [

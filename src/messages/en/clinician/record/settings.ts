@@ -29,10 +29,17 @@ function numberRows(group: string, numbers: object): string[][] {
 
 // The caps of a stage carry no mark of their own: all are the house's choice (house rules 3).
 function capRows(
-  { caps, opensToDeg, supportMargin, maxExercises, hoursBetween }: Stage,
+  { caps: { angle, angleDeg, ...caps }, opensToDeg, supportMargin, maxExercises, hoursBetween }: Stage,
   key: string,
 ): string[][] {
-  const values = { ...caps, opensToDeg: opensToDeg ?? null, supportMargin, maxExercises, hoursBetween };
+  const values = {
+    [`${angle}Deg`]: angleDeg,
+    ...caps,
+    opensToDeg: opensToDeg ?? null,
+    supportMargin,
+    maxExercises,
+    hoursBetween,
+  };
   return Object.entries(values).map(([name, value]) => [
     `${key}.${name}`,
     value === null ? 'none' : String(value),

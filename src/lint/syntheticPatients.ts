@@ -4,14 +4,14 @@ import { SCREEN_ITEMS, type ConsultKit, type Screen } from '../content/schema/co
 import type { CannotDo } from '../content/schema/words.ts';
 import { addDays, isoDate, type IsoDate } from '../units/date.ts';
 
-export interface Panellist {
+export interface SyntheticPatient {
   /** Reads after "someone without kit who"; null for the one who can do everything. */
   readonly cannot: string | null;
   readonly cannotDo: readonly CannotDo[];
 }
 
 /** None of them has more than stands in every home. */
-export const PANEL: readonly Panellist[] = [
+export const SYNTHETIC_PATIENTS: readonly SyntheticPatient[] = [
   { cannot: null, cannotDo: [] },
   { cannot: 'cannot kneel', cannotDo: ['kneel'] },
   { cannot: 'cannot lie face down', cannotDo: ['lie-prone'] },
@@ -35,7 +35,7 @@ const NO_KIT: ConsultKit = {
 const SEEN_ON = isoDate('2026-01-05') as IsoDate;
 
 /** A consult of the reference body, nothing tested, nothing hurting, every question of the screen answered no. */
-export function panelConsult({ cannotDo }: Panellist, protocol: string): Consult {
+export function syntheticConsult({ cannotDo }: SyntheticPatient, protocol: string): Consult {
   return {
     id: 'panel-r1',
     alias: 'panel',

@@ -3,7 +3,7 @@ import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
 import { postureOf } from '../../src/mechanics/kinematics.ts';
-import { obstacleAt } from '../../src/mechanics/rest.ts';
+import { obstacleAt } from '../../src/mechanics/equilibrium.ts';
 import { sweep } from '../../src/mechanics/sweep.ts';
 import { weightsOf } from '../../src/mechanics/weight.ts';
 import { cardNamed, cards } from '../published/exercise-cards.ts';

@@ -12,27 +12,26 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   scheduling: ['units'],
   content: ['units', 'mechanics', 'dosing', 'scheduling'],
   wording: ['units', 'mechanics', 'content'],
-  programme: ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'wording'],
-  lint: ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'wording', 'programme'],
-  'outputs/html': ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'programme', 'drawing'],
-  'outputs/pdf': ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'programme', 'drawing'],
-  'outputs/text': ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'programme', 'drawing'],
+  ...allLeftOf(['decisions', 'messages', 'programme', 'catalogue', 'lint']),
+  ...outputs('html', 'pdf', 'text'),
   client: ['units'],
-  shell: [
-    'units',
-    'mechanics',
-    'drawing',
-    'dosing',
-    'scheduling',
-    'content',
-    'wording',
-    'programme',
-    'lint',
-    'outputs/html',
-    'outputs/pdf',
-    'outputs/text',
-  ],
 };
+MAY_IMPORT['shell'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');
+
+/** Each may import from everything that decides less than it, and from those before it. */
+function allLeftOf(rooms: readonly string[]): Record<string, readonly string[]> {
+  const left = ['units', 'mechanics', 'dosing', 'scheduling', 'content', 'wording'];
+  return Object.fromEntries(rooms.map((room, index) => [room, [...left, ...rooms.slice(0, index)]]));
+}
+
+/** Siblings: none imports another. */
+function outputs(...names: readonly string[]): Record<string, readonly string[]> {
+  const { catalogue = [] } = allLeftOf(['decisions', 'messages', 'programme', 'catalogue']);
+  return Object.fromEntries(names.map((name) => [`outputs/${name}`, [...catalogue, 'catalogue', 'drawing']]));
+}
+
+/** Inside `decisions` the folders stand in the order in which a consult is walked through them. */
+const DECISIONS = ['terms', 'screen', 'stage', 'person', 'candidates', 'session', 'days'];
 
 const files = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.ts'))
@@ -60,6 +59,21 @@ describe('the arrows of the house', () => {
     });
     expect(strangers).toEqual([]);
   });
+
+  it.each(files.filter((file) => roomOf(file) === 'decisions'))(
+    '%s decides after what it imports',
+    (file) => {
+      const place = (one: string) => {
+        const [, , folder = '', rest] = one.split(/[\\/]/);
+        return rest === undefined ? DECISIONS.length : DECISIONS.indexOf(folder);
+      };
+      const later = (imports.get(file) ?? []).filter(
+        (target) => roomOf(target) === 'decisions' && place(target) > place(file),
+      );
+      expect(later).toEqual([]);
+      expect(place(file)).toBeGreaterThanOrEqual(0);
+    },
+  );
 
   it('every import names a file that is there', () => {
     const missing = [...imports].flatMap(([file, targets]) =>

@@ -195,7 +195,7 @@ describe('a race that comes too early', () => {
 });
 
 describe('a race on the review day', () => {
-  const programme = runner([race('2026-12-15', 21.1)], STRONG);
+  const programme = runner([race('2026-12-15', 21.1, 'R. Sample: the distance is known')], STRONG);
 
   it('is the last day of the plan, and holds nothing but the race', () => {
     expect(programme.plan.at(-1)).toMatchObject({
@@ -209,7 +209,7 @@ describe('a race on the review day', () => {
   });
 
   it('on any other day after the review is none of this plan, though its days before are', () => {
-    const later = runner([race('2026-12-17', 21.1)], STRONG);
+    const later = runner([race('2026-12-17', 21.1, 'R. Sample: the distance is known')], STRONG);
     expect(later.plan.at(-1)?.on).toBe('2026-12-14');
     expect(on(later, '2026-12-14').sessions).toEqual([]);
     expect(on(later, '2026-12-07').sessions).toHaveLength(1);

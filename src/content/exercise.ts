@@ -15,6 +15,8 @@ export function exerciseCard(
   return {
     id,
     title: front.title,
+    alsoCalled: front.alsoCalled,
+    muscles: front.muscles,
     kind: front.kind,
     positions: front.positions,
     movement: movementOf(front),

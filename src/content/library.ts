@@ -12,11 +12,14 @@ import type { ClinicFrontMatter } from './schema/clinic.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
 import type { ExerciseFrontMatter } from './schema/exercise.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
-import type { CannotDo, Equipment, Position } from './schema/words.ts';
+import type { CannotDo, Equipment, Muscle, Position } from './schema/words.ts';
 
 export interface ExerciseCard {
   readonly id: string;
   readonly title: string;
+  /** What colleagues call it. */
+  readonly alsoCalled: readonly string[];
+  readonly muscles: readonly Muscle[];
   readonly kind: ExerciseFrontMatter['kind'];
   readonly positions: readonly Position[];
   /** Null for a card without a pose: it then takes no part in squeeze or pull. */

@@ -11,6 +11,7 @@ import {
   id,
   line,
   mark,
+  muscle,
   position,
   source,
   tempo,
@@ -72,6 +73,12 @@ export const KINDS = ['isometric', 'isotonic', 'energy-storage', 'mobility', 'ru
 export const exerciseSchema = across(
   z.strictObject({
     title: about('The name as the patient reads it.', title),
+    alsoCalled: about('What colleagues call it: words of the trade, no brand.', z.array(line).max(8)).default(
+      [],
+    ),
+    muscles: about('Muscles it is used for, the main one first: common practice.', z.array(muscle)).default(
+      [],
+    ),
     kind: about('How it loads the tendon.', z.enum(KINDS)),
     positions: about(
       'Positions it uses; a stage admits the card only if it admits them all.',

@@ -210,3 +210,17 @@ export const KIT_WORDS = [
 ] as const;
 export const equipment = z.enum([...HOUSEHOLD, ...KIT_WORDS]);
 export type Equipment = z.output<typeof equipment>;
+
+/** Muscle groups an exercise is used for, in the trade's words. */
+export const MUSCLES = [
+  'hamstrings',
+  'gluteus-maximus',
+  'gluteus-medius',
+  'adductors',
+  'quadriceps',
+  'calf',
+  'hip-flexors',
+  'trunk',
+] as const;
+export const muscle = z.enum(MUSCLES);
+export type Muscle = (typeof MUSCLES)[number];

@@ -9,6 +9,7 @@ import {
   KIND_WORDS,
   kitText,
   LEGS_WORDS,
+  musclesText,
   needsText,
   NEIGHBOUR_HEADINGS,
   positionsText,
@@ -18,6 +19,7 @@ import {
   tempoText,
   weightText,
 } from '../phrases/library.ts';
+import { capital, listText } from '../phrases/plain.ts';
 import { rulerAlt, stageTick } from '../phrases/estimates.ts';
 import { sideText } from '../phrases/dose.ts';
 import type { FigureText } from '../programme.ts';
@@ -25,6 +27,7 @@ import { pictureFor } from '../scene.ts';
 import { estimateView } from './estimateView.ts';
 import type { Measured } from './measured.ts';
 import type { Scale } from './scale.ts';
+import { searchTerms } from './searchTerms.ts';
 import { stageFacet, type Use } from './uses.ts';
 import type { CardView, Fact, Facets, Link, Origin, PhotoView } from './view.ts';
 
@@ -47,6 +50,8 @@ export function cardView(measured: Measured, setting: CardSetting): CardView {
     origin,
     summary: summaryText(card.kind, hipBendDeg, squeeze, pull),
     facets: facetsOf(measured, uses),
+    names: [card.title, ...card.alsoCalled],
+    terms: searchTerms(card),
     figures: figuresOf(card, model),
     photos,
     facts: factsOf(card),
@@ -98,7 +103,9 @@ function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
 function factsOf(card: ExerciseCard): Fact[] {
   const { movement, landmark } = card;
   const facts: readonly (readonly [label: string, text: string | null])[] = [
+    [FACT_LABELS.also, card.alsoCalled.length === 0 ? null : capital(listText(card.alsoCalled))],
     [FACT_LABELS.kind, KIND_WORDS[card.kind]],
+    [FACT_LABELS.muscles, card.muscles.length === 0 ? null : musclesText(card.muscles)],
     [FACT_LABELS.position, positionsText(card.positions)],
     [FACT_LABELS.legs, card.kind === 'running-drill' ? null : LEGS_WORDS[card.legs]],
     [FACT_LABELS.range, movement === null ? null : RANGE_WORDS[movement.range]],

@@ -35,6 +35,7 @@ export function protocolView(
     title: protocol.title,
     origin,
     tendon: protocol.tendon,
+    alsoCalled: protocol.alsoCalled,
     guard: guardText(protocol),
     why: protocol.why,
     body: protocol.body,

@@ -97,6 +97,9 @@ export interface CardView extends Link {
   /** What it is in a line: `Slow strength. Hip bend up to 60°. Middling squeeze.` */
   readonly summary: string;
   readonly facets: Facets;
+  /** What it is looked for by besides its text: its names, the title first; then kind, kit and muscles. */
+  readonly names: readonly string[];
+  readonly terms: readonly string[];
   /** For the reference body, without a weight, over the whole movement; null without a pose. */
   readonly figures: FigureText | null;
   readonly photos: readonly PhotoView[];
@@ -151,6 +154,8 @@ export interface PhotoSize {
 export interface ProtocolView extends Link {
   readonly origin: Origin;
   readonly tendon: string;
+  /** What colleagues call what it is for. */
+  readonly alsoCalled: readonly string[];
   /** What guards it: the model, or position and joint angle alone. */
   readonly guard: string;
   readonly why: readonly string[];

@@ -1,6 +1,6 @@
 /** Words of the public pages: what is said of a card when no person is known. For clinicians and for the curious. */
 import type { AdviceCard, ExerciseCard } from '../../content/library.ts';
-import type { CannotDo, Equipment, Position } from '../../content/schema/words.ts';
+import type { CannotDo, Equipment, Muscle, Position } from '../../content/schema/words.ts';
 import type { Mark } from '../../units/source.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Marks, Word } from '../library/scale.ts';
@@ -31,6 +31,21 @@ export const POSITION_WORDS: Readonly<Record<Position, string>> = {
   ballistic: 'ballistic',
   'side-lying': 'side-lying',
 };
+
+export const MUSCLE_WORDS: Readonly<Record<Muscle, string>> = {
+  hamstrings: 'hamstrings',
+  'gluteus-maximus': 'gluteus maximus',
+  'gluteus-medius': 'gluteus medius',
+  adductors: 'adductors',
+  quadriceps: 'quadriceps',
+  calf: 'calf',
+  'hip-flexors': 'hip flexors',
+  trunk: 'trunk',
+};
+
+export function musclesText(muscles: readonly Muscle[]): string {
+  return capital(listText(muscles.map((muscle) => MUSCLE_WORDS[muscle])));
+}
 
 /** What a card asks for, after `asks you to` or `cannot`; conditions stand alone. */
 export const NEED_WORDS: Readonly<Record<CannotDo, string>> = {
@@ -148,7 +163,9 @@ export function reviewedText(reviewedOn: IsoDate, nextReviewOn: IsoDate): string
 }
 
 export const FACT_LABELS = {
+  also: 'Also called',
   kind: 'Kind',
+  muscles: 'Muscles',
   position: 'Position',
   legs: 'Legs',
   tempo: 'Tempo',

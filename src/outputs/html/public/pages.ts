@@ -43,7 +43,7 @@ export function publicFiles(view: LibraryView, assets: PageAssets): ReadonlyMap<
     ['assets/sheet.css', assets.public.text],
     ['assets/sheet.js', assets.script.text],
     ['assets/catalogue.js', assets.catalogue.text],
-    ['assets/words.js', `var libraryWords=${JSON.stringify(indexText(view.cards))};\n`],
+    ['assets/words.js', `var libraryWords=${JSON.stringify(indexText(view))};\n`],
     ...view.cards.flatMap((card): [string, string][] => {
       const figure = cardFigure(card, assets.picture);
       return figure === null ? [] : [[figurePath(card.id), figure.svg]];

@@ -5,6 +5,7 @@ import type { Movement } from '../mechanics/movement.ts';
 import type { Prop, RestingHands } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Mark, Source } from '../units/source.ts';
+import type { Extension } from './extending/extension.ts';
 import type { Origin } from './layers.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { AdviceFrontMatter } from './schema/advice.ts';
@@ -75,6 +76,8 @@ export type Protocol = Omit<ProtocolFrontMatter, 'stages'> & {
   readonly id: string;
   readonly stages: readonly Stage[];
   readonly body: readonly ProseSection[];
+  /** What it changes of the protocol it extends; null where it is whole by itself. */
+  readonly extension: Extension | null;
 };
 
 export type AdviceCard = AdviceFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };

@@ -1,13 +1,19 @@
 /** A staged protocol's front matter as the protocol the other rooms use. */
 import type { Dose } from '../dosing/dose.ts';
+import type { Extension } from './extending/extension.ts';
 import type { Change, Protocol, Slot, Stage } from './library.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
 import { tempoOf } from './tempo.ts';
 
 /** The protocol with the id of its file; a dose keeps its source beside it, and null where the author gives nothing. */
-export function protocolOf(id: string, front: ProtocolFrontMatter, body: readonly ProseSection[]): Protocol {
-  return { ...front, id, stages: front.stages.map(stageOf), body };
+export function protocolOf(
+  id: string,
+  front: ProtocolFrontMatter,
+  body: readonly ProseSection[],
+  extension: Extension | null,
+): Protocol {
+  return { ...front, id, stages: front.stages.map(stageOf), body, extension };
 }
 
 function stageOf(stage: StageFrontMatter): Stage {

@@ -37,8 +37,8 @@ export const clinicSchema = z.strictObject({
     z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g)$/i, 'a PNG or JPEG file name'),
   ).optional(),
   over: about(
-    'Write shipped to lay this folder over the library that comes with the program.',
-    z.enum(['shipped']),
+    'Write shipped to lay this folder over the library that comes with the program, nothing for a library of its own.',
+    z.enum(['shipped', 'nothing']),
   ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),

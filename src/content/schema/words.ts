@@ -75,7 +75,11 @@ export function capFrom(low: number, high: number, unit: string) {
 export const mark = z.enum(MARKS);
 
 export const source = z.strictObject({
-  cite: about('Where it stands: author, year, journal; or the words "house choice".', line),
+  // Long enough for a dose of which each number has a source of its own.
+  cite: about(
+    'Where it stands: author, year, journal; or the words "house choice".',
+    oneLine('some text', 1500),
+  ),
   mark: about('How sure we are of it: read, secondary, memory, choice or common-practice.', mark),
 });
 

@@ -19,6 +19,7 @@ import { section, table } from '../phrases/plain.ts';
 import type { Section } from '../programme.ts';
 import { ladderOf } from './ladder.ts';
 import type { Measured } from './measured.ts';
+import { ownChanges } from './ownChanges.ts';
 import { settingTables } from './settings.ts';
 import { stageFacet } from './uses.ts';
 import type { Origin, ProtocolView, SlotView, StageView } from './view.ts';
@@ -52,6 +53,7 @@ export function protocolView(
     })),
     ladder,
     ladderNote: note,
+    ownChanges: ownChanges(protocol, library),
     sections: [stepRules(protocol), testsSection(protocol), activities(protocol)],
     settings: settingTables(protocol),
     sources: protocol.sources,

@@ -164,6 +164,8 @@ export interface ProtocolView extends Link {
   readonly stages: readonly StageView[];
   readonly ladder: CompressionLadder | null;
   readonly ladderNote: string;
+  /** What a clinic changed of the protocol it extends; empty where it is whole by itself. */
+  readonly ownChanges: readonly Section[];
   readonly sections: readonly Section[];
   /** A table for each group of house numbers. */
   readonly settings: readonly Table[];

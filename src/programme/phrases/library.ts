@@ -1,5 +1,6 @@
 /** Words of the public pages: what is said of a card when no person is known. For clinicians and for the curious. */
 import type { AdviceCard, ExerciseCard } from '../../content/library.ts';
+import type { Origin } from '../../content/layers.ts';
 import type { CannotDo, Equipment, Muscle, Position } from '../../content/schema/words.ts';
 import type { Mark } from '../../units/source.ts';
 import type { IsoDate } from '../../units/date.ts';
@@ -190,8 +191,13 @@ export function weightText(at: NonNullable<NonNullable<ExerciseCard['movement']>
 
 export const NEIGHBOUR_HEADINGS = { easier: 'Easier', harder: 'Harder' } as const;
 
-export function originText(how: 'added' | 'replaced', clinic: string): string {
-  return how === 'added' ? `Added by ${clinic}` : `${clinic}’s own, in place of the shipped one`;
+export function originText(how: Origin, clinic: string): string {
+  const texts: Readonly<Record<Origin, string>> = {
+    added: `Added by ${clinic}`,
+    replaced: `${clinic}’s own, in place of the shipped one`,
+    changed: `The shipped one with ${clinic}’s own changes`,
+  };
+  return texts[how];
 }
 
 export function frontLead(clinic: string): string[] {

@@ -37,6 +37,7 @@ export function exerciseCard(
     cautions: front.cautions,
     withWeight: front.withWeight,
     evidence: front.evidence,
+    changed: front.changed,
     reviewedOn: front.reviewedOn,
     nextReviewOn: front.nextReviewOn,
     body,

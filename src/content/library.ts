@@ -5,6 +5,7 @@ import type { Movement } from '../mechanics/movement.ts';
 import type { Prop, RestingHands } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Mark, Source } from '../units/source.ts';
+import type { Dress } from './dress.ts';
 import type { Extension } from './extending/extension.ts';
 import type { Origin } from './layers.ts';
 import type { ProseSection } from './prose/block.ts';
@@ -12,6 +13,7 @@ import type { AdviceFrontMatter } from './schema/advice.ts';
 import type { ClinicFrontMatter } from './schema/clinic.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
 import type { ExerciseFrontMatter } from './schema/exercise.ts';
+import type { PageFrontMatter } from './schema/page.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
 import type { CannotDo, Equipment, Muscle, Position } from './schema/words.ts';
 
@@ -51,6 +53,7 @@ export interface ExerciseCard {
   /** Sentences that are said only where there is a weight. */
   readonly withWeight: readonly string[];
   readonly evidence: readonly Source[];
+  readonly changed: ExerciseFrontMatter['changed'];
   readonly reviewedOn: IsoDate;
   readonly nextReviewOn: IsoDate;
   readonly body: readonly ProseSection[];
@@ -82,6 +85,9 @@ export type Protocol = Omit<ProtocolFrontMatter, 'stages'> & {
 
 export type AdviceCard = AdviceFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };
 
+/** A page of the clinic's own. */
+export type OwnPage = PageFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };
+
 export type Clinic = ClinicFrontMatter & { readonly body: readonly ProseSection[] };
 
 export type Consult = ConsultFrontMatter & {
@@ -94,6 +100,9 @@ export interface Library {
   readonly exercises: ReadonlyMap<string, ExerciseCard>;
   readonly advice: ReadonlyMap<string, AdviceCard>;
   readonly protocols: ReadonlyMap<string, Protocol>;
+  /** Those of the uppermost folder alone, in the order of the menu. */
+  readonly pages: readonly OwnPage[];
+  readonly dress: Dress;
   readonly clinic: Clinic;
   /** What an upper folder added or replaced, by folder and id, for example `exercises/hip-hinge`. */
   readonly origins: ReadonlyMap<string, Origin>;

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { adviceCard } from './advice.ts';
 import { clinicOf } from './clinic.ts';
+import { readDress } from './dress.ts';
 import { exerciseCard } from './exercise.ts';
 import type { Extending } from './extending/extension.ts';
 import { readProtocols } from './extending/readProtocols.ts';
@@ -11,7 +12,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { BELOW, layered, type Layered } from './layers.ts';
-import type { Known, Library, Shelves } from './library.ts';
+import type { Known, Library, OwnPage, Shelves } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
@@ -62,10 +63,15 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const advice = readFolder(own, 'advice');
   const { folder: protocols, extending } = readProtocols(own, layers.bases);
   const clinic = readClinic(own);
+  // Pages and dress are the clinic's whose file `clinic.md` is: those of the folder below would speak of another one.
+  const uppermostFiles = folders.at(-1) ?? [];
+  const pages = readFolder(uppermostFiles, 'page');
+  const { problems: dressProblems, ...dress } = readDress(uppermostFiles);
   const ids = [...exercises.files.keys(), ...hidden.keys()];
   const problems = sortProblems([
     ...layers.problems,
-    ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
+    ...[exercises, advice, protocols, clinic, pages].flatMap((reading) => reading.problems),
+    ...dressProblems,
     ...checkFolders(own, Object.values(FOLDERS)),
     ...exerciseReferences(exercises.cards, ids),
     ...exercises.cards.flatMap(exerciseWords),
@@ -74,15 +80,26 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),
     ...linkProblems(
-      [exercises, advice, protocols, clinic].flatMap(({ links }) => links),
-      [exercises, advice, protocols].flatMap(({ files }) => [...files.values()].map(({ file }) => file)),
+      [exercises, advice, protocols, clinic, pages].flatMap(({ links }) => links),
+      [exercises, advice, protocols, pages].flatMap(({ files }) =>
+        [...files.values()].map(({ file }) => file),
+      ),
     ),
   ]);
-  const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
+  const fronts = {
+    exercise: frontsOf(exercises),
+    advice: frontsOf(advice),
+    protocol: frontsOf(protocols),
+    page: frontsOf(pages),
+  };
   const placeOf = placesIn(
     (kind, id) => {
       if (kind === 'clinic') return clinicFile(own);
-      return { exercise: exercises, advice, protocol: protocols, consult: null }[kind]?.files.get(id) ?? null;
+      return (
+        { exercise: exercises, advice, protocol: protocols, consult: null, page: pages }[kind]?.files.get(
+          id,
+        ) ?? null
+      );
     },
     (kind, id) => (kind === 'clinic' || kind === 'consult' ? null : (fronts[kind].get(id) ?? null)),
   );
@@ -110,11 +127,17 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
       ? null
       : {
           ...shelves,
+          pages: pages.cards.map(({ id, value, body }) => ({ ...value, id, body })).sort(byPlace),
+          dress,
           clinic: ownClinic,
           origins: layers.origins,
           version: versionOf([...own.filter((file) => !pictures.includes(file)), ...layers.bases.values()]),
         };
   return { library, shelves, known, problems, placeOf, counts, files, extending };
+}
+
+function byPlace(a: OwnPage, b: OwnPage): number {
+  return a.order - b.order || (a.title < b.title ? -1 : 1);
 }
 
 function isCardPicture(file: string): boolean {

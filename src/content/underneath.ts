@@ -87,7 +87,12 @@ function compared(
   if (whereThen !== whereNow) return [moved(place, at, `in "${whereNow}"`, `in "${whereThen}"`)];
   if (was === is) return [];
   return [
-    moved(place, at, `${toldPath(now, path)}, ${value} here and ${is ?? 'left out'} below,`, String(was)),
+    moved(
+      place,
+      at,
+      `${toldPath(now, path)}, ${value} here and ${is ?? 'left out'} below`,
+      String(was ?? 'left out'),
+    ),
   ];
 }
 

@@ -273,7 +273,7 @@ describe('what changed underneath', () => {
         problemText(one, null),
       ),
     ).toEqual([
-      'protocols/hamstring.md:3:10: error shipped-changed values[0] is stages[0].slots[0].dose.sets (hold, main), 4 here and 3 below,; must be what it was when it was changed here: 2.\nFix: look whether the change still stands; then hold it against the library as it is now.',
+      'protocols/hamstring.md:3:10: error shipped-changed values[0] is stages[0].slots[0].dose.sets (hold, main), 4 here and 3 below; must be what it was when it was changed here: 2.\nFix: look whether the change still stands; then hold it against the library as it is now.',
     ]);
   });
 

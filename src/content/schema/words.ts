@@ -150,6 +150,13 @@ export function setting<T extends z.ZodType>(value: T) {
   });
 }
 
+/** What was changed in a file when, newest or oldest first. */
+export const changed = z
+  .array(
+    z.strictObject({ on: about('The day.', date), what: about('What was changed, in a sentence.', line) }),
+  )
+  .default([]);
+
 export const POSITIONS = [
   'lying',
   'prone',

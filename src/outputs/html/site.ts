@@ -6,7 +6,9 @@ import type { LibraryView } from '../../programme/library/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
 import { leafletHtml } from './leaflet.ts';
-import { publicFiles, publicPages } from './public/pages.ts';
+import { pagePath } from './public/links.ts';
+import { layoutData, ownText } from './public/ownPage.ts';
+import { publicFiles, publicPages, type PublicPages } from './public/pages.ts';
 import { recordHtml } from './record.ts';
 
 /** A file of the site: path with `/` below the output folder, and its text. */
@@ -47,10 +49,13 @@ export async function renderPages(
   assets: PageAssets,
   templates: string,
 ): Promise<readonly Page[]> {
-  const pages = view === null ? new Map() : publicPages(view);
+  const pages: PublicPages = view === null ? new Map() : publicPages(view);
+  const own = view === null ? [] : ownTemplates(view);
+  const framed = new Set(own.map(({ path }) => path));
   const { default: Eleventy } = await import('@11ty/eleventy');
   const eleventy = new Eleventy(templates, '_site', {
     configPath: false,
+    pathPrefix: view?.site?.pathPrefix ?? '/',
     quietMode: true,
     config(config) {
       config.setTemplateFormats(['11ty.js']);
@@ -64,7 +69,12 @@ export async function renderPages(
       config.addGlobalData('aliases', () => programmes.map(({ alias }) => alias));
       config.addGlobalData('library', () => new Map([['view', view]]));
       config.addGlobalData('publicPages', () => pages);
-      config.addGlobalData('publicPaths', () => [...pages.keys()]);
+      config.addGlobalData('publicPaths', () => [...pages.keys()].filter((path) => !framed.has(path)));
+      // Addresses of a clinic's own layout may go through Eleventy's filter `url`.
+      if (own.length > 0) config.setTemplateFormats(['11ty.js', 'liquid']);
+      for (const { name, text, data } of own) config.addTemplate(name, text, data);
+      if (view?.dress.layout != null)
+        config.addTemplate(`_includes/${OWN_LAYOUT}`, layoutText(view.dress.layout));
       config.addGlobalData('assets', () => assets);
     },
   });
@@ -74,6 +84,30 @@ export async function renderPages(
     ...rendered.map(({ url, content }) => ({ path: pathOf(url), content })),
     ...beside.map(({ path, content }) => ({ path: `public/${path}`, content })),
   ].sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+const OWN_LAYOUT = 'ownPage.liquid';
+
+/** The clinic's layout stands in ours, which is the frame of every public page. */
+function layoutText(layout: string): string {
+  return `---\nlayout: frame.11ty.js\n---\n${layout}`;
+}
+
+/** A template for each page of the clinic's own, as far as it has a layout of its own; the others are made like ours. */
+function ownTemplates(view: LibraryView) {
+  if (view.dress.layout === null) return [];
+  return view.pages.map((page) => ({
+    path: pagePath('pages', page.id),
+    name: `ownPages/${page.id}.liquid`,
+    text: '{{ text }}',
+    data: {
+      ...layoutData(page, view),
+      text: ownText(page),
+      ownPage: page.id,
+      layout: OWN_LAYOUT,
+      permalink: `public/${pagePath('pages', page.id)}`,
+    },
+  }));
 }
 
 function pathOf(url: string | false): string {

@@ -3,6 +3,8 @@
  * model and of the files authors write. No person stands in it, and the pages work nothing out.
  */
 import type { ProseSection } from '../../content/prose/block.ts';
+import type { Dress } from '../../content/dress.ts';
+import type { IsoDate } from '../../units/date.ts';
 import type { Source } from '../../units/source.ts';
 import type { CompressionLadder, FigureText, Part, RangeRuler, Section, Table } from '../programme.ts';
 
@@ -21,6 +23,11 @@ export interface LibraryView {
   readonly advice: readonly AdviceView[];
   readonly numbers: PlainPage;
   readonly glossary: readonly Term[];
+  /** The clinic's own, in the order of the menu. */
+  readonly pages: readonly PageView[];
+  readonly dress: Dress;
+  /** Null where nobody said where the site is published. */
+  readonly site: SiteView | null;
   readonly authors: PlainPage;
 }
 
@@ -197,4 +204,29 @@ export interface AdviceView extends Link {
 export interface Term {
   readonly term: string;
   readonly meaning: string;
+}
+
+export interface PageView extends Link {
+  readonly menu: string;
+  readonly lead: string;
+  readonly body: readonly ProseSection[];
+}
+
+export interface SiteView {
+  /** Of the public folder, with a slash behind. */
+  readonly address: string;
+  readonly pathPrefix: string;
+  /** Day of the last change by shelf and id, for example `exercises/hip-hinge`. */
+  readonly changedOn: ReadonlyMap<string, IsoDate>;
+  /** Newest first; empty where no file has a date. */
+  readonly feed: readonly FeedEntry[];
+  readonly feedTitle: string;
+}
+
+export interface FeedEntry {
+  /** Shelf and id of the page. */
+  readonly page: string;
+  readonly title: string;
+  readonly on: IsoDate;
+  readonly what: string;
 }

@@ -87,12 +87,12 @@ function protocolSheet({
   return { kind: 'protocol', id, texts };
 }
 
-// Read by patients, but never printed on a leaflet.
+// Read by patients at home and alone, though never printed on a leaflet.
 function pageSheet({ id, title, lead, body }: OwnPage): Sheet {
-  const texts: Text[] = [
-    { path: ['title'], text: title, on: 'site' },
-    ...(lead === undefined ? [] : [{ path: ['lead'], text: lead, on: 'site' as const }]),
-    ...bodyTexts(body, 'site'),
+  const texts = [
+    leaflet(['title'], title),
+    ...(lead === undefined ? [] : [leaflet(['lead'], lead)]),
+    ...bodyTexts(body, 'leaflet'),
   ];
   return { kind: 'page', id, texts };
 }

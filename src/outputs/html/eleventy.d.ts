@@ -26,6 +26,7 @@ declare module '@11ty/eleventy' {
         readonly config: (config: UserConfig) => void;
       },
     );
+    disableLogger(): void;
     /** Every page rendered, nothing written. */
     toJSON(): Promise<readonly Rendered[]>;
   }

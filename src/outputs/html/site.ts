@@ -2,6 +2,7 @@
  * All pages of a build through Eleventy: it walks `templates/`, which call the same functions that a single page is
  * rendered by. It never opens content and never writes; the shell writes what comes back.
  */
+import { createHash } from 'node:crypto';
 import type { LibraryView } from '../../programme/library/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
@@ -73,11 +74,13 @@ export async function renderPages(
       // Addresses of a clinic's own layout may go through Eleventy's filter `url`.
       if (own.length > 0) config.setTemplateFormats(['11ty.js', 'liquid']);
       for (const { name, text, data } of own) config.addTemplate(name, text, data);
-      if (view?.dress.layout != null)
-        config.addTemplate(`_includes/${OWN_LAYOUT}`, layoutText(view.dress.layout));
+      if (view !== null && view.dress.layout !== null)
+        config.addTemplate(`_includes/${layoutName(view)}`, layoutText(view.dress.layout));
       config.addGlobalData('assets', () => assets);
     },
   });
+  // What is wrong with a layout comes back as an error, and is said with its place.
+  eleventy.disableLogger();
   const rendered = await eleventy.toJSON();
   const beside = view === null ? [] : filesOf(view, assets);
   return [
@@ -86,7 +89,14 @@ export async function renderPages(
   ].sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
-const OWN_LAYOUT = 'ownPage.liquid';
+// Eleventy keeps what it read of a name for as long as the process lives, and a server builds again and again.
+function nameOf(kind: string, text: string): string {
+  return `${kind}-${createHash('sha256').update(text).digest('hex').slice(0, 16)}.liquid`;
+}
+
+function layoutName({ dress: { layout } }: LibraryView): string {
+  return nameOf('layout', layout ?? '');
+}
 
 /** The clinic's layout stands in ours, which is the frame of every public page. */
 function layoutText(layout: string): string {
@@ -96,18 +106,17 @@ function layoutText(layout: string): string {
 /** A template for each page of the clinic's own, as far as it has a layout of its own; the others are made like ours. */
 function ownTemplates(view: LibraryView) {
   if (view.dress.layout === null) return [];
-  return view.pages.map((page) => ({
-    path: pagePath('pages', page.id),
-    name: `ownPages/${page.id}.liquid`,
-    text: '{{ text }}',
-    data: {
+  return view.pages.map((page) => {
+    const path = pagePath('pages', page.id);
+    const data = {
       ...layoutData(page, view),
       text: ownText(page),
       ownPage: page.id,
-      layout: OWN_LAYOUT,
-      permalink: `public/${pagePath('pages', page.id)}`,
-    },
-  }));
+      layout: layoutName(view),
+      permalink: `public/${path}`,
+    };
+    return { path, name: `ownPages/${nameOf(page.id, JSON.stringify(data))}`, text: '{{ text }}', data };
+  });
 }
 
 function pathOf(url: string | false): string {

@@ -16,13 +16,7 @@ export async function layoutFaults(library: Library): Promise<Problem[]> {
     const pages = await sitePages([], view, await pageShelf());
     return deadLinks(pages, view.site?.pathPrefix ?? '/').map(deadLink);
   } catch (error) {
-    return [
-      errorAt(topOf(LAYOUT_FILE), 'does-not-fit', {
-        found: `a layout that cannot be filled (${reasonOf(error)})`,
-        expected: 'a layout in Liquid',
-        fix: 'look for a bracket that does not close, or a word that Liquid does not know',
-      }),
-    ];
+    return [unfilled(reasonOf(error))];
   }
 }
 
@@ -30,6 +24,17 @@ export async function layoutFaults(library: Library): Promise<Problem[]> {
 function reasonOf(error: unknown): string {
   const { message, originalError } = error as Error & { readonly originalError?: unknown };
   return originalError === undefined ? (message.split('\n')[0] ?? '') : reasonOf(originalError);
+}
+
+/** `reason`: as Liquid says it, with its own file, line and column behind the words. */
+function unfilled(reason: string): Problem {
+  const [, words = reason, line = '1', column = '1'] =
+    /^(.*?)(?:, file:.*?)?(?:, line:(\d+), col:(\d+))?$/.exec(reason) ?? [];
+  return errorAt({ file: LAYOUT_FILE, line: Number(line), column: Number(column) }, 'does-not-fit', {
+    found: `what Liquid cannot read (${words})`,
+    expected: 'a layout in Liquid',
+    fix: 'look for a bracket that does not close, or a word that Liquid does not know',
+  });
 }
 
 /** Addresses in the clinic's own pages that lead to no file of the site. */

@@ -34,7 +34,7 @@ export async function printFaults(
     import('../../lint/spot.ts'),
   ]);
   const printed = [
-    ...sheetsOf(library).flatMap(({ kind, id, texts }) =>
+    ...sheetsOf({ ...library, pages: [] }).flatMap(({ kind, id, texts }) =>
       texts
         .filter(({ on }) => on === 'leaflet')
         .map(({ path, text }) => ({ spot: { kind, id, path }, text })),

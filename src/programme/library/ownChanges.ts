@@ -2,9 +2,11 @@
 import type { Extension } from '../../content/extending/extension.ts';
 import type { Library, Protocol } from '../../content/library.ts';
 import { pathText } from '../../content/path.ts';
-import { stageAndSlot, toldPath } from '../../content/extending/extension.ts';
+import { stageAndSlot } from '../../content/extending/extension.ts';
+import { protocolSchema } from '../../content/schema/protocol.ts';
+import { sentenceAt } from '../../content/schema/schemaAt.ts';
 import { MARK_WORDS } from '../phrases/library.ts';
-import { addedText, changedLead, leftOutText, OWN_CHANGES } from '../phrases/ownChanges.ts';
+import { addedText, changedLead, changedText, leftOutText, OWN_CHANGES } from '../phrases/ownChanges.ts';
 import { paragraph, section, table } from '../phrases/plain.ts';
 import type { Section } from '../programme.ts';
 
@@ -31,7 +33,7 @@ function valueTable({ values }: Extension, protocol: Protocol) {
     OWN_CHANGES.caption,
     OWN_CHANGES.columns,
     values.map(({ path, shipped, value, mark, cite }) => [
-      toldPath(protocol, path),
+      changedText(sentenceAt(protocolSchema, path) ?? pathText(path), stageAndSlot(protocol, path)),
       shipped === null ? OWN_CHANGES.none : String(shipped),
       String(value),
       mark === undefined ? OWN_CHANGES.none : MARK_WORDS[mark],

@@ -3,6 +3,7 @@
 export const LIBRARY_LABELS = {
   skip: 'To the text',
   nav: 'Pages of the library',
+  feed: 'Feed of what changed',
   /** The ways in the head of every page, in their order. */
   ways: {
     start: 'Library',

@@ -14,6 +14,11 @@ export function changedLead(title: string, isSame: boolean): string {
   return `${what} with the changes below; all else is as it was.`;
 }
 
+/** @example changedText('Sets in a session.', 'Holds, Calf') // => 'Holds, Calf: Sets in a session.' */
+export function changedText(sentence: string, where: string): string {
+  return where === '' ? sentence : `${where}: ${sentence}`;
+}
+
 export function addedText(card: string, slot: string): string {
   return `${card} may fill a slot, too: ${slot}.`;
 }

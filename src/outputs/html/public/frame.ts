@@ -105,7 +105,7 @@ export function publicHtml(
           ${lead}
         </header>
         <main id="main">${main}</main>
-        ${footHtml(view)}
+        ${footHtml(up, view)}
       </body>
     </html> `;
   return page.markup;
@@ -145,12 +145,14 @@ export function hasFeed({ site }: LibraryView): boolean {
   return site !== null && site.feed.length > 0;
 }
 
-function footHtml({ notice, clinic, version }: LibraryView): Html {
+function footHtml(up: string, view: LibraryView): Html {
+  const { notice, clinic, version } = view;
   return html`<footer class="foot">
     ${notice.map((sentence) => html`<p>${sentence}</p> `)}
     <ul class="contact">
       ${clinic.contact.map((line) => html`<li><bdi>${line}</bdi></li> `)}
     </ul>
+    ${hasFeed(view) ? html`<p><a href="${up}${FEED_FILE}">${LIBRARY_LABELS.feed}</a></p> ` : nothing}
     <p class="running">${version}</p>
   </footer>`;
 }

@@ -7,7 +7,6 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { buildSync } from 'esbuild';
 import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
-import { wordsOf } from '#dist/units/words.js';
 import { indexText } from '#dist/outputs/html/public/wordIndex.js';
 import { libraryPages, renderPages } from '#dist/outputs/html/site.js';
 import { libraryView } from '#dist/catalogue/libraryView.js';
@@ -19,13 +18,17 @@ import { libraryOf } from './shipped.mjs';
 import { bothWays, writeOut } from './written.mjs';
 
 // The page's own matcher, which stands in dist/ only within the script of the index.
+const catalogue = (name) => fileURLToPath(new URL(`../src/client/catalogue/${name}.ts`, import.meta.url));
 const { outputFiles } = buildSync({
-  entryPoints: [fileURLToPath(new URL('../src/client/catalogue/match.ts', import.meta.url))],
+  stdin: {
+    contents: `export * from '${catalogue('match')}'; export * from '${catalogue('search')}';`,
+    resolveDir: '.',
+  },
   bundle: true,
   format: 'esm',
   write: false,
 });
-const { found, isAdmitted, readIndex } = await import(
+const { askedWords, isAdmitted, ranked, readIndex } = await import(
   `data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`
 );
 
@@ -70,13 +73,13 @@ async function measure() {
 async function matcherMs() {
   const rules = Object.fromEntries(view.filters.map(({ key, rule }) => [key, rule]));
   const chosen = Object.fromEntries(view.filters.map(({ key, options }) => [key, [options[0].value]]));
-  const text = indexText(view.cards);
+  const text = indexText(view);
   const times = [];
   for (const query of QUERIES)
     times.push(
       await medianMs(ROUNDS, () => {
-        const hits = found(readIndex(text), wordsOf(query));
-        view.cards.filter(({ facets }, at) => hits?.has(at) && isAdmitted(rules, chosen, facets));
+        const hits = ranked(readIndex(text), askedWords(query));
+        hits?.filter(({ card }) => isAdmitted(rules, chosen, view.cards[card].facets));
       }),
     );
   return Math.max(...times);

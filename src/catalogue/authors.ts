@@ -29,7 +29,7 @@ import type { PlainPage } from './view.ts';
 
 type Schema = z.core.JSONSchema.BaseSchema;
 
-const KINDS: readonly Kind[] = ['exercise', 'protocol', 'advice', 'clinic', 'consult'];
+const KINDS: readonly Kind[] = ['exercise', 'protocol', 'advice', 'clinic', 'page', 'consult'];
 
 export function authorsPage(): PlainPage {
   return {

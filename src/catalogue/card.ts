@@ -15,6 +15,7 @@ import {
   KIND_WORDS,
   kitText,
   LEGS_WORDS,
+  musclesText,
   needsText,
   NEIGHBOUR_HEADINGS,
   positionsText,
@@ -26,12 +27,14 @@ import {
 } from '../messages/en/catalogue/library.ts';
 import { rulerAlt, stageTick } from '../messages/en/catalogue/estimates.ts';
 import { shownBody } from '../programme/cardWords.ts';
+import { capital, listText } from '../messages/en/plain.ts';
 import { sideText } from '../messages/en/patient/dose.ts';
 import type { FigureText } from '../programme/programme.ts';
 import { pictureFor } from '../decisions/candidates/scene.ts';
 import { estimateView } from './estimateView.ts';
 import type { Measured } from './measured.ts';
 import type { Scale } from './scale.ts';
+import { searchTerms } from './searchTerms.ts';
 import { stageFacet, type Use } from './uses.ts';
 import type { CardView, Fact, Facets, Link, Origin, PhotoView } from './view.ts';
 
@@ -54,6 +57,8 @@ export function cardView(measured: Measured, setting: CardSetting): CardView {
     origin,
     summary: summaryText(card.kind, hipBendDeg, squeeze, pull),
     facets: facetsOf(measured, uses),
+    names: [card.title, ...card.alsoCalled],
+    terms: searchTerms(card),
     figures: figuresOf(card, model),
     photos,
     facts: factsOf(card),
@@ -105,7 +110,9 @@ function figuresOf(card: ExerciseCard, model: Model): FigureText | null {
 function factsOf(card: ExerciseCard): Fact[] {
   const { movement, landmark } = card;
   const facts: readonly (readonly [label: string, text: string | null])[] = [
+    [FACT_LABELS.also, card.alsoCalled.length === 0 ? null : capital(listText(card.alsoCalled))],
     [FACT_LABELS.kind, KIND_WORDS[card.kind]],
+    [FACT_LABELS.muscles, card.muscles.length === 0 ? null : musclesText(card.muscles)],
     [FACT_LABELS.position, positionsText(card.positions)],
     [FACT_LABELS.legs, card.kind === 'running-drill' ? null : LEGS_WORDS[card.legs]],
     [FACT_LABELS.range, movement === null ? null : RANGE_WORDS[movement.range]],

@@ -21,6 +21,7 @@ import { numbersPage } from './numbers.ts';
 import { protocolView } from './protocolView.ts';
 import { rowOf } from './row.ts';
 import { scaleOf } from './scale.ts';
+import { siteView } from './siteView.ts';
 import { usesOf } from './uses.ts';
 import type { AdviceView, CardView, LibraryView, Origin, PhotoView } from './view.ts';
 import { waysIn } from './ways.ts';
@@ -61,6 +62,15 @@ export function libraryView(library: Library, photos: Photos, models: Models): L
     numbers: numbersPage(library, modelIn(models, library.version, referenceBody(library.clinic))),
     glossary: GLOSSARY,
     authors: authorsPage(),
+    pages: library.pages.map(({ id, title, menu, lead, body }) => ({
+      id,
+      title,
+      menu: menu ?? title,
+      lead: lead ?? '',
+      body,
+    })),
+    dress: library.dress,
+    site: siteView(library),
   };
 }
 

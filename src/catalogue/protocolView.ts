@@ -19,6 +19,7 @@ import { stageOption } from '../messages/en/catalogue/library.ts';
 import { section, table, type Section } from '../messages/shapes.ts';
 import { ladderOf } from './ladder.ts';
 import type { Measured } from './measured.ts';
+import { ownChanges } from './ownChanges.ts';
 import { settingTables } from './settings.ts';
 import { stageFacet } from './uses.ts';
 import type { Origin, ProtocolView, SlotView, StageView } from './view.ts';
@@ -35,6 +36,7 @@ export function protocolView(
     title: protocol.title,
     origin,
     tendon: protocol.tendon,
+    alsoCalled: protocol.alsoCalled,
     guard: guardText(protocol),
     why: protocol.why,
     body: protocol.body,
@@ -51,6 +53,7 @@ export function protocolView(
     })),
     ladder,
     ladderNote: note,
+    ownChanges: ownChanges(protocol, library),
     sections: [stepRules(protocol), testsSection(protocol), activities(protocol)],
     settings: settingTables(protocol),
     sources: protocol.sources,

@@ -6,6 +6,8 @@ import type { ProseSection } from '../content/prose/block.ts';
 import type { Source } from '../units/source.ts';
 import type { CompressionLadder, FigureText, RangeRuler } from '../programme/programme.ts';
 import type { Part, Section, Table } from '../messages/shapes.ts';
+import type { Dress } from '../content/dress.ts';
+import type { IsoDate } from '../units/date.ts';
 
 export interface LibraryView {
   readonly language: 'en';
@@ -22,6 +24,11 @@ export interface LibraryView {
   readonly advice: readonly AdviceView[];
   readonly numbers: PlainPage;
   readonly glossary: readonly Term[];
+  /** The clinic's own, in the order of the menu. */
+  readonly pages: readonly PageView[];
+  readonly dress: Dress;
+  /** Null where nobody said where the site is published. */
+  readonly site: SiteView | null;
   readonly authors: PlainPage;
 }
 
@@ -98,6 +105,9 @@ export interface CardView extends Link {
   /** What it is in a line: `Slow strength. Hip bend up to 60°. Middling squeeze.` */
   readonly summary: string;
   readonly facets: Facets;
+  /** What it is looked for by besides its text: its names, the title first; then kind, kit and muscles. */
+  readonly names: readonly string[];
+  readonly terms: readonly string[];
   /** For the reference body, without a weight, over the whole movement; null without a pose. */
   readonly figures: FigureText | null;
   readonly photos: readonly PhotoView[];
@@ -152,6 +162,8 @@ export interface PhotoSize {
 export interface ProtocolView extends Link {
   readonly origin: Origin;
   readonly tendon: string;
+  /** What colleagues call what it is for. */
+  readonly alsoCalled: readonly string[];
   /** What guards it: the model, or position and joint angle alone. */
   readonly guard: string;
   readonly why: readonly string[];
@@ -160,6 +172,8 @@ export interface ProtocolView extends Link {
   readonly stages: readonly StageView[];
   readonly ladder: CompressionLadder | null;
   readonly ladderNote: string;
+  /** What a clinic changed of the protocol it extends; empty where it is whole by itself. */
+  readonly ownChanges: readonly Section[];
   readonly sections: readonly Section[];
   /** A table for each group of house numbers. */
   readonly settings: readonly Table[];
@@ -191,4 +205,29 @@ export interface AdviceView extends Link {
 export interface Term {
   readonly term: string;
   readonly meaning: string;
+}
+
+export interface PageView extends Link {
+  readonly menu: string;
+  readonly lead: string;
+  readonly body: readonly ProseSection[];
+}
+
+export interface SiteView {
+  /** Of the public folder, with a slash behind. */
+  readonly address: string;
+  readonly pathPrefix: string;
+  /** Day of the last change by shelf and id, for example `exercises/hip-hinge`. */
+  readonly changedOn: ReadonlyMap<string, IsoDate>;
+  /** Newest first; empty where no file has a date. */
+  readonly feed: readonly FeedEntry[];
+  readonly feedTitle: string;
+}
+
+export interface FeedEntry {
+  /** Shelf and id of the page. */
+  readonly page: string;
+  readonly title: string;
+  readonly on: IsoDate;
+  readonly what: string;
 }

@@ -15,6 +15,8 @@ export function exerciseCard(
   return {
     id,
     title: front.title,
+    alsoCalled: front.alsoCalled,
+    muscles: front.muscles,
     kind: front.kind,
     positions: front.positions,
     movement: movementOf(front),
@@ -36,6 +38,7 @@ export function exerciseCard(
     cautions: front.cautions,
     withWeight: front.withWeight,
     evidence: front.evidence,
+    changed: front.changed,
     reviewedOn: front.reviewedOn,
     nextReviewOn: front.nextReviewOn,
     body,

@@ -1,5 +1,6 @@
 /** Splits a file into its YAML head and its Markdown body, and reads the head as plain values that know their places. */
 import type { Node } from 'yaml';
+import type { Path } from './path.ts';
 import { errorAt, type Problem } from './problem.ts';
 import { topOf, type SourceText } from './sourceText.ts';
 import { readYaml } from './yaml.ts';
@@ -13,6 +14,8 @@ export interface FrontMatter {
   readonly contents: Node | null;
   /** Plain objects, lists, texts, numbers; undefined when the YAML is too broken to be read. */
   readonly value: unknown;
+  /** Paths of values that stand in another file, or at another path. */
+  readonly elsewhere?: readonly { readonly path: Path; readonly front: FrontMatter; readonly at: Path }[];
 }
 
 export interface SplitFile {

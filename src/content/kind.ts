@@ -1,9 +1,10 @@
-/** The five kinds of file: where they stand, what their front matter must hold, which headings their body has. */
+/** The six kinds of file: where they stand, what their front matter must hold, which headings their body has. */
 import type { Refusal } from '../units/refusal.ts';
 import { adviceSchema } from './schema/advice.ts';
 import { clinicSchema } from './schema/clinic.ts';
 import { consultSchema } from './schema/consult.ts';
 import { exerciseSchema } from './schema/exercise.ts';
+import { pageSchema } from './schema/page.ts';
 import { protocolSchema } from './schema/protocol.ts';
 
 export type Kind = Refusal['kind'];
@@ -14,6 +15,7 @@ export const SCHEMAS = {
   protocol: protocolSchema,
   clinic: clinicSchema,
   consult: consultSchema,
+  page: pageSchema,
 } as const;
 
 /** Folders below the content folder; the clinic file stands beside them. */
@@ -22,6 +24,7 @@ export const FOLDERS = {
   advice: 'advice',
   protocol: 'protocols',
   consult: 'consults',
+  page: 'pages',
 } as const;
 
 export const CLINIC_FILE = 'clinic.md';

@@ -6,13 +6,14 @@ import { idOf } from './fileName.ts';
 import { splitFile, type FrontMatter } from './frontMatter.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
+import { saysExtends } from './extending/saysExtends.ts';
 import { nearest } from './nearest.ts';
 import { errorAt, type Problem } from './problem.ts';
 import { yesNo } from './schema/words.ts';
 import { decode, type SourceFile } from './source.ts';
 
 /** How a file of an upper folder stands to those below it. */
-export type Origin = 'added' | 'replaced';
+export type Origin = 'added' | 'replaced' | 'changed';
 
 export interface Layered {
   /** What is left to be read, each id once. */
@@ -21,12 +22,14 @@ export interface Layered {
   readonly origins: ReadonlyMap<string, Origin>;
   /** The file that hides, by folder and id of what it hides. */
   readonly hidden: ReadonlyMap<string, SourceFile>;
+  /** The protocol below, by the file that changes it and has its name; the names of these begin with `below/`. */
+  readonly bases: ReadonlyMap<SourceFile, SourceFile>;
   readonly problems: readonly Problem[];
 }
 
 /** Lowest folder first. One folder alone stays as it is, and may hide nothing. */
 export function layered(layers: readonly (readonly SourceFile[])[]): Layered {
-  const start: Layered = { files: [], origins: new Map(), hidden: new Map(), problems: [] };
+  const start: Layered = { files: [], origins: new Map(), hidden: new Map(), bases: new Map(), problems: [] };
   return layers.reduce((below, layer, index) => laidOver(below, layer, index > 0), start);
 }
 
@@ -46,18 +49,43 @@ function laidOver(below: Layered, layer: readonly SourceFile[], isUpper: boolean
   const over = new Set(layer.map(({ file }) => keyOf(file)));
   const hidden = new Map(below.hidden);
   const origins = new Map(below.origins);
+  const bases = new Map(below.bases);
   for (const key of over) origins.delete(key);
   for (const { file } of hiders) hidden.set(keyOf(file.file), file);
-  for (const key of standing.map(({ file }) => keyOf(file))) {
-    if (isUpper) origins.set(key, under.has(key) || hidden.has(key) ? 'replaced' : 'added');
+  for (const file of standing) {
+    const key = keyOf(file.file);
+    const base = extendsSame(file) ? below.files.find((one) => keyOf(one.file) === key) : undefined;
+    if (base !== undefined) bases.set(file, renamed(base, bases));
+    if (isUpper) origins.set(key, originOf(base, under.has(key) || hidden.has(key)));
     hidden.delete(key);
   }
   return {
     files: [...below.files.filter(({ file }) => !over.has(keyOf(file))), ...standing],
     origins,
     hidden,
+    bases,
     problems: [...below.problems, ...hiders.flatMap((hider) => hideProblems(hider, [...under]))],
   };
+}
+
+/** Before the name of a file that is there only for the one above it. */
+export const BELOW = 'below/';
+
+function originOf(base: SourceFile | undefined, isOver: boolean): Origin {
+  if (base !== undefined) return 'changed';
+  return isOver ? 'replaced' : 'added';
+}
+
+function extendsSame(file: SourceFile): boolean {
+  return file.file.startsWith(`${FOLDERS.protocol}/`) && saysExtends(file) === idOf(file.file);
+}
+
+// What it lay over itself stays with it under its new name.
+function renamed(base: SourceFile, bases: Map<SourceFile, SourceFile>): SourceFile {
+  const file = { ...base, file: `${BELOW}${base.file}` };
+  const lower = bases.get(base);
+  if (lower !== undefined) bases.set(file, lower);
+  return file;
 }
 
 interface Hider {

@@ -6,18 +6,24 @@ import type { Movement } from '../mechanics/movement.ts';
 import type { Prop, RestingHands } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Mark, Source } from '../units/source.ts';
+import type { Dress } from './dress.ts';
+import type { Extension } from './extending/extension.ts';
 import type { Origin } from './layers.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { AdviceFrontMatter } from './schema/advice.ts';
 import type { ClinicFrontMatter } from './schema/clinic.ts';
 import type { ConsultFrontMatter } from './schema/consult.ts';
 import type { ExerciseFrontMatter } from './schema/exercise.ts';
+import type { PageFrontMatter } from './schema/page.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
-import type { CannotDo, Equipment, Position } from './schema/words.ts';
+import type { CannotDo, Equipment, Muscle, Position } from './schema/words.ts';
 
 export interface ExerciseCard {
   readonly id: string;
   readonly title: string;
+  /** What colleagues call it. */
+  readonly alsoCalled: readonly string[];
+  readonly muscles: readonly Muscle[];
   readonly kind: ExerciseFrontMatter['kind'];
   readonly positions: readonly Position[];
   /** Null for a card without a pose: it then takes no part in squeeze or pull. */
@@ -50,6 +56,7 @@ export interface ExerciseCard {
   /** Sentences that are said only where there is a weight. */
   readonly withWeight: readonly string[];
   readonly evidence: readonly Source[];
+  readonly changed: ExerciseFrontMatter['changed'];
   readonly reviewedOn: IsoDate;
   readonly nextReviewOn: IsoDate;
   readonly body: readonly ProseSection[];
@@ -79,9 +86,14 @@ export type Protocol = Omit<ProtocolFrontMatter, 'stages'> & {
   readonly id: string;
   readonly stages: readonly Stage[];
   readonly body: readonly ProseSection[];
+  /** What it changes of the protocol it extends; null where it is whole by itself. */
+  readonly extension: Extension | null;
 };
 
 export type AdviceCard = AdviceFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };
+
+/** A page of the clinic's own. */
+export type OwnPage = PageFrontMatter & { readonly id: string; readonly body: readonly ProseSection[] };
 
 export type Clinic = ClinicFrontMatter & { readonly body: readonly ProseSection[] };
 
@@ -95,6 +107,9 @@ export interface Library {
   readonly exercises: ReadonlyMap<string, ExerciseCard>;
   readonly advice: ReadonlyMap<string, AdviceCard>;
   readonly protocols: ReadonlyMap<string, Protocol>;
+  /** Those of the uppermost folder alone, in the order of the menu. */
+  readonly pages: readonly OwnPage[];
+  readonly dress: Dress;
   readonly clinic: Clinic;
   /** What an upper folder added or replaced, by folder and id, for example `exercises/hip-hinge`. */
   readonly origins: ReadonlyMap<string, Origin>;

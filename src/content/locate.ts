@@ -6,7 +6,8 @@ import type { Place } from './problem.ts';
 import { placeAt } from './sourceText.ts';
 
 /** The value's place; of a key that is not there, the place of the nearest group or list around it. */
-export function placeOfValue(front: FrontMatter, path: Path): Place {
+export function placeOfValue(around: FrontMatter, way: Path): Place {
+  const { front, path } = standing(around, way);
   const spot = spotAt(front.contents, path);
   if (spot !== null) return placeAt(front.source, front.offset + startOf(spot));
   if (path.length > 0) return placeOfValue(front, path.slice(0, -1));
@@ -14,7 +15,8 @@ export function placeOfValue(front: FrontMatter, path: Path): Place {
 }
 
 /** The place of the character at `offset` in the text that is the value at the path: of the word it stands in. */
-export function placeInValue(front: FrontMatter, path: Path, offset: number): Place {
+export function placeInValue(around: FrontMatter, way: Path, offset: number): Place {
+  const { front, path } = standing(around, way);
   const value = spotAt(front.contents, path)?.value;
   if (!isScalar(value) || typeof value.value !== 'string' || !value.range) return placeOfValue(front, path);
   // Quotes, escapes and folded lines move letters about; the words stay, in their order.
@@ -26,20 +28,23 @@ export function placeInValue(front: FrontMatter, path: Path, offset: number): Pl
 }
 
 /** The key's own place, for a key that should not be there; the value's for an entry of a list. */
-export function placeOfKey(front: FrontMatter, path: Path): Place {
+export function placeOfKey(around: FrontMatter, way: Path): Place {
+  const { front, path } = standing(around, way);
   const key = spotAt(front.contents, path)?.key;
   return key?.range ? placeAt(front.source, front.offset + key.range[0]) : placeOfValue(front, path);
 }
 
 /** Whether anything is written at the path, be it an empty value. */
-export function isWritten(front: FrontMatter, path: Path): boolean {
+export function isWritten(around: FrontMatter, way: Path): boolean {
+  const { front, path } = standing(around, way);
   return spotAt(front.contents, path) !== null;
 }
 
 const LONGEST = 60;
 
 /** The value as the author wrote it, shortened to a line; `empty` when the key has none. */
-export function writtenAt(front: FrontMatter, path: Path): string {
+export function writtenAt(around: FrontMatter, way: Path): string {
+  const { front, path } = standing(around, way);
   const value = spotAt(front.contents, path)?.value;
   if (!value?.range) return 'empty';
   const { text } = front.source;
@@ -48,6 +53,13 @@ export function writtenAt(front: FrontMatter, path: Path): string {
   if (written.includes('\n'))
     return isSeq(value) ? 'a list' : isMap(value) ? 'a group of keys' : 'text of several lines';
   return written.length > LONGEST ? `${written.slice(0, LONGEST - 1)}…` : written;
+}
+
+/** Of a value that somebody else wrote, their file and their path. */
+function standing(front: FrontMatter, path: Path): { readonly front: FrontMatter; readonly path: Path } {
+  const other = front.elsewhere?.find((one) => one.path.every((step, at) => path[at] === step));
+  if (other === undefined) return { front: { ...front, elsewhere: [] }, path };
+  return standing(other.front, [...other.at, ...path.slice(other.path.length)]);
 }
 
 function indexOfNth(text: string, word: string, nth: number): number {

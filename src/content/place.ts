@@ -55,7 +55,10 @@ function readFront(file: SourceFile): FrontMatter | null {
 }
 
 function placeInFile(front: FrontMatter, path: Path, offset: number | undefined): Place {
-  if (path[0] === 'body') return placeInProse(front.source, front.bodyOffset, path.slice(1), offset ?? 0);
+  if (path[0] === 'body') {
+    const { source, bodyOffset } = front.elsewhere?.find((one) => one.path[0] === 'body')?.front ?? front;
+    return placeInProse(source, bodyOffset, path.slice(1), offset ?? 0);
+  }
   return offset === undefined ? placeOfValue(front, path) : placeInValue(front, path, offset);
 }
 

@@ -24,6 +24,7 @@ export const PROBLEM_CODES = [
   'wrong-file-name',
   'no-such-card',
   'circle',
+  'shipped-changed',
   'prose',
   'heading',
   'link',
@@ -39,6 +40,7 @@ export const PROBLEM_CODES = [
   'issued',
   'words-against-dose',
   // Warnings: wording, evidence and review dates only, never a number.
+  'over-shipped',
   'review-overdue',
   'card-unused',
   'words-against-angle',

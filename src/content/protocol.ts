@@ -2,15 +2,21 @@
 import type { Dose } from '../dosing/dose.ts';
 import type { JointAngle } from '../mechanics/jointAngle.ts';
 import { cappedAngleOf, stageCaps } from './guardedAngle.ts';
+import type { Extension } from './extending/extension.ts';
 import type { Change, Protocol, Slot, Stage } from './library.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
 import { tempoOf } from './tempo.ts';
 
 /** The protocol with the id of its file; a dose keeps its source beside it, and null where the author gives nothing. */
-export function protocolOf(id: string, front: ProtocolFrontMatter, body: readonly ProseSection[]): Protocol {
+export function protocolOf(
+  id: string,
+  front: ProtocolFrontMatter,
+  body: readonly ProseSection[],
+  extension: Extension | null,
+): Protocol {
   const angle = cappedAngleOf(front.angle);
-  return { ...front, id, stages: front.stages.map((stage) => stageOf(stage, angle)), body };
+  return { ...front, id, stages: front.stages.map((stage) => stageOf(stage, angle)), body, extension };
 }
 
 function stageOf(stage: StageFrontMatter, angle: JointAngle): Stage {

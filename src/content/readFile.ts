@@ -6,7 +6,7 @@ import { SCHEMAS, type Kind } from './kind.ts';
 import { errorAt, sortProblems, type Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { FileLink } from './prose/body.ts';
-import { HEADINGS } from './prose/headings.ts';
+import { HEADINGS, type HeadingRules } from './prose/headings.ts';
 import { readProse, type ProseReading } from './prose/readProse.ts';
 import { decode, type SourceFile } from './source.ts';
 import { placeAt, type SourceText } from './sourceText.ts';
@@ -37,7 +37,7 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
   const split = splitFile(source);
   if (split.front === null) return { ...nothing, problems: split.problems };
   const head = valueOf(split.front, kind);
-  const body = bodyOf(source, split.front.bodyOffset, kind);
+  const body = bodyOf(source, split.front.bodyOffset, HEADINGS[kind]);
   const samples = starterProblems(split.front, kind);
   const all = sortProblems([...split.problems, ...head.problems, ...body.problems, ...samples]);
   return {
@@ -53,9 +53,10 @@ export function readFile<K extends Kind>(file: SourceFile, kind: K): FileReading
 // The longest body shipped has 1,000 characters; the parser of Markdown takes its time for each mark with each other.
 const MOST_BODY_CHARACTERS = 32_768;
 
-function bodyOf(source: SourceText, offset: number, kind: Kind): ProseReading {
+/** The text under the front matter, by its headings. */
+export function bodyOf(source: SourceText, offset: number, rules: HeadingRules): ProseReading {
   const length = source.text.length - offset;
-  if (length <= MOST_BODY_CHARACTERS) return readProse(source, offset, HEADINGS[kind]);
+  if (length <= MOST_BODY_CHARACTERS) return readProse(source, offset, rules);
   const problem = errorAt(placeAt(source, offset), 'too-large', {
     found: `a text of ${length} characters under the front matter`,
     expected: `at most ${MOST_BODY_CHARACTERS}`,

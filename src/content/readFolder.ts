@@ -5,7 +5,7 @@ import { FOLDERS } from './kind.ts';
 import type { Problem } from './problem.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { FileLink } from './prose/body.ts';
-import { readFile, type FrontValue } from './readFile.ts';
+import { readFile, type FileReading, type FrontValue } from './readFile.ts';
 import type { SourceFile } from './source.ts';
 
 export interface Folder<K extends keyof typeof FOLDERS> {
@@ -26,10 +26,14 @@ export interface Card<K extends keyof typeof FOLDERS> {
   readonly body: readonly ProseSection[];
 }
 
-/** Reads every file below the kind's folder; each is read, whatever is wrong with the others. */
-export function readFolder<K extends keyof typeof FOLDERS>(files: readonly SourceFile[], kind: K): Folder<K> {
+/** Reads every file below the kind's folder; each is read, whatever is wrong with the others; `read`: how. */
+export function readFolder<K extends keyof typeof FOLDERS>(
+  files: readonly SourceFile[],
+  kind: K,
+  read: (file: SourceFile) => FileReading<K> = (file) => readFile(file, kind),
+): Folder<K> {
   const own = files.filter(({ file }) => file.startsWith(`${FOLDERS[kind]}/`));
-  const readings = own.map((file) => ({ file, reading: readFile(file, kind) }));
+  const readings = own.map((file) => ({ file, reading: read(file) }));
   const named = byId(own);
   const cards = [...named].flatMap(([id, file]) => {
     const reading = readings.find((other) => other.file === file)?.reading;

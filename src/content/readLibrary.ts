@@ -2,14 +2,17 @@
 import { createHash } from 'node:crypto';
 import { adviceCard } from './advice.ts';
 import { clinicOf } from './clinic.ts';
+import { readDress } from './dress.ts';
 import { exerciseCard } from './exercise.ts';
+import type { Extending } from './extending/extension.ts';
+import { readProtocols } from './extending/readProtocols.ts';
 import { checkFolders, isHidden } from './fileName.ts';
 import { isPicture } from './fileSize.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
-import { layered, type Layered } from './layers.ts';
-import type { Known, Library, Shelves } from './library.ts';
+import { BELOW, layered, type Layered } from './layers.ts';
+import type { Known, Library, OwnPage, Shelves } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
@@ -37,6 +40,8 @@ export interface LibraryReading {
   readonly counts: { readonly exercises: number; readonly advice: number; readonly protocols: number };
   /** What was read of all folders, each id once; Problems name these files. */
   readonly files: readonly SourceFile[];
+  /** What protocols change of others, by their id. */
+  readonly extending: ReadonlyMap<string, Extending>;
 }
 
 /**
@@ -56,12 +61,17 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const areRead = exercises.cards.length === exercises.count;
   const uppermost = areRead ? pictures.filter((file) => folders.at(-1)?.includes(file)) : [];
   const advice = readFolder(own, 'advice');
-  const protocols = readFolder(own, 'protocol');
+  const { folder: protocols, extending } = readProtocols(own, layers.bases);
   const clinic = readClinic(own);
+  // Pages and dress are the clinic's whose file `clinic.md` is: those of the folder below would speak of another one.
+  const uppermostFiles = folders.at(-1) ?? [];
+  const pages = readFolder(uppermostFiles, 'page');
+  const { problems: dressProblems, ...dress } = readDress(uppermostFiles);
   const ids = [...exercises.files.keys(), ...hidden.keys()];
   const problems = sortProblems([
     ...layers.problems,
-    ...[exercises, advice, protocols, clinic].flatMap((reading) => reading.problems),
+    ...[exercises, advice, protocols, clinic, pages].flatMap((reading) => reading.problems),
+    ...dressProblems,
     ...checkFolders(own, Object.values(FOLDERS)),
     ...exerciseReferences(exercises.cards, ids),
     ...exercises.cards.flatMap(exerciseWords),
@@ -70,20 +80,31 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),
     ...linkProblems(
-      [exercises, advice, protocols, clinic].flatMap(({ links }) => links),
-      [exercises, advice, protocols].flatMap(({ files }) => [...files.values()].map(({ file }) => file)),
+      [exercises, advice, protocols, clinic, pages].flatMap(({ links }) => links),
+      [exercises, advice, protocols, pages].flatMap(({ files }) =>
+        [...files.values()].map(({ file }) => file),
+      ),
     ),
   ]);
-  const fronts = { exercise: frontsOf(exercises), advice: frontsOf(advice), protocol: frontsOf(protocols) };
+  const fronts = {
+    exercise: frontsOf(exercises),
+    advice: frontsOf(advice),
+    protocol: frontsOf(protocols),
+    page: frontsOf(pages),
+  };
   const placeOf = placesIn(
     (kind, id) => {
       if (kind === 'clinic') return clinicFile(own);
-      return { exercise: exercises, advice, protocol: protocols, consult: null }[kind]?.files.get(id) ?? null;
+      return (
+        { exercise: exercises, advice, protocol: protocols, consult: null, page: pages }[kind]?.files.get(
+          id,
+        ) ?? null
+      );
     },
     (kind, id) => (kind === 'clinic' || kind === 'consult' ? null : (fronts[kind].get(id) ?? null)),
   );
   const counts = { exercises: exercises.count, advice: advice.count, protocols: protocols.count };
-  const files = [...own, ...layers.hidden.values()];
+  const files = [...own, ...layers.hidden.values(), ...layers.bases.values()];
   const shelves = {
     exercises: built(
       exercises.cards.map((card) => cardWithoutHidden(card, hidden)),
@@ -92,7 +113,7 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
     advice: built(advice.cards, adviceCard),
     protocols: built(
       protocols.cards.map((protocol) => protocolWithoutHidden(protocol, hidden)),
-      protocolOf,
+      (id, value, body) => protocolOf(id, value, body, extending.get(id) ?? null),
     ),
   };
   const ownClinic = clinic.value === null ? null : clinicOf(clinic.value, clinic.body);
@@ -106,11 +127,17 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
       ? null
       : {
           ...shelves,
+          pages: pages.cards.map(({ id, value, body }) => ({ ...value, id, body })).sort(byPlace),
+          dress,
           clinic: ownClinic,
           origins: layers.origins,
-          version: versionOf(own.filter((file) => !pictures.includes(file))),
+          version: versionOf([...own.filter((file) => !pictures.includes(file)), ...layers.bases.values()]),
         };
-  return { library, shelves, known, problems, placeOf, counts, files };
+  return { library, shelves, known, problems, placeOf, counts, files, extending };
+}
+
+function byPlace(a: OwnPage, b: OwnPage): number {
+  return a.order - b.order || (a.title < b.title ? -1 : 1);
 }
 
 function isCardPicture(file: string): boolean {
@@ -181,7 +208,8 @@ function versionOf(files: readonly SourceFile[]): string {
   const hash = createHash('sha256');
   for (const file of files) {
     const isOurs =
-      file.file === CLINIC_FILE || FOLDERS_OF_LIBRARY.some((folder) => file.file.startsWith(`${folder}/`));
+      file.file === CLINIC_FILE ||
+      FOLDERS_OF_LIBRARY.some((folder) => file.file.replace(BELOW, '').startsWith(`${folder}/`));
     if (isOurs) hash.update(`${file.file}\0${decode(file).source?.text ?? ''}\0`);
   }
   return hash.digest('hex').slice(0, 12);

@@ -1,5 +1,5 @@
 /** What the files of a library say to their readers, text by text, with where each stands. */
-import type { AdviceCard, ExerciseCard, Protocol, Shelves } from '../content/library.ts';
+import type { AdviceCard, ExerciseCard, OwnPage, Protocol, Shelves } from '../content/library.ts';
 import type { Path } from '../content/path.ts';
 import { proseTexts } from '../content/prose/plainText.ts';
 import type { ProseSection } from '../content/prose/block.ts';
@@ -13,17 +13,23 @@ export interface Text {
 
 /** One file with its texts in the order of reading. */
 export interface Sheet {
-  readonly kind: 'exercise' | 'advice' | 'protocol';
+  readonly kind: 'exercise' | 'advice' | 'protocol' | 'page';
   readonly id: string;
   readonly texts: readonly Text[];
 }
 
 /** Every card and protocol with its texts. Sources, names of stages and slots are for the clinician and left out. */
-export function sheetsOf({ exercises, advice, protocols }: Shelves): readonly Sheet[] {
+export function sheetsOf({
+  exercises,
+  advice,
+  protocols,
+  pages = [],
+}: Shelves & { readonly pages?: readonly OwnPage[] }): readonly Sheet[] {
   return [
     ...[...exercises.values()].map(exerciseSheet),
     ...[...advice.values()].map(adviceSheet),
     ...[...protocols.values()].map(protocolSheet),
+    ...pages.map(pageSheet),
   ];
 }
 
@@ -81,6 +87,16 @@ function protocolSheet({
     ...bodyTexts(body, 'site'),
   ];
   return { kind: 'protocol', id, texts };
+}
+
+// Read by patients at home and alone, though never printed on a leaflet.
+function pageSheet({ id, title, lead, body }: OwnPage): Sheet {
+  const texts = [
+    leaflet(['title'], title),
+    ...(lead === undefined ? [] : [leaflet(['lead'], lead)]),
+    ...bodyTexts(body, 'leaflet'),
+  ];
+  return { kind: 'page', id, texts };
 }
 
 function leaflet(path: Path, text: string): Text {

@@ -24,6 +24,8 @@ export interface Flags {
   readonly compressionCapBw: number | null;
   readonly tensionCapBw: number | null;
   readonly demandCap: number | null;
+  /** Null: held against nothing. */
+  readonly against: string | null;
   readonly port: number | null;
 }
 
@@ -49,6 +51,7 @@ export function flagsOf(said: Said): Flags {
     compressionCapBw: number(said, 'compression-cap'),
     tensionCapBw: number(said, 'tension-cap'),
     demandCap: number(said, 'demand-cap'),
+    against: folder(said, 'against'),
     port: port(said),
   };
 }

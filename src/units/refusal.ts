@@ -5,7 +5,7 @@
 export interface Refusal {
   readonly code: string;
   /** The content file's kind and id, for example `consult otter` or `protocol proximal-hamstring`. */
-  readonly kind: 'consult' | 'exercise' | 'protocol' | 'advice' | 'clinic';
+  readonly kind: 'consult' | 'exercise' | 'protocol' | 'advice' | 'clinic' | 'page';
   readonly id: string;
   /** Keys and indices into the front matter, outermost first. */
   readonly path: readonly (string | number)[];

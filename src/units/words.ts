@@ -7,3 +7,18 @@ export function wordsOf(text: string): string[] {
     word.length > 3 ? word.replace(/s$/, '') : word,
   );
 }
+
+const NEGATIVES: readonly string[] = ['no', 'without'];
+
+/** The same with `no` and `without` joined to what they deny. @example searchWords('Curl, no weights') // => ['curl', 'noweight'] */
+export function searchWords(text: string): string[] {
+  const words = wordsOf(text);
+  return words.flatMap((word, at) => {
+    if (NEGATIVES.includes(words[at - 1] ?? '')) return [`no${word}`];
+    return NEGATIVES.includes(word) && at < words.length - 1 ? [] : [word];
+  });
+}
+
+/** Where in a card a word stands, the best place first. */
+export const FIELDS = ['name', 'term', 'tendon', 'text'] as const;
+export type Field = (typeof FIELDS)[number];

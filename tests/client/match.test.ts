@@ -1,13 +1,11 @@
-/** Search and filters against the plain way of looking at every card. */
+/** Filters against the plain way of looking at every card, and what counts as a word. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { askedIn, queryOf } from '../../src/client/catalogue/address.ts';
-import { found, holds, isAdmitted, readIndex, type Values } from '../../src/client/catalogue/match.ts';
+import { holds, isAdmitted, type Values } from '../../src/client/catalogue/match.ts';
 import { wordsOf } from '../../src/units/words.ts';
-import { indexText } from '../../src/outputs/html/public/wordIndex.ts';
-import { plainText } from '../../src/content/prose/plainText.ts';
-import type { CardView, Filter } from '../../src/catalogue/view.ts';
 import { shipped } from '../outputs/html/libraries.ts';
+import type { Filter, CardView } from '../../src/catalogue/view.ts';
 
 const SEED = { seed: 20261125, numRuns: 500 };
 const { cards, filters } = shipped;
@@ -77,69 +75,6 @@ describe('filters', () => {
 
   it('refuse a rule they do not know', () => {
     expect(() => holds('some', ['a'], ['a'])).toThrow('no such rule');
-  });
-});
-
-/** All that a reader reads on the card's page of the words that are searched. */
-function textOf({ id, title, summary, facts, body, cautions }: CardView): string {
-  const prose = body.flatMap(({ blocks }) =>
-    blocks.flatMap((block) =>
-      block.kind === 'paragraph'
-        ? [plainText(block.text)]
-        : block.entries.flatMap(({ text, entries }) => [
-            plainText(text),
-            ...entries.map((entry) => plainText(entry.text)),
-          ]),
-    ),
-  );
-  return [id, title, summary, ...facts.map(({ text }) => text), ...prose, ...cautions].join(' ');
-}
-
-describe('search', () => {
-  const index = readIndex(indexText(cards));
-  const texts = cards.map((card) => wordsOf(textOf(card)));
-  const vocabulary = [...new Set(texts.flat())];
-
-  it('finds what a look at every text finds, by whole words and by beginnings', () => {
-    const piece = fc
-      .tuple(fc.constantFrom(...vocabulary), fc.integer({ min: 1, max: 12 }))
-      .map(([word, length]) => word.slice(0, length));
-    fc.assert(
-      fc.property(fc.array(piece, { minLength: 1, maxLength: 3 }), (asked) => {
-        const byIndex = [...(found(index, asked) ?? [])].sort((a, b) => a - b);
-        const byHand = texts.flatMap((words, at) =>
-          asked.every((start) => words.some((word) => word.startsWith(start))) ? [at] : [],
-        );
-        expect(byIndex).toEqual(byHand);
-      }),
-      SEED,
-    );
-  });
-
-  it('finds no card by the slot it stands in: a slot for a bridge may hold a squat', () => {
-    const squats = cards.flatMap(({ id }, at) => (id === 'chair-squat' ? [at] : []));
-    expect(squats).toHaveLength(1);
-    expect([...(found(index, ['bridge']) ?? [])]).not.toEqual(expect.arrayContaining(squats));
-  });
-
-  it('finds every card by its title, its plural and its capitals', () => {
-    cards.forEach(({ title }, at) => {
-      for (const asked of [title, title.toUpperCase()])
-        expect([...(found(index, wordsOf(asked)) ?? [])]).toContain(at);
-    });
-    expect(found(index, wordsOf('squats'))).toEqual(found(index, wordsOf('squat')));
-  });
-
-  it('finds nothing for words that no card has, and everything when nothing is asked', () => {
-    expect(found(index, ['zzz'])?.size).toBe(0);
-    expect(found(index, wordsOf(' ,- '))).toBeNull();
-    expect(found(readIndex(''), ['bridge'])?.size).toBe(0);
-  });
-
-  it('reads its own index back', () => {
-    expect(index.words).toEqual([...index.words].sort());
-    expect(index.words.length).toBe(index.cards.length);
-    expect(index.cards.every((list) => list.every((at) => at >= 0 && at < cards.length))).toBe(true);
   });
 });
 

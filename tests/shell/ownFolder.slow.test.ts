@@ -219,3 +219,49 @@ describe('a folder of its own', () => {
     expect(problems).toMatchObject([{ code: 'wrong-word', file: 'clinic.md' }]);
   });
 });
+
+describe('a protocol that is changed in single values', () => {
+  const write = (sets: number) => {
+    mkdirSync(join(own, 'protocols'), { recursive: true });
+    writeFileSync(
+      join(own, 'protocols/proximal-hamstring.md'),
+      `---\nextends: proximal-hamstring\nvalues:\n  - { path: 'stages[0].slots[Main hold].dose.sets', value: ${sets}, mark: choice, cite: our audit }\n---\n`,
+    );
+  };
+
+  it('is shown as ours, change by change', async () => {
+    write(4);
+    expect(await checked()).toMatchObject({ ok: true, problems: [] });
+    expect((await run('build')).exit).toBe(0);
+    const text = page('protocols/proximal-hamstring.html');
+    expect(text).toContain('The shipped one with Brookside’s own changes');
+    expect(text).toContain('Holds with the hip straight, Main hold: Sets in a session.');
+    expect(text).toContain('sets: our audit; the rest: ');
+  });
+
+  it('is told when its ground moved, by a folder and by one protocol', async () => {
+    write(4);
+    const before = join(top, 'before');
+    cpSync('content/protocols', join(before, 'protocols'), { recursive: true });
+    const old = join(before, 'protocols/proximal-hamstring.md');
+    expect((await run('check', '--against', before)).exit).toBe(0);
+    const text = readFileSync(old, 'utf8');
+    writeFileSync(old, text.replace(/(- name: Main hold[^]*?sets: )\d/, '$17'));
+    for (const against of [before, old]) {
+      expect((await checked('--against', against)).problems).toMatchObject([
+        { code: 'shipped-changed', file: 'protocols/proximal-hamstring.md', line: 4 },
+      ]);
+    }
+    expect((await run('check', '--against', join(top, 'nowhere'))).exit).toBe(66);
+  });
+
+  it('is asked about when over: shipped was forgotten', async () => {
+    write(4);
+    edit('clinic.md', 'over: shipped\n', '');
+    const { ok, problems } = await checked();
+    expect(ok).toBe(false);
+    expect(problems.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['over-shipped', 'no-such-card']),
+    );
+  });
+});

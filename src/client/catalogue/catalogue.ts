@@ -3,8 +3,9 @@
  * missing. It stores nothing: what is asked stands in the address.
  */
 import { askedIn, queryOf, type Asked } from './address.ts';
-import { found, isAdmitted, readIndex, type Values, type WordIndex } from './match.ts';
-import { wordsOf } from '../../units/words.ts';
+import { tellNone } from './emptyAnswer.ts';
+import { isAdmitted, type Values } from './match.ts';
+import { askedWords, ranked, readIndex, type WordIndex } from './search.ts';
 
 declare const libraryWords: string | undefined;
 
@@ -22,7 +23,9 @@ function start(form: HTMLFormElement): void {
   const inputs = new Map(groups.map((group, at) => [keys[at] ?? '', inputsOf(group)]));
   const facets = entries.map((entry) => facetsOf(entry, keys));
   const known = Object.fromEntries([...inputs].map(([key, all]) => [key, all.map(({ value }) => value)]));
+  const list = document.querySelector<HTMLElement>('.entries');
   let index: WordIndex | null = null;
+  let isReordered = false;
 
   const asked = (): Asked => ({
     text: text?.value ?? '',
@@ -32,16 +35,27 @@ function start(form: HTMLFormElement): void {
   });
   const show = (): void => {
     const now = asked();
-    const words = wordsOf(now.text);
+    const words = askedWords(now.text);
     index ??= readIndex(typeof libraryWords === 'string' ? libraryWords : '');
-    const hits = found(index, words);
-    let count = 0;
-    entries.forEach((entry, at) => {
-      const isIn = (hits === null || hits.has(at)) && isAdmitted(rules, now.chosen, facets[at] ?? {});
-      entry.hidden = !isIn;
-      if (isIn) count += 1;
-    });
-    tell(form, count, entries.length, queryOf(now, keys) !== '');
+    const hits = ranked(index, words);
+    const admitted = entries.map((_, at) => isAdmitted(rules, now.chosen, facets[at] ?? {}));
+    const order = hits === null ? entries.map((_, at) => at) : hits.map(({ card }) => card);
+    const shown = order.filter((at) => admitted[at]);
+    entries.forEach((entry) => (entry.hidden = true));
+    for (const at of shown) (entries[at] as HTMLElement).hidden = false;
+    // The order of the page itself, so that it is read aloud and gone through by keys as it is seen.
+    if (hits !== null) list?.append(...shown.map((at) => entries[at] as HTMLElement));
+    else if (isReordered) list?.append(...entries);
+    isReordered = hits !== null;
+    tell(form, shown.length, entries.length, queryOf(now, keys) !== '', hits !== null);
+    if (shown.length === 0)
+      tellNone({
+        words,
+        hasFilters: Object.values(now.chosen).some(({ length }) => length > 0),
+        countOf: (asked) =>
+          ranked(index as WordIndex, [asked])?.filter(({ card }) => admitted[card]).length ?? 0,
+        countWithout: hits?.length ?? entries.length,
+      });
     for (const group of groups) tellChosen(group, (now.chosen[group.dataset['filter'] ?? ''] ?? []).length);
   };
   const take = (): void => {
@@ -75,6 +89,15 @@ function start(form: HTMLFormElement): void {
     take();
     text?.focus();
   });
+  // What the empty answer proposes: one of the words alone, or the words without the filters.
+  document.querySelector('[data-none]')?.addEventListener('click', ({ target }) => {
+    if (!(target instanceof HTMLButtonElement)) return;
+    const { word } = target.dataset;
+    const next: Asked = word === undefined ? { ...asked(), chosen: {} } : { ...asked(), text: word };
+    history.replaceState(null, '', `${location.pathname}?${queryOf(next, keys)}`);
+    take();
+    text?.focus();
+  });
   addEventListener('popstate', take);
   // On a wide screen there is room for the filters that are asked most.
   if (matchMedia('(min-width: 56rem)').matches)
@@ -92,9 +115,9 @@ function facetsOf({ dataset }: HTMLElement, keys: readonly string[]): Values {
   );
 }
 
-function tell(form: HTMLFormElement, count: number, all: number, isAsked: boolean): void {
+function tell(form: HTMLFormElement, count: number, all: number, isAsked: boolean, isRanked: boolean): void {
   const output = form.querySelector<HTMLElement>('[data-count]');
-  const words = output?.dataset['count'] ?? '';
+  const words = output?.dataset[isRanked && count > 1 ? 'ranked' : 'count'] ?? '';
   if (output !== null)
     output.textContent = words.replace('{count}', String(count)).replace('{all}', String(all));
   const clear = form.querySelector<HTMLElement>('[data-clear]');

@@ -2,6 +2,7 @@
 import type { Refusal } from '../../units/refusal.ts';
 
 export interface HeadingRules {
+  /** Empty: whatever headings the author likes. */
   readonly headings: readonly string[];
   /** Whether all of them must stand there; otherwise each may be left out. */
   readonly required: boolean;
@@ -15,4 +16,5 @@ export const HEADINGS: Readonly<Record<Refusal['kind'], HeadingRules>> = {
   protocol: { headings: ['How it works'], required: true, mayBePlain: false },
   clinic: { headings: ['About'], required: false, mayBePlain: true },
   consult: { headings: ['Notes'], required: false, mayBePlain: true },
+  page: { headings: [], required: false, mayBePlain: true },
 };

@@ -60,11 +60,15 @@ function textBefore({ headings }: HeadingRules): { found: string; expected: stri
   return {
     found: 'text before the first heading',
     expected: `text under ${headingList(headings)}`,
-    fix: `put ## ${headings[0]} before it`,
+    fix:
+      headings.length === 0
+        ? 'put a heading before it, as ## Where we are'
+        : `put ## ${headings[0]} before it`,
   };
 }
 
 function headingList(headings: readonly string[]): string {
+  if (headings.length === 0) return 'a heading';
   return `${headings.length === 1 ? 'the heading' : 'one of the headings'} ${listed(headings, 'or')}`;
 }
 
@@ -80,7 +84,7 @@ function sectionOf(
 ): PlacedSection[] {
   const { token, children } = branch;
   const written = children[0]?.token.content ?? '';
-  const meant = nearest(written, headings);
+  const meant = headings.length === 0 ? written : nearest(written, headings);
   const blocks = under.flatMap((block) => blocksOf(body, block));
   if (meant !== written || token.tag !== 'h2') reportHeading(body, token, written, meant, headings);
   else if (under.length === 0) reportEmpty(body, token, written);
@@ -111,6 +115,7 @@ function reportEmpty(body: Body, token: Token, heading: string): void {
 }
 
 function checkOrder(body: Body, sections: readonly PlacedSection[], { headings }: HeadingRules): void {
+  if (headings.length === 0) return;
   let last = -1;
   for (const { heading, token } of sections) {
     const rank = headings.indexOf(heading);

@@ -1,6 +1,6 @@
 /** An advice card: one thing worth saying, and when to say it. */
 import { z } from 'zod';
-import { about, angle, CANNOT_DO, line, source, title } from './words.ts';
+import { about, angle, CANNOT_DO, changed, line, source, title } from './words.ts';
 
 /** When an advice card stands on a leaflet. */
 export const SHOW_WHEN = [
@@ -57,6 +57,7 @@ export const adviceSchema = z.strictObject({
       }),
     ),
   ).default([]),
+  changed: about('What was changed when; the feed of the site tells of it.', changed),
   sources: about('What it rests on.', z.array(source).min(1, 'at least one source')),
 });
 

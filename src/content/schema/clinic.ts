@@ -45,8 +45,8 @@ export const clinicSchema = z.strictObject({
     z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g)$/i, 'a PNG or JPEG file name'),
   ).optional(),
   over: about(
-    'Write shipped to lay this folder over the library that comes with the program.',
-    z.enum(['shipped']),
+    'Write shipped to lay this folder over the library that comes with the program, nothing for a library of its own.',
+    z.enum(['shipped', 'nothing']),
   ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
@@ -65,6 +65,22 @@ export const clinicSchema = z.strictObject({
       }),
     ),
   ),
+  site: about(
+    'Where the public folder is published; without it there is no sitemap and no feed, whose addresses must be whole.',
+    z.strictObject({
+      url: about(
+        'The address of the site, https:// and a name.',
+        z
+          .string()
+          .regex(/^https:\/\/[a-z0-9.-]+(:[0-9]+)?$/, 'https:// and the name of a site, no slash behind it'),
+      ),
+      pathPrefix: about(
+        'The folder of that site it lies in, with a slash before and behind.',
+        z.string().regex(/^\/([A-Za-z0-9._~-]+\/)*$/, 'a path with a slash before and behind'),
+      ).default('/'),
+      feedEntries: about('Entries of the feed at most, the newest.', wholeFrom(1, 500)).default(50),
+    }),
+  ).optional(),
   defaults: about(
     'Local defaults.',
     z.strictObject({

@@ -5,12 +5,14 @@ import {
   about,
   across,
   cannotDo,
+  changed,
   date,
   equipment,
   from,
   id,
   line,
   mark,
+  muscle,
   position,
   source,
   tempo,
@@ -72,6 +74,12 @@ export const KINDS = ['isometric', 'isotonic', 'energy-storage', 'mobility', 'ru
 export const exerciseSchema = across(
   z.strictObject({
     title: about('The name as the patient reads it.', title),
+    alsoCalled: about('What colleagues call it: words of the trade, no brand.', z.array(line).max(8)).default(
+      [],
+    ),
+    muscles: about('Muscles it is used for, the main one first: common practice.', z.array(muscle)).default(
+      [],
+    ),
     kind: about('How it loads the tendon.', z.enum(KINDS)),
     positions: about(
       'Positions it uses; a stage admits the card only if it admits them all.',
@@ -164,6 +172,7 @@ export const exerciseSchema = across(
       z.array(line),
     ).default([]),
     evidence: about('What the card rests on.', z.array(source).min(1, 'at least one source with its mark')),
+    changed: about('What was changed when; the feed of the site tells of it.', changed),
     reviewedOn: about('Last review of the card.', date),
     nextReviewOn: about('Next review of the card.', date),
   }),

@@ -9,6 +9,7 @@ import {
   across,
   angle,
   capFrom,
+  changed,
   from,
   id,
   line,
@@ -146,6 +147,10 @@ const stage = across(
 export const protocolSchema = across(
   z.strictObject({
     title: about('The name of the protocol.', title),
+    alsoCalled: about(
+      'What colleagues call what it is for: words of the trade.',
+      z.array(line).max(12),
+    ).default([]),
     tendon: about('The tendon, in plain words.', line),
     angle: about('Which joint angle squeezes it, or none of the model.', angle),
     why: about('Why this tendon hurts, two sentences for the leaflet.', z.array(line).min(1).max(3)),
@@ -570,6 +575,7 @@ export const protocolSchema = across(
         }),
       ),
     ),
+    changed: about('What was changed when; the feed of the site tells of it.', changed),
     sources: about('What the protocol rests on.', z.array(source).min(1, 'at least one source')),
   }),
   protocolRule,

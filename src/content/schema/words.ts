@@ -75,7 +75,11 @@ export function capFrom(low: number, high: number, unit: string) {
 export const mark = z.enum(MARKS);
 
 export const source = z.strictObject({
-  cite: about('Where it stands: author, year, journal; or the words "house choice".', line),
+  // Long enough for a dose of which each number has a source of its own.
+  cite: about(
+    'Where it stands: author, year, journal; or the words "house choice".',
+    oneLine('some text', 1500),
+  ),
   mark: about('How sure we are of it: read, secondary, memory, choice or common-practice.', mark),
 });
 
@@ -146,6 +150,13 @@ export function setting<T extends z.ZodType>(value: T) {
   });
 }
 
+/** What was changed in a file when, newest or oldest first. */
+export const changed = z
+  .array(
+    z.strictObject({ on: about('The day.', date), what: about('What was changed, in a sentence.', line) }),
+  )
+  .default([]);
+
 export const POSITIONS = [
   'lying',
   'prone',
@@ -210,3 +221,17 @@ export const KIT_WORDS = [
 ] as const;
 export const equipment = z.enum([...HOUSEHOLD, ...KIT_WORDS]);
 export type Equipment = z.output<typeof equipment>;
+
+/** Muscle groups an exercise is used for, in the trade's words. */
+export const MUSCLES = [
+  'hamstrings',
+  'gluteus-maximus',
+  'gluteus-medius',
+  'adductors',
+  'quadriceps',
+  'calf',
+  'hip-flexors',
+  'trunk',
+] as const;
+export const muscle = z.enum(MUSCLES);
+export type Muscle = (typeof MUSCLES)[number];

@@ -2,6 +2,7 @@
 declare module '@11ty/eleventy' {
   interface UserConfig {
     addGlobalData(name: string, value: () => unknown): void;
+    addTemplate(name: string, text: string, data?: Readonly<Record<string, unknown>>): void;
     setTemplateFormats(formats: readonly string[]): void;
     setUseGitIgnore(use: boolean): void;
     readonly ignores: Set<string>;
@@ -21,9 +22,11 @@ declare module '@11ty/eleventy' {
       options: {
         readonly configPath: false;
         readonly quietMode: boolean;
+        readonly pathPrefix: string;
         readonly config: (config: UserConfig) => void;
       },
     );
+    disableLogger(): void;
     /** Every page rendered, nothing written. */
     toJSON(): Promise<readonly Rendered[]>;
   }

@@ -178,7 +178,7 @@ async function writeAll(
     workspace,
     programmes,
     failed: failed.sort(),
-    problems: sortProblems(problems),
+    problems: sortProblems([...workspace.asked, ...problems]),
     outcome,
     setAside: outcome.setAside,
   };

@@ -20,6 +20,9 @@ import { photosOf } from '../io/photos.ts';
 import type { Report } from '../report.ts';
 import { paperShelf, version } from '../io/shelf.ts';
 import { onDay } from '../io/today.ts';
+import { filesBefore } from '../io/layers.ts';
+import { changedUnderneath, standsOn } from '../../content/underneath.ts';
+import { Stop } from '../io/stop.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
 /** Exit 65 when anything has an error; warnings alone are good. */
@@ -33,6 +36,8 @@ export async function check(flags: Flags, report: Report): Promise<number> {
       : await inUse(library, folders.content, flags, workspace);
   const problems = sortProblems([
     ...workspace.libraryProblems,
+    ...workspace.asked,
+    ...underneath(flags.against, workspace, report),
     ...workspace.consultProblems,
     ...workspace.draftProblems,
     ...used,
@@ -48,6 +53,20 @@ export async function check(flags: Flags, report: Report): Promise<number> {
   );
   report.answer({ ok: errors === 0, counts, problems });
   return errors === 0 ? EXIT.good : EXIT.content;
+}
+
+/** What changed below the clinic's own files since the library that `--against` names; nothing without it. */
+function underneath(against: string | null, { standing }: Workspace, report: Report): Problem[] {
+  if (against === null) return [];
+  const before = filesBefore(against);
+  if (!standsOn(standing, before))
+    throw new Stop(
+      EXIT.noSuchFile,
+      `--against ${against} has nothing that this library changes, replaces or hides; name the folder of a library as it was, or one protocol of it`,
+    );
+  const changed = changedUnderneath(standing, before);
+  if (changed.length === 0) report.say(`Nothing changed underneath since ${against}.`);
+  return changed;
 }
 
 /** What each file answers for alone, where the library has an error; of a file with an error only its errors count. */

@@ -21,7 +21,7 @@ export const COMMANDS = {
     words: '',
     fewest: 0,
     most: 0,
-    options: [],
+    options: ['against'],
     example: 'loadleaf check --content library',
     run: async (flags, _, report) => (await import('./check.ts')).check(flags, report),
   },

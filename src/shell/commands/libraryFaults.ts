@@ -5,6 +5,7 @@ import type { Problem } from '../../content/problem.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { Logo } from '../io/logo.ts';
 import type { Workspace } from '../io/workspace.ts';
+import { layoutFaults } from './layoutFaults.ts';
 
 /** All of them, for a build that must not begin. */
 export async function libraryFaults(
@@ -33,7 +34,7 @@ export async function printFaults(
     import('../../lint/spot.ts'),
   ]);
   const printed = [
-    ...sheetsOf(library).flatMap(({ kind, id, texts }) =>
+    ...sheetsOf({ ...library, pages: [] }).flatMap(({ kind, id, texts }) =>
       texts
         .filter(({ on }) => on === 'leaflet')
         .map(({ path, text }) => ({ spot: { kind, id, path }, text })),
@@ -51,7 +52,8 @@ export async function printFaults(
     const at = offset < 0 ? spot : { ...spot, offset };
     return [refuse(placeOf, at, 'letter-not-in-font', wordsOf(missing, text))];
   });
-  return 'refusal' in logo ? [asProblem(logo.refusal), ...letters] : letters;
+  const layout = await layoutFaults(library);
+  return [...('refusal' in logo ? [asProblem(logo.refusal)] : []), ...letters, ...layout];
 }
 
 // Every text of the emergency wording: which country a leaflet shows, the next consult decides.

@@ -92,6 +92,8 @@ export async function ownPages(programmes: readonly Programme[], assets: PageAss
 
 /** The library's pages and what they fetch, without Eleventy. */
 export async function libraryFiles(view: LibraryView, assets: PageAssets): Promise<OutFile[]> {
+  // A clinic's own layout is Eleventy's to fill.
+  if (view.dress.layout !== null) return sitePages([], view, assets);
   const { libraryPages } = await import('../../outputs/html/site.ts');
   return asFiles(libraryPages(view, assets));
 }

@@ -11,6 +11,7 @@ import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
 import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
+import type { Standing } from '../../content/underneath.ts';
 import { isFolder } from './disk.ts';
 import { readFolder } from './folder.ts';
 import type { Folders } from './folders.ts';
@@ -40,6 +41,10 @@ export interface Workspace {
   /** What the screens of `blocked` say. */
   readonly screenProblems: readonly Problem[];
   readonly libraryProblems: readonly Problem[];
+  /** Whether the folder was meant to lie over the shipped library: a question, no error. */
+  readonly asked: readonly Problem[];
+  /** What is held against an earlier state of the library below. */
+  readonly standing: Standing;
   /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
@@ -101,6 +106,8 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     drafts: own.drafts,
     aliases: own.aliases,
     libraryProblems: sortProblems(reading.problems.map(named)),
+    asked: layers.asked,
+    standing: { own: layers.folders.at(-1) ?? [], below: layers.shipped, extending: reading.extending },
     blocked: [...new Set([...aliasesOf(stops), ...gone])].sort(),
     unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
     screenProblems: ofCurrent,

@@ -11,6 +11,7 @@ export const KIND_HEADINGS: Readonly<Record<Kind, string>> = {
   protocol: 'Staged protocol',
   clinic: 'Clinic file',
   consult: 'Consult file',
+  page: 'Page of the clinic',
 };
 
 export const KIND_FILES: Readonly<Record<Kind, string>> = {
@@ -18,6 +19,7 @@ export const KIND_FILES: Readonly<Record<Kind, string>> = {
   advice: 'advice/<id>.md',
   protocol: 'protocols/<id>.md',
   clinic: 'clinic.md',
+  page: 'pages/<id>.md, of the clinic’s own folder',
   consult: 'consults/<alias>-r<revision>.md, outside the repository for real people',
 };
 
@@ -29,6 +31,8 @@ export function keysCaption(kind: Kind): string {
 }
 
 export function bodySentence(headings: readonly string[], required: boolean): string {
+  if (headings.length === 0)
+    return 'Text under the keys, with headings of your own (##) or without any. Paragraphs, lists of two levels, strong, emphasis and links may stand there, and nothing else.';
   return `Headings under the keys, in this order${required ? '' : ', each of which may be left out'}: ${headings.join(', ')}. Paragraphs, lists of two levels, strong, emphasis and links may stand under them, and nothing else.`;
 }
 
@@ -46,6 +50,8 @@ export const OVERLAY_HEADING = 'A clinic’s own folder';
 export const OVERLAY = [
   'Write "over: shipped" in the clinic.md of a folder of your own, and name that folder with --content. It then lies over the library that comes with the program, and it may be a repository of its own.',
   'A file of the same name takes the place of the shipped one. A file with a new name is added. A file of the same name whose only key is "hide: yes" takes the shipped one away: protocols then pass over a hidden card, and it is an error when a slot that must be filled is left without a card.',
+  'To change single values of a shipped protocol write protocols/<its id>.md with “extends: <its id>” and “values”, each with path, value, mark and cite; “addCards” (slot, card) adds a card to a slot, “hideCards” takes one out of every slot. A path is written as in stages[0].slots[0].dose.sets, with the name of a stage or slot in place of its number where you like. With “was” beside a value it is an error once the shipped value is another; “loadleaf check --against <the shipped library as it was>” tells of all that changed.',
+  'A folder pages/ holds the clinic’s own pages, which stand in the menu; style.css comes after our style, layouts/page.liquid goes round the text of those pages: {{ content }}, and title, lead, clinic, menu and up. With “site” in clinic.md there is a sitemap.xml, and a feed.xml of what was reviewed and changed.',
   'The pages say which files are the clinic’s own.',
 ] as const;
 

@@ -1,11 +1,12 @@
 /** Words of the public pages: what is said of a card when no person is known. For clinicians and for the curious. */
 import type { AdviceCard, ExerciseCard } from '../../../content/library.ts';
-import type { CannotDo, Equipment, Position } from '../../../content/schema/words.ts';
+import type { CannotDo, Equipment, Position, Muscle } from '../../../content/schema/words.ts';
 import type { Mark } from '../../../units/source.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import type { Marks, Word } from '../../../catalogue/scale.ts';
 import type { FilterKey } from '../../../catalogue/view.ts';
 import { capital, countText, dayAndYear, listText, numberText } from '../plain.ts';
+import type { Origin } from '../../../content/layers.ts';
 
 export const KIND_WORDS: Readonly<Record<ExerciseCard['kind'], string>> = {
   isometric: 'Hold (isometric)',
@@ -31,6 +32,21 @@ export const POSITION_WORDS: Readonly<Record<Position, string>> = {
   ballistic: 'ballistic',
   'side-lying': 'side-lying',
 };
+
+export const MUSCLE_WORDS: Readonly<Record<Muscle, string>> = {
+  hamstrings: 'hamstrings',
+  'gluteus-maximus': 'gluteus maximus',
+  'gluteus-medius': 'gluteus medius',
+  adductors: 'adductors',
+  quadriceps: 'quadriceps',
+  calf: 'calf',
+  'hip-flexors': 'hip flexors',
+  trunk: 'trunk',
+};
+
+export function musclesText(muscles: readonly Muscle[]): string {
+  return capital(listText(muscles.map((muscle) => MUSCLE_WORDS[muscle])));
+}
 
 /** What a card asks for, after `asks you to` or `cannot`; conditions stand alone. */
 export const NEED_WORDS: Readonly<Record<CannotDo, string>> = {
@@ -148,7 +164,9 @@ export function reviewedText(reviewedOn: IsoDate, nextReviewOn: IsoDate): string
 }
 
 export const FACT_LABELS = {
+  also: 'Also called',
   kind: 'Kind',
+  muscles: 'Muscles',
   position: 'Position',
   legs: 'Legs',
   tempo: 'Tempo',
@@ -173,8 +191,13 @@ export function weightText(at: NonNullable<NonNullable<ExerciseCard['movement']>
 
 export const NEIGHBOUR_HEADINGS = { easier: 'Easier', harder: 'Harder' } as const;
 
-export function originText(how: 'added' | 'replaced', clinic: string): string {
-  return how === 'added' ? `Added by ${clinic}` : `${clinic}’s own, in place of the shipped one`;
+export function originText(how: Origin, clinic: string): string {
+  const texts: Readonly<Record<Origin, string>> = {
+    added: `Added by ${clinic}`,
+    replaced: `${clinic}’s own, in place of the shipped one`,
+    changed: `The shipped one with ${clinic}’s own changes`,
+  };
+  return texts[how];
 }
 
 export function frontLead(clinic: string): string[] {

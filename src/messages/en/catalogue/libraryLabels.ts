@@ -3,6 +3,7 @@
 export const LIBRARY_LABELS = {
   skip: 'To the text',
   nav: 'Pages of the library',
+  feed: 'Feed of what changed',
   /** The ways in the head of every page, in their order. */
   ways: {
     start: 'Library',
@@ -25,11 +26,17 @@ export const LIBRARY_LABELS = {
     lead: 'In the order of their squeeze on the tendon at the sit bone, least first; those without an estimate at the end. Figures and estimates are those of a body of average size, without a weight.',
     filters: 'Search and filters',
     search: 'Search',
-    searchHint: 'Words of the card',
+    searchHint: 'Tendon, muscle, kind, kit, name',
     count: '{count} of {all} exercises',
+    countRanked: '{count} of {all} exercises, nearest first',
     toResults: 'To the exercises',
     clear: 'Show all again',
-    none: 'No exercise fits all of that. Take a filter away.',
+    none: 'No exercise fits all of that. Ask for less:',
+    noneWord: '“{word}” alone: {count}',
+    noneUnknown: '“{word}” stands in no card. Look at its letters, or take another word.',
+    noneFilters: 'The same words without the filters: {count}',
+    noneHint:
+      'The search knows names, tendons, muscles, kinds and kit, such as hamstring, calf, eccentric, isometric, kettlebell, no equipment.',
     anyBend: 'Any',
     results: 'The exercises',
   },

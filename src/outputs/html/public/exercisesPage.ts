@@ -21,7 +21,7 @@ export function exercisesPageHtml(view: LibraryView, assets: PageAssets): string
         ${formHtml(view.filters)}
         <section class="results" aria-labelledby="results-heading">
           <h2 id="results-heading" class="unseen" tabindex="-1">${LABELS.results}</h2>
-          <p data-none hidden>${LABELS.none}</p>
+          ${noneHtml()}
           <ul class="entries">
             ${view.cards.map((card) => entryHtml(card, assets))}
           </ul>
@@ -33,6 +33,18 @@ export function exercisesPageHtml(view: LibraryView, assets: PageAssets): string
   );
 }
 
+/** What to do where nothing is found; the script fills in the words and what each would find. */
+function noneHtml(): Html {
+  return html`<div class="none" data-none hidden>
+    <p>${LABELS.none}</p>
+    <ul data-none-words data-count="${LABELS.noneWord}" data-unknown="${LABELS.noneUnknown}"></ul>
+    <p data-none-filters hidden>
+      <button type="button" data-count="${LABELS.noneFilters}"></button>
+    </p>
+    <p class="quiet">${LABELS.noneHint}</p>
+  </div>`;
+}
+
 /** Stands there hidden until the script can answer it. */
 function formHtml(filters: readonly Filter[]): Html {
   return html`<form class="filters" data-catalogue hidden autocomplete="off" aria-label="${LABELS.filters}">
@@ -41,7 +53,7 @@ function formHtml(filters: readonly Filter[]): Html {
       <input id="search" type="search" name="q" placeholder="${LABELS.searchHint}" spellcheck="false" />
     </p>
     <p class="tally">
-      <output data-count="${LABELS.count}" for="search"></output>
+      <output data-count="${LABELS.count}" data-ranked="${LABELS.countRanked}" for="search"></output>
       <button type="submit">${LABELS.toResults}</button>
       <button type="button" data-clear hidden>${LABELS.clear}</button>
     </p>

@@ -1,8 +1,9 @@
 /** The frame of the public pages: head, policy, the way to the other pages, and the foot. */
 import type { FilterKey, LibraryView } from '../../../catalogue/view.ts';
 import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
-import type { PageAssets } from '../assets.ts';
-import { html, nothing, type Html } from '../html.ts';
+import { type PageAssets, hashed } from '../assets.ts';
+import { html, nothing, type Html, trusted } from '../html.ts';
+import { pagePath } from './links.ts';
 import { logoHtml } from '../parts/masthead.ts';
 
 export interface PublicPage {
@@ -11,6 +12,8 @@ export interface PublicPage {
   readonly up: '' | '../';
   /** Where the page stands in the way to the others; null where it has no entry there. */
   readonly place: keyof typeof LIBRARY_LABELS.ways | null;
+  /** Id of the clinic's own page it is; left out for ours. */
+  readonly own?: string;
   /** Under the title: one line of what it is. */
   readonly lead: Html;
   readonly main: Html;
@@ -22,6 +25,11 @@ export type PublicScript = 'catalogue.js' | 'words.js' | 'sheet.js';
 
 /** Where the clinic's logo lies, from the public folder. */
 export const LOGO_FILE = 'assets/logo.png';
+
+/** The clinic's own style, in `assets/`. */
+export const OWN_STYLE = 'own.css';
+export const FEED_FILE = 'feed.xml';
+export const SITEMAP_FILE = 'sitemap.xml';
 
 /** The addresses of the first pages, from the public folder. */
 export const ADDRESSES: Readonly<Record<keyof typeof LIBRARY_LABELS.ways, string>> = {
@@ -44,7 +52,7 @@ export function indexWith(filter: FilterKey, value: string): string {
  * the folder works wherever it lies. Nothing else is fetched, framed or sent.
  */
 export function publicHtml(
-  { title, up, place, lead, main, scripts = [] }: PublicPage,
+  { title, up, place, own, lead, main, scripts = [] }: PublicPage,
   view: LibraryView,
   assets: PageAssets,
 ): string {
@@ -62,6 +70,24 @@ export function publicHtml(
         <meta name="format-detection" content="telephone=no" />
         <link rel="icon" href="data:," />
         <link rel="stylesheet" href="${up}${asset('sheet.css', versionOf(assets.public.hash))}" />
+        ${
+          view.dress.style === null
+            ? nothing
+            : html`<link
+                rel="stylesheet"
+                href="${up}${asset(OWN_STYLE, versionOf(hashed(view.dress.style).hash))}"
+              /> `
+        }
+        ${
+          hasFeed(view)
+            ? html`<link
+                rel="alternate"
+                type="application/atom+xml"
+                title="${view.site?.feedTitle ?? ''}"
+                href="${up}${FEED_FILE}"
+              /> `
+            : nothing
+        }
         ${scripts.map((script) => html`<script defer src="${up}${asset(script, versionOfScript(script, view, assets))}"></script> `)}
       </head>
       <body class="public">
@@ -74,12 +100,12 @@ export function publicHtml(
               >
             </p>
           </div>
-          ${waysHtml(up, place)}
+          ${waysHtml(up, place)} ${ownWaysHtml(up, own, view)}
           <h1>${title}</h1>
           ${lead}
         </header>
         <main id="main">${main}</main>
-        ${footHtml(view)}
+        ${footHtml(up, view)}
       </body>
     </html> `;
   return page.markup;
@@ -98,12 +124,35 @@ function waysHtml(up: string, place: PublicPage['place']): Html {
   </nav>`;
 }
 
-function footHtml({ notice, clinic, version }: LibraryView): Html {
+/** The menu of the clinic's own pages. */
+function ownWaysHtml(up: string, own: string | undefined, { pages, clinic }: LibraryView): Html {
+  if (pages.length === 0) return nothing;
+  return html`<nav class="rooms own" aria-label="${clinic.name}">
+    <ul>
+      ${pages.map(
+        ({ id, menu }) =>
+          html`<li>
+            <a href="${up}${pagePath('pages', id)}" ${id === own ? trusted('aria-current="page"') : nothing}
+              ><bdi>${menu}</bdi></a
+            >
+          </li> `,
+      )}
+    </ul>
+  </nav>`;
+}
+
+export function hasFeed({ site }: LibraryView): boolean {
+  return site !== null && site.feed.length > 0;
+}
+
+function footHtml(up: string, view: LibraryView): Html {
+  const { notice, clinic, version } = view;
   return html`<footer class="foot">
     ${notice.map((sentence) => html`<p>${sentence}</p> `)}
     <ul class="contact">
       ${clinic.contact.map((line) => html`<li><bdi>${line}</bdi></li> `)}
     </ul>
+    ${hasFeed(view) ? html`<p><a href="${up}${FEED_FILE}">${LIBRARY_LABELS.feed}</a></p> ` : nothing}
     <p class="running">${version}</p>
   </footer>`;
 }

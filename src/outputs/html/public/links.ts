@@ -2,7 +2,7 @@
 import type { Link } from '../../../catalogue/view.ts';
 import { html, join, type Html } from '../html.ts';
 
-export type Shelf = 'exercises' | 'protocols' | 'advice';
+export type Shelf = 'exercises' | 'protocols' | 'advice' | 'pages';
 
 /** @example pagePath('exercises', 'hip-hinge') // => 'exercises/hip-hinge.html' */
 export function pagePath(shelf: Shelf, id: string): string {

@@ -5,7 +5,9 @@ import { advicePageHtml, adviceListHtml } from './advicePage.ts';
 import { cardFigure, figurePath } from './cardFigure.ts';
 import { cardPageHtml } from './cardPage.ts';
 import { exercisesPageHtml } from './exercisesPage.ts';
-import { ADDRESSES } from './frame.ts';
+import { ADDRESSES, OWN_STYLE } from './frame.ts';
+import { ownPageHtml } from './ownPage.ts';
+import { siteFiles } from './siteFiles.ts';
 import { pagePath } from './links.ts';
 import { authorsPageHtml, glossaryPageHtml, numbersPageHtml } from './plainPages.ts';
 import { protocolPageHtml, protocolsPageHtml } from './protocolPage.ts';
@@ -29,6 +31,7 @@ export function publicPages(view: LibraryView): PublicPages {
     ['style/index.html', stylePageHtml],
     ...view.cards.map((card) => [pagePath('exercises', card.id), makes(cardPageHtml, card)] as const),
     ...view.protocols.map((one) => [pagePath('protocols', one.id), makes(protocolPageHtml, one)] as const),
+    ...view.pages.map((one) => [pagePath('pages', one.id), makes(ownPageHtml, one)] as const),
     ...view.advice.map((one) => [pagePath('advice', one.id), makes(advicePageHtml, one)] as const),
   ]);
 }
@@ -43,7 +46,9 @@ export function publicFiles(view: LibraryView, assets: PageAssets): ReadonlyMap<
     ['assets/sheet.css', assets.public.text],
     ['assets/sheet.js', assets.script.text],
     ['assets/catalogue.js', assets.catalogue.text],
-    ['assets/words.js', `var libraryWords=${JSON.stringify(indexText(view.cards))};\n`],
+    ...(view.dress.style === null ? [] : [[`assets/${OWN_STYLE}`, view.dress.style] as const]),
+    ...siteFiles(view, [...publicPages(view).keys()]),
+    ['assets/words.js', `var libraryWords=${JSON.stringify(indexText(view))};\n`],
     ...view.cards.flatMap((card): [string, string][] => {
       const figure = cardFigure(card, assets.picture);
       return figure === null ? [] : [[figurePath(card.id), figure.svg]];

@@ -53,6 +53,7 @@ export function protocolPageHtml(protocol: ProtocolView, view: LibraryView, asse
         <p>${guard}</p>
         ${originHtml(protocol)}`,
       main: html`${body.map(({ heading, blocks }) => hangHtml('how', heading, html`${proseHtml([{ heading: '', blocks }], 3, UP)}`))}
+      ${protocol.ownChanges.map((section) => sectionHtml(section, 'broad own-caption'))}
       ${hangHtml('why', LABELS.why, html`${why.map((sentence) => html`<p>${sentence}</p> `)}`)}
       ${hangHtml('stages', LABELS.stages, tableHtml(stageTable), 'broad')}
       ${stages.map((stage, at) => stageHtml(stage, at + 1))}

@@ -10,6 +10,7 @@ import { proseTexts } from '../../../../src/content/prose/plainText.ts';
 import { KIT_WORDS } from '../../../../src/content/schema/words.ts';
 import { isAdmitted } from '../../../../src/client/catalogue/match.ts';
 import { libraryPages } from '../../../../src/outputs/html/site.ts';
+import { MUSCLE_TERMS } from '../../../../src/messages/en/catalogue/searchTerms.ts';
 import { assets } from '../assets.ts';
 import { heard, inBothSchemes, launch, NOTHING, opened, pagesAt } from '../browser.ts';
 import { sampleView, shipped, shippedLibrary } from '../libraries.ts';
@@ -31,6 +32,7 @@ const KINDS = [
   'numbers.html',
   'glossary.html',
   'authors.html',
+  'pages/house-rules.html',
   'style/index.html',
 ];
 
@@ -108,6 +110,8 @@ function fits(id: string, { text, chosen: { bend, kind, position, kit, cannot } 
   const read = [
     id,
     card.title,
+    ...card.alsoCalled,
+    ...card.muscles.map((muscle) => MUSCLE_TERMS[muscle]),
     card.landmark ?? '',
     ...card.needs,
     ...card.cautions,
@@ -145,8 +149,10 @@ describe('the index', () => {
         return [...document.querySelectorAll('[data-entry]:not([hidden]) h3 a')].map((link) => link.getAttribute('href'));
       })`),
     );
+    // In which order they come is search.test.ts's matter.
     const byHand = asked.map((query) => shipped.cards.map(({ id }) => id).filter((id) => fits(id, query)));
-    expect(found).toEqual(byHand.map(hrefs));
+    const sorted = (lists: readonly (readonly string[])[]) => lists.map((list) => list.toSorted());
+    expect(sorted(found)).toEqual(sorted(byHand.map(hrefs)));
     const telling = byHand.filter(({ length }) => length > 0 && length < shipped.cards.length);
     expect(telling.length).toBeGreaterThan(40);
   });
@@ -205,6 +211,42 @@ describe('the index', () => {
     );
     expect(some).toBe(`${admitted({ kind: ['isometric'] }).length} of ${shipped.cards.length} exercises`);
     expect(none).toEqual([`0 of ${shipped.cards.length} exercises`, true]);
+  });
+
+  it('puts the nearest first, and its own order back', async () => {
+    const [first, own] = await opened(browser, `${site.address}exercises.html`, {}, async (page) => {
+      await page.locator('#search').fill('hip hinge');
+      const found = await shown(page);
+      await page.locator('#search').fill('');
+      return [found[0], await shown(page)] as const;
+    });
+    expect(first).toBe('exercises/hip-hinge.html');
+    expect(own).toEqual(hrefs(shipped.cards.map(({ id }) => id)));
+  });
+
+  it('says what to ask for where nothing is found, and does it', async () => {
+    const address = `${site.address}exercises.html?q=nordic+kettlebell+xylophone`;
+    const [said, found] = await opened(browser, address, {}, async (page) => {
+      const entries = await page.locator('[data-none-words] li').allTextContents();
+      await page.locator('[data-none-words] button').first().click();
+      return [entries, await shown(page)] as const;
+    });
+    expect(said).toEqual([
+      '“nordic” alone: 3',
+      expect.stringMatching(/^“kettlebell” alone: \d+$/),
+      '“xylophone” stands in no card. Look at its letters, or take another word.',
+    ]);
+    expect(found).toHaveLength(3);
+    expect(await inBothSchemes(pages.get(320)!, address)).toEqual(NOTHING);
+  });
+
+  it('offers the words without the filters', async () => {
+    const address = `${site.address}exercises.html?q=nordic&kind=mobility`;
+    const found = await opened(browser, address, {}, async (page) => {
+      await page.getByRole('button', { name: 'The same words without the filters: 3' }).click();
+      return shown(page);
+    });
+    expect(found).toHaveLength(3);
   });
 
   it('stands there whole without a script, without filters that could not work', async () => {

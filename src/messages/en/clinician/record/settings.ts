@@ -3,6 +3,8 @@ import { numberedStages } from '../../../../content/keepStage.ts';
 import type { Clinic, Protocol, Stage } from '../../../../content/library.ts';
 import { markedNumbers, NUMBER_GROUPS } from '../../../../catalogue/houseNumbers.ts';
 import type { Table } from '../../../shapes.ts';
+import type { OwnValue } from '../../../../content/extending/extension.ts';
+import { pathText, type Path } from '../../../../content/path.ts';
 
 /** Caps of every stage, then the settings by group, those of the muscles last, each with its mark and source. */
 export function settingsTable(protocol: Protocol, { muscles }: Clinic): Table {
@@ -10,7 +12,7 @@ export function settingsTable(protocol: Protocol, { muscles }: Clinic): Table {
     caption: 'House numbers of the protocol and of the clinic',
     columns: ['Setting', 'Value', 'Mark', 'Source'],
     rows: [
-      ...protocol.stages.flatMap((stage, index) => capRows(stage, stageKey(protocol, index))),
+      ...protocol.stages.flatMap((stage, index) => capRows(stage, index, protocol)),
       ...NUMBER_GROUPS.flatMap((group) => numberRows(group, protocol[group])),
       ...listedRows(protocol),
       ...numberRows('muscles', muscles),
@@ -27,25 +29,31 @@ function numberRows(group: string, numbers: object): string[][] {
   ]);
 }
 
-// The caps of a stage carry no mark of their own: all are the house's choice (house rules 3).
-function capRows(
-  { caps: { angle, angleDeg, ...caps }, opensToDeg, supportMargin, maxExercises, hoursBetween }: Stage,
-  key: string,
-): string[][] {
+// The caps of a stage carry no mark of their own: all are the house's choice (house rules 3), but for what a clinic changed.
+function capRows(stage: Stage, index: number, protocol: Protocol): string[][] {
+  const { caps, opensToDeg, supportMargin, maxExercises, hoursBetween } = stage;
+  const { angle, angleDeg, ...others } = caps;
+  const capValues = { [`${angle}Deg`]: angleDeg, ...others };
   const values = {
-    [`${angle}Deg`]: angleDeg,
-    ...caps,
+    ...capValues,
     opensToDeg: opensToDeg ?? null,
     supportMargin,
     maxExercises,
     hoursBetween,
   };
-  return Object.entries(values).map(([name, value]) => [
-    `${key}.${name}`,
-    value === null ? 'none' : String(value),
-    'choice',
-    '-',
-  ]);
+  return Object.entries(values).map(([name, value]) => {
+    const own = ownValueAt(protocol, ['stages', index, ...(name in capValues ? ['caps'] : []), name]);
+    return [
+      `${stageKey(protocol, index)}.${name}`,
+      value === null ? 'none' : String(value),
+      own?.mark ?? 'choice',
+      own?.cite ?? '-',
+    ];
+  });
+}
+
+function ownValueAt({ extension }: Protocol, path: Path): OwnValue | undefined {
+  return extension?.values.find((one) => pathText(one.path) === pathText(path));
 }
 
 function stageKey({ stages }: Protocol, index: number): string {

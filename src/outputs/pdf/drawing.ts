@@ -3,6 +3,7 @@ import type { Drawing, Label, Shape } from '../../drawing/drawing.ts';
 import { widthPt } from './fonts.ts';
 import { drawText, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
+import { openForm, placeForm, type Form } from './pdfkit/form.ts';
 import { describe, mark, type Tag } from './tag.ts';
 
 export interface Box {
@@ -48,13 +49,24 @@ export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]
   describe(figure, { O: 'Layout', Placement: 'Block', BBox });
 }
 
-function drawDrawing(pen: Pen, { viewBox, shapes, labels }: Drawing, scale: number, { xPt, yPt }: Box): void {
+function drawDrawing(pen: Pen, drawing: Drawing, scale: number, { xPt, yPt }: Box): void {
+  const { viewBox, labels } = drawing;
   const [leftPt, topPt] = [xPt - viewBox.x * scale, yPt - viewBox.y * scale];
-  const matrix = [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' ');
-  const operators = shapes.map((shape) => shapeOperators(pen, shape));
-  pen.doc.addContent(`q ${matrix} cm 1 j ${operators.join(' ')} Q`);
+  placeForm(pen.doc, formOf(pen, drawing), [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' '));
   for (const label of labels)
     if (label.size * scale >= LEAST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
+}
+
+/** The paths of a drawing, kept once in the file however often it is placed. */
+function formOf(pen: Pen, drawing: Drawing): Form {
+  const known = pen.forms.get(drawing);
+  if (known) return known;
+  const { x, y, width, height } = drawing.viewBox;
+  const operators = drawing.shapes.map((shape) => shapeOperators(pen, shape));
+  const bounds = [x, y, x + width, y + height] as const;
+  const form = openForm(pen.doc, `X${pen.forms.size + 1}`, bounds, `1 j ${operators.join(' ')}`);
+  pen.forms.set(drawing, form);
+  return form;
 }
 
 function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Shape): string {

@@ -7,7 +7,8 @@ import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, listBlocks, plain } from './text.ts';
 import { plainEntry } from './prose.ts';
-import { naturalWidthPt, wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** White inside the box, points. */
 const PADDING_PT = 5;
@@ -26,7 +27,7 @@ export function emergencyBlock(
   const { look } = pen;
   const tag = open(root, 'Sect');
   const heading = { ...look.style('heading3', 'paper'), sizePt: 13, leadingPt: 15.5 };
-  const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.fonts) + 1;
+  const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.measurer) + 1;
   const callPt = Math.min(widthPt * CALL, wordsPt + 3 * PADDING_PT);
   const linesPt = widthPt - callPt - 2 * PADDING_PT;
   const call = headingBlock(pen, tag, 2, emergency.heading, heading, callPt - 2 * PADDING_PT, 0);
@@ -72,7 +73,7 @@ export function emergencyStrip(pen: Pen, { heading, lines }: EmergencyBox, width
       { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
       { text: words, style },
     ];
-    return wrap(runs, widthPt, pen.fonts);
+    return wrap(runs, widthPt, pen.measurer);
   };
   for (let count = lines.length; count > 0; count--)
     if (strip(count).length <= STRIP_LINES) return strip(count);

@@ -26,7 +26,7 @@ const BOX_MOST_PT = 42;
 /** Two columns of days; one where what is planned would take more than two narrow lines. */
 export function logColumnsFor(pen: Pen, log: LogSheet): 1 | 2 {
   const note = pen.look.style('note');
-  const widths = log.days.map(({ planned }) => naturalWidthPt(plain(planned, note), pen.fonts));
+  const widths = log.days.map(({ planned }) => naturalWidthPt(plain(planned, note), pen.measurer));
   return Math.max(0, ...widths) > 2 * (PLANNED_MOST_PT - GUTTER_PT) ? 1 : 2;
 }
 

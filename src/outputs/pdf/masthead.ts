@@ -83,8 +83,8 @@ function clinicBlock(pen: Pen, root: Tag, { clinic, clinician }: Programme, widt
     { text: clinic.contact.join(' · '), style: quiet },
   ];
   const author = plain(clinician, quiet);
-  const authorPt = naturalWidthPt(author, pen.fonts);
-  const lastPt = wrap(reach, widthPt, pen.fonts).at(-1)?.widthPt ?? 0;
+  const authorPt = naturalWidthPt(author, pen.measurer);
+  const lastPt = wrap(reach, widthPt, pen.measurer).at(-1)?.widthPt ?? 0;
   const besides = lastPt + look.space.largePt + authorPt <= widthPt;
   const left = textBlock(pen, root, 'P', reach, widthPt, 0);
   const right = textBlock(pen, root, 'P', author, widthPt, 0);

@@ -9,13 +9,12 @@ export function pt(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
 
-const known = new Map<string, string>();
-
 /** `#rrggbb` as three operands of `rg` or `RG`. */
 export function rgb(colour: string): string {
-  const written = known.get(colour) ?? rgbOf(colour);
-  known.set(colour, written);
-  return written;
+  const value = Number.parseInt(colour.slice(1), 16);
+  return [value >> 16, (value >> 8) & 255, value & 255]
+    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
+    .join(' ');
 }
 
 /** Stroked lines of one width: `[x1, y1, x2, y2]` each, points. */
@@ -53,23 +52,12 @@ export function textOperators(
 
 /** Shaped as it was measured: word by word, or whole in tabular figures. */
 function shownGlyphs(font: EmbeddedFont, face: Face, text: string, tabular: boolean): string {
-  if (tabular) return `<${shownRun(font, face.font.layout(text, TABULAR))}>`;
+  if (tabular) return `<${showRun(font, face.font.layout(text, TABULAR))}>`;
   let shown = '<';
   forEachWord(text, (word) => {
-    shown += shownRun(font, face.font.layout(word));
+    shown += showRun(font, face.font.layout(word));
   });
   return `${shown}>`;
-}
-
-/** What each document has shown already, in the codes of its own subset: half the words of a leaflet come again. */
-const shownBy = new WeakMap<EmbeddedFont, Map<GlyphRun, string>>();
-
-function shownRun(font: EmbeddedFont, run: GlyphRun): string {
-  const runs = shownBy.get(font) ?? new Map<GlyphRun, string>();
-  shownBy.set(font, runs);
-  const shown = runs.get(run) ?? showRun(font, run);
-  runs.set(run, shown);
-  return shown;
 }
 
 function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
@@ -83,11 +71,4 @@ function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
     if (kern !== 0) shown += `> ${Math.round(kern)} <`;
   });
   return shown;
-}
-
-function rgbOf(colour: string): string {
-  const value = Number.parseInt(colour.slice(1), 16);
-  return [value >> 16, (value >> 8) & 255, value & 255]
-    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
-    .join(' ');
 }

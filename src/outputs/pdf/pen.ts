@@ -1,16 +1,22 @@
 /** Draws on the page in hand: lines of text, rules, boxes and paths. Where things go is decided elsewhere. */
 import type PDFDocument from 'pdfkit';
+import type { Drawing } from '../../drawing/drawing.ts';
 import type { Fonts } from './fonts.ts';
+import type { Line, Measurer, Piece } from './measurer.ts';
 import { pt, rgb, ruleOperators, textOperators } from './operators.ts';
+import type { Form } from './pdfkit/form.ts';
 import type { Look, TextStyle } from './sheet.ts';
 import { SIGNS, type Sign } from './signs.ts';
 import { elementOf, looseTag, mark, open, type Tag } from './tag.ts';
-import type { Line, Piece } from './wrap.ts';
 
 export interface Pen {
   readonly doc: PDFDocument;
   readonly fonts: Fonts;
+  /** Measures words for this document alone. */
+  readonly measurer: Measurer;
   readonly look: Look;
+  /** Drawings that are in the file already. */
+  readonly forms: Map<Drawing, Form>;
   /** The file, once the document is ended. */
   readonly bytes: Promise<Uint8Array>;
 }

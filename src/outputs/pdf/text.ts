@@ -4,7 +4,8 @@ import { drawLines, type Pen } from './pen.ts';
 import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, openList, type Bookmark, type Tag, type TagName } from './tag.ts';
-import { naturalWidthPt, wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** A paragraph may be parted only where two lines stay on each side. */
 const LINES_KEPT = 2;
@@ -29,7 +30,7 @@ export function textBlock(
 /** Runs as the content of an element that is there already, or of those they bring along. */
 export function runsBlock(pen: Pen, tag: Tag, runs: readonly Run[], widthPt: number, gapPt: number): Block {
   const leadingPt = Math.max(...runs.map((run) => run.style.leadingPt));
-  return linesBlock(pen, tag, wrap(runs, widthPt, pen.fonts), leadingPt, gapPt);
+  return linesBlock(pen, tag, wrap(runs, widthPt, pen.measurer), leadingPt, gapPt);
 }
 
 /** The block whole, and kept with what follows. */
@@ -100,7 +101,8 @@ export function listBlocks(
   if (!style) return [];
   const list = openList(parent, ordered ? 'Decimal' : 'Disc');
   const labels = entries.map((_, at) => plain(ordered ? `${at + 1}.` : '•', style));
-  const indentPt = Math.max(...labels.map((label) => naturalWidthPt(label, pen.fonts))) + style.sizePt * 0.5;
+  const indentPt =
+    Math.max(...labels.map((label) => naturalWidthPt(label, pen.measurer))) + style.sizePt * 0.5;
   return entries.flatMap((entry, at) => {
     const item = open(list, 'LI');
     const label = textBlock(pen, item, 'Lbl', labels[at] ?? [], indentPt, 0);

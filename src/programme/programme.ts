@@ -17,6 +17,8 @@ export interface Programme {
   readonly revision: number;
   readonly language: 'en';
   readonly paper: 'A4' | 'Letter';
+  /** Size of running text on paper, points. */
+  readonly bodyTypePt: number;
   /** Document title, for example `Home exercises for otter`. */
   readonly title: string;
   /** Alias, revision and dates in one line, for headers and footers. */
@@ -103,7 +105,12 @@ export interface Table {
 export interface EmergencyBox {
   readonly country: string;
   readonly heading: string;
+  /** Whom to call; the signs follow it. */
+  readonly call: string;
+  /** A sign each. */
   readonly lines: readonly string[];
+  /** What to do when it is less than that, a sentence each. */
+  readonly then: readonly string[];
 }
 
 export interface NextSession {

@@ -16,7 +16,6 @@ const style = (over: Partial<TextStyle>): TextStyle => ({
   leadingPt: 13,
   colour: '#000000',
   tabular: false,
-  slanted: false,
   ...over,
 });
 const STYLES = [

@@ -42,6 +42,10 @@ export const clinicSchema = z.strictObject({
   ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
+  bodyTypePt: about(
+    'Size of running text on paper, points: 11, or 12 for larger.',
+    wholeFrom(11, 12),
+  ).default(11),
   emergency: about(
     'Emergency wording by two-letter country code.',
     z.record(

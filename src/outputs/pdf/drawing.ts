@@ -13,8 +13,11 @@ export interface Box {
   readonly heightPt: number;
 }
 
-/** Digits that come out smaller are left out of a drawing: the caption under it says them, large enough to read. */
-export const LEAST_LABEL_PT = 7;
+/** No digits on paper are smaller than this, points: a drawing at a small scale has them larger than its strokes. */
+const LEAST_LABEL_PT = 7;
+
+/** A drawing so small that its digits would be under this goes without: the caption under it says them, points [choice]. */
+const LOST_LABEL_PT = 4.5;
 
 /**
  * Draws each drawing into its box, on the box's floor and at its left, as the content of one Figure, and gives the
@@ -45,7 +48,9 @@ export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]
   const top = Math.min(...boxes.map(({ yPt }) => yPt));
   const bottom = Math.max(...boxes.map(({ yPt, heightPt }) => yPt + heightPt));
   // PDF counts from the lower edge of the sheet.
-  const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top];
+  const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top].map(
+    (edge) => Math.round(edge * 10) / 10,
+  );
   describe(figure, { O: 'Layout', Placement: 'Block', BBox });
 }
 
@@ -54,7 +59,7 @@ function drawDrawing(pen: Pen, drawing: Drawing, scale: number, { xPt, yPt }: Bo
   const [leftPt, topPt] = [xPt - viewBox.x * scale, yPt - viewBox.y * scale];
   placeForm(pen.doc, formOf(pen, drawing), [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' '));
   for (const label of labels)
-    if (label.size * scale >= LEAST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
+    if (label.size * scale >= LOST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
 }
 
 /** The paths of a drawing, kept once in the file however often it is placed. */
@@ -97,7 +102,7 @@ const OPERATORS = {
 };
 
 function drawLabel(pen: Pen, label: Label, scale: number, leftPt: number, topPt: number): void {
-  const sizePt = label.size * scale;
+  const sizePt = Math.max(LEAST_LABEL_PT, label.size * scale);
   const style = pen.look.style(label.weight === 'bold' ? 'label' : 'note');
   const set = { ...style, sizePt, colour: pen.look.paint(label.paint) };
   const widthOf = widthPt(pen.fonts[set.cut], label.text, sizePt, false);

@@ -1,4 +1,4 @@
-/** The head of page one: the clinic in the line of the running head, then the title, the dates, for whom and why. */
+/** The head of page one: the clinic in the line of the running head, then the title, the dates, what to heed. */
 import type { Programme, Section } from '../../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
@@ -19,7 +19,6 @@ export function mastheadBlock(
   root: Tag,
   programme: Programme,
   logo: Uint8Array | null,
-  opening: TextStyle,
   widthPt: number,
 ): Block {
   const { look } = pen;
@@ -31,8 +30,7 @@ export function mastheadBlock(
   const title = headingBlock(pen, root, 1, programme.title, look.style('heading1'), titlePt, TITLE_GAP_PT);
   const below = [
     text(programme.dates, look.style('label', 'accent'), look.space.hairPt),
-    text(programme.opening.join(' '), opening, look.space.smallPt),
-    ...precautionBlocks(pen, root, programme.precautions, opening, widthPt),
+    ...precautionBlocks(pen, root, programme.precautions, look.style('body'), widthPt),
   ];
   const topPt = clinic.heightPt + TITLE_GAP_PT;
   const belowPt = topPt + Math.max(title.heightPt, mark?.heightPt ?? 0) + look.space.hairPt;

@@ -4,6 +4,11 @@ import type { EmbeddedFont } from 'pdfkit';
 import { forEachWord, TABULAR, type Face } from './fonts.ts';
 import type { TextStyle } from './sheet.ts';
 
+/** A place of text: tenths of a point, a thirtieth of a millimetre. */
+function place(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
 /** A number as PDF writes it: hundredths of a point, no exponent. */
 export function pt(value: number): string {
   return String(Math.round(value * 100) / 100);
@@ -29,9 +34,6 @@ export function ruleOperators(
   return `q ${pt(widthPt)} w ${rgb(colour)} RG ${lines.join(' ')} S Q`;
 }
 
-/** Slant of emphasis: tangent of 10 degrees, enough to be seen, too little to be taken for another face [choice]. */
-const SLANT = 0.1763;
-
 /**
  * One stretch of text from its left end on a baseline, points from the upper left corner. It does what pdfkit's own
  * text does, in one string instead of ten: glyphs into the font's subset, kerning between them.
@@ -40,12 +42,12 @@ export function textOperators(
   font: EmbeddedFont,
   face: Face,
   text: string,
-  { sizePt, colour, tabular, slanted }: TextStyle,
+  { sizePt, colour, tabular }: TextStyle,
   xPt: number,
   baselinePt: number,
 ): string {
   // The page counts down, letters are drawn upwards.
-  const matrix = `1 0 ${slanted ? SLANT : 0} -1 ${pt(xPt)} ${pt(baselinePt)}`;
+  const matrix = `1 0 0 -1 ${place(xPt)} ${place(baselinePt)}`;
   const shown = shownGlyphs(font, face, text, tabular);
   return `BT ${rgb(colour)} rg /${font.id} ${pt(sizePt)} Tf ${matrix} Tm [${shown}] TJ ET`;
 }

@@ -68,7 +68,8 @@ function drawMixed(
       const [{ href, tag: own = tag }] = group;
       const draw = () => drawPieces(pen, group, xPt, baselinePt);
       if (href !== undefined || own !== waiting.tag) turnTo(own);
-      if (href === undefined) waiting.draws.push(draw);
+      // A space that a link ends with at a line's head is no link to click on.
+      if (href === undefined || wordsOf(group) === '') waiting.draws.push(draw);
       else drawLink(pen, own, group, href, xPt, baselinePt, draw);
     }
   });
@@ -173,10 +174,7 @@ function drawLink(
   const leftPt = xPt + first.xPt;
   const widthPt = last.xPt + last.widthPt - first.xPt;
   const sizePt = first.style.sizePt;
-  const words = group
-    .map((piece) => piece.text)
-    .join('')
-    .trim();
+  const words = wordsOf(group);
   const link = open(tag, 'Link');
   mark(link, draw);
   pen.doc.link(leftPt, baselinePt - sizePt * CAPITAL_EM, widthPt, sizePt, href, {
@@ -187,6 +185,13 @@ function drawLink(
   elementOf(link).end();
   const underPt = baselinePt + 0.15 * sizePt;
   drawRules(pen, [[leftPt, underPt, leftPt + widthPt, underPt]], pen.look.line.hairPt, first.style.colour);
+}
+
+function wordsOf(group: Group): string {
+  return group
+    .map(({ text }) => text)
+    .join('')
+    .trim();
 }
 
 /** pdfkit writes a plain string as a name; only a boxed one becomes a text. */

@@ -38,7 +38,7 @@ export function stuck({ heightPt, gapPt, draw }: Block): Block {
   return { heightPt, gapPt, keepWithNext: true, draw };
 }
 
-/** A heading that stays with what follows and may become a bookmark; `aside` are words on its line that head nothing. */
+/** A heading that stays with what follows and may become a bookmark. */
 export function headingBlock(
   pen: Pen,
   parent: Tag,
@@ -47,10 +47,9 @@ export function headingBlock(
   style: TextStyle,
   widthPt: number,
   gapPt: number,
-  aside: readonly Run[] = [],
 ): Block {
   const tag = open(parent, `H${level}`);
-  const block = stuck(runsBlock(pen, tag, [{ text, style }, ...aside], widthPt, gapPt));
+  const block = stuck(runsBlock(pen, tag, [{ text, style }], widthPt, gapPt));
   const bookmark: Bookmark = { title: text, level, at: null };
   tag.bookmark = bookmark;
   return {
@@ -124,14 +123,25 @@ export function listBlocks(
   });
 }
 
+/** An entry higher than this, in lines, may be parted: the part without a label would be taken for a paragraph [choice]. */
+const LINES_WHOLE = 12;
+
 /** A block moved right, with a label drawn beside its first line. */
 function hanging(block: Block, indentPt: number, label: Block | null): Block {
-  return {
-    ...block,
-    draw: (xPt, yPt) => {
+  const whole = label !== null && block.heightPt <= LINES_WHOLE * label.heightPt;
+  const { heightPt, gapPt, keepWithNext } = block;
+  const drawn = {
+    heightPt,
+    gapPt,
+    keepWithNext,
+    draw: (xPt: number, yPt: number) => {
       label?.draw(xPt, yPt);
       block.draw(xPt + indentPt, yPt);
     },
+  };
+  if (whole) return drawn;
+  return {
+    ...drawn,
     split: (roomPt) => {
       const parts = block.split?.(roomPt);
       return parts ? [hanging(parts[0], indentPt, label), hanging(parts[1], indentPt, null)] : null;

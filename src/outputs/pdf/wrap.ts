@@ -29,8 +29,7 @@ function isSame(one: TextStyle, other: TextStyle): boolean {
       one.sizePt === other.sizePt &&
       one.leadingPt === other.leadingPt &&
       one.colour === other.colour &&
-      one.tabular === other.tabular &&
-      one.slanted === other.slanted)
+      one.tabular === other.tabular)
   );
 }
 

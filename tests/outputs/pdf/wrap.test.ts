@@ -10,7 +10,6 @@ const style: TextStyle = {
   leadingPt: 13.5,
   colour: '#000000',
   tabular: false,
-  slanted: false,
 };
 const bold: TextStyle = { ...style, cut: 'bold' };
 const linesOf = (runs: readonly Run[], roomPt: number) =>

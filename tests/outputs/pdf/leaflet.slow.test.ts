@@ -166,7 +166,8 @@ describe('type on paper', () => {
     const said = new Map<string, number>();
     for (let at = 1; at <= pdf.numPages; at++)
       for (const item of (await (await pdf.getPage(at)).getTextContent()).items)
-        if ('str' in item) said.set(item.str.trim(), (item.transform as number[])[3] ?? 0);
+        if ('str' in item && !said.has(item.str.trim()))
+          said.set(item.str.trim(), (item.transform as number[])[3] ?? 0);
     await pdf.destroy();
     const sizesOf = (words: readonly string[]) =>
       [...said].filter(([text]) => text.length > 12 && words.some((one) => one.includes(text)));

@@ -57,7 +57,8 @@ export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]
 function drawDrawing(pen: Pen, drawing: Drawing, scale: number, { xPt, yPt }: Box): void {
   const { viewBox, labels } = drawing;
   const [leftPt, topPt] = [xPt - viewBox.x * scale, yPt - viewBox.y * scale];
-  placeForm(pen.doc, formOf(pen, drawing), [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' '));
+  const matrix = [scale * GRAIN, 0, 0, scale * GRAIN, leftPt, topPt];
+  placeForm(pen.doc, formOf(pen, drawing), matrix.map(exact).join(' '));
   for (const label of labels)
     if (label.size * scale >= LOST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
 }
@@ -67,11 +68,23 @@ function formOf(pen: Pen, drawing: Drawing): Form {
   const known = pen.forms.get(drawing);
   if (known) return known;
   const { x, y, width, height } = drawing.viewBox;
-  const operators = drawing.shapes.map((shape) => shapeOperators(pen, shape));
-  const bounds = [x, y, x + width, y + height] as const;
+  const operators = drawing.shapes.map((shape) => shapeOperators(pen, coarse(shape)));
+  const bounds = [x / GRAIN, y / GRAIN, (x + width) / GRAIN, (y + height) / GRAIN] as const;
   const form = openForm(pen.doc, `X${pen.forms.size + 1}`, bounds, `1 j ${operators.join(' ')}`);
   pen.forms.set(drawing, form);
   return form;
+}
+
+/** Millimetres of the pictured world a step of a form: at the largest scale a ninth of a point, what a printer can show. */
+const GRAIN = 2;
+
+function coarse(shape: Shape): Shape {
+  return {
+    ...shape,
+    d: shape.d.replace(/-?\d+(?:\.\d+)?/g, (number) => String(Math.round(Number(number) / GRAIN))),
+    width: shape.width / GRAIN,
+    dash: shape.dash && [shape.dash[0] / GRAIN, shape.dash[1] / GRAIN],
+  };
 }
 
 function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Shape): string {

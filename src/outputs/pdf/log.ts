@@ -8,8 +8,8 @@ import { gridBlock, wishesOf } from './table.ts';
 import { open, type Tag } from './tag.ts';
 import { headingBlock, plain, stuck, textBlock } from './text.ts';
 
-/** White above and below a row's text, points: a row then takes a hand with a pen. */
-const PADDING_PT = 3.5;
+/** White above and below a row's text, points: a row is then 6.1 mm high, enough for a hand with a pen [choice]. */
+const PADDING_PT = 2.25;
 
 /** White between two columns, points: boxes part themselves. */
 const GUTTER_PT = 5;

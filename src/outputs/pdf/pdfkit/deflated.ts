@@ -14,5 +14,9 @@ export function deflated(text: string): Uint8Array {
   const needed = Math.ceil(Math.log2(text.length + 1));
   const windowBits = Math.max(WINDOW.least, Math.min(needed, WINDOW.most));
   const memLevel = Math.max(1, Math.min(windowBits - HASH_BEHIND, constants.Z_MAX_MEMLEVEL));
-  return deflateSync(Buffer.from(text, 'latin1'), { level: constants.Z_BEST_COMPRESSION, windowBits, memLevel });
+  return deflateSync(Buffer.from(text, 'latin1'), {
+    level: constants.Z_BEST_COMPRESSION,
+    windowBits,
+    memLevel,
+  });
 }

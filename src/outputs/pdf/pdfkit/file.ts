@@ -58,7 +58,8 @@ function fileOf(doc: PDFDocument, objects: readonly Written[]): Uint8Array {
     for (const part of around) offset += part.length;
     parts.push(...around);
   };
-  const plain = objects.filter(({ stream }) => stream === null);
+  // In the order of their numbers, which then deflate best, and so do references to neighbours.
+  const plain = objects.filter(({ stream }) => stream === null).sort((one, other) => one.id - other.id);
   for (const { id, value, stream } of objects) if (stream) put(id, value, stream);
   let last = Math.max(...objects.map(({ id }) => id));
   for (let from = 0; from < plain.length; from += OBJECTS_A_STREAM) {

@@ -2,6 +2,7 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { ForeignWord } from './foreign.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
@@ -111,6 +112,8 @@ export interface EmergencyBox {
   readonly lines: readonly string[];
   /** What to do when it is less than that, a sentence each. */
   readonly then: readonly string[];
+  /** Words of these texts in another language than the leaflet. */
+  readonly foreign: readonly ForeignWord[];
 }
 
 export interface NextSession {

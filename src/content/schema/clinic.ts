@@ -58,6 +58,10 @@ export const clinicSchema = z.strictObject({
         ),
         urgentAdvice: about('Whom to ask when it is urgent but no emergency.', line),
         department: about('What people there call the place to go at once.', line),
+        foreign: about(
+          'Words of these texts in another language than the leaflet, by language tag: they are read aloud in their own.',
+          z.record(z.string().regex(/^[a-z]{2,3}(-[A-Z]{2})?$/, 'a language tag such as de'), z.array(line)),
+        ).default({}),
       }),
     ),
   ),

@@ -1,12 +1,14 @@
 /** The emergency box on page one, and the strip at the foot of every page after it. */
+import { spoken, type ForeignWord } from '../../programme/foreign.ts';
 import type { EmergencyBox } from '../../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { pourEven } from './flow.ts';
 import { drawArtifact, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
-import { headingBlock, listBlocks, plain, textBlock } from './text.ts';
+import { headingBlock, listBlocks, plain, runsBlock } from './text.ts';
 import { plainEntry } from './prose.ts';
 import type { Line } from './measurer.ts';
 import { naturalWidthPt, wrap } from './wrap.ts';
@@ -21,7 +23,7 @@ const CALL = 0.26;
 export function emergencyBlock(
   pen: Pen,
   root: Tag,
-  { heading, call, lines, then }: EmergencyBox,
+  { heading, call, lines, then, foreign }: EmergencyBox,
   widthPt: number,
 ): Block {
   const { look } = pen;
@@ -34,9 +36,9 @@ export function emergencyBlock(
   const text = look.style('body');
   const bold: TextStyle = { ...text, cut: 'bold' };
   const when = [
-    textBlock(pen, tag, 'P', plain(call, bold), linesPt, 0),
+    spokenBlock(pen, tag, call, foreign, bold, linesPt, 0),
     abreast(pen, tag, lines, linesPt),
-    ...then.map((words) => textBlock(pen, tag, 'P', plain(words, text), linesPt, look.space.hairPt)),
+    ...then.map((words) => spokenBlock(pen, tag, words, foreign, text, linesPt, look.space.hairPt)),
   ];
   const heightPt = Math.max(number.heightPt, stackHeightPt(when)) + 2 * PADDING_PT;
   return {
@@ -58,6 +60,25 @@ export function emergencyBlock(
       drawStack(when, xPt + callPt + PADDING_PT, yPt + (heightPt - stackHeightPt(when)) / 2);
     },
   };
+}
+
+/** A paragraph whose foreign words are elements of their own, with their language. */
+function spokenBlock(
+  pen: Pen,
+  parent: Tag,
+  text: string,
+  foreign: readonly ForeignWord[],
+  style: TextStyle,
+  widthPt: number,
+  gapPt: number,
+): Block {
+  const tag = open(parent, 'P');
+  const runs = spoken(text, foreign).map(({ text: words, language }): Run =>
+    language === null
+      ? { text: words, style }
+      : { text: words, style, tag: open(tag, 'Span', { lang: language }) },
+  );
+  return runsBlock(pen, tag, runs, widthPt, gapPt);
 }
 
 /** The signs as one list in two columns: they are short. */

@@ -109,6 +109,9 @@ export function emergencyText(clinic: Clinic, country: string): EmergencyBox {
       'A sudden pop with a big bruise, or you cannot walk: do not exercise, and be seen the same day.',
       `Urgent but no emergency: ${local.urgentAdvice}.`,
     ],
+    foreign: Object.entries(local.foreign).flatMap(([language, words]) =>
+      words.map((word) => ({ word, language })),
+    ),
   };
 }
 

@@ -9,7 +9,8 @@ import { otter } from '../../fixtures/programme.ts';
 import { brokenRules } from './check.ts';
 import { assets, leafletOf } from './make.ts';
 import { operatorsOf, pagesOf } from './content.ts';
-import { dictOf, isStream, readObjects, resolved } from './objects.ts';
+import { dictOf, isStream, readObjects, resolved, textOf } from './objects.ts';
+import { structureOf, textIn, textsByMark, walk } from './structure.ts';
 import { openPdf, viewed, viewedTree } from './viewer.ts';
 import { readXmp } from './xmp.ts';
 
@@ -157,6 +158,19 @@ describe('the title in the metadata', () => {
     const { info } = await pdf.getMetadata();
     await pdf.destroy();
     expect((info as { Title: string }).Title).toBe(title);
+  });
+});
+
+describe('a foreign word', () => {
+  it('is an element of its own with its language', async () => {
+    const foreign = [{ word: 'Notaufnahme', language: 'de' }];
+    const emergency = { ...otter.emergency, call: 'Go to the Notaufnahme at once for:', foreign };
+    const structure = structureOf(readObjects(await leafletOf({ ...otter, emergency })));
+    const texts = textsByMark(structure);
+    const spans = [...walk(structure.top)]
+      .filter(({ dict }) => dict.has('Lang'))
+      .map((element) => [element.role, textOf(element.dict.get('Lang')), textIn(element, texts).trim()]);
+    expect(spans).toEqual([['Span', 'de', 'Notaufnahme']]);
   });
 });
 

@@ -133,6 +133,7 @@ export const sampleEmergency: EmergencyBox = {
   call: 'Call 000 at once for any of these:',
   lines: ['new numbness between the legs', 'weakness in both legs'],
   then: ['Urgent but no emergency: ring the clinic.'],
+  foreign: [],
 };
 
 export const sampleLog: LogSheet = {

@@ -18,6 +18,8 @@ export function keyWords(key: string): string {
 }
 
 function wordsOf(part: string): string {
+  // Words already.
+  if (part.includes(' ')) return part;
   const unit = UNITS[UNIT.exec(part)?.[1] ?? ''] ?? '';
   const words = part
     .replace(UNIT, '')

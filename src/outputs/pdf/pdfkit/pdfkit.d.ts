@@ -118,6 +118,8 @@ declare module 'pdfkit' {
   export interface StructOptions {
     alt?: string;
     actual?: string;
+    /** Language tag of what it holds. */
+    lang?: string;
     /** Left, top, right, bottom in points from the upper left corner. */
     bbox?: readonly [number, number, number, number];
     scope?: 'Column' | 'Row';

@@ -1,6 +1,7 @@
 /** Foreign words of the emergency texts: found whole, in their language, and nothing lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { countsOf, fleschKincaid } from '../../src/lint/reading.ts';
 import { emergencyHtml } from '../../src/outputs/html/parts/emergency.ts';
 import { spoken, type ForeignWord } from '../../src/programme/foreign.ts';
 import { emergencyText } from '../../src/programme/phrases/opening.ts';
@@ -67,6 +68,16 @@ describe('every country of the shipped clinic', () => {
         expect(page).toContain(`<span lang="${language}">${word}</span>`);
       // Letters English does not write, outside all of them, are of a word nobody marked.
       expect(page.replace(/<span lang=[^]*?<\/span>/g, '')).not.toMatch(/[äöåæøéèñü]/i);
+    },
+  );
+
+  it.each(Object.keys(clinic.emergency))(
+    '%s: reads at grade 6 by Flesch and Kincaid, entry by entry of the list',
+    (country) => {
+      const { call, lines, then } = emergencyText(clinic, country);
+      // A colon before a list and the end of an entry are where a reader stops.
+      const sentences = [call, ...lines, ...then].map((text) => `${text.replace(/[:.]$/, '')}.`);
+      expect(fleschKincaid(countsOf(sentences))).toBeLessThanOrEqual(6);
     },
   );
 

@@ -73,11 +73,13 @@ function spokenBlock(
   gapPt: number,
 ): Block {
   const tag = open(parent, 'P');
-  const runs = spoken(text, foreign).map(({ text: words, language }): Run =>
-    language === null
-      ? { text: words, style }
-      : { text: words, style, tag: open(tag, 'Span', { lang: language }) },
-  );
+  const parts = spoken(text, foreign);
+  // Each stretch is an element: content of the paragraph itself would be read after all of its elements.
+  const runs = parts.map(({ text: words, language }): Run => {
+    if (parts.length === 1 && language === null) return { text: words, style };
+    const options = language === null ? {} : { lang: language };
+    return { text: words, style, tag: open(tag, 'Span', options) };
+  });
   return runsBlock(pen, tag, runs, widthPt, gapPt);
 }
 

@@ -15,7 +15,7 @@ export function rowsOf(cells: readonly ExerciseCell[], abreast: number): readonl
   );
 }
 
-/** The largest scale with which all rows go into the room; with the least, as many rows as go in. */
+/** The largest scale with which all rows go into the room; where none does, as many rows as go in with the least. */
 export function fitRows(
   rows: readonly Row[],
   roomPt: number,
@@ -25,7 +25,9 @@ export function fitRows(
     if (rowsHeightPt(rows, scale, gapPt) <= roomPt) return { scale, count: rows.length };
   const scale = SCALE.least;
   const tooMany = rows.findIndex((_, at) => rowsHeightPt(rows.slice(0, at + 1), scale, gapPt) > roomPt);
-  return { scale, count: Math.max(0, tooMany) };
+  const count = Math.max(0, tooMany);
+  // Fewer rows have more room.
+  return count === 0 ? { scale, count } : fitRows(rows.slice(0, count), roomPt, gapPt);
 }
 
 /** Height of rows at a scale and white on both sides of the hairlines between them, points. */

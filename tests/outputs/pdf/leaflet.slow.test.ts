@@ -171,6 +171,8 @@ describe('a foreign word', () => {
       .filter(({ dict }) => dict.has('Lang'))
       .map((element) => [element.role, textOf(element.dict.get('Lang')), textIn(element, texts).trim()]);
     expect(spans).toEqual([['Span', 'de', 'Notaufnahme']]);
+    const read = structure.top.map((element) => textIn(element, texts)).join('');
+    expect(read.replace(/\s+/g, ' ')).toContain('Go to the Notaufnahme at once for:');
   });
 });
 

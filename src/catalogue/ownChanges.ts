@@ -12,8 +12,7 @@ import {
   leftOutText,
   OWN_CHANGES,
 } from '../messages/en/catalogue/ownChanges.ts';
-import { paragraph, section, type Section } from '../messages/shapes.ts';
-import { table } from '../messages/shapes.ts';
+import { paragraph, section, type Section, table } from '../messages/shapes.ts';
 
 /** None for a protocol that is whole by itself. */
 export function ownChanges(protocol: Protocol, library: Library): readonly Section[] {

@@ -1,5 +1,6 @@
 /**
- * What runs at the end of a sheet: print, and light or dark. Without it nothing is missing but these two buttons.
+ * What runs at the end of a sheet: print, light or dark, and no tab stop where nothing scrolls. Without it nothing is
+ * missing but these two buttons.
  * One plain script without imports; nothing is stored, since pages opened from a disk share one store.
  */
 (() => {
@@ -10,6 +11,14 @@
     root.dataset['arriving'] = 'drawing';
     requestAnimationFrame(() => setTimeout(() => delete root.dataset['arriving']));
   }
+
+  // Without this script every wide table is a stop of the tab key, lest one that scrolls could not be reached.
+  const stop = ({ target }: Pick<ResizeObserverEntry, 'target'>) => {
+    if (target.scrollWidth > target.clientWidth) target.setAttribute('tabindex', '0');
+    else target.removeAttribute('tabindex');
+  };
+  const widths = new ResizeObserver((entries) => entries.forEach(stop));
+  for (const wide of document.querySelectorAll('.wide')) widths.observe(wide);
 
   const tools = document.querySelector<HTMLElement>('[data-tools]');
   if (!tools) return;
@@ -29,18 +38,4 @@
   name();
 
   tools.querySelector('[data-tool="print"]')?.addEventListener('click', () => print());
-
-  // What is folded on the screen stands open on paper.
-  addEventListener('beforeprint', () => {
-    for (const folded of document.querySelectorAll<HTMLDetailsElement>('details:not([open])')) {
-      folded.dataset['folded'] = '';
-      folded.open = true;
-    }
-  });
-  addEventListener('afterprint', () => {
-    for (const unfolded of document.querySelectorAll<HTMLDetailsElement>('details[data-folded]')) {
-      delete unfolded.dataset['folded'];
-      unfolded.open = false;
-    }
-  });
 })();

@@ -1,5 +1,6 @@
 /** The shapes of what is said, whatever the language: headings, lists, tables, and the sheets that are filled in. */
 import type { IsoDate } from '../units/date.ts';
+import type { ForeignWord } from './foreign.ts';
 
 /** A heading with what stands under it. */
 export interface Section {
@@ -23,7 +24,14 @@ export interface Table {
 export interface EmergencyBox {
   readonly country: string;
   readonly heading: string;
+  /** Whom to call; the signs follow it. */
+  readonly call: string;
+  /** A sign each. */
   readonly lines: readonly string[];
+  /** What to do when it is less than that, a sentence each. */
+  readonly then: readonly string[];
+  /** Words of these texts in another language than the leaflet. */
+  readonly foreign: readonly ForeignWord[];
 }
 
 /** A sheet to fill in with a pen: one row a day. */

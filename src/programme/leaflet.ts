@@ -82,6 +82,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     revision: consult.revision,
     language: 'en',
     paper: clinic.paper,
+    bodyTypePt: clinic.bodyTypePt,
     title: titleText(consult.alias),
     runningLine: runningLineText(consult),
     pageWord: 'Page',

@@ -18,6 +18,8 @@ export interface Programme {
   readonly revision: number;
   readonly language: 'en';
   readonly paper: 'A4' | 'Letter';
+  /** Size of running text on paper, points. */
+  readonly bodyTypePt: number;
   /** Document title, for example `Home exercises for otter`. */
   readonly title: string;
   /** Alias, revision and dates in one line, for headers and footers. */

@@ -6,7 +6,7 @@ import { columnWidthsPt } from '../../src/outputs/pdf/columns.ts';
 import { pour, pourEven, type Column } from '../../src/outputs/pdf/flow.ts';
 import type { TextStyle } from '../../src/outputs/pdf/sheet.ts';
 import { wrap } from '../../src/outputs/pdf/wrap.ts';
-import { fonts } from '../outputs/pdf/make.ts';
+import { measurer } from '../outputs/pdf/make.ts';
 
 const SEED = { seed: 20260303, numRuns: 300 };
 
@@ -16,7 +16,6 @@ const style = (over: Partial<TextStyle>): TextStyle => ({
   leadingPt: 13,
   colour: '#000000',
   tabular: false,
-  slanted: false,
   ...over,
 });
 const STYLES = [
@@ -38,7 +37,7 @@ describe('wrapping', () => {
   it('loses no letter and adds none', () => {
     fc.assert(
       fc.property(runs, fc.integer({ min: 20, max: 500 }), (given, roomPt) => {
-        const lines = wrap(given, roomPt, fonts);
+        const lines = wrap(given, roomPt, measurer);
         const out = lines.flatMap(({ pieces }) => pieces.map(({ text }) => text)).join('');
         const bare = (text: string) => text.replaceAll(' ', '');
         expect(bare(out)).toBe(bare(given.map(({ text }) => text).join('')));
@@ -50,7 +49,7 @@ describe('wrapping', () => {
   it('makes no line wider than its room, unless one letter is', () => {
     fc.assert(
       fc.property(runs, fc.integer({ min: 20, max: 500 }), (given, roomPt) => {
-        for (const { widthPt, pieces } of wrap(given, roomPt, fonts)) {
+        for (const { widthPt, pieces } of wrap(given, roomPt, measurer)) {
           const letters = [
             ...pieces
               .map(({ text }) => text)
@@ -67,7 +66,7 @@ describe('wrapping', () => {
   it('sets the pieces of a line end to end', () => {
     fc.assert(
       fc.property(runs, fc.integer({ min: 60, max: 500 }), (given, roomPt) => {
-        for (const { pieces } of wrap(given, roomPt, fonts))
+        for (const { pieces } of wrap(given, roomPt, measurer))
           pieces.forEach(({ xPt }, at) => {
             const before = pieces[at - 1];
             expect(xPt).toBeCloseTo(before ? before.xPt + before.widthPt : 0, 6);

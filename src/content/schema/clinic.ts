@@ -50,6 +50,10 @@ export const clinicSchema = z.strictObject({
   ).optional(),
   languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
+  bodyTypePt: about(
+    'Size of running text on paper, points: 11, or 12 for larger.',
+    wholeFrom(11, 12),
+  ).default(11),
   emergency: about(
     'Emergency wording by two-letter country code.',
     z.record(
@@ -62,6 +66,10 @@ export const clinicSchema = z.strictObject({
         ),
         urgentAdvice: about('Whom to ask when it is urgent but no emergency.', line),
         department: about('What people there call the place to go at once.', line),
+        foreign: about(
+          'Words of these texts in another language than the leaflet, by language tag: they are read aloud in their own.',
+          z.record(z.string().regex(/^[a-z]{2,3}(-[A-Z]{2})?$/, 'a language tag such as de'), z.array(line)),
+        ).default({}),
       }),
     ),
   ),

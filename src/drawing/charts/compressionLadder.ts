@@ -8,6 +8,7 @@ import {
   LINE_HEIGHT,
   pointer,
   rowsOf,
+  stageWords,
   SMALL,
   stroke,
   TEXT,
@@ -155,7 +156,7 @@ function capFlags({ caps }: Ladder, xOf: (bw: number) => number, width: number):
   const flags = flagsOf(
     caps.map(({ stage, compressionBw }) => ({
       x: xOf(compressionBw),
-      text: `${stage} ${compressionBw.toFixed(2)}`,
+      text: `${stageWords(stage)}: ${compressionBw.toFixed(2)}`,
     })),
     width,
     SMALL,

@@ -7,6 +7,7 @@ import {
   flagWords,
   LINE_HEIGHT,
   rowsOf,
+  stageWords,
   SMALL,
   stroke,
   TEXT,
@@ -39,7 +40,7 @@ export function rangeRuler(ruler: Ruler, widthMm: number): Drawing {
   const xOf = (deg: number) => inset + ((deg - low) / (high - low)) * (width - 2 * inset);
   const poles = ruler.ticks.map(({ stage, capDeg }) => ({
     x: xOf(capDeg),
-    text: `${stage} ${degrees(capDeg)}`,
+    text: `${stageWords(stage)}: ${degrees(capDeg)}`,
   }));
   const flags = flagsOf(poles, width, SMALL);
   const barTop = MARGIN + rowsOf(flags) * LINE_HEIGHT + (flags.length > 0 ? 10 : 0);

@@ -195,3 +195,8 @@ function pathOf(points: readonly (readonly [number, number])[], closed: boolean)
     .join('');
   return closed ? `${text}Z` : text;
 }
+
+/** How a flag names a stage: by its number, or by the name of one without a number. */
+export function stageWords(stage: string): string {
+  return /^\d+$/.test(stage) ? `stage ${stage}` : stage;
+}

@@ -13,9 +13,10 @@ import { hangHtml, partHtml, sectionHtml } from './parts/section.ts';
 import { tableHtml } from './parts/table.ts';
 import { decidedHtml } from './record/decided.ts';
 import { ladderHtml } from './record/charts.ts';
+import { keyWords } from './record/keyWords.ts';
 import { reasonsHtml } from './record/reasons.ts';
 
-/** The file `record.html` as text; its print form is the same sheet with everything unfolded. */
+/** The file `record.html` as text; on paper it is the same sheet, what is folded left out. */
 export function recordHtml(programme: Programme, assets: PageAssets): string {
   const { leaflet, record: labels } = labelsOf(programme.language);
   const { record } = programme;
@@ -125,7 +126,7 @@ function accountHtml({ record }: Programme, labels: RecordLabels): Html {
 function settingsHtml(settings: Table, { everySetting }: RecordLabels): Html {
   return html`<details>
     <summary>${everySetting}</summary>
-    ${tableHtml(settings)}
+    ${tableHtml({ ...settings, rows: settings.rows.map(([key = '', ...others]) => [keyWords(key), ...others]) })}
   </details> `;
 }
 

@@ -1,7 +1,7 @@
 /** A PDF from its first byte to its last: opened with what PDF/UA-1 asks of a file, closed with its bookmarks. */
-import PDFDocument from 'pdfkit';
 import type { Fonts } from './fonts.ts';
-import { collected, mend, mendFonts } from './mend.ts';
+import { measurerOf } from './measurer.ts';
+import { ended, openDocument } from './pdfkit/document.ts';
 import type { Pen } from './pen.ts';
 import type { Look } from './sheet.ts';
 import { walkTags, type Tag } from './tag.ts';
@@ -20,7 +20,7 @@ export interface About {
 
 /** An open document without a page, and the pen that draws in it. */
 export function openPen(about: About, fonts: Fonts, look: Look): Pen {
-  const doc = new PDFDocument({
+  const opened = openDocument({
     size: [look.sheet.widthPt, look.sheet.heightPt],
     margin: 0,
     font: null,
@@ -41,17 +41,15 @@ export function openPen(about: About, fonts: Fonts, look: Look): Pen {
       CreationDate: new Date(`${about.on}T00:00:00Z`),
     },
   });
-  mend(doc);
-  const bytes = collected(doc);
-  doc.registerFont('regular', fonts.regular.font, 'regular').registerFont('bold', fonts.bold.font, 'bold');
-  return { doc, fonts, look, bytes };
+  for (const { name, font } of [fonts.regular, fonts.bold]) opened.doc.registerFont(name, font, name);
+  return { ...opened, fonts, measurer: measurerOf(fonts), look, forms: new Map() };
 }
 
 /** Deeper headings, such as "How", tell nothing in a list of bookmarks. */
 const BOOKMARKED = 3;
 
 /** The finished file. Its headings become bookmarks in reading order, those of level 3 under the last of level 2. */
-export function bytesOf({ doc, look, bytes }: Pen, root: Tag): Promise<Uint8Array> {
+export function bytesOf({ doc, bytes, look }: Pen, root: Tag): Promise<Uint8Array> {
   let above = doc.outline;
   for (const { bookmark } of walkTags(root)) {
     if (!bookmark?.at || bookmark.level > BOOKMARKED) continue;
@@ -62,7 +60,5 @@ export function bytesOf({ doc, look, bytes }: Pen, root: Tag): Promise<Uint8Arra
     const item = parent.addItem(title, place);
     if (level <= 2) above = item;
   }
-  mendFonts(doc);
-  doc.end();
-  return bytes;
+  return ended({ doc, bytes });
 }

@@ -1,4 +1,4 @@
-/** The dose of an exercise: numbers in big type, then in words, then which leg. */
+/** The dose of an exercise in big type, then which leg. */
 import type { Exercise } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
 import type { Detail } from './facts.ts';
@@ -10,20 +10,16 @@ import { plain, textBlock } from './text.ts';
 /** Size of the numbers by exercises in a row, points. */
 const DOSE_PT = { 2: 26, 3: 20 };
 
-/** The blocks of a dose; set close, the numbers speak for themselves. */
 export function doseBlocks(
   pen: Pen,
   tag: Tag,
-  { dose, doseWords, side }: Exercise,
-  { text, setting, abreast }: Detail,
+  { dose, side }: Exercise,
+  { text, abreast }: Detail,
   widthPt: number,
 ): readonly Block[] {
-  const { colour } = pen.look;
-  const quiet = { ...text, colour: colour.quiet };
-  const bold = { ...text, cut: 'bold' as const, colour: colour.accent };
+  const bold = { ...text, cut: 'bold' as const, colour: pen.look.colour.accent };
   return [
     textBlock(pen, tag, 'P', doseRuns(pen, dose, DOSE_PT[abreast]), widthPt, 0),
-    ...(setting === 'full' ? [textBlock(pen, tag, 'P', plain(doseWords, quiet), widthPt, 0)] : []),
     textBlock(pen, tag, 'P', plain(side, bold), widthPt, 0),
   ];
 }

@@ -3,6 +3,7 @@ import type { Drawing, Label, Shape } from '../../drawing/drawing.ts';
 import { widthPt } from './fonts.ts';
 import { drawText, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
+import { openForm, placeForm, type Form } from './pdfkit/form.ts';
 import { describe, mark, type Tag } from './tag.ts';
 
 export interface Box {
@@ -12,8 +13,11 @@ export interface Box {
   readonly heightPt: number;
 }
 
-/** Digits that come out smaller are left out of a drawing: the caption under it says them, large enough to read. */
-export const LEAST_LABEL_PT = 7;
+/** No digits on paper are smaller than this, points: a drawing at a small scale has them larger than its strokes. */
+const LEAST_LABEL_PT = 7;
+
+/** A drawing so small that its digits would be under this goes without: the caption under it says them, points [choice]. */
+const LOST_LABEL_PT = 4.5;
 
 /**
  * Draws each drawing into its box, on the box's floor and at its left, as the content of one Figure, and gives the
@@ -44,17 +48,43 @@ export function setBoundingBox({ look }: Pen, figure: Tag, boxes: readonly Box[]
   const top = Math.min(...boxes.map(({ yPt }) => yPt));
   const bottom = Math.max(...boxes.map(({ yPt, heightPt }) => yPt + heightPt));
   // PDF counts from the lower edge of the sheet.
-  const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top];
+  const BBox = [left, look.sheet.heightPt - bottom, right, look.sheet.heightPt - top].map(
+    (edge) => Math.round(edge * 10) / 10,
+  );
   describe(figure, { O: 'Layout', Placement: 'Block', BBox });
 }
 
-function drawDrawing(pen: Pen, { viewBox, shapes, labels }: Drawing, scale: number, { xPt, yPt }: Box): void {
+function drawDrawing(pen: Pen, drawing: Drawing, scale: number, { xPt, yPt }: Box): void {
+  const { viewBox, labels } = drawing;
   const [leftPt, topPt] = [xPt - viewBox.x * scale, yPt - viewBox.y * scale];
-  const matrix = [scale, 0, 0, scale, leftPt, topPt].map(exact).join(' ');
-  const operators = shapes.map((shape) => shapeOperators(pen, shape));
-  pen.doc.addContent(`q ${matrix} cm 1 j ${operators.join(' ')} Q`);
+  const matrix = [scale * GRAIN, 0, 0, scale * GRAIN, leftPt, topPt];
+  placeForm(pen.doc, formOf(pen, drawing), matrix.map(exact).join(' '));
   for (const label of labels)
-    if (label.size * scale >= LEAST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
+    if (label.size * scale >= LOST_LABEL_PT) drawLabel(pen, label, scale, leftPt, topPt);
+}
+
+/** The paths of a drawing, kept once in the file however often it is placed. */
+function formOf(pen: Pen, drawing: Drawing): Form {
+  const known = pen.forms.get(drawing);
+  if (known) return known;
+  const { x, y, width, height } = drawing.viewBox;
+  const operators = drawing.shapes.map((shape) => shapeOperators(pen, coarse(shape)));
+  const bounds = [x / GRAIN, y / GRAIN, (x + width) / GRAIN, (y + height) / GRAIN] as const;
+  const form = openForm(pen.doc, `X${pen.forms.size + 1}`, bounds, `1 j ${operators.join(' ')}`);
+  pen.forms.set(drawing, form);
+  return form;
+}
+
+/** Millimetres of the pictured world a step of a form: at the largest scale a ninth of a point, what a printer can show. */
+const GRAIN = 2;
+
+function coarse(shape: Shape): Shape {
+  return {
+    ...shape,
+    d: shape.d.replace(/-?\d+(?:\.\d+)?/g, (number) => String(Math.round(Number(number) / GRAIN))),
+    width: shape.width / GRAIN,
+    dash: shape.dash && [shape.dash[0] / GRAIN, shape.dash[1] / GRAIN],
+  };
 }
 
 function shapeOperators({ look }: Pen, { d, fill, stroke, width, dash, cap }: Shape): string {
@@ -85,7 +115,7 @@ const OPERATORS = {
 };
 
 function drawLabel(pen: Pen, label: Label, scale: number, leftPt: number, topPt: number): void {
-  const sizePt = label.size * scale;
+  const sizePt = Math.max(LEAST_LABEL_PT, label.size * scale);
   const style = pen.look.style(label.weight === 'bold' ? 'label' : 'note');
   const set = { ...style, sizePt, colour: pen.look.paint(label.paint) };
   const widthOf = widthPt(pen.fonts[set.cut], label.text, sizePt, false);

@@ -1,13 +1,17 @@
 /** The emergency box on page one, and the strip at the foot of every page after it. */
 import type { EmergencyBox } from '../../messages/shapes.ts';
+import { spoken, type ForeignWord } from '../../messages/foreign.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
+import { pourEven } from './flow.ts';
 import { drawArtifact, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
+import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, type Tag } from './tag.ts';
-import { headingBlock, listBlocks, plain } from './text.ts';
+import { headingBlock, listBlocks, plain, runsBlock } from './text.ts';
 import { plainEntry } from './prose.ts';
-import { naturalWidthPt, wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** White inside the box, points. */
 const PADDING_PT = 5;
@@ -15,30 +19,28 @@ const PADDING_PT = 5;
 /** Share of the width that the call to make takes at most. */
 const CALL = 0.26;
 
-/** The box: the number to call white on black, beside it when to call. */
+/** The box: the number to call white on black, beside it when to call, and what to do when it is less than that. */
 export function emergencyBlock(
   pen: Pen,
   root: Tag,
-  emergency: EmergencyBox,
-  text: TextStyle,
+  { heading, call, lines, then, foreign }: EmergencyBox,
   widthPt: number,
 ): Block {
   const { look } = pen;
   const tag = open(root, 'Sect');
-  const heading = { ...look.style('heading3', 'paper'), sizePt: 13, leadingPt: 15.5 };
-  const wordsPt = naturalWidthPt(plain(emergency.heading, heading), pen.fonts) + 1;
+  const large = look.style('heading3', 'paper');
+  const wordsPt = naturalWidthPt(plain(heading, large), pen.measurer) + 1;
   const callPt = Math.min(widthPt * CALL, wordsPt + 3 * PADDING_PT);
   const linesPt = widthPt - callPt - 2 * PADDING_PT;
-  const call = headingBlock(pen, tag, 2, emergency.heading, heading, callPt - 2 * PADDING_PT, 0);
-  const when = listBlocks(
-    pen,
-    tag,
-    emergency.lines.map((line) => plainEntry(line, text)),
-    false,
-    linesPt,
-    0,
-  );
-  const heightPt = Math.max(call.heightPt, stackHeightPt(when)) + 2 * PADDING_PT;
+  const number = headingBlock(pen, tag, 2, heading, large, callPt - 2 * PADDING_PT, 0);
+  const text = look.style('body');
+  const bold: TextStyle = { ...text, cut: 'bold' };
+  const when = [
+    spokenBlock(pen, tag, call, foreign, bold, linesPt, 0),
+    abreast(pen, tag, lines, linesPt),
+    ...then.map((words) => spokenBlock(pen, tag, words, foreign, text, linesPt, look.space.hairPt)),
+  ];
+  const heightPt = Math.max(number.heightPt, stackHeightPt(when)) + 2 * PADDING_PT;
   return {
     heightPt,
     gapPt: look.space.mediumPt,
@@ -54,8 +56,48 @@ export function emergencyBlock(
           `q ${rgb(look.colour.ink)} rg ${ground} re f ${rgb(look.colour.ink)} RG ${pt(heavyPt)} w ${box} re S Q`,
         );
       });
-      call.draw(xPt + PADDING_PT, yPt + (heightPt - call.heightPt) / 2);
+      number.draw(xPt + PADDING_PT, yPt + (heightPt - number.heightPt) / 2);
       drawStack(when, xPt + callPt + PADDING_PT, yPt + (heightPt - stackHeightPt(when)) / 2);
+    },
+  };
+}
+
+/** A paragraph whose foreign words are elements of their own, with their language. */
+function spokenBlock(
+  pen: Pen,
+  parent: Tag,
+  text: string,
+  foreign: readonly ForeignWord[],
+  style: TextStyle,
+  widthPt: number,
+  gapPt: number,
+): Block {
+  const tag = open(parent, 'P');
+  const parts = spoken(text, foreign);
+  // Each stretch is an element: content of the paragraph itself would be read after all of its elements.
+  const runs = parts.map(({ text: words, language }): Run => {
+    if (parts.length === 1 && language === null) return { text: words, style };
+    const options = language === null ? {} : { lang: language };
+    return { text: words, style, tag: open(tag, 'Span', options) };
+  });
+  return runsBlock(pen, tag, runs, widthPt, gapPt);
+}
+
+/** The signs as one list in two columns: they are short. */
+function abreast(pen: Pen, tag: Tag, lines: readonly string[], widthPt: number): Block {
+  const { look } = pen;
+  const halfPt = (widthPt - PADDING_PT) / 2;
+  const entries = lines.map((line) => plainEntry(line, look.style('body')));
+  const blocks = listBlocks(pen, tag, entries, false, halfPt, 0);
+  const heightPt = stackHeightPt(blocks);
+  const columns = [0, halfPt + PADDING_PT].map((xPt) => ({ xPt, topPt: 0, bottomPt: heightPt }));
+  const { placed, bottomPt } = pourEven(blocks, columns);
+  return {
+    heightPt: bottomPt,
+    gapPt: look.space.hairPt,
+    keepWithNext: false,
+    draw: (leftPt, topPt) => {
+      for (const { block, xPt, yPt } of placed) block.draw(leftPt + xPt, topPt + yPt);
     },
   };
 }
@@ -63,16 +105,20 @@ export function emergencyBlock(
 /** Lines of the strip at most: it is a reminder of the box, with the words that matter most. */
 const STRIP_LINES = 2;
 
-/** The call to make and as many of the box's sentences as stand whole on the strip, for the foot of a page. */
-export function emergencyStrip(pen: Pen, { heading, lines }: EmergencyBox, widthPt: number): readonly Line[] {
+/** The call to make and as many of the box's signs as stand whole on the strip, for the foot of a page. */
+export function emergencyStrip(
+  pen: Pen,
+  { heading, call, lines }: EmergencyBox,
+  widthPt: number,
+): readonly Line[] {
   const style = pen.look.style('note');
   const strip = (count: number) => {
-    const words = lines.slice(0, count).join(' ');
+    const words = count === 0 ? '' : `${call} ${lines.slice(0, count).join('; ')}.`;
     const runs = [
       { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
       { text: words, style },
     ];
-    return wrap(runs, widthPt, pen.fonts);
+    return wrap(runs, widthPt, pen.measurer);
   };
   for (let count = lines.length; count > 0; count--)
     if (strip(count).length <= STRIP_LINES) return strip(count);

@@ -1,4 +1,4 @@
-/** The pictures of one exercise side by side, each with its caption under it. */
+/** The pictures of one exercise side by side, each with its caption under it; all bodies of a leaflet of one size. */
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { FigureText } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
@@ -7,24 +7,15 @@ import type { Pen } from './pen.ts';
 import { open, type Tag } from './tag.ts';
 import { plain, textBlock } from './text.ts';
 
-/** Pictures measured for a width; how high they are depends on how high a drawing may be. */
+/** Pictures measured for a width; how high they are depends on the scale, points of paper a unit of the drawing. */
 export interface Figures {
-  heightPt(drawingPt: number): number;
-  draw(xPt: number, yPt: number, drawingPt: number): void;
+  heightPt(scale: number): number;
+  draw(xPt: number, yPt: number, scale: number): void;
 }
 
 /** White between two pictures, and between a picture and its caption, points. */
 const GAP_PT = 8;
 const CAPTION_GAP_PT = 1;
-
-/** Wider than this for its height, a body lies: two such pictures need the whole width. */
-const LYING = 1.3;
-
-/** Whether the pictures are too wide to stand beside a text. */
-export function areWide(drawings: readonly Drawing[]): boolean {
-  const [first] = drawings;
-  return first !== undefined && drawings.length > 1 && first.viewBox.width > LYING * first.viewBox.height;
-}
 
 /**
  * Measures the drawings of a scene, which share one view box and so one scale and one floor. They become one Figure
@@ -52,12 +43,12 @@ export function figuresOf(
       : null;
   const legendPt = legend === null ? 0 : legend.heightPt + CAPTION_GAP_PT;
   const captionPt = Math.max(0, ...captions.map(({ heightPt }) => heightPt + CAPTION_GAP_PT));
-  const naturalPt = (framePt * first.viewBox.height) / first.viewBox.width;
+  const drawnPt = (scale: number) => Math.min(scale, framePt / first.viewBox.width) * first.viewBox.height;
   const frameLeftPt = (xPt: number, at: number) => xPt + at * (framePt + GAP_PT);
   return {
-    heightPt: (drawingPt) => Math.min(drawingPt, naturalPt) + captionPt + legendPt,
-    draw: (xPt, yPt, drawingPt) => {
-      const heightPt = Math.min(drawingPt, naturalPt);
+    heightPt: (scale) => drawnPt(scale) + captionPt + legendPt,
+    draw: (xPt, yPt, scale) => {
+      const heightPt = drawnPt(scale);
       const boxes = drawings.map((_, at): Box => ({
         xPt: frameLeftPt(xPt, at),
         yPt,
@@ -71,8 +62,8 @@ export function figuresOf(
   };
 }
 
-/** Height at most of the drawings of a figure that stands in running text, points. */
-const IN_TEXT_PT = 60;
+/** Scale in running text, points a millimetre of the pictured world: two bodies lie side by side in a column [choice]. */
+const IN_TEXT = 0.046;
 
 /** The pictures as a block for a column of text, captions under them; none without pictures. */
 export function figureBlocks(
@@ -83,8 +74,8 @@ export function figureBlocks(
   widthPt: number,
 ): readonly Block[] {
   const figures = figuresOf(pen, parent, text, drawings, true, widthPt);
-  const heightPt = figures.heightPt(IN_TEXT_PT);
+  const heightPt = figures.heightPt(IN_TEXT);
   if (heightPt === 0) return [];
-  const draw = (xPt: number, yPt: number) => figures.draw(xPt, yPt, IN_TEXT_PT);
+  const draw = (xPt: number, yPt: number) => figures.draw(xPt, yPt, IN_TEXT);
   return [{ heightPt, gapPt: pen.look.space.smallPt, keepWithNext: true, draw }];
 }

@@ -1,6 +1,5 @@
 /** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
 import { create, type Font, type GlyphRun } from 'fontkit';
-import type { Memory } from './memory.ts';
 
 /** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
 export interface Face {
@@ -12,10 +11,6 @@ export interface Face {
 export interface Fonts {
   readonly regular: Face;
   readonly bold: Face;
-  /** Texts already measured, see `chunks.ts`. */
-  readonly chunks: Memory;
-  /** Texts already wrapped, see `wrap.ts`. */
-  readonly lines: Memory;
   /** Texts already found to have no letter that is missing, see `letters.ts`. */
   readonly printable: Set<string>;
 }
@@ -42,15 +37,13 @@ export function openFonts(regular: Uint8Array, bold: Uint8Array): Fonts {
 
 /** The two faces with an empty memory. */
 export function fontsOf(regular: Face, bold: Face): Fonts {
-  return { regular, bold, chunks: new Map(), lines: new Map(), printable: new Set() };
+  return { regular, bold, printable: new Set() };
 }
 
 /** Forgets every word seen: they are patients' words, and a server that lives on has no use for them. */
 export function forgetWords(fonts: Fonts): void {
   fonts.regular.forget();
   fonts.bold.forget();
-  fonts.chunks.clear();
-  fonts.lines.clear();
   fonts.printable.clear();
 }
 

@@ -4,7 +4,8 @@ import type { Programme } from '../../programme/programme.ts';
 import { emergencyStrip } from './emergency.ts';
 import { drawArtifact, drawFurniture, drawRules, type Pen } from './pen.ts';
 import { plain } from './text.ts';
-import { wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { wrap } from './wrap.ts';
 
 /** Baseline of the foot's last line above the edge of the sheet, points: more than printers leave white. */
 const FOOT_PT = 26;
@@ -70,7 +71,7 @@ function drawStrip(pen: Pen, programme: Programme): void {
 function drawEnds(pen: Pen, left: string, right: string, baselinePt: number): void {
   const { sheet } = pen.look;
   const style = pen.look.style('note', 'quiet');
-  const set = (text: string) => wrap(plain(text, style), Infinity, pen.fonts)[0];
+  const set = (text: string) => wrap(plain(text, style), Infinity, pen.measurer)[0];
   const [leftLine, rightLine] = [set(left), set(right)];
   const roomPt = sheet.rightPt - sheet.leftPt - (rightLine?.widthPt ?? 0) - style.sizePt;
   drawArtifact(pen, 'Pagination', () => {

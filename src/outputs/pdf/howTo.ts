@@ -3,29 +3,27 @@ import type { Exercise } from '../../programme/programme.ts';
 import type { LeafletLabels } from '../../messages/en/labels.ts';
 import { withGap, type Block } from './block.ts';
 import type { Pictured } from './exercise.ts';
-import { factBlocks, type Detail } from './facts.ts';
+import { factBlocks } from './facts.ts';
 import { figureBlocks } from './figures.ts';
 import type { Pen } from './pen.ts';
 import { proseBlocks } from './prose.ts';
 import type { Run } from './run.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
-import { openList, type Tag, open } from './tag.ts';
-import { headingBlock, textBlock } from './text.ts';
+import { type Tag, open } from './tag.ts';
+import { headingBlock, plain, stuck, textBlock } from './text.ts';
 
 /** What the pages after the first need of the exercises. */
 export interface HowTo {
   readonly exercises: readonly Pictured[];
   readonly labels: LeafletLabels;
-  /** What stands on page one already. */
-  readonly detail: Detail;
 }
 
 /** Blocks for a column of text. */
 export function howToBlocks(
   pen: Pen,
   root: Tag,
-  { exercises, labels, detail }: HowTo,
+  { exercises, labels }: HowTo,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
@@ -38,8 +36,8 @@ export function howToBlocks(
       const own = open(tag, 'Sect');
       const { title, body, cautions } = one.exercise;
       return [
-        titleBlock(pen, own, title, detail.setting === 'full' ? '' : one.exercise.doseWords, text, widthPt),
-        ...overleafBlocks(pen, own, one, labels.howFar, detail, text, widthPt),
+        ...titleBlocks(pen, own, title, one.exercise.doseWords, text, widthPt),
+        ...overleafBlocks(pen, own, one, labels.howFar, text, widthPt),
         ...headedProse(pen, own, 4, body, text, widthPt),
         ...cautionBlocks(pen, own, cautions, labels.watchFor, text, widthPt),
       ];
@@ -47,28 +45,21 @@ export function howToBlocks(
   ];
 }
 
-/** The title, on its line the dose in words where page one has it in signs alone. */
-export function titleBlock(
+/** The title, under it the dose in words, which page one has in signs alone. */
+export function titleBlocks(
   pen: Pen,
   parent: Tag,
   title: string,
   doseWords: string,
   text: TextStyle,
   widthPt: number,
-): Block {
+): readonly Block[] {
   const { look } = pen;
-  const head = look.style('heading3');
-  const style: TextStyle = { ...text, colour: look.colour.quiet };
-  return headingBlock(
-    pen,
-    parent,
-    3,
-    title,
-    head,
-    widthPt,
-    look.space.mediumPt,
-    doseWords === '' ? [] : [{ text: `  ${doseWords}`, style, tag: open(parent, 'P') }],
-  );
+  const quiet: TextStyle = { ...text, colour: look.colour.quiet };
+  const head = headingBlock(pen, parent, 3, title, look.style('heading3'), widthPt, look.space.mediumPt);
+  return doseWords === ''
+    ? [head]
+    : [head, stuck(textBlock(pen, parent, 'P', plain(doseWords, quiet), widthPt, 0))];
 }
 
 /** A card's words under headings of a level, each at the head of its first paragraph. */
@@ -86,8 +77,9 @@ export function headedProse(
       return proseBlocks(pen, parent, blocks, text, widthPt, [opening(pen, parent, level, heading, text)]);
     const { look } = pen;
     const style = look.style('label', 'accent');
-    const [first, ...others] = proseBlocks(pen, parent, blocks, text, widthPt);
+    // Opened before what it heads: reading order is the order of opening.
     const above = headingBlock(pen, parent, level, heading, style, widthPt, look.space.smallPt);
+    const [first, ...others] = proseBlocks(pen, parent, blocks, text, widthPt);
     return first ? [above, withGap(first, 0), ...others] : [above];
   });
 }
@@ -113,18 +105,18 @@ export function cautionBlocks(
   return [textBlock(pen, parent, 'P', [head, words], widthPt, pen.look.space.smallPt)];
 }
 
-/** Pictures, captions and landmarks that page one left out; its dose and first landmark are not said again. */
+/** All pictures with their captions, and the landmarks that page one left out. */
 function overleafBlocks(
   pen: Pen,
   parent: Tag,
   { exercise: { figures, howFar }, drawings }: Pictured,
   howFarLabel: string,
-  detail: Detail,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
-  const pictures = detail.setting === 'full' ? [] : figureBlocks(pen, parent, figures, drawings, widthPt);
-  if (detail.whole || howFar.length < 2) return pictures;
-  const far = howFar.slice(1).map((words, at) => ({ label: at === 0 ? howFarLabel : '', text: words }));
-  return [...pictures, ...factBlocks(pen, openList(parent, 'None'), far, text, widthPt)];
+  const pictures = figureBlocks(pen, parent, figures, drawings, widthPt);
+  const [, ...more] = howFar;
+  if (more.length === 0) return pictures;
+  const far = [{ label: howFarLabel, text: more.join(' ') }];
+  return [...pictures, ...factBlocks(pen, parent, far, text, widthPt, pen.look.space.smallPt)];
 }

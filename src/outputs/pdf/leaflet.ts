@@ -7,10 +7,9 @@ import type { Fonts } from './fonts.ts';
 import { bodyBottomPt, drawFurnitures } from './furniture.ts';
 import { drawLater } from './later.ts';
 import { letterRefusals } from './letters.ts';
-import { firstPage, flow, roomPt, turnPage, type Pages } from './pages.ts';
-import { drawRows, fitRows, rowsOf } from './rows.ts';
+import { firstPage } from './pages.ts';
 import { lookOf, type PaperTokens } from './sheet.ts';
-import { drawStart, type Overleaf } from './start.ts';
+import { drawStart } from './start.ts';
 import { looseTag } from './tag.ts';
 
 /** What the shell reads from disk for this room. */
@@ -30,7 +29,7 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   const [missing] = letterRefusals(programme, assets.fonts);
   if (missing) throw new Error(`${missing.code}: ${missing.found}`);
   const { title, clinic, language, startOn, exercises, mark } = programme;
-  const look = lookOf(programme.paper, assets.tokens);
+  const look = lookOf(programme.paper, programme.bodyTypePt, assets.tokens);
   const labels = labelsOf(language).leaflet;
   const pen = openPen({ title, author: clinic.name, language, on: startOn, mark }, assets.fonts, look);
   const root = looseTag('Document');
@@ -39,24 +38,8 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
     exercise,
     drawings: exercise.figures ? drawScene(exercise.figures.scene) : [],
   }));
-  const overleaf = drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
-  drawOverleaf(pages, overleaf);
-  drawLater(pages, root, { programme, exercises: pictured, labels, detail: overleaf.detail });
+  drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
+  drawLater(pages, root, { programme, exercises: pictured, labels });
   drawFurnitures(pen, programme);
   return bytesOf(pen, root);
-}
-
-/** Exercises and safety texts that page one could not hold come before everything else; then a page is open. */
-function drawOverleaf(pages: Pages, { cells, blocks, detail }: Overleaf): void {
-  const { mediumPt, largePt } = pages.pen.look.space;
-  let rows = rowsOf(cells, detail.abreast);
-  turnPage(pages);
-  while (rows.length > 0) {
-    const { drawingPt, count } = fitRows(rows, roomPt(pages), mediumPt);
-    if (count === 0) throw new Error('an exercise is higher than a page');
-    drawRows(pages, rows.slice(0, count), detail.abreast, drawingPt, mediumPt);
-    rows = rows.slice(count);
-    if (rows.length > 0) turnPage(pages);
-  }
-  flow(pages, blocks, 3, largePt);
 }

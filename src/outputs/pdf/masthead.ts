@@ -1,6 +1,6 @@
-/** The head of page one: the clinic in the line of the running head, then the title, the dates, for whom and why. */
-import type { Programme } from '../../programme/programme.ts';
+/** The head of page one: the clinic in the line of the running head, then the title, the dates, what to heed. */
 import type { Section } from '../../messages/shapes.ts';
+import type { Programme } from '../../programme/programme.ts';
 import { drawStack, stackHeightPt, type Block } from './block.ts';
 import { setBoundingBox } from './drawing.ts';
 import type { Pen } from './pen.ts';
@@ -20,7 +20,6 @@ export function mastheadBlock(
   root: Tag,
   programme: Programme,
   logo: Uint8Array | null,
-  opening: TextStyle,
   widthPt: number,
 ): Block {
   const { look } = pen;
@@ -32,8 +31,7 @@ export function mastheadBlock(
   const title = headingBlock(pen, root, 1, programme.title, look.style('heading1'), titlePt, TITLE_GAP_PT);
   const below = [
     text(programme.dates, look.style('label', 'accent'), look.space.hairPt),
-    text(programme.opening.join(' '), opening, look.space.smallPt),
-    ...precautionBlocks(pen, root, programme.precautions, opening, widthPt),
+    ...precautionBlocks(pen, root, programme.precautions, look.style('body'), widthPt),
   ];
   const topPt = clinic.heightPt + TITLE_GAP_PT;
   const belowPt = topPt + Math.max(title.heightPt, mark?.heightPt ?? 0) + look.space.hairPt;
@@ -84,8 +82,8 @@ function clinicBlock(pen: Pen, root: Tag, { clinic, clinician }: Programme, widt
     { text: clinic.contact.join(' · '), style: quiet },
   ];
   const author = plain(clinician, quiet);
-  const authorPt = naturalWidthPt(author, pen.fonts);
-  const lastPt = wrap(reach, widthPt, pen.fonts).at(-1)?.widthPt ?? 0;
+  const authorPt = naturalWidthPt(author, pen.measurer);
+  const lastPt = wrap(reach, widthPt, pen.measurer).at(-1)?.widthPt ?? 0;
   const besides = lastPt + look.space.largePt + authorPt <= widthPt;
   const left = textBlock(pen, root, 'P', reach, widthPt, 0);
   const right = textBlock(pen, root, 'P', author, widthPt, 0);

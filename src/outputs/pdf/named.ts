@@ -4,7 +4,7 @@ import type { LeafletLabels } from '../../messages/en/labels.ts';
 import type { NamedExercise, Programme } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
 import { figureBlocks } from './figures.ts';
-import { cautionBlocks, headedProse, titleBlock } from './howTo.ts';
+import { cautionBlocks, headedProse, titleBlocks } from './howTo.ts';
 import type { Pen } from './pen.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
@@ -40,7 +40,7 @@ function oneBlocks(
   const quiet: TextStyle = { ...text, colour: look.colour.quiet };
   const drawings = figures === null ? [] : drawScene(figures.scene);
   return [
-    titleBlock(pen, tag, title, '', text, widthPt),
+    ...titleBlocks(pen, tag, title, '', text, widthPt),
     stuck(textBlock(pen, tag, 'P', plain(where, quiet), widthPt, look.space.hairPt)),
     stuck(textBlock(pen, tag, 'P', plain(side, text), widthPt, 0)),
     ...figureBlocks(pen, tag, figures, drawings, widthPt),

@@ -4,18 +4,22 @@ import type { EmbeddedFont } from 'pdfkit';
 import { forEachWord, TABULAR, type Face } from './fonts.ts';
 import type { TextStyle } from './sheet.ts';
 
+/** A place of text: tenths of a point, a thirtieth of a millimetre. */
+function place(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
 /** A number as PDF writes it: hundredths of a point, no exponent. */
 export function pt(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
 
-const known = new Map<string, string>();
-
 /** `#rrggbb` as three operands of `rg` or `RG`. */
 export function rgb(colour: string): string {
-  const written = known.get(colour) ?? rgbOf(colour);
-  known.set(colour, written);
-  return written;
+  const value = Number.parseInt(colour.slice(1), 16);
+  return [value >> 16, (value >> 8) & 255, value & 255]
+    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
+    .join(' ');
 }
 
 /** Stroked lines of one width: `[x1, y1, x2, y2]` each, points. */
@@ -30,9 +34,6 @@ export function ruleOperators(
   return `q ${pt(widthPt)} w ${rgb(colour)} RG ${lines.join(' ')} S Q`;
 }
 
-/** Slant of emphasis: tangent of 10 degrees, enough to be seen, too little to be taken for another face [choice]. */
-const SLANT = 0.1763;
-
 /**
  * One stretch of text from its left end on a baseline, points from the upper left corner. It does what pdfkit's own
  * text does, in one string instead of ten: glyphs into the font's subset, kerning between them.
@@ -41,35 +42,24 @@ export function textOperators(
   font: EmbeddedFont,
   face: Face,
   text: string,
-  { sizePt, colour, tabular, slanted }: TextStyle,
+  { sizePt, colour, tabular }: TextStyle,
   xPt: number,
   baselinePt: number,
 ): string {
   // The page counts down, letters are drawn upwards.
-  const matrix = `1 0 ${slanted ? SLANT : 0} -1 ${pt(xPt)} ${pt(baselinePt)}`;
+  const matrix = `1 0 0 -1 ${place(xPt)} ${place(baselinePt)}`;
   const shown = shownGlyphs(font, face, text, tabular);
   return `BT ${rgb(colour)} rg /${font.id} ${pt(sizePt)} Tf ${matrix} Tm [${shown}] TJ ET`;
 }
 
 /** Shaped as it was measured: word by word, or whole in tabular figures. */
 function shownGlyphs(font: EmbeddedFont, face: Face, text: string, tabular: boolean): string {
-  if (tabular) return `<${shownRun(font, face.font.layout(text, TABULAR))}>`;
+  if (tabular) return `<${showRun(font, face.font.layout(text, TABULAR))}>`;
   let shown = '<';
   forEachWord(text, (word) => {
-    shown += shownRun(font, face.font.layout(word));
+    shown += showRun(font, face.font.layout(word));
   });
   return `${shown}>`;
-}
-
-/** What each document has shown already, in the codes of its own subset: half the words of a leaflet come again. */
-const shownBy = new WeakMap<EmbeddedFont, Map<GlyphRun, string>>();
-
-function shownRun(font: EmbeddedFont, run: GlyphRun): string {
-  const runs = shownBy.get(font) ?? new Map<GlyphRun, string>();
-  shownBy.set(font, runs);
-  const shown = runs.get(run) ?? showRun(font, run);
-  runs.set(run, shown);
-  return shown;
 }
 
 function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
@@ -83,11 +73,4 @@ function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
     if (kern !== 0) shown += `> ${Math.round(kern)} <`;
   });
   return shown;
-}
-
-function rgbOf(colour: string): string {
-  const value = Number.parseInt(colour.slice(1), 16);
-  return [value >> 16, (value >> 8) & 255, value & 255]
-    .map((part) => String(Math.round((part / 255) * 1000) / 1000))
-    .join(' ');
 }

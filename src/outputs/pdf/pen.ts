@@ -1,16 +1,22 @@
 /** Draws on the page in hand: lines of text, rules, boxes and paths. Where things go is decided elsewhere. */
 import type PDFDocument from 'pdfkit';
+import type { Drawing } from '../../drawing/drawing.ts';
 import type { Fonts } from './fonts.ts';
+import type { Line, Measurer, Piece } from './measurer.ts';
 import { pt, rgb, ruleOperators, textOperators } from './operators.ts';
+import type { Form } from './pdfkit/form.ts';
 import type { Look, TextStyle } from './sheet.ts';
 import { SIGNS, type Sign } from './signs.ts';
 import { elementOf, looseTag, mark, open, type Tag } from './tag.ts';
-import type { Line, Piece } from './wrap.ts';
 
 export interface Pen {
   readonly doc: PDFDocument;
   readonly fonts: Fonts;
+  /** Measures words for this document alone. */
+  readonly measurer: Measurer;
   readonly look: Look;
+  /** Drawings that are in the file already. */
+  readonly forms: Map<Drawing, Form>;
   /** The file, once the document is ended. */
   readonly bytes: Promise<Uint8Array>;
 }
@@ -62,7 +68,8 @@ function drawMixed(
       const [{ href, tag: own = tag }] = group;
       const draw = () => drawPieces(pen, group, xPt, baselinePt);
       if (href !== undefined || own !== waiting.tag) turnTo(own);
-      if (href === undefined) waiting.draws.push(draw);
+      // A space that a link ends with at a line's head is no link to click on.
+      if (href === undefined || wordsOf(group) === '') waiting.draws.push(draw);
       else drawLink(pen, own, group, href, xPt, baselinePt, draw);
     }
   });
@@ -167,10 +174,7 @@ function drawLink(
   const leftPt = xPt + first.xPt;
   const widthPt = last.xPt + last.widthPt - first.xPt;
   const sizePt = first.style.sizePt;
-  const words = group
-    .map((piece) => piece.text)
-    .join('')
-    .trim();
+  const words = wordsOf(group);
   const link = open(tag, 'Link');
   mark(link, draw);
   pen.doc.link(leftPt, baselinePt - sizePt * CAPITAL_EM, widthPt, sizePt, href, {
@@ -181,6 +185,13 @@ function drawLink(
   elementOf(link).end();
   const underPt = baselinePt + 0.15 * sizePt;
   drawRules(pen, [[leftPt, underPt, leftPt + widthPt, underPt]], pen.look.line.hairPt, first.style.colour);
+}
+
+function wordsOf(group: Group): string {
+  return group
+    .map(({ text }) => text)
+    .join('')
+    .trim();
 }
 
 /** pdfkit writes a plain string as a name; only a boxed one becomes a text. */

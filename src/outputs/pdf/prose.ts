@@ -1,14 +1,15 @@
 /** The words of a card, a section or a sentence list as blocks. */
 import type { Block as ProseBlock, Inline, ListEntry } from '../../content/prose/block.ts';
 import { isOutward } from '../../content/prose/link.ts';
-import type { Part } from '../../messages/shapes.ts';
+import type { Part, Table } from '../../messages/shapes.ts';
 import { kept, type Block } from './block.ts';
+import { factBlocks } from './facts.ts';
 import type { Pen } from './pen.ts';
 import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { tableBlock } from './table.ts';
 import type { Tag } from './tag.ts';
-import { listBlocks, plain, textBlock, type Entry } from './text.ts';
+import { listBlocks, plain, stuck, textBlock, type Entry } from './text.ts';
 
 /** A table no higher than this stays whole, points. */
 const WHOLE_PT = 200;
@@ -55,13 +56,14 @@ export function partBlocks(
   widthPt: number,
 ): readonly Block[] {
   const gapPt = pen.look.space.smallPt;
-  return parts.flatMap((part): readonly Block[] => {
-    if (part.kind === 'table')
-      return [kept(tableBlock(pen, parent, part.table, style, widthPt, gapPt), WHOLE_PT)];
-    if (part.kind === 'paragraph')
-      return [
-        textBlock(pen, parent, 'P', plain(part.text, weighted(pen, style, part.weight)), widthPt, gapPt),
-      ];
+  return parts.flatMap((part, at): readonly Block[] => {
+    if (part.kind === 'table') return tableBlocks(pen, parent, part.table, style, widthPt, gapPt);
+    if (part.kind === 'paragraph') {
+      const runs = plain(part.text, weighted(pen, style, part.weight));
+      const block = textBlock(pen, parent, 'P', runs, widthPt, gapPt);
+      // What is said of a table stays with it.
+      return [parts[at + 1]?.kind === 'table' ? stuck(block) : block];
+    }
     return listBlocks(
       pen,
       parent,
@@ -71,6 +73,23 @@ export function partBlocks(
       gapPt,
     );
   });
+}
+
+/** A table; of a single row its cells as a list, since there is nothing to compare. */
+function tableBlocks(
+  pen: Pen,
+  parent: Tag,
+  table: Table,
+  style: TextStyle,
+  widthPt: number,
+  gapPt: number,
+): readonly Block[] {
+  const [only, ...others] = table.rows;
+  if (!only || others.length > 0)
+    return [kept(tableBlock(pen, parent, table, style, widthPt, gapPt), WHOLE_PT)];
+  const facts = only.map((text, at) => ({ label: table.columns[at] ?? '', text }));
+  const said = facts.filter(({ text }) => text !== '');
+  return factBlocks(pen, parent, said, style, widthPt, gapPt, table.caption);
 }
 
 /** An entry of plain text, nothing under it. */
@@ -98,8 +117,7 @@ function runsOf(inlines: readonly Inline[], style: TextStyle, href?: string): re
     // The library's pages do not lie beside a printed sheet.
     if (inline.kind === 'link')
       return runsOf(inline.children, style, isOutward(inline.href) ? inline.href : undefined);
-    const marked: TextStyle =
-      inline.kind === 'strong' ? { ...style, cut: 'bold' } : { ...style, slanted: true };
-    return runsOf(inline.children, marked, href);
+    // The typeface has no italic on paper, and a slanted upright is none: what is stressed is bold.
+    return runsOf(inline.children, { ...style, cut: 'bold' }, href);
   });
 }

@@ -2,7 +2,8 @@
 import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
 import type { Run } from './run.ts';
 import { mark, type Tag } from './tag.ts';
-import { wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { wrap } from './wrap.ts';
 
 /** What the rows of a table have in common. */
 export interface Columns {
@@ -44,7 +45,7 @@ export function rowOf(
     const [tag, columnPt = 0] = [tags[at], columns.widthsPt[at]];
     const widthPt = columnPt - columns.gutterPt;
     const blank = runs.length > 0 ? null : at >= columns.boxesFrom ? 'box' : 'dash';
-    if (tag) set.push({ lines: wrap(runs, widthPt, pen.fonts), tag, xPt, widthPt, blank });
+    if (tag) set.push({ lines: wrap(runs, widthPt, pen.measurer), tag, xPt, widthPt, blank });
     xPt += columnPt;
   });
   return rowWith(columns, set, leadingOf(cells));

@@ -1,12 +1,12 @@
-/** Exercises two or three in a row, hairlines between the rows, figures as tall as the room allows. */
+/** Exercises two or three in a row, hairlines between the rows, bodies of one size and as tall as the room allows. */
 import type { ExerciseCell } from './exercise.ts';
 import { columnsOf, type Pages } from './pages.ts';
 import { drawRules } from './pen.ts';
 
 export type Row = readonly ExerciseCell[];
 
-/** Heights between which the drawings of an exercise are set, points; below 14 mm a posture is hard to tell [choice]. */
-const DRAWING_PT = { least: 40, most: 106, step: 4 };
+/** Points of paper a millimetre of the pictured world; below the least a posture is hard to tell [choice]. */
+const SCALE = { least: 0.028, most: 0.056, step: 0.002 };
 
 /** Exercises in rows of so many. */
 export function rowsOf(cells: readonly ExerciseCell[], abreast: number): readonly Row[] {
@@ -15,30 +15,32 @@ export function rowsOf(cells: readonly ExerciseCell[], abreast: number): readonl
   );
 }
 
-/** The tallest drawings with which all rows go into the room; with the smallest, as many rows as go in. */
+/** The largest scale with which all rows go into the room; where none does, as many rows as go in with the least. */
 export function fitRows(
   rows: readonly Row[],
   roomPt: number,
   gapPt: number,
-): { drawingPt: number; count: number } {
-  for (let drawingPt = DRAWING_PT.most; drawingPt >= DRAWING_PT.least; drawingPt -= DRAWING_PT.step)
-    if (rowsHeightPt(rows, drawingPt, gapPt) <= roomPt) return { drawingPt, count: rows.length };
-  const drawingPt = DRAWING_PT.least;
-  const tooMany = rows.findIndex((_, at) => rowsHeightPt(rows.slice(0, at + 1), drawingPt, gapPt) > roomPt);
-  return { drawingPt, count: Math.max(0, tooMany) };
+): { scale: number; count: number } {
+  for (let scale = SCALE.most; scale >= SCALE.least; scale -= SCALE.step)
+    if (rowsHeightPt(rows, scale, gapPt) <= roomPt) return { scale, count: rows.length };
+  const scale = SCALE.least;
+  const tooMany = rows.findIndex((_, at) => rowsHeightPt(rows.slice(0, at + 1), scale, gapPt) > roomPt);
+  const count = Math.max(0, tooMany);
+  // Fewer rows have more room.
+  return count === 0 ? { scale, count } : fitRows(rows.slice(0, count), roomPt, gapPt);
 }
 
-/** Height of rows with drawings of a height and white on both sides of the hairlines between them, points. */
-export function rowsHeightPt(rows: readonly Row[], drawingPt: number, gapPt: number): number {
-  return rows.reduce((sum, row, at) => sum + rowHeightPt(row, drawingPt) + (at === 0 ? 0 : 2 * gapPt), 0);
+/** Height of rows at a scale and white on both sides of the hairlines between them, points. */
+export function rowsHeightPt(rows: readonly Row[], scale: number, gapPt: number): number {
+  return rows.reduce((sum, row, at) => sum + rowHeightPt(row, scale) + (at === 0 ? 0 : 2 * gapPt), 0);
 }
 
-/** Draws rows at the place in hand; a cell with room to spare shows its drawings larger. */
+/** Draws rows at the place in hand. */
 export function drawRows(
   pages: Pages,
   rows: readonly Row[],
   abreast: number,
-  drawingPt: number,
+  scale: number,
   gapPt: number,
 ): void {
   const { sheet, line, colour } = pages.pen.look;
@@ -48,22 +50,13 @@ export function drawRows(
       drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.hairPt, colour.hair);
       pages.yPt += gapPt;
     }
-    const heightPt = rowHeightPt(row, drawingPt);
     columnsOf(pages.pen, abreast, pages.yPt, pages.bottomPt).forEach(({ xPt }, column) => {
-      const cell = row[column];
-      cell?.draw(xPt, pages.yPt, grownDrawingPt(cell, drawingPt, heightPt));
+      row[column]?.draw(xPt, pages.yPt, scale);
     });
-    pages.yPt += heightPt;
+    pages.yPt += rowHeightPt(row, scale);
   });
 }
 
-function grownDrawingPt(cell: ExerciseCell, drawingPt: number, heightPt: number): number {
-  let grownPt = drawingPt;
-  while (grownPt < DRAWING_PT.most && cell.heightPt(grownPt + DRAWING_PT.step) <= heightPt)
-    grownPt += DRAWING_PT.step;
-  return grownPt;
-}
-
-function rowHeightPt(row: Row, drawingPt: number): number {
-  return Math.max(...row.map((cell) => cell.heightPt(drawingPt)));
+function rowHeightPt(row: Row, scale: number): number {
+  return Math.max(...row.map((cell) => cell.heightPt(scale)));
 }

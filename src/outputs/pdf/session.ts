@@ -13,9 +13,9 @@ export function sessionBlock(pen: Pen, parent: Tag, session: NextSession, widthP
   const { look } = pen;
   const large = look.style('heading2');
   const heading = headingBlock(pen, parent, 2, session.heading, large, widthPt, 0);
-  const headingPt = naturalWidthPt(plain(session.heading, large), pen.fonts) + 0.9 * large.sizePt;
+  const headingPt = naturalWidthPt(plain(session.heading, large), pen.measurer) + 0.9 * large.sizePt;
   const fitting = [look.style('body'), look.style('small')].find(
-    (style) => headingPt + naturalWidthPt(whenRuns(pen, session, style), pen.fonts) <= widthPt,
+    (style) => headingPt + naturalWidthPt(whenRuns(pen, session, style), pen.measurer) <= widthPt,
   );
   const style = fitting ?? look.style('body');
   const day = textBlock(

@@ -45,8 +45,6 @@ export interface TextStyle {
   readonly colour: string;
   /** Digits of one width, for columns of numbers. */
   readonly tabular: boolean;
-  /** The typeface has no italic; emphasis is a slight slant. */
-  readonly slanted: boolean;
 }
 
 /** One sheet with the box its text stands in, points from the upper left corner. */
@@ -79,8 +77,9 @@ const PT_PER_MM = 72 / 25.4;
 /** ISO 216 A4 is 210 by 297 mm; ANSI Letter is 8.5 by 11 inches. */
 const SIZES_PT = { A4: [210 * PT_PER_MM, 297 * PT_PER_MM], Letter: [612, 792] } as const;
 
-/** The sheet and styles for a paper size. */
-export function lookOf(paper: 'A4' | 'Letter', tokens: PaperTokens): Look {
+/** The sheet and styles for a paper size, all type grown with the size of running text, points. */
+export function lookOf(paper: 'A4' | 'Letter', bodyPt: number, tokens: PaperTokens): Look {
+  const grown = bodyPt / tokens.type.paper.body.sizePt;
   const colour = tokens.colour.print;
   const [widthPt, heightPt] = SIZES_PT[paper];
   const margin = tokens.sheet.paper;
@@ -101,7 +100,13 @@ export function lookOf(paper: 'A4' | 'Letter', tokens: PaperTokens): Look {
     style: (name, ink = 'ink') => {
       const { sizePt, leadingPt, weight } = tokens.type.paper[name];
       const cut = weight >= 600 ? 'bold' : 'regular';
-      return { cut, sizePt, leadingPt, colour: colour[ink], tabular: false, slanted: false };
+      return {
+        cut,
+        sizePt: sizePt * grown,
+        leadingPt: leadingPt * grown,
+        colour: colour[ink],
+        tabular: false,
+      };
     },
   };
 }

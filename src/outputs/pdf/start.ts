@@ -1,124 +1,127 @@
 /**
- * Page one: enough to start. Who and why, the next session, the pain rule and its kin, when to get help. The safety
- * texts stand at its foot whatever happens; the exercises above them in as much detail as goes in.
+ * Page one: enough to start. Who, the next session, whom to call. The emergency box stands at its foot whatever
+ * happens; exercises, for whom and why, and the safety texts that find no room above it come first overleaf.
  */
 import type { Block } from './block.ts';
-import type { ExerciseCell } from './exercise.ts';
-import type { Detail } from './facts.ts';
-import { place, roomPt, type Pages } from './pages.ts';
-import { drawRules, type Pen } from './pen.ts';
-import { drawRows, fitRows, rowsHeightPt, rowsOf } from './rows.ts';
-import { pourSafety } from './safety.ts';
-import type { TextStyle } from './sheet.ts';
-import { composer, type Parts, type Start, type Way } from './startParts.ts';
+import { pour } from './flow.ts';
+import { columnsOf, flow, place, roomPt, turnPage, type Pages } from './pages.ts';
+import { drawRules } from './pen.ts';
+import { drawRows, fitRows, rowsHeightPt, rowsOf, type Row } from './rows.ts';
+import { SAFETY_COLUMNS } from './safety.ts';
+import {
+  looseEmergency,
+  looseMasthead,
+  looseOpening,
+  looseSafety,
+  looseSession,
+  type Loose,
+  type Session,
+  type Start,
+} from './startParts.ts';
 import { adopt, plant, type Tag } from './tag.ts';
 
-/** What page one left for the pages after it. */
-export interface Overleaf {
-  /** Exercises not on page one at all, and safety texts that found no room: seldom, and never silently cut. */
-  readonly cells: readonly ExerciseCell[];
-  readonly blocks: readonly Block[];
-  readonly detail: Detail;
+/** One way to set page one. */
+interface Way {
+  readonly session: Loose<Session>;
+  readonly abreast: 2 | 3;
+  /** For whom and why stands above the session. */
+  readonly opened: boolean;
 }
 
-/** Draws page one in the first of these ways that holds all exercises; else in the last, and gives what is left. */
-export function drawStart(pages: Pages, root: Tag, start: Start): Overleaf {
-  const parts = composer(pages.pen, start);
-  const ways = waysOf(pages.pen, start.exercises.length);
-  const way = ways.find((one) => planOf(pages, parts(one), one).left === 0) ?? (ways.at(-1) as Way);
-  const chosen = parts(way);
-  for (const loose of chosen.loose) adopt(root, loose);
-  plant(pages.pen.doc, root);
-  return drawParts(pages, chosen, way);
+/** More exercises than these never stand two in a row on one page. */
+const TWO_ABREAST_MOST = 4;
+
+/** White around rules, points; room to spare makes it wider, up to so many times. */
+const GAP_PT = 6;
+const GAP_GROWTH = 2;
+
+/** Where white stands on page one, in gaps: below the masthead, round the session's heading, below the exercises. */
+const GAPS = 4;
+
+/** Draws page one, in the first of the ways that holds all exercises, and the pages that what it left needs. */
+export function drawStart(pages: Pages, root: Tag, start: Start): void {
+  const { pen } = pages;
+  const masthead = looseMasthead(pen, start);
+  const opening = looseOpening(pen, start);
+  const emergency = looseEmergency(pen, start);
+  const safety = looseSafety(pen, start);
+  const roomFor = ({ opened, session }: Way) =>
+    roomPt(pages) -
+    masthead.content.heightPt -
+    (opened ? opening.content.gapPt + opening.content.heightPt : 0) -
+    session.content.heading.heightPt -
+    emergency.content.heightPt -
+    GAPS * GAP_PT;
+  const ways = waysOf(pages, start);
+  const rowsIn = ({ session, abreast }: Way) => rowsOf(session.content.cells, abreast);
+  const fits = (way: Way) => fitRows(rowsIn(way), roomFor(way), GAP_PT).count === rowsIn(way).length;
+  const way = ways.find(fits) ?? (ways.at(-1) as Way);
+  const rows = rowsIn(way);
+  const { scale, count } = fitRows(rows, roomFor(way), GAP_PT);
+  const shown = rows.slice(0, count);
+  const sparePt = roomFor(way) - rowsHeightPt(shown, scale, GAP_PT);
+  const safe = safety.content;
+  const safeHere = count === rows.length && way.opened && goesIn(pages, safe, sparePt - 2 * GAP_PT);
+  const growth = safeHere ? 0 : Math.max(0, sparePt) / (GAPS + 2 * Math.max(0, count - 1));
+  const gapPt = GAP_PT + Math.min(growth, GAP_PT * (GAP_GROWTH - 1));
+
+  hang(pages, root, [masthead, ...(way.opened ? [opening] : []), way.session]);
+  place(pages, [masthead.content, ...(way.opened ? [opening.content] : [])]);
+  pages.yPt += gapPt;
+  drawRule(pages, pages.pen.look.line.heavyPt);
+  pages.yPt += gapPt;
+  place(pages, [way.session.content.heading]);
+  pages.yPt += gapPt;
+  drawRows(pages, shown, way.abreast, scale, gapPt);
+  const boxPt = pages.bottomPt - emergency.content.heightPt;
+  if (safeHere) {
+    hang(pages, root, [safety]);
+    pages.bottomPt = boxPt;
+    flow(pages, safe, SAFETY_COLUMNS, GAP_PT);
+  }
+  hang(pages, root, [emergency]);
+  emergency.content.draw(pages.pen.look.sheet.leftPt, boxPt);
+  hang(pages, root, [...(way.opened ? [] : [opening]), ...(safeHere ? [] : [safety])]);
+  turnPage(pages);
+  drawLeft(pages, rows.slice(count), way);
+  if (!way.opened) flow(pages, [opening.content], 1, pages.pen.look.space.mediumPt);
+  if (!safeHere) flow(pages, safe, SAFETY_COLUMNS, pages.pen.look.space.largePt);
 }
 
-/** More exercises than these never stand on one page in full or two in a row. */
-const FULL_MOST = 4;
-
-/** From the fullest down. 8.5 points of this typeface have the height of small letters that 9 points of Times have. */
-function waysOf({ look }: Pen, exercises: number): readonly Way[] {
-  const [body, small, label] = [look.style('body'), look.style('small'), look.style('label')];
-  const smaller: TextStyle = { ...label, cut: small.cut };
-  const smallest: TextStyle = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
-  const roomy = { safety: small, opening: body, gapPt: 8 };
-  const tight = { safety: smaller, opening: body, gapPt: 7 };
-  const close = { safety: smaller, opening: small, gapPt: 6 };
-  const closest = { safety: smallest, opening: smaller, gapPt: 5 };
-  const full = { setting: 'full', abreast: 2, whole: true } as const;
-  const shorter = { ...full, whole: false };
-  const two = { setting: 'close', abreast: 2, whole: false } as const;
-  const three = { ...two, abreast: 3 } as const;
-  const few = [
-    { detail: { text: small, ...full }, ...roomy },
-    { detail: { text: smaller, ...full }, ...tight },
-    { detail: { text: small, ...shorter }, ...roomy },
-    { detail: { text: smaller, ...shorter }, ...tight },
-    { detail: { text: small, ...two }, ...close },
-    { detail: { text: smaller, ...two }, ...close },
-  ];
-  return [
-    ...(exercises > FULL_MOST ? [] : few),
-    { detail: { text: small, ...three }, ...close },
-    { detail: { text: smaller, ...three }, ...close },
-    { detail: { text: smallest, ...three }, ...closest },
-  ];
+/** From the roomiest: two in a row, for whom and why above them, then overleaf; then three in a row. */
+function waysOf({ pen }: Pages, start: Start): readonly Way[] {
+  const text = pen.look.style('body');
+  const few = start.exercises.length <= TWO_ABREAST_MOST;
+  return (few ? ([2, 3] as const) : ([3] as const)).flatMap((abreast) => {
+    const session = looseSession(pen, start, { text, abreast });
+    return [true, false].map((opened) => ({ session, abreast, opened }));
+  });
 }
 
-/** What goes where on page one; heights in points. */
-interface Plan {
-  readonly safetyPt: number;
-  readonly drawingPt: number;
-  /** Rows of exercises that go in. */
-  readonly rows: number;
-  /** Rows that do not, and safety texts that do not; 0 when the way holds everything. */
-  readonly left: number;
-  /** White around rules, the page's spare room shared among them. */
-  readonly gapPt: number;
+/** Whether the blocks go whole into so much height below what is drawn. */
+function goesIn({ pen }: Pages, blocks: readonly Block[], heightPt: number): boolean {
+  return pour(blocks, columnsOf(pen, SAFETY_COLUMNS, 0, heightPt)).rest.length === 0;
 }
 
-/** Where white stands on page one, in gaps: round the session's heading, below the exercises, round the safety texts. */
-const GAPS = { head: 1, session: 1.5, rows: 1.3, foot: 2 };
-
-/** White that spare room may add to a gap, at most this many times the gap itself. */
-const GAP_GROWTH = 0.7;
-
-function planOf(pages: Pages, parts: Parts, { detail, gapPt }: Way): Plan {
-  const setPt = parts.masthead.heightPt + parts.session.heightPt + parts.emergency.heightPt;
-  const gaps = GAPS.head + GAPS.session + GAPS.rows + GAPS.foot;
-  const roomAtMostPt = roomPt(pages) - setPt - gaps * gapPt;
-  const safetyPt = Math.min(parts.safety.heightPt, roomAtMostPt);
-  const rows = rowsOf(parts.cells, detail.abreast);
-  const { count } = fitRows(rows, roomAtMostPt - safetyPt, gapPt);
-  const { drawingPt } = fitRows(rows.slice(0, count), roomAtMostPt - safetyPt, gapPt);
-  const between = 2 * Math.max(0, count - 1);
-  const sparePt = roomAtMostPt - safetyPt - rowsHeightPt(rows.slice(0, count), drawingPt, gapPt);
-  const grownPt = gapPt + Math.min(Math.max(0, sparePt) / (gaps + between), GAP_GROWTH * gapPt);
-  const left = rows.length - count + (safetyPt < parts.safety.heightPt ? 1 : 0);
-  return { safetyPt, drawingPt, rows: count, left, gapPt: grownPt };
+/** Hangs parts into the tree in the order they are read. */
+function hang({ pen }: Pages, root: Tag, parts: readonly Loose<unknown>[]): void {
+  for (const { tag } of parts) adopt(root, tag);
+  plant(pen.doc, root);
 }
 
-function drawParts(pages: Pages, parts: Parts, way: Way): Overleaf {
-  const { sheet, line, colour } = pages.pen.look;
-  const { gapPt, ...plan } = planOf(pages, parts, way);
-  const { abreast } = way.detail;
-  const rows = rowsOf(parts.cells, abreast);
-  place(pages, [parts.masthead]);
-  pages.yPt += GAPS.head * gapPt;
-  drawRules(pages.pen, [[sheet.leftPt, pages.yPt, sheet.rightPt, pages.yPt]], line.heavyPt, colour.rule);
-  pages.yPt += (GAPS.session * gapPt) / 2;
-  place(pages, [parts.session]);
-  pages.yPt += (GAPS.session * gapPt) / 2;
-  drawRows(pages, rows.slice(0, plan.rows), abreast, plan.drawingPt, gapPt);
-  const emergencyPt = pages.bottomPt - parts.emergency.heightPt;
-  const safetyPt = emergencyPt - gapPt - plan.safetyPt;
-  drawRules(
-    pages.pen,
-    [[sheet.leftPt, safetyPt - gapPt, sheet.rightPt, safetyPt - gapPt]],
-    line.rulePt,
-    colour.rule,
-  );
-  const safety = pourSafety(parts.safety.columns, plan.safetyPt);
-  for (const { block, xPt, yPt } of safety.placed) block.draw(xPt, safetyPt + yPt);
-  parts.emergency.draw(sheet.leftPt, emergencyPt);
-  return { cells: rows.slice(plan.rows).flat(), blocks: safety.rest, detail: way.detail };
+function drawRule({ pen, yPt }: Pages, widthPt: number): void {
+  const { sheet, colour } = pen.look;
+  drawRules(pen, [[sheet.leftPt, yPt, sheet.rightPt, yPt]], widthPt, colour.rule);
+}
+
+/** Exercises that page one could not hold. */
+function drawLeft(pages: Pages, left: readonly Row[], { abreast }: Way): void {
+  let rows = left;
+  while (rows.length > 0) {
+    const { scale, count } = fitRows(rows, roomPt(pages), GAP_PT);
+    if (count === 0) throw new Error('an exercise is higher than a page');
+    drawRows(pages, rows.slice(0, count), abreast, scale, GAP_PT);
+    rows = rows.slice(count);
+    if (rows.length > 0) turnPage(pages);
+  }
 }

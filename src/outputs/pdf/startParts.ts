@@ -8,10 +8,10 @@ import type { Detail } from './facts.ts';
 import { mastheadBlock } from './masthead.ts';
 import { columnWidthPt } from './pages.ts';
 import type { Pen } from './pen.ts';
-import { safetyIn, type Safety } from './safety.ts';
+import { safetyBlocks } from './safety.ts';
 import { sessionBlock } from './session.ts';
-import type { TextStyle } from './sheet.ts';
 import { looseTag, open, type Tag } from './tag.ts';
+import { plain, textBlock } from './text.ts';
 
 /** What page one is made from. */
 export interface Start {
@@ -21,69 +21,52 @@ export interface Start {
   readonly labels: LeafletLabels;
 }
 
-/** One way to set page one. */
-export interface Way {
-  readonly detail: Detail;
-  readonly safety: TextStyle;
-  readonly opening: TextStyle;
-  /** White around rules, points. */
-  readonly gapPt: number;
+/** Blocks with their tags, loose until it is known where they come in reading order. */
+export interface Loose<Content> {
+  readonly content: Content;
+  readonly tag: Tag;
 }
 
-export interface Parts {
-  readonly masthead: Block;
-  readonly session: Block;
+/** The next session: its heading with day and length, its exercises. */
+export interface Session {
+  readonly heading: Block;
   readonly cells: readonly ExerciseCell[];
-  readonly safety: Safety;
-  readonly emergency: Block;
-  /** Their tags in reading order, loose until this way is chosen. */
-  readonly loose: readonly Tag[];
 }
 
-/** Gives the parts for a way; what two ways share is composed once. */
-export function composer(pen: Pen, { programme, exercises, logo, labels }: Start): (way: Way) => Parts {
-  const widthPt = columnWidthPt(pen, 1);
-  const masthead = remembered((opening: TextStyle) => {
-    const loose = looseTag('Sect');
-    return { block: mastheadBlock(pen, loose, programme, logo, opening, widthPt), loose };
-  });
-  const safety = remembered((text: TextStyle) => safetyIn(pen, programme, text));
-  const session = remembered((detail: Detail) => {
-    const loose = looseTag('Sect');
-    const tag = open(loose, 'Sect');
-    const block = sessionBlock(pen, tag, programme.nextSession, widthPt);
+export function looseMasthead(pen: Pen, { programme, logo }: Start): Loose<Block> {
+  return loose((tag) => mastheadBlock(pen, tag, programme, logo, columnWidthPt(pen, 1)));
+}
+
+/** For whom and why. */
+export function looseOpening(pen: Pen, { programme }: Start): Loose<Block> {
+  const { look } = pen;
+  const words = plain(programme.opening.join(' '), look.style('body'));
+  return loose((tag) => textBlock(pen, tag, 'P', words, columnWidthPt(pen, 1), look.space.smallPt));
+}
+
+export function looseSession(
+  pen: Pen,
+  { programme, exercises, labels }: Start,
+  detail: Detail,
+): Loose<Session> {
+  return loose((root) => {
+    const tag = open(root, 'Sect');
+    const heading = sessionBlock(pen, tag, programme.nextSession, columnWidthPt(pen, 1));
     const cellPt = columnWidthPt(pen, detail.abreast);
     const cells = exercises.map((one) => exerciseCell(pen, tag, one, labels.howFar, detail, cellPt));
-    return { block, cells, loose };
+    return { heading, cells };
   });
-  const emergency = remembered((text: TextStyle) => {
-    const loose = looseTag('Sect');
-    return { block: emergencyBlock(pen, loose, programme.emergency, text, widthPt), loose };
-  });
-  return (way) => {
-    const [top, middle] = [masthead(way.opening), session(way.detail)];
-    const [texts, box] = [safety(way.safety), emergency(way.detail.text)];
-    return {
-      masthead: top.block,
-      session: middle.block,
-      cells: middle.cells,
-      safety: texts,
-      emergency: box.block,
-      loose: [top.loose, middle.loose, texts.loose, box.loose],
-    };
-  };
 }
 
-/** The answer for each question, kept. */
-function remembered<Question extends object, Answer>(
-  ask: (question: Question) => Answer,
-): (question: Question) => Answer {
-  const answers = new Map<Question, Answer>();
-  return (question) => {
-    const known = answers.get(question);
-    if (known !== undefined) return known;
-    const answer = ask(question);
-    answers.set(question, answer);
-    return answer;
-  };
+export function looseSafety(pen: Pen, { programme }: Start): Loose<readonly Block[]> {
+  return loose((tag) => safetyBlocks(pen, tag, programme));
+}
+
+export function looseEmergency(pen: Pen, { programme }: Start): Loose<Block> {
+  return loose((tag) => emergencyBlock(pen, tag, programme.emergency, columnWidthPt(pen, 1)));
+}
+
+function loose<Content>(compose: (tag: Tag) => Content): Loose<Content> {
+  const tag = looseTag('Sect');
+  return { content: compose(tag), tag };
 }

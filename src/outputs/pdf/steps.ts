@@ -1,32 +1,25 @@
 /**
- * Every number of every step. The present one: exercises side by side, a row for each number. The steps to come stand
- * back: of each exercise what is new, in a run of words. For who hears the file, both are tables of one header and one
- * cell a number.
+ * Every number of every step. The present one is a table: exercises side by side, a row for each number. Of the steps
+ * to come stands what is new, a list for each exercise.
  */
 import type { LeafletLabels } from '../../messages/en/labels.ts';
 import { type Prescription, type StepTable } from '../../programme/programme.ts';
 import { CELLS, type CellName } from '../../decisions/terms/cell.ts';
 import { kept, type Block } from './block.ts';
-import { FURNITURE, type Pen } from './pen.ts';
+import { factBlocks, type Fact } from './facts.ts';
+import type { Pen } from './pen.ts';
 import { plainEntry } from './prose.ts';
-import type { Run } from './run.ts';
 import { sectionGapPt } from './section.ts';
 import type { TextStyle } from './sheet.ts';
 import { gridBlock, GUTTER_PT, wishesOf, type Grid } from './table.ts';
 import { open, type Tag } from './tag.ts';
-import { headingBlock, listBlocks, plain, runsBlock, stuck, textBlock } from './text.ts';
+import { headingBlock, listBlocks, plain, stuck, textBlock } from './text.ts';
 
 /** Exercises beside one another before a second table is begun: a column must hold a few words. */
 const ABREAST = 6;
 
 /** A table higher than this may be parted, points. */
-const WHOLE_PT = 430;
-
-/** How the steps to come are set: what is said of them, and their numbers. */
-export interface Preview {
-  readonly text: TextStyle;
-  readonly preview: TextStyle;
-}
+const WHOLE_PT = 640;
 
 /** The present step as blocks for one wide column. */
 export function presentBlocks(
@@ -52,16 +45,14 @@ export function comingBlocks(
   root: Tag,
   steps: readonly StepTable[],
   labels: LeafletLabels,
-  { text, preview }: Preview,
+  text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   if (steps.every((step) => step.present)) return [];
   const tag = open(root, 'Sect');
   return [
     headingBlock(pen, tag, 2, labels.steps, pen.look.style('heading2'), widthPt, sectionGapPt(text)),
-    ...steps.flatMap((step) =>
-      step.present ? [] : stepBlocks(pen, tag, step, labels, { text, preview }, widthPt),
-    ),
+    ...steps.flatMap((step) => (step.present ? [] : stepBlocks(pen, tag, step, labels, text, widthPt))),
   ];
 }
 
@@ -124,7 +115,7 @@ function stepBlocks(
   parent: Tag,
   step: StepTable,
   labels: LeafletLabels,
-  { text: body, preview }: Preview,
+  body: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   const { look } = pen;
@@ -140,40 +131,18 @@ function stepBlocks(
           stuck(textBlock(pen, tag, 'P', plain(labels.goOnWhen, { ...body, cut: 'bold' }), widthPt, smallPt)),
         ]),
     ...listBlocks(pen, tag, goOn, false, widthPt, hairPt),
-    ...step.prescriptions
-      .filter(({ news }) => news.length > 0)
-      .map((prescription) => runInTable(pen, tag, step, prescription, preview, widthPt)),
+    ...step.prescriptions.flatMap((prescription) =>
+      factBlocks(pen, tag, newsOf(step, prescription), body, widthPt, smallPt, prescription.title),
+    ),
   ];
 }
 
-/** One exercise of a step to come: a table whose rows follow one another like the words of a paragraph. */
-function runInTable(
-  pen: Pen,
-  parent: Tag,
-  step: StepTable,
-  prescription: Prescription,
-  aside: TextStyle,
-  widthPt: number,
-): Block {
-  const quiet: TextStyle = { ...aside, colour: pen.look.colour.quiet };
-  const label: TextStyle = { ...quiet, slanted: true };
-  const dot: Run = { text: '\u00a0· ', style: quiet, tag: FURNITURE };
-  const table = open(parent, 'Table');
-  const title: Run = {
-    text: prescription.title,
-    style: { ...quiet, cut: 'bold' },
-    tag: open(table, 'Caption'),
-  };
-  const body = open(table, 'TBody');
-  const rows = CELLS.filter((cell) => prescription.news.includes(cell)).flatMap((cell): readonly Run[] => {
-    const row = open(body, 'TR');
-    return [
-      dot,
-      { text: `${step.columns[cell]} `, style: label, tag: open(row, 'TH', { scope: 'Row' }) },
-      { text: textOf(prescription, cell), style: quiet, tag: open(row, 'TD') },
-    ];
-  });
-  return kept(runsBlock(pen, table, [title, ...rows], widthPt, pen.look.space.smallPt), WHOLE_PT);
+/** What a step to come changes of an exercise. */
+function newsOf(step: StepTable, prescription: Prescription): readonly Fact[] {
+  return CELLS.filter((cell) => prescription.news.includes(cell)).map((cell) => ({
+    label: step.columns[cell],
+    text: textOf(prescription, cell),
+  }));
 }
 
 function textOf(prescription: Prescription, name: CellName): string {

@@ -63,8 +63,8 @@ export function wishesOf(
 ): readonly Wish[] {
   return head.map((top, at) => {
     const cells = [top, ...rows.map((row) => row[at] ?? [])];
-    const naturals = cells.map((runs) => naturalWidthPt(runs, pen.fonts));
-    const words = cells.map((runs) => widestWordPt(runs, pen.fonts));
+    const naturals = cells.map((runs) => naturalWidthPt(runs, pen.measurer));
+    const words = cells.map((runs) => widestWordPt(runs, pen.measurer));
     const wholes = naturals.filter((width) => width <= wholePt);
     return {
       leastPt: Math.max(...words, ...wholes) + gutterPt,

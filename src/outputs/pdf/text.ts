@@ -4,7 +4,8 @@ import { drawLines, type Pen } from './pen.ts';
 import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { open, openList, type Bookmark, type Tag, type TagName } from './tag.ts';
-import { naturalWidthPt, wrap, type Line } from './wrap.ts';
+import type { Line } from './measurer.ts';
+import { naturalWidthPt, wrap } from './wrap.ts';
 
 /** A paragraph may be parted only where two lines stay on each side. */
 const LINES_KEPT = 2;
@@ -29,7 +30,7 @@ export function textBlock(
 /** Runs as the content of an element that is there already, or of those they bring along. */
 export function runsBlock(pen: Pen, tag: Tag, runs: readonly Run[], widthPt: number, gapPt: number): Block {
   const leadingPt = Math.max(...runs.map((run) => run.style.leadingPt));
-  return linesBlock(pen, tag, wrap(runs, widthPt, pen.fonts), leadingPt, gapPt);
+  return linesBlock(pen, tag, wrap(runs, widthPt, pen.measurer), leadingPt, gapPt);
 }
 
 /** The block whole, and kept with what follows. */
@@ -37,7 +38,7 @@ export function stuck({ heightPt, gapPt, draw }: Block): Block {
   return { heightPt, gapPt, keepWithNext: true, draw };
 }
 
-/** A heading that stays with what follows and may become a bookmark; `aside` are words on its line that head nothing. */
+/** A heading that stays with what follows and may become a bookmark. */
 export function headingBlock(
   pen: Pen,
   parent: Tag,
@@ -46,10 +47,9 @@ export function headingBlock(
   style: TextStyle,
   widthPt: number,
   gapPt: number,
-  aside: readonly Run[] = [],
 ): Block {
   const tag = open(parent, `H${level}`);
-  const block = stuck(runsBlock(pen, tag, [{ text, style }, ...aside], widthPt, gapPt));
+  const block = stuck(runsBlock(pen, tag, [{ text, style }], widthPt, gapPt));
   const bookmark: Bookmark = { title: text, level, at: null };
   tag.bookmark = bookmark;
   return {
@@ -100,7 +100,8 @@ export function listBlocks(
   if (!style) return [];
   const list = openList(parent, ordered ? 'Decimal' : 'Disc');
   const labels = entries.map((_, at) => plain(ordered ? `${at + 1}.` : '•', style));
-  const indentPt = Math.max(...labels.map((label) => naturalWidthPt(label, pen.fonts))) + style.sizePt * 0.5;
+  const indentPt =
+    Math.max(...labels.map((label) => naturalWidthPt(label, pen.measurer))) + style.sizePt * 0.5;
   return entries.flatMap((entry, at) => {
     const item = open(list, 'LI');
     const label = textBlock(pen, item, 'Lbl', labels[at] ?? [], indentPt, 0);
@@ -122,14 +123,25 @@ export function listBlocks(
   });
 }
 
+/** An entry higher than this, in lines, may be parted: the part without a label would be taken for a paragraph [choice]. */
+const LINES_WHOLE = 12;
+
 /** A block moved right, with a label drawn beside its first line. */
 function hanging(block: Block, indentPt: number, label: Block | null): Block {
-  return {
-    ...block,
-    draw: (xPt, yPt) => {
+  const whole = label !== null && block.heightPt <= LINES_WHOLE * label.heightPt;
+  const { heightPt, gapPt, keepWithNext } = block;
+  const drawn = {
+    heightPt,
+    gapPt,
+    keepWithNext,
+    draw: (xPt: number, yPt: number) => {
       label?.draw(xPt, yPt);
       block.draw(xPt + indentPt, yPt);
     },
+  };
+  if (whole) return drawn;
+  return {
+    ...drawn,
     split: (roomPt) => {
       const parts = block.split?.(roomPt);
       return parts ? [hanging(parts[0], indentPt, label), hanging(parts[1], indentPt, null)] : null;

@@ -1,6 +1,6 @@
 /** Runs as words: chunks that may not be parted, and what is done where they must be. */
-import { chunksOf, lettersWidthPt, type Chunk } from './chunks.ts';
-import type { Fonts } from './fonts.ts';
+import { chunksOf, lettersWidthPt } from './chunks.ts';
+import type { Chunk, Measurer } from './measurer.ts';
 import type { Run } from './run.ts';
 
 /** Chunks one after the other, each with the run it comes from. */
@@ -16,18 +16,18 @@ const GRAPHEME = /.\p{M}*/gsu;
 export const DUST_PT = 0.01;
 
 /** Chunks to be measured: one run's as they are kept, since a table asks for those of every cell. */
-export function chunksIn(runs: readonly Run[], fonts: Fonts): readonly Chunk[] {
+export function chunksIn(runs: readonly Run[], measurer: Measurer): readonly Chunk[] {
   const [only] = runs;
-  const chunks = only && runs.length === 1 ? chunksOf(only.text, only.style, fonts) : [];
-  return chunks[0]?.text ? chunks : textOf(runs, fonts).chunks;
+  const chunks = only && runs.length === 1 ? chunksOf(only.text, only.style, measurer) : [];
+  return chunks[0]?.text ? chunks : textOf(runs, measurer).chunks;
 }
 
 /** The runs in chunks, from the first that has a letter: what stands before it is not set. */
-function textOf(runs: readonly Run[], fonts: Fonts): Text {
+function textOf(runs: readonly Run[], measurer: Measurer): Text {
   const chunks: Chunk[] = [];
   const owners: Run[] = [];
   for (const run of runs)
-    for (const chunk of chunksOf(run.text, run.style, fonts)) {
+    for (const chunk of chunksOf(run.text, run.style, measurer)) {
       if (chunks.length === 0 && chunk.text === '') continue;
       chunks.push(chunk);
       owners.push(run);
@@ -49,19 +49,19 @@ export function sumPt(chunks: readonly Chunk[], from: number, end: number): numb
 }
 
 /** The runs in chunks no word of which is wider than a room in points, unless one letter is. */
-export function textWithin(runs: readonly Run[], roomPt: number, fonts: Fonts): Text {
-  const text = textOf(runs, fonts);
-  return hasTooWide(text.chunks, roomPt) ? broken(text, roomPt, fonts) : text;
+export function textWithin(runs: readonly Run[], roomPt: number, measurer: Measurer): Text {
+  const text = textOf(runs, measurer);
+  return hasTooWide(text.chunks, roomPt) ? broken(text, roomPt, measurer) : text;
 }
 
 /** The text with every word too wide for a line taken apart into letters, with a chance to break at each full line. */
-function broken(text: Text, roomPt: number, fonts: Fonts): Text {
+function broken(text: Text, roomPt: number, measurer: Measurer): Text {
   const chunks: Chunk[] = [];
   const runs: Run[] = [];
   for (let from = 0, end = 0; from < text.chunks.length; from = end) {
     end = wordEnd(text.chunks, from);
     const word = { chunks: text.chunks.slice(from, end), runs: text.runs.slice(from, end) };
-    const set = isTooWide(text.chunks, from, end, roomPt) ? inLetters(word, roomPt, fonts) : word;
+    const set = isTooWide(text.chunks, from, end, roomPt) ? inLetters(word, roomPt, measurer) : word;
     chunks.push(...set.chunks);
     runs.push(...set.runs);
   }
@@ -80,7 +80,7 @@ function isTooWide(chunks: readonly Chunk[], from: number, end: number, roomPt: 
   return sumPt(chunks, from, end) > roomPt + DUST_PT;
 }
 
-function inLetters(word: Text, roomPt: number, fonts: Fonts): Text {
+function inLetters(word: Text, roomPt: number, measurer: Measurer): Text {
   const chunks: Chunk[] = [];
   const runs: Run[] = [];
   let usedPt = 0;
@@ -91,7 +91,7 @@ function inLetters(word: Text, roomPt: number, fonts: Fonts): Text {
   word.chunks.forEach((chunk, at) => {
     const run = word.runs[at] as Run;
     for (const text of chunk.text.match(GRAPHEME) ?? []) {
-      const widthPt = lettersWidthPt(text, run.style, fonts);
+      const widthPt = lettersWidthPt(text, run.style, measurer);
       if (usedPt > 0 && usedPt + widthPt > roomPt) {
         endWith({ then: 'break', spacePt: 0 });
         usedPt = 0;

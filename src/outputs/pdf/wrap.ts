@@ -1,45 +1,25 @@
 /** Text into lines: where to break, and how wide each piece is. Pure measuring; nothing is drawn here. */
-import type { Chunk } from './chunks.ts';
-import type { Fonts } from './fonts.ts';
-import { recall, type Memory } from './memory.ts';
+import { recall, type Chunk, type Line, type Measurer, type Piece } from './measurer.ts';
 import type { Run } from './run.ts';
 import type { TextStyle } from './sheet.ts';
 import { SIGNS } from './signs.ts';
 import { chunksIn, DUST_PT, sumPt, textWithin, wordEnd, type Text } from './words.ts';
 
-/** A run's part on one line. Every line but a paragraph's last keeps the space it was broken at, for who reads aloud. */
-export interface Piece extends Run {
-  readonly xPt: number;
-  readonly widthPt: number;
-}
-
-export interface Line {
-  readonly pieces: readonly Piece[];
-  /** Without the space at the end. */
-  readonly widthPt: number;
-}
-
 /**
  * The lines of these runs at a width in points (above 0). No line is wider than the width unless one letter is; a word
  * wider than the width is broken between letters. No text gives no line.
  */
-export function wrap(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly Line[] {
+export function wrap(runs: readonly Run[], roomPt: number, measurer: Measurer): readonly Line[] {
   const [only] = runs;
-  if (runs.length !== 1 || !only || only.tag || only.href !== undefined) return wrapped(runs, roomPt, fonts);
+  if (runs.length !== 1 || !only || only.tag || only.href !== undefined)
+    return wrapped(runs, roomPt, measurer);
   // A page is tried in several ways before it is drawn, mostly with the same words at the same width.
-  const memory = fonts.lines as Memory<Wrapped>;
   return recall(
-    memory,
+    measurer.wrapped,
     only.text,
     (known) => known.roomPt === roomPt && isSame(known.style, only.style),
-    () => ({ style: only.style, roomPt, lines: wrapped(runs, roomPt, fonts) }),
+    () => ({ style: only.style, roomPt, lines: wrapped(runs, roomPt, measurer) }),
   ).lines;
-}
-
-interface Wrapped {
-  readonly style: TextStyle;
-  readonly roomPt: number;
-  readonly lines: readonly Line[];
 }
 
 function isSame(one: TextStyle, other: TextStyle): boolean {
@@ -49,14 +29,13 @@ function isSame(one: TextStyle, other: TextStyle): boolean {
       one.sizePt === other.sizePt &&
       one.leadingPt === other.leadingPt &&
       one.colour === other.colour &&
-      one.tabular === other.tabular &&
-      one.slanted === other.slanted)
+      one.tabular === other.tabular)
   );
 }
 
-function wrapped(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly Line[] {
+function wrapped(runs: readonly Run[], roomPt: number, measurer: Measurer): readonly Line[] {
   const lines: Line[] = [];
-  const text = textWithin(runs, roomPt, fonts);
+  const text = textWithin(runs, roomPt, measurer);
   const { chunks } = text;
   let [first, usedPt] = [0, 0];
   for (let at = 0; at < chunks.length;) {
@@ -74,9 +53,9 @@ function wrapped(runs: readonly Run[], roomPt: number, fonts: Fonts): readonly L
 }
 
 /** Width in points of runs set in one line. */
-export function naturalWidthPt(runs: readonly Run[], fonts: Fonts): number {
+export function naturalWidthPt(runs: readonly Run[], measurer: Measurer): number {
   let [lineWidthPt, lastSpacePt] = [0, 0];
-  for (const { widthPt, spacePt } of chunksIn(runs, fonts)) {
+  for (const { widthPt, spacePt } of chunksIn(runs, measurer)) {
     lineWidthPt += widthPt + spacePt;
     lastSpacePt = spacePt;
   }
@@ -84,9 +63,9 @@ export function naturalWidthPt(runs: readonly Run[], fonts: Fonts): number {
 }
 
 /** Width in points of the widest part that may not be broken. */
-export function widestWordPt(runs: readonly Run[], fonts: Fonts): number {
+export function widestWordPt(runs: readonly Run[], measurer: Measurer): number {
   let [widestPt, wordPt] = [0, 0];
-  for (const { widthPt, then } of chunksIn(runs, fonts)) {
+  for (const { widthPt, then } of chunksIn(runs, measurer)) {
     wordPt += widthPt;
     widestPt = Math.max(widestPt, wordPt);
     if (then !== 'chunk') wordPt = 0;

@@ -56,7 +56,7 @@ export function recordOf(
     cert: certTable(decided),
     settings: settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
-    note: noteLines(decided, week.gaveUp),
+    note: noteLines(decided, week.gaveUp, (id) => nameOf(id, person)),
   };
 }
 

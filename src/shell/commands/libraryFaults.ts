@@ -62,7 +62,10 @@ function clinicTexts({ name, contact, emergency }: Clinic): { readonly path: Pat
     { path: ['name'], text: name },
     ...contact.map((text, index) => ({ path: ['contact', index], text })),
     ...Object.entries(emergency).flatMap(([country, wording]) =>
-      Object.entries(wording).map(([key, text]) => ({ path: ['emergency', country, key], text })),
+      // Foreign words stand in the texts too.
+      Object.entries(wording).flatMap(([key, text]) =>
+        typeof text === 'string' ? [{ path: ['emergency', country, key], text }] : [],
+      ),
     ),
   ];
 }

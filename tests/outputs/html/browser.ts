@@ -143,6 +143,65 @@ export async function violations(page: Page, rules: keyof typeof RULES = 'all'):
   );
 }
 
+const packaged = (file: string) => readFileSync(createRequire(import.meta.url).resolve(file), 'utf8');
+const SNIFFER = packaged('html_codesniffer/build/HTMLCS.js');
+const CHECKER = packaged('accessibility-checker-engine/ace.js');
+
+/** Errors HTML_CodeSniffer finds by WCAG 2 AA, a line each: technique and place. Warnings and notices ask a person. */
+export async function sniffed(page: Page): Promise<string[]> {
+  await page.evaluate(SNIFFER);
+  return page.evaluate(() => {
+    const ERROR = 1;
+    const { HTMLCS, document } = globalThis as unknown as { HTMLCS: Sniffer; document: unknown };
+    return new Promise<string[]>((resolve, reject) => {
+      HTMLCS.process(
+        'WCAG2AA',
+        document,
+        () =>
+          resolve(
+            HTMLCS.getMessages()
+              .filter(({ type }) => type === ERROR)
+              .map(({ code, element }) => `${code}: ${element.outerHTML?.slice(0, 120) ?? ''}`),
+          ),
+        reject,
+      );
+    });
+  });
+}
+
+/** Violations IBM's engine finds by its rules for WCAG 2.2, a line each: rule and place. What it leaves open asks a person. */
+export async function ruled(page: Page): Promise<string[]> {
+  await page.evaluate(`{ ${CHECKER}; globalThis.ace = ace }`);
+  return page.evaluate(async () => {
+    const { ace, document } = globalThis as unknown as { ace: Engine; document: unknown };
+    const { results } = await new ace.Checker().check(document, ['WCAG_2_2']);
+    return results
+      .filter(({ value: [kind, verdict] }) => kind === 'VIOLATION' && verdict === 'FAIL')
+      .map(({ ruleId, path: { dom }, message }) => `${ruleId}: ${message} ${dom}`);
+  });
+}
+
+interface Sniffer {
+  process(standard: string, document: unknown, done: () => void, failed: (why: unknown) => void): void;
+  getMessages(): readonly { type: number; code: string; element: { outerHTML?: string } }[];
+}
+
+interface Engine {
+  Checker: new () => {
+    check(
+      document: unknown,
+      guidelines: readonly string[],
+    ): Promise<{
+      results: readonly {
+        value: readonly [string, string];
+        ruleId: string;
+        message: string;
+        path: { dom: string };
+      }[];
+    }>;
+  };
+}
+
 interface Axe {
   run(root: unknown, options: object): Promise<{ readonly violations: readonly Violation[] }>;
 }

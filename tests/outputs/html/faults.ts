@@ -41,6 +41,27 @@ export const DARK_FAULTS: readonly Fault[] = [
   { name: 'a link that only its colour tells', seen: 'link-in-text-block', spoil: within('<p>Before <a class="told" href="#exercise-1">a link</a> and after.</p><style>.told{text-decoration:underline}@media (prefers-color-scheme:dark){.told{color:#c9d2d6;text-decoration:none}}</style>') },
 ]; // prettier-ignore
 
+export const SNIFFER_FAULTS: readonly Fault[] = [
+  { name: 'a frame without a title', seen: 'WCAG2AA.Principle2.Guideline2_4.2_4_1.H64.1', spoil: within('<iframe></iframe>') },
+  { name: 'a field without a label', seen: 'WCAG2AA.Principle1.Guideline1_3.1_3_1.F68', spoil: within('<input type="text">') },
+  { name: 'a link to no place', seen: 'WCAG2AA.Principle2.Guideline2_4.2_4_1.G1,G123,G124.NoSuchID', spoil: within('<a href="#nowhere">there</a>') },
+]; // prettier-ignore
+
+export const ENGINE_FAULTS: readonly Fault[] = [
+  { name: 'articles without names', seen: 'aria_article_label_unique', spoil: (markup) => markup.replaceAll(/(<article[^>]*) aria-labelledby="[^"]*"/g, '$1') },
+  { name: 'a picture without text', seen: 'img_alt_valid', spoil: within('<img src="data:,">') },
+  { name: 'a role that is none', seen: 'aria_role_allowed', spoil: within('<p role="paragraphish">a</p>') },
+]; // prettier-ignore
+
+/** By what a page must be for eye and hand, in `eye.ts`. */
+export const EYE_FAULTS: readonly Fault[] = [
+  { name: 'a word broken over two lines', seen: 'broken word', spoil: within('<p class="slim">physiotherapist</p><style>.slim{width:3em;overflow-wrap:anywhere}</style>') },
+  { name: 'a button too small for a thumb', seen: 'small target', spoil: within('<p><button type="button" class="low">Go on</button></p><style>.low{height:30px;width:80px}</style>') },
+  { name: 'a group of pictures without a name', seen: 'unnamed figure', spoil: within('<figure><p>a</p></figure>') },
+  { name: 'a tab stop where nothing scrolls', seen: 'idle tab stop', spoil: within('<div tabindex="0">a</div>') },
+  { name: 'a slashed zero asked for', seen: 'slashed zero', spoil: within('<p class="nought">100</p><style>.nought{font-variant-numeric:slashed-zero}</style>') },
+]; // prettier-ignore
+
 export const VALIDATE_FAULTS: readonly Fault[] = [
   { name: 'an id twice', seen: 'no-dup-id', spoil: within('<p id="exercise-1">a</p>') },
   { name: 'a style attribute', seen: 'no-inline-style', spoil: within('<p style="color:red">a</p>') },

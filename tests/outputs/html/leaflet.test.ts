@@ -175,7 +175,7 @@ function textsOf(programme: Programme): string[] {
   return [
     programme.title, programme.runningLine, programme.dates, programme.clinician, clinic.name, ...clinic.contact,
     ...programme.opening, ...programme.notice, nextSession.heading, nextSession.when, nextSession.minutes,
-    emergency.heading, ...emergency.lines,
+    emergency.heading, emergency.call, ...emergency.lines, ...emergency.then,
     ...exercises.flatMap((one) => [
       one.title, one.side, one.dose, one.doseWords, ...one.howFar, ...one.cautions,
       ...[...one.facts, ...(one.between === null ? [] : [one.between])].flatMap(({ label, text }) => [label, text]),

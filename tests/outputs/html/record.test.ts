@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import { sheets } from './sheets.ts';
+import { keyWords } from '../../../src/outputs/html/record/keyWords.ts';
 import { recordHtml } from '../../../src/outputs/html/record.ts';
 import { assets } from './assets.ts';
 import { programmes, reworded } from './programmes.ts';
@@ -41,8 +43,9 @@ describe.each(programmes)('the record of %s', (_, programme) => {
       ...record.week.gaveUp, ...record.week.days.flatMap(({ entries }) => entries),
       ...record.exercises.flatMap(({ title, because, remarks }) => [title, because, ...remarks]),
       ...record.passedOver.flatMap(({ title, slot, because }) => [title, slot, because]),
-      ...[...record.findings, record.screen, record.cert, record.settings].flatMap(({ columns, rows }) => [...columns, ...rows.flat()]),
-      ...Object.values(record.versions), ...programme.emergency.lines, ...programme.notice,
+      ...[...record.findings, record.screen, record.cert].flatMap(({ columns, rows }) => [...columns, ...rows.flat()]),
+      ...Object.values(record.versions), programme.emergency.call, ...programme.emergency.lines, ...programme.emergency.then, ...programme.notice,
+      ...record.settings.columns, ...record.settings.rows.flatMap(([key = '', ...others]) => [keyWords(key), ...others]),
     ]; // prettier-ignore
     expect(texts.filter((text) => !words.includes(squeezed(text)))).toEqual([]);
   });
@@ -99,3 +102,19 @@ function shape(markup: string): string[] {
     [name, ...Object.keys(attributes)].join(' '),
   );
 }
+
+describe('keys as words', () => {
+  it.each([
+    ['stage 1.hipFlexionDeg', 'stage 1: hip flexion, °'],
+    ['sitting.hardMinutes', 'sitting: hard minutes'],
+    ['tensionBw', 'tension, body weights'],
+    ['Pain in exercise at most', 'Pain in exercise at most'],
+  ])('%s: %s', (key, words) => {
+    expect(keyWords(key)).toBe(words);
+  });
+
+  it('leave no dotted name in the record', () => {
+    for (const [, record] of sheets.filter(([name]) => name.includes('record')))
+      expect(record.replace(/<(style|script)>[^]*?<\/\1>/g, '')).not.toMatch(/>[a-z0-9 -]+\.[a-z]+[A-Z]\w*</);
+  });
+});

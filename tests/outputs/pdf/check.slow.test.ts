@@ -145,6 +145,30 @@ const SEEDS: Readonly<Record<string, (file: PdfObjects) => void>> = {
     (nums[1] as Value[]).reverse();
   },
   'ISO 32000-1 table 37': (f) => dictOf(f, treeOf(f).get('ParentTree')).set('Limits', [0, 1]),
+  // As it was: the heading of an exercise hung behind what it heads.
+  'order on the page': (f) => {
+    const kids = listOf(f, parentOf(f, element(f, 'H3')).get('K'));
+    kids.push(kids.shift() ?? null);
+  },
+  'list entries are whole': (f) => {
+    const entry = element(f, 'LI');
+    entry.set('K', listOf(f, entry.get('K')).slice(1));
+  },
+  'tables compare': (f) => {
+    const body = element(f, 'TBody');
+    body.set('K', listOf(f, body.get('K')).slice(0, 1));
+  },
+  'links have words': (f) => {
+    const link = element(f, 'Link');
+    link.set(
+      'K',
+      listOf(f, link.get('K')).filter((kid) => typeof kid !== 'number'),
+    );
+  },
+  'ISO 32000-1 8.10': (f) => {
+    const forms = dictOf(f, dictOf(f, pageWith(f, 'Contents').get('Resources')).get('XObject'));
+    editStream(f, forms.values().next().value, (paths) => `/P <</MCID 0>> BDC ${paths} EMC`);
+  },
   'ISO 32000-1 14.8.5.4.3': (f) => element(f, 'Figure').delete('A'),
 };
 

@@ -12,7 +12,10 @@ import {
   walk,
   type Element,
   type Structure,
+  textIn,
+  textsByMark,
 } from './structure.ts';
+import { paintedBy } from './content.ts';
 import { readTrueType } from './trueType.ts';
 import { readXmp, type Xmp } from './xmp.ts';
 
@@ -526,4 +529,100 @@ export const RULES: readonly Rule[] = [
         .filter((figure) => listOf(s.file, attributesOf(s, figure, 'Layout').get('BBox')).length !== 4)
         .map(() => 'a figure without a box'),
   },
+  {
+    id: 'order on the page',
+    asks: 'what is read next stands below or to the right of what was read, as on the page',
+    faultsIn: (s) => {
+      const texts = textsByPlace(s);
+      return texts.flatMap((next, at) => {
+        const before = texts[at - 1];
+        if (before?.page !== next.page) return [];
+        const above = next.yPt < before.yPt - SAME_LINE_PT;
+        const beside = Math.abs(next.yPt - before.yPt) <= SAME_LINE_PT;
+        const back = above || (beside && next.xPt < before.xPt - SAME_LINE_PT);
+        return fault(
+          back && next.xPt < before.xPt + COLUMN_PT && !(beside && next.xPt > before.xPt),
+          next.text,
+        );
+      });
+    },
+  },
+  {
+    id: 'list entries are whole',
+    asks: 'every entry of a list has one label and one body',
+    faultsIn: (s) =>
+      ofRole(s, 'LI')
+        .filter((entry) => kidRoles(entry).join(' ') !== 'Lbl LBody')
+        .map((entry) => `an entry of ${kidRoles(entry).join(' ') || 'nothing'}`),
+  },
+  {
+    id: 'tables compare',
+    asks: 'a table has more than one row below its head',
+    faultsIn: (s) =>
+      ofRole(s, 'TBody')
+        .filter((body) => elementsIn(body).length < 2)
+        .map(() => 'a table of one row'),
+  },
+  {
+    id: 'links have words',
+    asks: 'a link holds the words one follows it by',
+    faultsIn: (s) => {
+      const texts = textsByMark(s);
+      return ofRole(s, 'Link')
+        .filter((link) => textIn(link, texts).trim() === '')
+        .map(() => 'an empty link');
+    },
+  },
+  {
+    id: 'ISO 32000-1 8.10',
+    asks: 'what is placed is a form with its bounds, which holds paths alone, or an image',
+    faultsIn: (s) =>
+      s.pages.flatMap(({ page, painted }) => {
+        const known = dictOf(s.file, dictOf(s.file, page.get('Resources')).get('XObject'));
+        return painted
+          .filter(({ kind }) => kind === 'image')
+          .flatMap(({ placed }) => {
+            const form = resolved(s.file, known.get(placed));
+            if (!isStream(form)) return [`${placed} is not in the file`];
+            if (nameOf(form.dict.get('Subtype')) === 'Image') return [];
+            const inside = paintedBy(form.data, new Map(), s.file);
+            return [
+              ...fault(listOf(s.file, form.dict.get('BBox')).length !== 4, `${placed} has no bounds`),
+              ...fault(
+                inside.some(({ kind, marks }) => kind !== 'path' || marks.length > 0),
+                `${placed} holds more than paths`,
+              ),
+            ];
+          });
+      }),
+  },
 ];
+
+/** On one line, or one edge, within this, points: a small word beside a large one has its own baseline. */
+const SAME_LINE_PT = 8;
+
+/** Text this far to the right stands in a column of its own, points. */
+const COLUMN_PT = 60;
+
+/** The first text of every element that holds text itself, in reading order. */
+function textsByPlace(s: Structure): readonly { page: number; xPt: number; yPt: number; text: string }[] {
+  const firsts = new Map<string, { xPt: number; yPt: number }>();
+  s.pages.forEach(({ painted }, page) => {
+    for (const { kind, marks, at } of painted) {
+      const key = `${page}/${marks.findLast(({ mcid }) => mcid !== null)?.mcid ?? ''}`;
+      if (kind === 'text' && !firsts.has(key)) firsts.set(key, at);
+    }
+  });
+  const texts = textsByMark(s);
+  const read = ({ kids, role }: Element): ReturnType<typeof textsByPlace> =>
+    role === 'Figure'
+      ? []
+      : kids.flatMap((kid) => {
+          if (kid.kind === 'element') return read(kid.element);
+          const key = kid.kind === 'content' ? `${kid.page}/${kid.mcid}` : '';
+          const place = firsts.get(key);
+          if (kid.kind !== 'content' || !place) return [];
+          return [{ page: kid.page, ...place, text: `${role} ${(texts.get(key) ?? '').slice(0, 30)}` }];
+        });
+  return s.top.flatMap(read);
+}

@@ -24,6 +24,10 @@ export interface Painted {
   readonly font: string;
   /** Text rendering mode 3 leaves no trace. */
   readonly invisible: boolean;
+  /** Where text begins, points from the upper left corner, and its size; zeros for anything else. */
+  readonly at: { readonly xPt: number; readonly yPt: number; readonly sizePt: number };
+  /** Resource name of what is placed by `Do`. */
+  readonly placed: string;
 }
 
 export interface Mark {
@@ -40,19 +44,26 @@ export function paintedBy(content: string, properties: Dict, file: PdfObjects): 
   const marks: Mark[] = [];
   let font = '';
   let mode = 0;
+  let placed = '';
+  let at = { xPt: 0, yPt: 0, sizePt: 0 };
   const show = (kind: Painted['kind'], codes: readonly number[]): void => {
-    out.push({ kind, marks: [...marks], codes, font, invisible: kind === 'text' && mode === 3 });
+    out.push({ kind, marks: [...marks], codes, font, invisible: kind === 'text' && mode === 3, at, placed });
   };
   for (const { operator, operands } of operatorsOf(content)) {
     if (operator === 'BMC') marks.push({ tag: nameOf(operands[0]) ?? '', mcid: null, actual: null });
     else if (operator === 'BDC') marks.push(markOf(operands, properties, file));
     else if (operator === 'EMC') {
       if (!marks.pop()) throw new Error('marked content ends that never began');
-    } else if (operator === 'Tf') font = nameOf(operands[0]) ?? '';
+    } else if (operator === 'Tf') {
+      font = nameOf(operands[0]) ?? '';
+      at = { ...at, sizePt: Number(operands[1]) };
+    } else if (operator === 'Tm') at = { ...at, xPt: Number(operands[4]), yPt: Number(operands[5]) };
     else if (operator === 'Tr') mode = Number(operands[0]);
     else if (operator === 'Tj' || operator === 'TJ') show('text', codesOf(operands[0]));
-    else if (operator === 'Do') show('image', []);
-    else if (PAINTING.has(operator)) show('path', []);
+    else if (operator === 'Do') {
+      placed = nameOf(operands[0]) ?? '';
+      show('image', []);
+    } else if (PAINTING.has(operator)) show('path', []);
   }
   if (marks.length > 0) throw new Error('marked content has no end');
   return out;

@@ -35,7 +35,9 @@ describe('a figure on the page', () => {
     const bytes = await leafletOf(otter);
     const structure = structureOf(readObjects(bytes));
     const boxes = [...walk(structure.top)]
-      .filter(({ role }) => role === 'Figure')
+      .filter(
+        ({ role, kids }) => role === 'Figure' && kids.some((kid) => kid.kind === 'content' && kid.page === 0),
+      )
       .map((figure) => attributesOf(structure, figure, 'Layout').get('BBox') as number[]);
     expect(boxes).toHaveLength(otter.exercises.length);
     const pdf = await openPdf(bytes);

@@ -8,7 +8,9 @@ import type { Programme } from '../../../src/programme/programme.ts';
 import { otter } from '../../fixtures/programme.ts';
 import { brokenRules } from './check.ts';
 import { assets, leafletOf } from './make.ts';
-import { dictOf, isStream, readObjects, resolved } from './objects.ts';
+import { operatorsOf, pagesOf } from './content.ts';
+import { dictOf, isStream, readObjects, resolved, textOf } from './objects.ts';
+import { structureOf, textIn, textsByMark, walk } from './structure.ts';
 import { openPdf, viewed, viewedTree } from './viewer.ts';
 import { readXmp } from './xmp.ts';
 
@@ -49,17 +51,22 @@ describe.each([
         howFar[0]!,
         ...facts.filter(({ cell }) => ['loadKg', 'tempo', 'reserve'].includes(cell)).map(({ text }) => text),
       ]),
-      ...[
-        programme.painRule,
-        programme.morningCheck,
-        programme.flare,
-        programme.missedDays,
-        programme.getHelp,
-      ].map(({ heading }) => heading),
       programme.emergency.heading,
+      programme.emergency.call,
       ...programme.emergency.lines,
+      ...programme.emergency.then,
     ];
     expect(needed.filter((text) => !first.includes(text))).toEqual([]);
+  });
+
+  it('has on the back of page one, at the latest, for whom and why, and all that keeps one safe', async () => {
+    const sheet = (await textsOf(programme)).slice(0, 2).join(' ');
+    const { painRule, morningCheck, flare, missedDays, getHelp } = programme;
+    const needed = [
+      ...[painRule, morningCheck, flare, missedDays, getHelp].map(({ heading }) => heading),
+      ...programme.opening,
+    ];
+    expect(needed.filter((text) => !sheet.includes(text))).toEqual([]);
   });
 
   it('pictures every exercise on page one, with its text alternative', async () => {
@@ -84,12 +91,12 @@ describe('a usual programme', () => {
   it.each([
     ['A4', otter, [595.28, 841.89]],
     ['Letter', letter, [612, 792]],
-  ])('has two to four pages of %s', async (_, programme, size) => {
+  ])('has two to six pages of %s', async (_, programme, size) => {
     const pdf = await openPdf(await leafletOf(programme));
     const { width, height } = (await pdf.getPage(1)).getViewport({ scale: 1 });
     expect([Number(width.toFixed(2)), Number(height.toFixed(2))]).toEqual(size);
     expect(pdf.numPages).toBeGreaterThanOrEqual(2);
-    expect(pdf.numPages).toBeLessThanOrEqual(4);
+    expect(pdf.numPages).toBeLessThanOrEqual(6);
     await pdf.destroy();
   });
 
@@ -102,14 +109,12 @@ describe('a usual programme', () => {
     ).toEqual([
       ['Home exercises for otter', []],
       ['Your next session', otter.exercises.map(({ title }) => title)],
+      ['Call 112 or 999 now', []],
       ['How much pain is fine', []],
       ['Morning check', []],
       ['When it flares up', []],
       ['Missed days', []],
       ['When to get help', []],
-      ['Call 112 or 999 now', []],
-      ['Your numbers', []],
-      ['The easier numbers', []],
       ['The exercises', otter.exercises.map(({ title }) => title)],
       ['Your week', []],
       ['Running', []],
@@ -120,6 +125,8 @@ describe('a usual programme', () => {
       ['What comes next', []],
       ['Why it hurts to sit and bend', []],
       ['Sleep and strain', []],
+      ['Your numbers', []],
+      ['The easier numbers', []],
       ['Your log', []],
     ]);
   });
@@ -151,6 +158,55 @@ describe('the title in the metadata', () => {
     const { info } = await pdf.getMetadata();
     await pdf.destroy();
     expect((info as { Title: string }).Title).toBe(title);
+  });
+});
+
+describe('a foreign word', () => {
+  it('is an element of its own with its language', async () => {
+    const foreign = [{ word: 'Notaufnahme', language: 'de' }];
+    const emergency = { ...otter.emergency, call: 'Go to the Notaufnahme at once for:', foreign };
+    const structure = structureOf(readObjects(await leafletOf({ ...otter, emergency })));
+    const texts = textsByMark(structure);
+    const spans = [...walk(structure.top)]
+      .filter(({ dict }) => dict.has('Lang'))
+      .map((element) => [element.role, textOf(element.dict.get('Lang')), textIn(element, texts).trim()]);
+    expect(spans).toEqual([['Span', 'de', 'Notaufnahme']]);
+    const read = structure.top.map((element) => textIn(element, texts)).join('');
+    expect(read.replace(/\s+/g, ' ')).toContain('Go to the Notaufnahme at once for:');
+  });
+});
+
+describe('type on paper', () => {
+  it.each([11, 12])('is no smaller than %d points in running text', async (bodyTypePt) => {
+    const pdf = await openPdf(await leafletOf({ ...otter, bodyTypePt }));
+    const said = new Map<string, number>();
+    // The front and the back of the first sheet; the tables of numbers come later, and are smaller.
+    for (const at of [1, 2])
+      for (const item of (await (await pdf.getPage(at)).getTextContent()).items)
+        if ('str' in item && !said.has(item.str.trim()))
+          said.set(item.str.trim(), (item.transform as number[])[3] ?? 0);
+    await pdf.destroy();
+    const sizesOf = (words: readonly string[]) =>
+      [...said].filter(([text]) => text.length > 12 && words.some((one) => one.includes(text)));
+    const body = sizesOf([
+      ...otter.opening,
+      ...otter.exercises.flatMap(({ facts }) => facts.map(({ text }) => text)),
+    ]);
+    expect(body.length).toBeGreaterThan(4);
+    expect(body.filter(([, sizePt]) => sizePt < bodyTypePt - 0.01)).toEqual([]);
+  });
+});
+
+describe('bodies on paper', () => {
+  it('are of one size on page one, standing or lying', async () => {
+    const file = readObjects(await leafletOf(otter));
+    const page = pagesOf(file)[0];
+    const content = resolved(file, page?.page.get('Contents'));
+    const scales = [...operatorsOf(isStream(content) ? content.data : '')]
+      .filter(({ operator, operands }) => operator === 'cm' && Number(operands[0]) < 0.9)
+      .map(({ operands }) => Number(operands[0]));
+    expect(scales).toHaveLength(otter.exercises.length);
+    expect(Math.max(...scales) / Math.min(...scales)).toBeLessThan(1.5);
   });
 });
 

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { openFonts } from '../../../src/outputs/pdf/fonts.ts';
 import { leafletPdf, type PaperAssets } from '../../../src/outputs/pdf/leaflet.ts';
+import { measurerOf } from '../../../src/outputs/pdf/measurer.ts';
 import type { PaperTokens } from '../../../src/outputs/pdf/sheet.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
 
@@ -11,6 +12,8 @@ export const fonts = openFonts(
   readFileSync('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
   readFileSync('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
 );
+
+export const measurer = measurerOf(fonts);
 
 export const assets: PaperAssets = { fonts, tokens, logo: null };
 

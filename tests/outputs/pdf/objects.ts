@@ -1,6 +1,7 @@
 /**
- * Reads the objects of a PDF file as ISO 32000-1 section 7 writes them: enough for files with plain objects and Flate
- * streams, which is what our writer makes. Object and cross-reference streams are refused, encryption too.
+ * Reads the objects of a PDF file as ISO 32000-1 section 7 writes them: enough for files of Flate streams, object
+ * streams (7.5.7) and one cross-reference stream (7.5.8), which is what our writer makes. It forgives nothing, where
+ * viewers look for lost objects themselves. Cross-reference tables and updates are refused, encryption too.
  */
 import { inflateSync } from 'node:zlib';
 
@@ -33,11 +34,21 @@ export function readObjects(file: Uint8Array): PdfObjects {
   const text = Buffer.from(file).toString('latin1');
   const version = /^%PDF-(\d\.\d)/.exec(text)?.[1];
   if (version === undefined) throw new Error('no PDF header');
+  const { entries, trailer } = crossReferences(text);
   const objects = new Map<number, Value>();
-  for (const [number, offset] of crossReferences(text))
-    objects.set(number, readIndirect(text, offset, number));
-  const trailer = readValue(new Reader(text, text.lastIndexOf('trailer') + 'trailer'.length));
-  if (!(trailer instanceof Map)) throw new Error('no trailer dictionary');
+  for (const { id, kind, place } of entries) if (kind === 1) objects.set(id, readIndirect(text, place, id));
+  for (const [number, stream] of [...objects])
+    if (isStream(stream) && nameOf(stream.dict.get('Type')) === 'ObjStm')
+      readObjectStream(stream).forEach(([id, value], at) => {
+        const entry = entries.find((one) => one.id === id);
+        if (entry?.kind !== 2 || entry.place !== number || entry.at !== at)
+          throw new Error(
+            `object ${id} is ${at} of stream ${number}, and the cross-references say otherwise`,
+          );
+        objects.set(id, value);
+      });
+  const lost = entries.find(({ id, kind }) => kind !== 0 && !objects.has(id));
+  if (lost) throw new Error(`object ${lost.id} is in no object stream`);
   if (trailer.has('Encrypt')) throw new Error('the file is encrypted');
   return { objects, trailer, version };
 }
@@ -89,22 +100,65 @@ export function listOf(file: Pick<PdfObjects, 'objects'>, value: Value | undefin
   return found === undefined || found === null ? [] : [found];
 }
 
-function crossReferences(text: string): readonly (readonly [number, number])[] {
-  const start = Number(/startxref\s+(\d+)\s+%%EOF\s*$/.exec(text)?.[1]);
-  if (!text.startsWith('xref', start)) throw new Error(`no cross-reference table at ${start}`);
-  const head = /xref\s+(\d+) (\d+)\s+/y;
-  head.lastIndex = start;
-  const found = head.exec(text);
-  if (!found) throw new Error('the cross-reference table has no section');
-  const [first, count] = [Number(found[1]), Number(found[2])];
-  const entries: [number, number][] = [];
-  for (let at = 0; at < count; at++) {
-    const entry = text.slice(head.lastIndex + at * 20, head.lastIndex + at * 20 + 20);
-    const fields = /^(\d{10}) (\d{5}) ([nf])/.exec(entry);
-    if (!fields) throw new Error(`cross-reference entry ${first + at} is ${JSON.stringify(entry)}`);
-    if (fields[3] === 'n') entries.push([first + at, Number(fields[1])]);
+interface Entry {
+  readonly id: number;
+  /** 0 free, 1 in the file, 2 in an object stream (table 18). */
+  readonly kind: number;
+  /** The offset in the file, or the number of the object stream. */
+  readonly place: number;
+  /** Which object of its stream. */
+  readonly at: number;
+}
+
+/** The cross-reference stream `startxref` leads to; its dictionary is the trailer. */
+function crossReferences(text: string): { entries: readonly Entry[]; trailer: Dict } {
+  const start = Number(/startxref\n(\d+)\n%%EOF\s*$/.exec(text)?.[1]);
+  const number = Number(/(\d+) 0 obj\s/y.exec(text.slice(start, start + 24))?.[1]);
+  const stream = readIndirect(text, start, number);
+  if (!isStream(stream) || nameOf(stream.dict.get('Type')) !== 'XRef')
+    throw new Error(`no cross-reference stream at ${start}`);
+  const { dict, data } = stream;
+  const widths = (dict.get('W') as number[]).map(Number);
+  const length = widths.reduce((sum, width) => sum + width, 0);
+  if (dict.has('Index') || dict.has('Prev'))
+    throw new Error('cross-references in sections, or with an update');
+  if (data.length !== length * Number(dict.get('Size')))
+    throw new Error(`${data.length} bytes of cross-references for ${String(dict.get('Size'))} objects`);
+  const entries = Array.from({ length: data.length / length }, (_, id) => {
+    let at = id * length;
+    const [kind = 1, place = 0, index = 0] = widths.map((width) => {
+      const bytes = Buffer.from(data.slice(at, at + width), 'latin1');
+      at += width;
+      return width === 0 ? undefined : bytes.readUIntBE(0, width);
+    });
+    return { id, kind, place, at: index };
+  });
+  return { entries, trailer: dict };
+}
+
+/** Numbers and values of the objects in a stream, in their order. */
+function readObjectStream({ dict, data }: Stream): readonly (readonly [number, Value])[] {
+  const [count, first] = [Number(dict.get('N')), Number(dict.get('First'))];
+  const numbers = data.slice(0, first).trim().split(/\s+/).map(Number);
+  if (numbers.length !== 2 * count) throw new Error(`${numbers.length} numbers for ${count} objects`);
+  return Array.from({ length: count }, (_, at) => {
+    const reader = new Reader(data, first + (numbers[2 * at + 1] ?? 0));
+    return [numbers[2 * at] ?? 0, readValue(reader)];
+  });
+}
+
+/** Rows written as the difference to the row above (PNG's Up, 7.4.4.4), put back. */
+function withoutPredictor(data: Buffer, columns: number): Buffer {
+  const rows = data.length / (columns + 1);
+  const out = Buffer.alloc(rows * columns);
+  for (let row = 0; row < rows; row++) {
+    if (data[row * (columns + 1)] !== 2) throw new Error('a row that is not predicted from the one above');
+    for (let at = 0; at < columns; at++) {
+      const above = row === 0 ? 0 : (out[(row - 1) * columns + at] ?? 0);
+      out[row * columns + at] = (above + (data[row * (columns + 1) + 1 + at] ?? 0)) & 255;
+    }
   }
-  return entries;
+  return out;
 }
 
 function readIndirect(text: string, offset: number, number: number): Value {
@@ -123,8 +177,13 @@ function readIndirect(text: string, offset: number, number: number): Value {
   const raw = text.slice(start, start + length);
   const filter = nameOf(value.get('Filter'));
   if (filter !== null && filter !== 'FlateDecode') return { dict: value, data: raw };
-  const data = filter === null ? raw : inflateSync(Buffer.from(raw, 'latin1')).toString('latin1');
-  return { dict: value, data };
+  if (!text.startsWith('\nendstream', start + length))
+    throw new Error(`object ${number}: the stream is not ${length} bytes long`);
+  const inflated = filter === null ? Buffer.from(raw, 'latin1') : inflateSync(Buffer.from(raw, 'latin1'));
+  const parms = value.get('DecodeParms');
+  const columns = parms instanceof Map ? Number(parms.get('Columns')) : 0;
+  const bytes = columns === 0 ? inflated : withoutPredictor(inflated, columns);
+  return { dict: value, data: bytes.toString('latin1') };
 }
 
 /** Where a scan stands. */

@@ -1,4 +1,4 @@
-/** The dosage cells as pdf.js reads them from the tagged tables, held against the programme's one by one. */
+/** The dosage cells as pdf.js reads them from the tagged tables and lists, held against the programme's one by one. */
 import { type Programme, type StepTable } from '../../../src/programme/programme.ts';
 import { cellsFor } from '../../../src/decisions/session/cells/angleCell.ts';
 import { openPdf, viewed, viewedTree, type ViewedElement } from './viewer.ts';
@@ -71,27 +71,24 @@ function gridSays(table: ViewedElement, step: StepTable): readonly Said[] {
   }));
 }
 
-/** Tables under the heading of a step: one exercise each, named in the caption, one number a row. */
+/** Lists under the heading of a step: one exercise each, named in the caption, one number an entry. */
 function comingSays(trees: readonly ViewedElement[], coming: readonly StepTable[]): readonly Said[] {
   const headings = new Set(coming.map(({ heading }) => heading));
   let step = '';
   const said: Said[] = [];
   const read = (element: ViewedElement): void => {
+    if (element.role === 'H2') step = '';
     if (element.role === 'H3' && headings.has(element.text.trim())) step = element.text.trim();
-    const [caption] = element.kids;
-    if (
-      element.role === 'Table' &&
-      step !== '' &&
-      caption?.role === 'Caption' &&
-      viewed(element, 'THead').length === 0
-    ) {
-      const rows = viewed(element, 'TR').map((row) => row.kids.map((cell) => cell.text.trim()));
+    const [caption, ...entries] = element.kids;
+    if (element.role === 'L' && step !== '' && caption?.role === 'Caption')
       said.push({
         step,
         title: caption.text.trim(),
-        byLabel: new Map(rows.map(([label, text]) => [label!, text!])),
+        byLabel: new Map(
+          entries.map(({ kids: [label, body] }) => [label?.text.trim() ?? '', body?.text.trim() ?? '']),
+        ),
       });
-    } else element.kids.forEach(read);
+    else element.kids.forEach(read);
   };
   trees.forEach(read);
   return said;

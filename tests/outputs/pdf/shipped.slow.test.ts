@@ -16,8 +16,11 @@ const workshop = { library: workspace.library, models: new Map(), loadleaf: '0' 
 const assembled = workspace.current.map((consult) => assembleProgramme(consult, null, workshop));
 const programmes = assembled.flatMap((one) => ('programme' in one ? [one.programme] : []));
 
-/** Two sheets printed on both sides, and a page for what else is named; a page more from five exercises on. */
-const pagesMost = ({ exercises }: Programme) => (exercises.length > 4 ? 6 : 5);
+/** Four sheets printed on both sides at most, in type of 11 points. */
+const PAGES_MOST = 8;
+
+/** Bytes of the fullest leaflet [choice]: what goes through any mailbox without a thought. */
+const BYTES_MOST = 85_000;
 
 it('every shipped consult has a programme to print', () => {
   expect(assembled.filter((one) => 'refusals' in one)).toEqual([]);
@@ -41,10 +44,12 @@ describe.each(programmes.map((programme): [string, Programme] => [programme.alia
       expect(await collisions(bytes)).toEqual([]);
     });
 
-    it('has every exercise, the safety texts and the emergency box on page one, and few pages', async () => {
-      const pdf = await openPdf(await leafletOf(programme));
-      const tree = await viewedTree(await pdf.getPage(1));
-      expect(pdf.numPages).toBeLessThanOrEqual(pagesMost(programme));
+    it('has every exercise and the emergency box on page one, the safety texts on its back, few pages and bytes', async () => {
+      const bytes = await leafletOf(programme);
+      expect(bytes.length).toBeLessThan(BYTES_MOST);
+      const pdf = await openPdf(bytes);
+      const [tree, back] = [await viewedTree(await pdf.getPage(1)), await viewedTree(await pdf.getPage(2))];
+      expect(pdf.numPages).toBeLessThanOrEqual(PAGES_MOST);
       await pdf.destroy();
       const said = viewed(tree, 'Document')[0]?.text ?? '';
       const needed = [
@@ -54,17 +59,16 @@ describe.each(programmes.map((programme): [string, Programme] => [programme.alia
           side,
           ...howFar.slice(0, 1),
         ]),
-        ...[
-          programme.painRule,
-          programme.morningCheck,
-          programme.flare,
-          programme.missedDays,
-          programme.getHelp,
-        ].map(({ heading }) => heading),
+        programme.emergency.call,
         ...programme.emergency.lines,
+        ...programme.emergency.then,
       ];
       const bare = (text: string) => text.replace(/\s+/g, '');
       expect(needed.filter((text) => !bare(said).includes(bare(text)))).toEqual([]);
+      const { painRule, morningCheck, flare, missedDays, getHelp } = programme;
+      const sheet = bare(said + (viewed(back, 'Document')[0]?.text ?? ''));
+      const safe = [painRule, morningCheck, flare, missedDays, getHelp].map(({ heading }) => heading);
+      expect([...safe, ...programme.opening].filter((text) => !sheet.includes(bare(text)))).toEqual([]);
       const pictured = programme.exercises.filter(({ figures }) => figures !== null);
       expect(viewed(tree, 'Figure')).toHaveLength(pictured.length);
     });

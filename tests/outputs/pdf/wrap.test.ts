@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Run } from '../../../src/outputs/pdf/run.ts';
 import type { TextStyle } from '../../../src/outputs/pdf/sheet.ts';
 import { naturalWidthPt, widestWordPt, wrap } from '../../../src/outputs/pdf/wrap.ts';
-import { fonts } from './make.ts';
+import { measurer } from './make.ts';
 
 const style: TextStyle = {
   cut: 'regular',
@@ -10,11 +10,10 @@ const style: TextStyle = {
   leadingPt: 13.5,
   colour: '#000000',
   tabular: false,
-  slanted: false,
 };
 const bold: TextStyle = { ...style, cut: 'bold' };
 const linesOf = (runs: readonly Run[], roomPt: number) =>
-  wrap(runs, roomPt, fonts).map(({ pieces }) => pieces.map(({ text }) => text).join(''));
+  wrap(runs, roomPt, measurer).map(({ pieces }) => pieces.map(({ text }) => text).join(''));
 const plain = (text: string): readonly Run[] => [{ text, style }];
 
 describe('where lines break', () => {
@@ -38,17 +37,17 @@ describe('where lines break', () => {
       { text: 'away', style: bold },
       { text: ', slowly', style },
     ];
-    expect(linesOf(runs, naturalWidthPt(runs, fonts) - 1)).toEqual(['Push it away, ', 'slowly']);
+    expect(linesOf(runs, naturalWidthPt(runs, measurer) - 1)).toEqual(['Push it away, ', 'slowly']);
   });
 
   it('sets a drawn sign as a piece of its own', () => {
-    const [line] = wrap(plain('go → on'), 200, fonts);
+    const [line] = wrap(plain('go → on'), 200, measurer);
     expect(line?.pieces.map(({ text }) => text)).toEqual(['go ', '→', ' on']);
   });
 
   it('says how wide the widest word is', () => {
-    expect(widestWordPt(plain('a proximal b'), fonts)).toBeCloseTo(
-      naturalWidthPt(plain('proximal'), fonts),
+    expect(widestWordPt(plain('a proximal b'), measurer)).toBeCloseTo(
+      naturalWidthPt(plain('proximal'), measurer),
       0,
     );
   });

@@ -106,12 +106,22 @@ export function emergencyText(clinic: Clinic, country: string): EmergencyBox {
   return {
     country: local.country,
     heading: `Emergency: ${local.emergencyNumber}`,
+    call: `Call ${local.emergencyNumber} or go to ${local.department} at once for:`,
     lines: [
-      `Call ${local.emergencyNumber} or go to ${local.department} at once for: new numbness between the legs; new trouble with bladder or bowel; weakness in both legs or getting worse; a foot that drops.`,
-      'Also for sudden breathlessness or chest pain, or a leg that is swollen, warm and throbbing.',
+      'new numbness between the legs',
+      'new trouble with bladder or bowel',
+      'weakness in both legs, or getting worse',
+      'a foot that drops',
+      'sudden chest pain or short breath',
+      'a leg that is swollen, warm and throbbing',
+    ],
+    then: [
       'A sudden pop with a big bruise, or you cannot walk: do not exercise, and be seen the same day.',
       `Urgent but no emergency: ${local.urgentAdvice}.`,
     ],
+    foreign: Object.entries(local.foreign).flatMap(([language, words]) =>
+      words.map((word) => ({ word, language })),
+    ),
   };
 }
 

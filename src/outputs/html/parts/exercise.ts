@@ -26,7 +26,7 @@ export function exerciseHtml(
       ${betweenHtml(exercise)}
     </div>
     <div class="text">
-      ${exercise.figures === null ? nothing : figureHtml(exercise.figures)}
+      ${exercise.figures === null ? nothing : figureHtml(exercise.figures, exercise.title)}
       ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
         ${numbersHtml(exercise, told, columns, labels.dose)}

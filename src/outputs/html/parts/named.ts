@@ -35,7 +35,7 @@ function oneHtml(
     <h3 id="${id}-heading"><bdi>${title}</bdi></h3>
     <p class="quiet">${where}</p>
     <p class="side">${side}</p>
-    ${figures === null ? nothing : lastFigureHtml(figures)}
+    ${figures === null ? nothing : lastFigureHtml(figures, title)}
     <div class="words">${proseHtml(body, 4)}${cautionsHtml(cautions, labels)}</div>
   </article> `;
 }

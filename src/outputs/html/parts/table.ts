@@ -4,7 +4,7 @@ import { html, type Html } from '../html.ts';
 import { linked, NO_PLACES, type Places } from './linked.ts';
 
 // More columns than this do not fit a phone; such a table scrolls by itself.
-const NARROW_COLUMNS = 3;
+const NARROW_COLUMNS = 2;
 
 /** The table with its caption; the first cell of a row is the row's header. */
 export function tableHtml({ caption, columns, rows }: Table, places: Places = NO_PLACES): Html {

@@ -32,7 +32,7 @@ export function cardPageHtml(card: CardView, view: LibraryView, assets: PageAsse
       lead: html`<p class="lead">${summary}</p>
         ${origin === '' ? nothing : html`<p class="origin">${origin}</p>`}`,
       main: html`<div class="plate">
-          ${card.figures === null ? nothing : figureHtml(card.figures)}
+          ${card.figures === null ? nothing : figureHtml(card.figures, title)}
           <section aria-labelledby="glance-heading">
             <h2 id="glance-heading" class="unseen">${LABELS.glance}</h2>
             ${factsHtml(card)}

@@ -129,7 +129,10 @@ export const sampleCaution: Section = {
 export const sampleEmergency: EmergencyBox = {
   country: 'nowhere',
   heading: 'Emergency: 000',
-  lines: ['Call 000 at once for new numbness between the legs.', 'Or for weakness in both legs.'],
+  call: 'Call 000 at once for any of these:',
+  lines: ['new numbness between the legs', 'weakness in both legs'],
+  then: ['Urgent but no emergency: ring the clinic.'],
+  foreign: [],
 };
 
 export const sampleLog: LogSheet = {

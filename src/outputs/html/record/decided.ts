@@ -15,9 +15,10 @@ export function decidedHtml({ alias, record, steps }: Programme, labels: RecordL
   if (present === undefined) throw new TypeError(`${alias}: no step is the present one`);
   return html`${record.exercises.map((decided, at) => {
     const prescription = prescriptionOf(decided, at, present.prescriptions);
-    return html`<article class="decided">
+    const id = `decided-${at + 1}`;
+    return html`<article class="decided" aria-labelledby="${id}">
       <div>
-        <h3><bdi>${decided.title}</bdi></h3>
+        <h3 id="${id}"><bdi>${decided.title}</bdi></h3>
         <p>${squeezeText(decided.estimate, labels)}</p>
       </div>
       <div class="text">

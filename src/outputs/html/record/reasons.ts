@@ -4,6 +4,7 @@ import type { Cell } from '../../../programme/programme.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { html, type Html } from '../html.ts';
 import { cellAttributes } from '../parts/cells.ts';
+import { keyWords } from './keyWords.ts';
 import { wideTableHtml } from '../parts/table.ts';
 
 export function reasonsHtml(
@@ -50,6 +51,6 @@ function rowHtml(cell: Cell, label: string, labels: RecordLabels): Html {
 
 function inputsText({ inputs }: Cell): string {
   return Object.entries(inputs)
-    .map(([name, value]) => `${name} ${value ?? '-'}`)
-    .join(', ');
+    .map(([name, value]) => `${keyWords(name)}: ${value ?? '-'}`)
+    .join('; ');
 }

@@ -136,7 +136,9 @@ describe('a card’s page', () => {
     for (const caution of card.cautions) expect(text).toContain(caution);
     expect(text).toContain('Reviewed on');
     if (card.movement !== null)
-      expect(page(`exercises/${card.id}.html`)).toContain('<figure class="frames">');
+      expect(page(`exercises/${card.id}.html`)).toContain(
+        `<figure class="frames" aria-label="${card.title}">`,
+      );
   });
 
   it('of a fast card gives no squeeze and says so', () => {

@@ -1,4 +1,4 @@
-/** A plain note of 12 to 15 lines to paste into the clinic's own system. */
+/** A plain note to paste into the clinic's own system: names, no ids, an exercise a line. */
 import type { Consult } from '../../../../content/library.ts';
 import type { Decided } from '../../../../decisions/decide.ts';
 import { numberedStages } from '../../../../content/keepStage.ts';
@@ -18,22 +18,25 @@ import { testedUnusedText } from '../entry.ts';
 import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
 import { effectTexts } from './effects.ts';
 
-const MOST_LINES = 15;
-
-/** Eleven lines that are always there, and one to four of exercises between them. `gaveUp`: sentences. */
-export function noteLines(decided: Decided, gaveUp: readonly string[]): string[] {
-  const before = beforeLines(decided);
-  const after = afterLines(decided, gaveUp);
-  const room = MOST_LINES - before.length - after.length;
-  return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];
+/** `gaveUp`: sentences. `nameOf`: a test or card by its id, in words. */
+export function noteLines(
+  decided: Decided,
+  gaveUp: readonly string[],
+  nameOf: (id: string) => string,
+): string[] {
+  return [
+    ...beforeLines(decided, nameOf),
+    ...decided.shown[0].prescriptions.map(exerciseLine),
+    ...afterLines(decided, gaveUp),
+  ];
 }
 
-function beforeLines(decided: Decided): string[] {
+function beforeLines(decided: Decided, nameOf: (id: string) => string): string[] {
   const { person, stage, step, session } = decided;
   const { consult } = person;
   const screen = [...effectTexts(person), ...clearedTexts(person)];
   const tests = consult.tests.map(
-    ({ test, side, pain }) => `${test}${side === undefined ? '' : ` (${side})`} ${pain}/10`,
+    ({ test, side, pain }) => `${nameOf(test)}${side === undefined ? '' : ` (${side})`} ${pain}/10`,
   );
   const own =
     stage.chosen === 'keepGoing'
@@ -106,12 +109,6 @@ function sittingText({ now, free }: Decided['sitting']): string {
   if (free) return 'as wished, no budget.';
   if (now === null) return 'no budget, tolerance too short.';
   return `${now.uprightMinutes} min upright, ${now.hardMinutes} min hard or leaning.`;
-}
-
-// One line an exercise; where there are more than lines, the last line holds the rest.
-function exerciseLines(prescriptions: readonly Prescription[], lines: number): string[] {
-  const texts = prescriptions.map(exerciseLine);
-  return texts.length <= lines ? texts : [...texts.slice(0, lines - 1), texts.slice(lines - 1).join(' ')];
 }
 
 function angleText({ cells }: Prescription, texts: Readonly<Record<CellName, string>>): string {

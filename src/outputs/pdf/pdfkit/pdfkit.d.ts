@@ -1,4 +1,4 @@
-/** What this room uses of pdfkit 0.20.2, which ships no types. Internal fields are named where `mend.ts` needs them. */
+/** What this room uses of pdfkit 0.20.2, which ships no types. Names with an underscore are its own, for this folder alone. */
 declare module 'pdfkit' {
   import type { Font } from 'fontkit';
 
@@ -9,7 +9,11 @@ declare module 'pdfkit' {
   }
 
   export interface Reference {
+    readonly id: number;
     readonly data: Record<string, unknown>;
+    end(bytes?: Uint8Array): void;
+    /** As another object names it, such as `12 0 R`. */
+    toString(): string;
   }
 
   export interface AnnotationReference {
@@ -21,6 +25,7 @@ declare module 'pdfkit' {
     readonly height: number;
     readonly dictionary: Reference;
     readonly fonts: Record<string, Reference>;
+    readonly xobjects: Record<string, Reference>;
     readonly content: Stream;
   }
 
@@ -48,21 +53,25 @@ declare module 'pdfkit' {
     readonly unicode: (readonly number[] | undefined)[];
   }
 
+  export interface DocumentOptions {
+    readonly size: readonly [number, number];
+    readonly margin: number;
+    readonly font: null;
+    readonly fontLayoutCache: boolean;
+    readonly tagged: boolean;
+    readonly subset: 'PDF/UA';
+    readonly pdfVersion: '1.7';
+    readonly lang: string;
+    readonly displayTitle: boolean;
+    readonly bufferPages: boolean;
+    readonly autoFirstPage: boolean;
+    readonly info: Readonly<Record<string, string | Date>>;
+  }
+
   export default class PDFDocument {
-    constructor(options: {
-      size: readonly [number, number];
-      margin: number;
-      font: null;
-      fontLayoutCache: boolean;
-      tagged: boolean;
-      subset: 'PDF/UA';
-      pdfVersion: '1.7';
-      lang: string;
-      displayTitle: boolean;
-      bufferPages: boolean;
-      autoFirstPage: boolean;
-      info: Readonly<Record<string, string | Date>>;
-    });
+    constructor(options: DocumentOptions);
+
+    readonly version: number;
 
     page: Page;
     info: Record<string, string | Date>;
@@ -88,15 +97,16 @@ declare module 'pdfkit' {
     endMarkedContent(): this;
 
     end(): void;
-    /** Bytes written so far. */
-    _offset: number;
     flushPages(): void;
+    ref(data: Record<string, unknown>): Reference;
     _write(written: string | Uint8Array): void;
-    /** What has been written and not been read. */
-    read(): Uint8Array;
-    resume(): this;
-    once(event: 'end', listener: () => void): this;
-    push(chunk: Uint8Array | null): boolean;
+    /** Called when an object is written whole. */
+    _refEnd(ref: Reference): void;
+    /** Called once, when all objects are. */
+    _finalize(): void;
+    readonly _root: Reference;
+    readonly _info: Reference;
+    readonly _id: Uint8Array;
   }
 
   interface LinkOptions {
@@ -108,6 +118,8 @@ declare module 'pdfkit' {
   export interface StructOptions {
     alt?: string;
     actual?: string;
+    /** Language tag of what it holds. */
+    lang?: string;
     /** Left, top, right, bottom in points from the upper left corner. */
     bbox?: readonly [number, number, number, number];
     scope?: 'Column' | 'Row';

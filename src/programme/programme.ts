@@ -268,6 +268,6 @@ export interface ProgrammeRecord {
   readonly cert: Table;
   readonly settings: Table;
   readonly versions: { readonly library: string; readonly protocol: string; readonly loadleaf: string };
-  /** The plain note to paste into the clinic's own system, 12 to 15 lines. */
+  /** The plain note to paste into the clinic's own system, an exercise a line. */
   readonly note: readonly string[];
 }

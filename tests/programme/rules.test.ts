@@ -240,9 +240,9 @@ describe('every house rule is touched by a case', () => {
     expect(RULES.filter(([, , evidence]) => evidence(blank)).map(([id]) => id)).toEqual([]);
   });
 
-  it('every note has 12 to 15 lines', () => {
+  it('every note has 12 to 18 lines, an exercise a line', () => {
     const counts = seen.filter(written).map(({ note }) => note.trimEnd().split('\n').length);
     expect(Math.min(...counts)).toBeGreaterThanOrEqual(12);
-    expect(Math.max(...counts)).toBeLessThanOrEqual(15);
+    expect(Math.max(...counts)).toBeLessThanOrEqual(18);
   });
 });

@@ -69,7 +69,8 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const { clinic } = library;
   const { days } = dated.plan;
   const words = dayWords(decided);
-  const runsNow = decided.running.decision.decision === 'keep';
+  const walksInto = dated.plan.weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null));
+  const runsNow = decided.running.decision.decision === 'keep' && !walksInto;
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const next = nextSession(decided);
   const sections = {

@@ -323,7 +323,7 @@ describe('whoever comes', () => {
         for (const { on } of programme.calendar)
           expect(on >= consult.startOn && on < consult.reviewOn).toBe(true);
         expect(programme.record.note.length).toBeGreaterThanOrEqual(12);
-        expect(programme.record.note.length).toBeLessThanOrEqual(15);
+        expect(programme.record.note.length).toBeLessThanOrEqual(18);
       }),
       runs(20),
     );

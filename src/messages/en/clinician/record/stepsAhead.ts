@@ -5,10 +5,14 @@ import { paragraph, section, table, type Section } from '../../../shapes.ts';
 import { limitText, openEndRemark } from '../remarks.ts';
 import { amountText, changeText } from '../../patient/steps.ts';
 
+// More than a dozen weeks ahead nobody reads row by row; the review comes long before.
+const MOST_ROWS = 12;
+
 /** What the stage asks before the next, its remaining steps, and no stage earlier than it can be. */
 export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {
-  const rows = session.ladder.rungs
-    .slice(step)
+  const ahead = session.ladder.rungs.slice(step);
+  const rows = ahead
+    .slice(0, MOST_ROWS)
     .map((rung) => [
       String(rung.step),
       changeText(rung, (slot) => slot),
@@ -30,6 +34,13 @@ export function stepsAhead({ course, session, step, outlook, bounds }: Decided):
     ),
     ...(course === 'treatment' ? [paragraph(`To go on from here: ${bounds.stage.exit.words}`)] : []),
     ...(rows.length === 0 ? [] : [table('Steps of the ladder', ['Step', 'Change', 'From and to'], rows)]),
+    ...(ahead.length > rows.length
+      ? [
+          paragraph(
+            `These are the next ${rows.length}; ${countText(ahead.length - rows.length, 'step')} more can follow.`,
+          ),
+        ]
+      : []),
     ...(outlook.openEnd === null ? [] : [paragraph(openEndRemark(outlook.openEnd))]),
     ...(dates.length < 2 || outlook.openEnd !== null
       ? []

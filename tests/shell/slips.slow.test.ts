@@ -21,7 +21,7 @@ const SLIPS = [
   ['300 steps a minute', 'stepsPerMin: 162', 'stepsPerMin: 300', 'out-of-range'],
   ['60 repetitions', 'repetitions: 10', 'repetitions: 60', 'out-of-range'],
   ['0 repetitions', 'repetitions: 10', 'repetitions: 0', 'out-of-range'],
-  ['too few minutes', /minutesPerDay: .*/, 'minutesPerDay: 5', 'nothing-fits'],
+  ['too few minutes', /minutesPerDay: .*/, 'minutesPerDay: 5', 'implausible'],
   ['a step the ladder does not have', 'step: 1', 'step: 60', 'does-not-fit'],
 ] as const;
 

@@ -21,5 +21,11 @@ export function peopleWith(out: string): string[] {
 
 /** Whether a file of its own is there, and no link to one. */
 export function isRegularFile(place: string): boolean {
-  return lstatSync(place, { throwIfNoEntry: false })?.isFile() === true;
+  try {
+    return lstatSync(place, { throwIfNoEntry: false })?.isFile() === true;
+  } catch (error) {
+    // Below a file there is none.
+    if ((error as NodeJS.ErrnoException).code === 'ENOTDIR') return false;
+    throw error;
+  }
 }

@@ -15,9 +15,11 @@ import {
 } from '../messages/en/catalogue/library.ts';
 import { capital } from '../messages/en/plain.ts';
 import type { Measured } from './measured.ts';
-import { inOrder, type Marks, type Scale, type Word } from './scale.ts';
+import { inOrder, type Scale } from './scale.ts';
+import type { Marks, Word } from '../decisions/terms/scale.ts';
 import { stageFacet } from './uses.ts';
-import { FILTER_KEYS, type Filter, type FilterKey, type FilterOption, type FilterRule } from './view.ts';
+import { type Filter, type FilterOption, type FilterRule } from './view.ts';
+import { FILTER_KEYS, type FilterKey } from '../decisions/terms/scale.ts';
 
 const RULES: Readonly<Record<FilterKey, FilterRule>> = {
   bend: 'atMost',

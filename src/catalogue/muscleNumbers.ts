@@ -7,7 +7,7 @@ import { WHOLE } from '../mechanics/gentle.ts';
 import { leavesFriction } from '../mechanics/loading.ts';
 import { strengthFactor } from '../mechanics/strength.ts';
 import { squeezeUnder } from '../mechanics/sweep.ts';
-import { markedNumbers } from './houseNumbers.ts';
+import { markedNumbers } from '../content/houseNumbers.ts';
 import { isPosed, modelOf, type Model, type PosedCard } from '../decisions/person/model.ts';
 import { bwText, MARK_WORDS } from '../messages/en/catalogue/library.ts';
 import {

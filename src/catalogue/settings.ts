@@ -2,7 +2,7 @@
 import type { Protocol } from '../content/library.ts';
 import { protocolSchema } from '../content/schema/protocol.ts';
 import { sentenceAt } from '../content/schema/schemaAt.ts';
-import { houseNumbers, NUMBER_GROUPS } from './houseNumbers.ts';
+import { houseNumbers, NUMBER_GROUPS } from '../content/houseNumbers.ts';
 import { MARK_WORDS } from '../messages/en/catalogue/library.ts';
 import { SETTING_COLUMNS, settingValue } from '../messages/en/catalogue/protocol.ts';
 import { words } from '../messages/en/catalogue/camelCase.ts';

@@ -5,7 +5,8 @@
 import type { ProseSection } from '../content/prose/block.ts';
 import type { Source } from '../units/source.ts';
 import type { CompressionLadder, FigureText, RangeRuler } from '../programme/programme.ts';
-import type { Part, Section, Table } from '../messages/shapes.ts';
+import type { Part, Section, Table, Term } from '../messages/shapes.ts';
+import type { FilterKey } from '../decisions/terms/scale.ts';
 
 export interface LibraryView {
   readonly language: 'en';
@@ -65,10 +66,6 @@ export interface Way {
 
 /** What a card is found by: for each filter the words that hold of it. Numbers are written plainly. */
 export type Facets = Readonly<Record<FilterKey, readonly string[]>>;
-
-/** In the order they are shown. `cannot` holds what a card asks of a person. */
-export const FILTER_KEYS = ['bend', 'squeeze', 'pull', 'kind', 'position', 'stage', 'kit', 'cannot'] as const;
-export type FilterKey = (typeof FILTER_KEYS)[number];
 
 /**
  * How the words chosen are held against those of a card. `atMost`: its number is not above the one chosen. `any`: they
@@ -186,9 +183,4 @@ export interface AdviceView extends Link {
   readonly shown: string;
   readonly body: readonly ProseSection[];
   readonly sources: readonly Source[];
-}
-
-export interface Term {
-  readonly term: string;
-  readonly meaning: string;
 }

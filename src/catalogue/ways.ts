@@ -1,7 +1,8 @@
 /** Ways from the first page into the index, each a filter with one word chosen. */
 import { byText } from '../messages/en/catalogue/library.ts';
 import { countText } from '../messages/en/plain.ts';
-import type { CardView, Filter, FilterKey, FrontView, Way } from './view.ts';
+import type { CardView, Filter, FrontView, Way } from './view.ts';
+import type { FilterKey } from '../decisions/terms/scale.ts';
 
 /** Filters that part the whole library and are asked first. */
 const KEYS: readonly FilterKey[] = ['squeeze', 'stage'];

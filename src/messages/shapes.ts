@@ -26,6 +26,12 @@ export interface EmergencyBox {
   readonly lines: readonly string[];
 }
 
+/** A word of the trade and what it means here. */
+export interface Term {
+  readonly term: string;
+  readonly meaning: string;
+}
+
 /** A sheet to fill in with a pen: one row a day. */
 export interface LogSheet {
   readonly heading: string;

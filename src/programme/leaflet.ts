@@ -134,7 +134,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     ),
     named: namedExercises(decided),
     whatComesNext: nextSection(decided),
-    advice: adviceFor(person, stage.chosen, course, runsNow),
+    advice: adviceFor(person, stage.chosen, course, runsNow).map(({ id, title, body }) => ({
+      id,
+      heading: title,
+      body,
+    })),
     log: logSheet(logDays(days, words), course),
     calendar: calendarOf(days, words),
     plan: planEntries(decided),

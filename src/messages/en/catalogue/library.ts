@@ -3,8 +3,8 @@ import type { AdviceCard, ExerciseCard } from '../../../content/library.ts';
 import type { CannotDo, Equipment, Position } from '../../../content/schema/words.ts';
 import type { Mark } from '../../../units/source.ts';
 import type { IsoDate } from '../../../units/date.ts';
-import type { Marks, Word } from '../../../catalogue/scale.ts';
-import type { FilterKey } from '../../../catalogue/view.ts';
+import type { Marks, Word } from '../../../decisions/terms/scale.ts';
+import type { FilterKey } from '../../../decisions/terms/scale.ts';
 import { capital, countText, dayAndYear, listText, numberText } from '../plain.ts';
 
 export const KIND_WORDS: Readonly<Record<ExerciseCard['kind'], string>> = {

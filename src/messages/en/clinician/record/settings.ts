@@ -1,7 +1,7 @@
 /** Every house number of the protocol with its mark, for the record. */
 import { numberedStages } from '../../../../content/keepStage.ts';
 import type { Clinic, Protocol, Stage } from '../../../../content/library.ts';
-import { markedNumbers, NUMBER_GROUPS } from '../../../../catalogue/houseNumbers.ts';
+import { markedNumbers, NUMBER_GROUPS } from '../../../../content/houseNumbers.ts';
 import type { Table } from '../../../shapes.ts';
 
 /** Caps of every stage, then the settings by group, those of the muscles last, each with its mark and source. */

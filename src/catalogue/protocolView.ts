@@ -1,6 +1,6 @@
 /** A staged protocol as its public page shows it. */
 import type { Library, Protocol, Slot } from '../content/library.ts';
-import { countedAs } from '../messages/en/patient/dose.ts';
+import { countedAs } from '../decisions/session/counted.ts';
 import { cappedAngleOf } from '../content/guardedAngle.ts';
 import {
   ACTIVITIES_HEADING,

@@ -6,13 +6,14 @@ import type { Decided } from '../decisions/decide.ts';
 import { weekdayAndDay } from '../messages/en/plain.ts';
 import { BEGINS } from '../messages/en/patient/week.ts';
 import {
-  countedAs,
   doseSign,
   doseWords,
   BETWEEN_SESSIONS,
   sideText,
   COLUMN_WORDS,
 } from '../messages/en/patient/dose.ts';
+import { countedAs } from '../decisions/session/counted.ts';
+import { howFarText } from '../messages/en/patient/landmarks.ts';
 import { cellsInWords } from './cells.ts';
 import { figureText } from './figureText.ts';
 import { cardWords } from './cardWords.ts';
@@ -61,7 +62,7 @@ function exerciseTexts(
       dose: doseSign(at.dose, countedAs(card)),
       doseWords: doseWords(at.dose, countedAs(card)),
       figures: figureText(card.title, side, picture, one === explained),
-      howFar,
+      howFar: howFar.map(howFarText),
       facts: FACTS.flatMap((name) => {
         const text = textOf(cells, name);
         return text === '' ? [] : [{ label: COLUMN_WORDS[name], text, cell: name }];

@@ -4,11 +4,12 @@ import { plainText } from '../content/prose/plainText.ts';
 import { nextAfter } from '../scheduling/dates.ts';
 import { flarePlan } from '../scheduling/flare.ts';
 import { morningBands } from '../scheduling/morning.ts';
-import { activitiesSection } from '../decisions/days/activities.ts';
+import { activitiesNow } from '../decisions/days/activities.ts';
+import { activitiesText } from '../messages/en/patient/activities.ts';
 import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
 import type { Decided } from '../decisions/decide.ts';
-import { easierRows } from '../decisions/session/easier.ts';
+import { easierOf } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
@@ -38,14 +39,12 @@ import { RUN_WHILE_PREGNANT, runningText } from '../messages/en/patient/running.
 import { sittingText, stretchingText } from '../messages/en/patient/sitting.ts';
 import { whatComesNextText } from '../messages/en/patient/next.ts';
 import {
-  fromDayText,
   minutesText,
   nextSessionText,
   noSessionText,
   shortSessionText,
   weekText,
 } from '../messages/en/patient/week.ts';
-import { beginsOn } from '../decisions/days/beginning.ts';
 import { dayWords } from './dayWords.ts';
 import { paragraph, type Section } from '../messages/shapes.ts';
 import { planEntries, planGrowth } from '../decisions/days/planEntries.ts';
@@ -125,12 +124,8 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       gentle: course === 'treatment',
       stretchesNow: stretchesNow(consult),
     }),
-    activities: activitiesSection(
-      week.activities,
-      protocol,
-      stage.chosen,
-      week.plan.sport,
-      consult.running.runs,
+    activities: activitiesText(
+      activitiesNow(week.activities, protocol, stage.chosen, week.plan.sport, consult.running.runs),
     ),
     named: namedExercises(decided),
     whatComesNext: nextSection(decided),
@@ -200,16 +195,10 @@ function painSections(
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
   const bands = morningBands(consult.usualMorningPain, protocol.morningCheck);
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
-  // What begins later is not done before that day with easier numbers either.
-  const dated = ([title = '', ...row]: readonly string[], index: number) => {
-    const slot = prescriptions[index]?.exercise.slot;
-    const on = slot === undefined || slot.when !== 'session' ? null : beginsOn(decided.dated, slot.name);
-    return [on === null ? title : fromDayText(title, on), ...row];
-  };
   return {
     painRule: painRuleText(limitsOf(consult, protocol)),
     morningCheck: morningCheckText(bands, taskOf(decided), repetitions.value),
-    easier: easierText(easierRows(prescriptions, person).map((row, index) => dated(row, index))),
+    easier: easierText(easierOf(prescriptions, person)),
     flare: flareText(
       flare,
       decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),

@@ -1,6 +1,6 @@
 /** The one-page letter at the end of treatment. */
 import type { Decided } from '../decisions/decide.ts';
-import { dischargeCriteria } from './discharge.ts';
+import { dischargeCriteria } from '../decisions/person/discharge.ts';
 import { letterText } from '../messages/en/patient/letter.ts';
 import type { Section } from '../messages/shapes.ts';
 

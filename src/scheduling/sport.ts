@@ -56,3 +56,13 @@ export function leftOutInputs({
     leftDays: leftDays.join(' '),
   };
 }
+
+/** The days on which a sport stays in the week. */
+export function keptDays({ namedDays, chosenDays }: SportDays): readonly Weekday[] {
+  return [...namedDays, ...chosenDays];
+}
+
+/** Is all of it left out? */
+export function isLeftOut(sport: SportDays): boolean {
+  return sport.leftTimes > 0 && keptDays(sport).length === 0;
+}

@@ -1,7 +1,8 @@
 /** Sentences that carry numbers or are put together from parts. */
 import { describe, expect, it } from 'vitest';
 import { beganTexts, besideTexts } from '../../src/messages/en/patient/began.ts';
-import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
+import { doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
+import { countedAs } from '../../src/decisions/session/counted.ts';
 import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
 import { madeText } from '../../src/messages/en/patient/kit.ts';
 import {

@@ -2,7 +2,8 @@
 import type { Change, Protocol, Slot, Stage } from '../../../content/library.ts';
 import type { ChangeKind } from '../../../dosing/dose.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
-import { doseWords, type Counted } from '../patient/dose.ts';
+import { doseWords } from '../patient/dose.ts';
+import type { Counted } from '../../../decisions/session/counted.ts';
 import { cappedAngleOf } from '../../../content/guardedAngle.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { ANGLE_WORDS } from '../angle.ts';

@@ -2,7 +2,7 @@
 import type { Weekday } from '../../../units/weekday.ts';
 import type { JudgedActivity } from '../../../scheduling/activities.ts';
 import type { WeekPlan } from '../../../scheduling/plan.ts';
-import type { SportDays } from '../../../scheduling/sport.ts';
+import { isLeftOut, keptDays, type SportDays } from '../../../scheduling/sport.ts';
 import { capital, countText, listText, weekdayText } from '../plain.ts';
 
 const TIMES = ['not at all', 'once', 'twice', 'three times', 'four times', 'five times', 'six times'];
@@ -27,11 +27,6 @@ export function keptText(sport: SportDays): string {
   const kept = keptDays(sport);
   const days = sport.leftDays.length === 0 ? '' : `, ${daysText(kept)}, not ${daysText(sport.leftDays)}`;
   return `for now ${TIMES[kept.length]} a week${days}`;
-}
-
-/** Is all of it left out? */
-export function isLeftOut(sport: SportDays): boolean {
-  return sport.leftTimes > 0 && keptDays(sport).length === 0;
 }
 
 /** For an activity of which the week keeps nothing. */
@@ -84,8 +79,4 @@ function clearText(days: number): string {
 
 function daysText(days: readonly Weekday[]): string {
   return `on ${listText(days.map(weekdayText))}`;
-}
-
-function keptDays({ namedDays, chosenDays }: SportDays): readonly Weekday[] {
-  return [...namedDays, ...chosenDays];
 }

@@ -11,6 +11,7 @@ import type { SessionLength } from '../../../decisions/terms/sessionLength.ts';
 import type { ShortSession } from '../../../decisions/session/shortSession.ts';
 import { capital, countText, dayText, listText, weekdayAndDay, weekdayText } from '../plain.ts';
 import { type DayWords, dayLine } from './day.ts';
+import { setCountText } from './dose.ts';
 import { fittedTo } from './sessionLength.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
@@ -191,8 +192,8 @@ export function recoveryText({
 /** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
 export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
   if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
-  const names = exercises.map(({ title, sets, setsInPlan, setWord }) =>
-    sets === setsInPlan ? title : `${title} (${countText(sets, setWord)})`,
+  const names = exercises.map(({ title, sets, setsInPlan, setKind }) =>
+    sets === setsInPlan ? title : `${title} (${setCountText(sets, setKind)})`,
   );
   const few =
     names.length === 1

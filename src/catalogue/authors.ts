@@ -22,6 +22,7 @@ import {
   OVERLAY_HEADING,
   sameAs,
   spanForm,
+  settingForm,
 } from '../messages/en/catalogue/authors.ts';
 import { listText } from '../messages/en/plain.ts';
 import { paragraph, section, table, type Section } from '../messages/shapes.ts';
@@ -77,7 +78,7 @@ function rowsBelow(schema: Schema, before: string, told: Map<string, string>): s
 function rowsOf(schema: Schema, path: string, needed: boolean, told: Map<string, string>): string[][] {
   const inner = groupIn(schema);
   const setting = settingValueOf(schema);
-  const form = setting === null ? formOf(schema) : `${formOf(setting)}, ${FORM.setting}`;
+  const form = setting === null ? formOf(schema) : settingForm(formOf(setting));
   const row = (may: string) => [path, schema.description ?? '', may, neededText(schema, needed)];
   if (inner === null || setting !== null) return [row(form)];
   const text = JSON.stringify({ ...inner.group, description: undefined });

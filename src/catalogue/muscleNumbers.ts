@@ -18,6 +18,7 @@ import {
   strengthTable,
   TOGETHER,
   usedFrictionText,
+  weightedCard,
 } from '../messages/en/catalogue/muscleNumbers.ts';
 import { kgText, numberText } from '../messages/en/plain.ts';
 import { paragraph, section, type Part, type Section, type Table } from '../messages/shapes.ts';
@@ -85,7 +86,7 @@ function workedTogether(cards: readonly PosedCard[], model: Model): Part {
     weightsOf(card).flatMap((loadKg) => {
       const [before, after] = [model.leastEffort(), model].map((one) => wholeTexts(card, loadKg, one));
       if (!before || !after || before.join() === after.join()) return [];
-      return [[`${card.title}, ${kgText(loadKg)}`, ...before.map((text, i) => changeText(text, after[i]))]];
+      return [[weightedCard(card.title, loadKg), ...before.map((text, i) => changeText(text, after[i]))]];
     }),
   );
   return rows.length === 0

@@ -28,6 +28,10 @@ import {
   UNDER,
   USE,
   VALUE_TEXTS,
+  seatText,
+  backText,
+  bodyText,
+  limitsText,
 } from '../messages/en/catalogue/numbers.ts';
 import { list, paragraph, section, type Part } from '../messages/shapes.ts';
 import type { Model } from '../decisions/person/model.ts';
@@ -142,15 +146,15 @@ function others(): Part {
     passive: String(PASSIVE_SHARE),
     stress: `${STRESS_N_PER_CM2} N`,
     achilles: `${ACHILLES_ARM_M * 100} cm`,
-    seat: `${(SEAT.behindM * 100).toFixed(1)} cm and ${(SEAT.belowM * 100).toFixed(1)} cm`,
+    seat: seatText(SEAT),
     height: `${MODEL_HEIGHT_M.toFixed(2)} m`,
-    bench: `${BACK.along} of the trunk, ${BACK.behind}`,
+    bench: backText(BACK),
     gravity: `${GRAVITY} m/s²`,
     samples: String(SAMPLES),
     pillow: `${PILLOW_CM} cm`,
     separable: `${NOT_SEPARABLE * 100} %`,
-    body: `${REFERENCE_BODY.massKg} kg, ${REFERENCE_BODY.heightM} m`,
-    limits: `${heightM.join(' to ')} m, ${massKg.join(' to ')} kg`,
+    body: bodyText(REFERENCE_BODY),
+    limits: limitsText(heightM, massKg),
   };
   const rows = (Object.keys(VALUE_TEXTS) as (keyof typeof VALUE_TEXTS)[]).map((name) => {
     const [text, mark, where] = VALUE_TEXTS[name];

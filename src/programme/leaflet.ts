@@ -40,6 +40,7 @@ import { sittingText, stretchingText } from '../messages/en/patient/sitting.ts';
 import { whatComesNextText } from '../messages/en/patient/next.ts';
 import {
   minutesText,
+  NEXT_SESSION_HEADING,
   nextSessionText,
   noSessionText,
   shortSessionText,
@@ -173,7 +174,7 @@ function nextSession({ person, week, shown, dated }: Decided): NextSession {
   const seconds = sessionDaySeconds(there, person);
   const short = shortSession(there, person);
   return {
-    heading: 'Your next session',
+    heading: NEXT_SESSION_HEADING,
     when:
       first === undefined
         ? noSessionText(person.consult.reviewOn)
@@ -303,7 +304,7 @@ function nextSection({ person, course, session, step, outlook, following }: Deci
   return whatComesNextText({
     course,
     stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
-    months: outlook.usually,
+    months: outlook.usualMonths,
     openEnd: outlook.openEnd,
     reviewOn: consult.reviewOn,
     goals: consult.goals.map(({ what }) => what),

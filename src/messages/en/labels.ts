@@ -214,6 +214,11 @@ const PUBLIC: PublicLabels = {
   folded: 'Folded until asked for',
 };
 
+/** @example recordHeading({ alias: 'otter', revision: 2 }) // => 'Record for otter, revision 2' */
+export function recordHeading({ alias, revision }: { alias: string; revision: number }): string {
+  return `Record for ${alias}, revision ${revision}`;
+}
+
 /** The fixed labels of a programme's language. */
 export function labelsOf(_language: 'en'): {
   readonly leaflet: LeafletLabels;

@@ -8,7 +8,8 @@ import type { Decided } from '../../decisions/decide.ts';
 import type { Person } from '../../decisions/person/person.ts';
 import type { Programme, ProgrammeRecord } from '../programme.ts';
 import type { Section } from '../../messages/shapes.ts';
-import { totalsTable } from '../totals.ts';
+import { totalsOf } from '../../decisions/session/totals.ts';
+import { totalsTable } from '../../messages/en/clinician/record/totals.ts';
 import { certTable } from '../../messages/en/clinician/record/cert.ts';
 import { changesFrom } from './changesFrom.ts';
 import { dischargeTable } from '../../messages/en/clinician/record/dischargeTable.ts';
@@ -17,6 +18,7 @@ import { exerciseRecord } from './exerciseRecord.ts';
 import { findingsTables, screenTable } from '../../messages/en/clinician/record/findings.ts';
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
 import { waitsText, askedText } from '../../messages/en/patient/sport.ts';
+import { recordHeading } from '../../messages/en/labels.ts';
 import { noteLines } from '../../messages/en/clinician/record/note.ts';
 import { remarksOf } from '../../messages/en/clinician/record/remarks.ts';
 import { settingsTable } from '../../messages/en/clinician/record/settings.ts';
@@ -36,7 +38,7 @@ export function recordOf(
   const { prescriptions } = shown[0];
   const week = weekRecord(decided);
   return {
-    heading: `Record for ${consult.alias}, revision ${consult.revision}`,
+    heading: recordHeading(consult),
     findings: [
       ...findingsTables(consult, (id) => nameOf(id, person), person.model.guardedBy),
       ...dischargeTable(decided),
@@ -47,7 +49,9 @@ export function recordOf(
     exercises: prescriptions.map((one) => exerciseRecord(one, person, bounds)),
     ladder: compressionLadder(prescriptions, person),
     passedOver: [...passedOver, ...later.passedOver].map(passedOverText),
-    totals: totalsTable(prescriptions, usualWeek(dated.plan), sitting, person, bounds),
+    totals: totalsTable(
+      totalsOf(prescriptions, usualWeek(dated.plan), sitting.now?.uprightMinutes ?? null, person, bounds),
+    ),
     remarks: remarksOf(decided),
     week,
     ...sections,

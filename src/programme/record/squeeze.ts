@@ -6,6 +6,7 @@ import { roundTo } from '../../units/round.ts';
 import { isPosed } from '../../decisions/person/model.ts';
 import { cardOf, type Person } from '../../decisions/person/person.ts';
 import type { Prescription } from '../../decisions/session/prescribe.ts';
+import { KEEP_GOING_FLAG, ladderAlt, rulerAlt } from '../../messages/en/clinician/record/charts.ts';
 import type { CompressionLadder, RangeRuler } from '../programme.ts';
 
 /** 0 to 120 degrees of hip flexion with the part that is used now and the caps of the stages; null without a pose. */
@@ -19,18 +20,17 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
     const capDeg = opensToDeg ?? caps.angleDeg;
     return capDeg === null ? [] : [{ stage: flagOf(protocol, index), capDeg }];
   });
-  const caps = ticks.map(({ stage, capDeg }) => `stage ${stage} up to ${capDeg}°`).join('; ');
   return {
     fromDeg,
     toDeg: roundTo(toDeg, 1),
     ticks,
-    alt: `Hip bend from ${roundTo(fromDeg, 1)}° to ${roundTo(toDeg, 1)}° of 120°. ${caps}.`,
+    alt: rulerAlt(roundTo(fromDeg, 1), roundTo(toDeg, 1), ticks),
   };
 }
 
 /** What a stage is called on a flag in a chart, where its name has no room. */
 function flagOf({ stages }: Protocol, index: number): string {
-  return index < numberedStages(stages).length ? String(index + 1) : 'keep going';
+  return index < numberedStages(stages).length ? String(index + 1) : KEEP_GOING_FLAG;
 }
 
 /** Every posed card of the protocol by its squeeze without a weight, over its whole movement; prescribed ones at their range and load. */
@@ -62,6 +62,6 @@ export function compressionLadder(prescriptions: readonly Prescription[], person
   return {
     rungs: rows.map((row, index) => ({ ...row, bracket: bracket[index] ?? 0 })),
     caps,
-    alt: `${rows.length} cards from ${rows[0]?.compressionBw ?? 0} to ${rows.at(-1)?.compressionBw ?? 0} body weights of squeeze; cards of one bracket are not told apart. Model estimate.`,
+    alt: ladderAlt(rows.length, rows[0]?.compressionBw ?? 0, rows.at(-1)?.compressionBw ?? 0),
   };
 }

@@ -49,6 +49,11 @@ export const OVERLAY = [
   'The pages say which files are the clinic’s own.',
 ] as const;
 
+/** Of a house number, which carries its mark. */
+export function settingForm(form: string): string {
+  return `${form}, ${FORM.setting}`;
+}
+
 /** Names of the forms a value may have. */
 export const FORM = {
   number: 'a number',

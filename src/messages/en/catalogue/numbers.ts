@@ -154,6 +154,22 @@ export const CREDIT: readonly string[] = [
   'Least sum of squared stress and the belt over a round bone are textbook mechanics.',
 ];
 
+export function seatText({ behindM, belowM }: { behindM: number; belowM: number }): string {
+  return `${(behindM * 100).toFixed(1)} cm and ${(belowM * 100).toFixed(1)} cm`;
+}
+
+export function backText({ along, behind }: { along: number; behind: number }): string {
+  return `${along} of the trunk, ${behind}`;
+}
+
+export function bodyText({ massKg, heightM }: { massKg: number; heightM: number }): string {
+  return `${massKg} kg, ${heightM} m`;
+}
+
+export function limitsText(heightM: readonly number[], massKg: readonly number[]): string {
+  return `${heightM.join(' to ')} m, ${massKg.join(' to ')} kg`;
+}
+
 export const VALUE_TEXTS = {
   bone: ['Radius of the bone under the tendon', 'choice', '10 to 30 mm. It changes the squeeze only through the tendon’s arm; the order stays.'],
   onset: ['Hip bend at which contact begins', 'choice', 'No measured angle is known to us; 0° to 45° are thinkable. Squeeze below would be nought by definition only.'],

@@ -99,6 +99,8 @@ export function fromDayText(days: string, on: IsoDate): string {
 /** Label of an exercise that is no part of the next session yet. */
 export const BEGINS = 'Begins';
 
+export const NEXT_SESSION_HEADING = 'Your next session';
+
 /** `Tuesday 24 November. After it, leave one clear day.` */
 export function nextSessionText(on: IsoDate, clearDays: number): string {
   const after =

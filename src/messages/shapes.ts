@@ -40,6 +40,13 @@ export interface LogSheet {
   readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
 }
 
+/** What an author is told of a fault: what is there, what should be, and how to mend it. */
+export interface Mending {
+  readonly found: string;
+  readonly expected: string;
+  readonly fix: string;
+}
+
 /** A paragraph of a section. */
 export function paragraph(text: string, weight: 'normal' | 'strong' | 'quiet' = 'normal'): Part {
   return { kind: 'paragraph', text, weight };

@@ -1,4 +1,5 @@
 /** The shapes of what is said, whatever the language: headings, lists, tables, and the sheets that are filled in. */
+import type { CellName } from '../decisions/terms/cell.ts';
 import type { IsoDate } from '../units/date.ts';
 
 /** A heading with what stands under it. */
@@ -38,6 +39,19 @@ export interface LogSheet {
   readonly hint: string;
   readonly columns: readonly string[];
   readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
+}
+
+/** The dose in big type by its parts, put together without a space: figures, a sign after them, and a unit. */
+export interface DoseSign {
+  readonly figures: string;
+  readonly sign: string;
+  readonly unit: string;
+}
+
+/** A part of a sentence; `cell` is the number of the dosage table it says, null between them. */
+export interface SaidPart {
+  readonly text: string;
+  readonly cell: CellName | null;
 }
 
 /** What an author is told of a fault: what is there, what should be, and how to mend it. */

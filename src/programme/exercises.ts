@@ -1,18 +1,20 @@
 /** The present step's exercises as the patient sees them. */
 import type { Slot } from '../content/library.ts';
+import type { Dose } from '../dosing/dose.ts';
 import type { IsoDate } from '../units/date.ts';
 import { beginsOn } from '../decisions/days/beginning.ts';
 import type { Decided } from '../decisions/decide.ts';
 import { weekdayAndDay } from '../messages/en/plain.ts';
 import { BEGINS } from '../messages/en/patient/week.ts';
 import {
+  doseParts,
   doseSign,
   doseWords,
   BETWEEN_SESSIONS,
   sideText,
   COLUMN_WORDS,
 } from '../messages/en/patient/dose.ts';
-import { countedAs } from '../decisions/session/counted.ts';
+import { countedAs, type Counted } from '../decisions/session/counted.ts';
 import { howFarText } from '../messages/en/patient/landmarks.ts';
 import { cellsInWords } from './cells.ts';
 import { figureText } from './figureText.ts';
@@ -59,8 +61,7 @@ function exerciseTexts(
       slot: exercise.slot.name,
       side,
       between: besideOf(exercise.slot.when, textOf(cells, 'days'), beginsOnOf(one)),
-      dose: doseSign(at.dose, countedAs(card)),
-      doseWords: doseWords(at.dose, countedAs(card)),
+      ...doseOf(at.dose, countedAs(card)),
       figures: figureText(card.title, side, picture, one === explained),
       howFar: howFar.map(howFarText),
       facts: FACTS.flatMap((name) => {
@@ -71,6 +72,20 @@ function exerciseTexts(
       cells,
     };
   });
+}
+
+/** The dose in big type and in words, whole and by its parts. */
+function doseOf(
+  dose: Dose,
+  counted: Counted,
+): Pick<Exercise, 'dose' | 'doseSign' | 'doseWords' | 'doseParts'> {
+  const sign = doseSign(dose, counted);
+  return {
+    dose: `${sign.figures}${sign.sign}${sign.unit}`,
+    doseSign: sign,
+    doseWords: doseWords(dose, counted),
+    doseParts: doseParts(dose, counted),
+  };
 }
 
 /** What an exercise that is no part of the next session says of its days. */

@@ -6,7 +6,7 @@ import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
 import type { CellName, DecidedBy, DecidedCell } from '../decisions/terms/cell.ts';
-import type { EmergencyBox, LogSheet, Section, Table } from '../messages/shapes.ts';
+import type { DoseSign, EmergencyBox, LogSheet, SaidPart, Section, Table } from '../messages/shapes.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
@@ -137,8 +137,12 @@ export interface Exercise {
   readonly between: { readonly label: string; readonly text: string } | null;
   /** The dose in big type: `4 × 8` or `5 × 30 seconds`. */
   readonly dose: string;
+  /** The same by its parts. */
+  readonly doseSign: DoseSign;
   /** The dose in words for those who do not read signs: `4 sets of 8`. */
   readonly doseWords: string;
+  /** The same by its parts, with the cells they say. */
+  readonly doseParts: readonly SaidPart[];
   readonly figures: FigureText | null;
   /** Home landmarks, most useful first. */
   readonly howFar: readonly string[];

@@ -39,7 +39,7 @@ export function sportDays({ fixed }: SortedWish, { events }: Placement): SportDa
   });
 }
 
-/** The same as plain figures and text. */
+/** The same as the inputs of a reason. */
 export function leftOutInputs({
   id,
   namedDays,
@@ -51,9 +51,9 @@ export function leftOutInputs({
   return {
     id,
     keptTimes: kept.length,
-    keptDays: kept.join(' '),
+    keptDays: kept,
     leftTimes,
-    leftDays: leftDays.join(' '),
+    leftDays,
   };
 }
 

@@ -1,4 +1,5 @@
 /** The dose of an exercise: numbers in big type, then in words, then which leg. */
+import type { DoseSign } from '../../messages/shapes.ts';
 import type { Exercise } from '../../programme/programme.ts';
 import type { Block } from './block.ts';
 import type { Detail } from './facts.ts';
@@ -14,7 +15,7 @@ const DOSE_PT = { 2: 26, 3: 20 };
 export function doseBlocks(
   pen: Pen,
   tag: Tag,
-  { dose, doseWords, side }: Exercise,
+  { doseSign, doseWords, side }: Exercise,
   { text, setting, abreast }: Detail,
   widthPt: number,
 ): readonly Block[] {
@@ -22,19 +23,18 @@ export function doseBlocks(
   const quiet = { ...text, colour: colour.quiet };
   const bold = { ...text, cut: 'bold' as const, colour: colour.accent };
   return [
-    textBlock(pen, tag, 'P', doseRuns(pen, dose, DOSE_PT[abreast]), widthPt, 0),
+    textBlock(pen, tag, 'P', doseRuns(pen, doseSign, DOSE_PT[abreast]), widthPt, 0),
     ...(setting === 'full' ? [textBlock(pen, tag, 'P', plain(doseWords, quiet), widthPt, 0)] : []),
     textBlock(pen, tag, 'P', plain(side, bold), widthPt, 0),
   ];
 }
 
-/** The numbers of a dose big, its words small: `5 × 30 seconds`. */
-function doseRuns({ look }: Pen, dose: string, sizePt: number): readonly Run[] {
-  const [numbers = ''] = /^[\d\s×–,.½-]*/u.exec(dose) ?? [];
+/** The numbers of a dose big, its unit small: `5 × 30 s`. */
+function doseRuns({ look }: Pen, { figures, sign, unit }: DoseSign, sizePt: number): readonly Run[] {
   const big = { ...look.style('dose'), sizePt, leadingPt: sizePt + 1 };
   const small = { ...look.style('heading3'), leadingPt: big.leadingPt };
   return [
-    { text: numbers, style: big },
-    { text: dose.slice(numbers.length), style: small },
+    { text: `${figures}${sign}`, style: big },
+    { text: unit, style: small },
   ].filter((run) => run.text !== '');
 }

@@ -1,4 +1,5 @@
 /** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
+import type { DoseSign, SaidPart } from '../../shapes.ts';
 import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
@@ -8,7 +9,7 @@ import { cellsFor } from '../../../decisions/session/cells/angleCell.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { isStrides, setKind, type Counted, type SetKind } from '../../../decisions/session/counted.ts';
 import { aMadeText, madeText } from './kit.ts';
-import { capital, countText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
+import { capital, countText, nounText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
 import { WEEKDAYS, type Weekday } from '../../../units/weekday.ts';
 
 export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
@@ -34,19 +35,36 @@ export function columnsFor(angle: JointAngle): Readonly<Record<CellName, string>
 }
 
 /** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 ×' of strides */
-export function doseSign(dose: Dose, counted: Counted): string {
-  if (isStrides(dose, counted)) return `${dose.sets} ×`;
+export function doseSign(dose: Dose, counted: Counted): DoseSign {
+  if (isStrides(dose, counted)) return { figures: `${dose.sets}`, sign: ' ×', unit: '' };
   return dose.holdSeconds === null
-    ? `${dose.sets} × ${dose.repetitions ?? 0}`
-    : `${dose.sets} × ${dose.holdSeconds} s`;
+    ? { figures: `${dose.sets} × ${dose.repetitions ?? 0}`, sign: '', unit: '' }
+    : { figures: `${dose.sets} × ${dose.holdSeconds}`, sign: ' ', unit: 's' };
 }
 
-/** The same for those who do not read signs. @example '5 holds of 30 seconds' */
-export function doseWords(dose: Dose, counted: Counted): string {
+/** The same for those who do not read signs, by its parts. @example '5 holds', ' of ', '30 seconds' */
+export function doseParts(dose: Dose, counted: Counted): SaidPart[] {
   const kind = setKind(dose, counted);
-  const sets = setCountText(dose.sets, kind);
-  if (dose.holdSeconds !== null) return `${sets} of ${secondsText(dose.holdSeconds)}`;
-  return kind === 'stride' ? sets : `${sets} of ${countText(dose.repetitions ?? 0, COUNTED_WORDS[counted])}`;
+  const between = (text: string): SaidPart => ({ text, cell: null });
+  const sets: SaidPart = { text: setsText(dose, counted), cell: 'sets' };
+  if (dose.holdSeconds !== null)
+    return [sets, between(' of '), { text: holdText(dose.holdSeconds), cell: 'holdSeconds' }];
+  if (kind === 'stride') return [sets];
+  const repetitions = repetitionsText(dose, counted);
+  const parts: SaidPart[] = [
+    sets,
+    between(` ${nounText(dose.sets, SET_WORDS[kind])} of `),
+    { text: repetitions, cell: 'repetitions' },
+    between(counted === 'repetition' ? ` ${nounText(dose.repetitions ?? 0, COUNTED_WORDS[counted])}` : ''),
+  ];
+  return parts.filter(({ text }) => text !== '');
+}
+
+/** @example '5 holds of 30 seconds' */
+export function doseWords(dose: Dose, counted: Counted): string {
+  return doseParts(dose, counted)
+    .map(({ text }) => text)
+    .join('');
 }
 
 const SET_WORDS: Readonly<Record<SetKind, string>> = { set: 'set', hold: 'hold', stride: 'stride' };

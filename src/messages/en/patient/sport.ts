@@ -1,4 +1,5 @@
 /** Sport beside the exercises, in the patient's words: what is kept, what is left out for now, and what keeps clear of it. */
+import { entriesOf } from '../../../units/reason.ts';
 import type { Weekday } from '../../../units/weekday.ts';
 import type { JudgedActivity } from '../../../scheduling/activities.ts';
 import type { WeekPlan } from '../../../scheduling/plan.ts';
@@ -51,7 +52,9 @@ function leftOutText(sport: SportDays): string {
 function besideText({ days, gaveUp, clearOfSport }: WeekPlan, names: readonly string[]): string[] {
   const either = listText(names, 'or');
   const sessions = days.filter(({ session }) => session).length;
-  const springs = gaveUp.some(({ code, inputs }) => code === 'plain-session' && inputs['slots'] !== '');
+  const springs = gaveUp.some(
+    ({ code, inputs }) => code === 'plain-session' && entriesOf(inputs['slots']).length > 0,
+  );
   return [
     ...(gaveUp.some(({ code }) => code === 'fewer-lifts')
       ? [

@@ -6,7 +6,7 @@ import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
 import {
   AUTHORS_LEAD,
   AUTHORS_TITLE,
-  bodySentence,
+  headingsSentence,
   CONSULTS,
   CONSULTS_HEADING,
   defaultText,
@@ -57,7 +57,7 @@ function kindSection(kind: Kind): Section {
   return section(kind, KIND_HEADINGS[kind], [
     paragraph(KIND_FILES[kind]),
     table(keysCaption(kind), KEY_COLUMNS, keyRows(jsonSchemaOf(kind))),
-    paragraph(bodySentence(headings, required)),
+    paragraph(headingsSentence(headings, required)),
   ]);
 }
 

@@ -21,7 +21,7 @@ import {
   RANGE_WORDS,
   reviewedText,
   summaryText,
-  tempoText,
+  cardTempoText,
   weightText,
 } from '../messages/en/catalogue/library.ts';
 import { rulerAlt, stageTick } from '../messages/en/catalogue/estimates.ts';
@@ -110,7 +110,7 @@ function factsOf(card: ExerciseCard): Fact[] {
     [FACT_LABELS.legs, card.kind === 'running-drill' ? null : LEGS_WORDS[card.legs]],
     [FACT_LABELS.range, movement === null ? null : RANGE_WORDS[movement.range]],
     [FACT_LABELS.landmark, landmark],
-    [FACT_LABELS.tempo, tempoText(card.tempo)],
+    [FACT_LABELS.tempo, cardTempoText(card.tempo)],
     [FACT_LABELS.weight, movement?.loadAt === undefined ? null : weightText(movement.loadAt)],
     [FACT_LABELS.kit, kitText(card.equipment)],
     [FACT_LABELS.needs, needsText(card.needs)],

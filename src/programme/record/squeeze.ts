@@ -6,7 +6,7 @@ import { roundTo } from '../../units/round.ts';
 import { isPosed } from '../../decisions/person/model.ts';
 import { cardOf, type Person } from '../../decisions/person/person.ts';
 import type { Prescription } from '../../decisions/session/prescribe.ts';
-import { KEEP_GOING_FLAG, ladderAlt, rulerAlt } from '../../messages/en/clinician/record/charts.ts';
+import { KEEP_GOING_FLAG, recordLadderAlt, recordRulerAlt } from '../../messages/en/clinician/record/charts.ts';
 import type { CompressionLadder, RangeRuler } from '../programme.ts';
 
 /** 0 to 120 degrees of hip flexion with the part that is used now and the caps of the stages; null without a pose. */
@@ -24,7 +24,7 @@ export function rulerOf({ card, at, estimate }: Prescription, protocol: Protocol
     fromDeg,
     toDeg: roundTo(toDeg, 1),
     ticks,
-    alt: rulerAlt(roundTo(fromDeg, 1), roundTo(toDeg, 1), ticks),
+    alt: recordRulerAlt(roundTo(fromDeg, 1), roundTo(toDeg, 1), ticks),
   };
 }
 
@@ -62,6 +62,6 @@ export function compressionLadder(prescriptions: readonly Prescription[], person
   return {
     rungs: rows.map((row, index) => ({ ...row, bracket: bracket[index] ?? 0 })),
     caps,
-    alt: ladderAlt(rows.length, rows[0]?.compressionBw ?? 0, rows.at(-1)?.compressionBw ?? 0),
+    alt: recordLadderAlt(rows.length, rows[0]?.compressionBw ?? 0, rows.at(-1)?.compressionBw ?? 0),
   };
 }

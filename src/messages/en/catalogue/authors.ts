@@ -28,7 +28,7 @@ export function keysCaption(kind: Kind): string {
   return `Keys of ${KIND_FILES[kind].replace(/,.*$/, '')}`;
 }
 
-export function bodySentence(headings: readonly string[], required: boolean): string {
+export function headingsSentence(headings: readonly string[], required: boolean): string {
   return `Headings under the keys, in this order${required ? '' : ', each of which may be left out'}: ${headings.join(', ')}. Paragraphs, lists of two levels, strong, emphasis and links may stand under them, and nothing else.`;
 }
 

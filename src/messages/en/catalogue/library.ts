@@ -126,7 +126,7 @@ const ABILITIES: readonly CannotDo[] = [
 ];
 
 /** Null for what has no tempo of its own, such as a run. */
-export function tempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string | null {
+export function cardTempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string | null {
   if (goSeconds + holdSeconds + backSeconds === 0) return null;
   const still = holdSeconds === 0 ? 'no pause' : `${numberText(holdSeconds)} s still at the gentle end`;
   return `${numberText(goSeconds)} s out, ${numberText(backSeconds)} s back, ${still}`;

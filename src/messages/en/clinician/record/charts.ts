@@ -4,7 +4,7 @@
 export const KEEP_GOING_FLAG = 'keep going';
 
 /** Text alternative of a range ruler; whole degrees. */
-export function rulerAlt(
+export function recordRulerAlt(
   fromDeg: number,
   toDeg: number,
   caps: readonly { readonly stage: string; readonly capDeg: number }[],
@@ -14,6 +14,6 @@ export function rulerAlt(
 }
 
 /** Text alternative of the ladder; body weights. */
-export function ladderAlt(cards: number, leastBw: number, mostBw: number): string {
+export function recordLadderAlt(cards: number, leastBw: number, mostBw: number): string {
   return `${cards} cards from ${leastBw} to ${mostBw} body weights of squeeze; cards of one bracket are not told apart. Model estimate.`;
 }

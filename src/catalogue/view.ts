@@ -2,6 +2,7 @@
  * The one finished value behind the public pages: what they show of every card, protocol and advice card, of the body
  * model and of the files authors write. No person stands in it, and the pages work nothing out.
  */
+import type { Language } from '../content/schema/words.ts';
 import type { ProseSection } from '../content/prose/block.ts';
 import type { Source } from '../units/source.ts';
 import type { CompressionLadder, FigureText, RangeRuler } from '../programme/programme.ts';
@@ -9,7 +10,7 @@ import type { Part, Section, Table, Term } from '../messages/shapes.ts';
 import type { FilterKey } from '../decisions/terms/scale.ts';
 
 export interface LibraryView {
-  readonly language: 'en';
+  readonly language: Language;
   readonly clinic: { readonly name: string; readonly contact: readonly string[] };
   readonly notice: readonly string[];
   /** Which library it is, as short as an address may carry it, and in words. */

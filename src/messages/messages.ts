@@ -1,9 +1,6 @@
 /** What is said, by language: every language has a wording for everything, or it does not compile. */
+import type { Language } from '../content/schema/words.ts';
 import * as en from './en/index.ts';
-
-/** The languages there are. */
-export const LANGUAGES = ['en'] as const;
-export type Language = (typeof LANGUAGES)[number];
 
 /** Fixed words may be any text in another language; functions keep what they are asked. */
 type Wording<Said> = Said extends string

@@ -7,6 +7,7 @@ import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
 import type { CellName, DecidedBy, DecidedCell } from '../decisions/terms/cell.ts';
 import type { DoseSign, EmergencyBox, LogSheet, SaidPart, Section, Table } from '../messages/shapes.ts';
+import type { Language } from '../content/schema/words.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
@@ -16,7 +17,7 @@ export interface Programme {
   readonly format: 1;
   readonly alias: string;
   readonly revision: number;
-  readonly language: 'en';
+  readonly language: Language;
   readonly paper: 'A4' | 'Letter';
   /** Document title, for example `Home exercises for otter`. */
   readonly title: string;

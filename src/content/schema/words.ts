@@ -210,3 +210,7 @@ export const KIT_WORDS = [
 ] as const;
 export const equipment = z.enum([...HOUSEHOLD, ...KIT_WORDS]);
 export type Equipment = z.output<typeof equipment>;
+
+/** The languages a leaflet may be written in. */
+export const LANGUAGES = ['en'] as const;
+export type Language = (typeof LANGUAGES)[number];

@@ -1,4 +1,5 @@
 /** Fixed labels of the sheets: headings of columns and parts that carry no number of any person. */
+import type { Language } from '../../content/schema/words.ts';
 import type { DecidedBy } from '../../decisions/terms/cell.ts';
 import type { StageChoice } from '../../decisions/terms/stageChoice.ts';
 
@@ -220,7 +221,7 @@ export function recordHeading({ alias, revision }: { alias: string; revision: nu
 }
 
 /** The fixed labels of a programme's language. */
-export function labelsOf(_language: 'en'): {
+export function labelsOf(_language: Language): {
   readonly leaflet: LeafletLabels;
   readonly record: RecordLabels;
   readonly public: PublicLabels;

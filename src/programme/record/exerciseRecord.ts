@@ -1,17 +1,13 @@
 /** One exercise in the record: what decided it, what the model says of it, and what to bear in mind. */
+import type { Messages } from '../../messages/messages.ts';
 import { marginOf } from '../../mechanics/cap.ts';
 import type { Movement } from '../../mechanics/movement.ts';
 import { MODEL_ANGLE, type ModelEstimate } from '../../decisions/candidates/estimate.ts';
 import { isPosed } from '../../decisions/person/model.ts';
 import { cellsInWords } from '../cells.ts';
 import type { Bounds, Person } from '../../decisions/person/person.ts';
-import {
-  becauseText,
-  exerciseRemarkText,
-  type CapName,
-  type ExerciseRemark,
-} from '../../messages/en/clinician/record/exercise.ts';
-import { togetherText } from '../../messages/en/clinician/muscles.ts';
+import type { CapName, ExerciseRemark } from '../../messages/en/clinician/record/exercise.ts';
+
 import type { Prescription } from '../../decisions/session/prescribe.ts';
 import type { ProgrammeRecord } from '../programme.ts';
 import { workedTogether } from '../../decisions/candidates/together.ts';
@@ -20,26 +16,27 @@ import { rulerOf } from './squeeze.ts';
 
 /** The exercise of one prescription; the estimate is null where the model says nothing. */
 export function exerciseRecord(
+  say: Messages,
   one: Prescription,
   person: Person,
   bounds: Bounds,
 ): ProgrammeRecord['exercises'][number] {
   const { card, estimate } = one;
-  const cells = cellsInWords(one, person);
+  const cells = cellsInWords(say, one, person);
   const range = angleCellIn(cells);
   const load = cells.find(({ cell }) => cell === 'loadKg');
   return {
     card: card.id,
     title: card.title,
     decidedBy: range?.decidedBy ?? 'dose',
-    because: becauseText(range?.rule ?? '', load?.rule ?? ''),
+    because: say.becauseText(range?.rule ?? '', load?.rule ?? ''),
     estimate,
-    ruler: rulerOf(one, person.protocol),
+    ruler: rulerOf(say, one, person.protocol),
     remarks: [
-      ...[...kindRemarks(one, person), ...cueRemarks(estimate)].map(exerciseRemarkText),
-      ...togetherRemarks(one, person),
+      ...[...kindRemarks(one, person), ...cueRemarks(estimate)].map(say.exerciseRemarkText),
+      ...togetherRemarks(say, one, person),
       ...[...ownRemarks(one, person, bounds), ...(one.byFeel ? ([{ remark: 'felt' }] as const) : [])].map(
-        exerciseRemarkText,
+        say.exerciseRemarkText,
       ),
     ],
   };
@@ -65,9 +62,9 @@ function cueRemarks(estimate: ModelEstimate | null): ExerciseRemark[] {
   return [{ remark: 'heels-dragged', compressionBw: estimate.compressionVerticalOnlyBw }];
 }
 
-function togetherRemarks({ card, at }: Prescription, person: Person): string[] {
+function togetherRemarks(say: Messages, { card, at }: Prescription, person: Person): string[] {
   const found = isPosed(card) ? workedTogether(card, at, person) : null;
-  return found === null ? [] : [togetherText(found, person.clinic.muscles.leastHamstringShare.value)];
+  return found === null ? [] : [say.togetherText(found, person.clinic.muscles.leastHamstringShare.value)];
 }
 
 function ownRemarks({ card, estimate }: Prescription, { consult }: Person, bounds: Bounds): ExerciseRemark[] {

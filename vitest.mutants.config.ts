@@ -5,8 +5,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: [
-      'tests/{mechanics,dose,week,published}/**/*.test.ts',
-      'tests/laws/{dose,week,inverse,loading}.slow.test.ts',
+      'tests/{mechanics,dosing,scheduling,published}/**/*.test.ts',
+      'tests/programme/*.test.ts',
+      'tests/laws/{dose,week,inverse,loading,entry,plan,runDays,sport,stages}.slow.test.ts',
     ],
     testTimeout: 60_000,
   },

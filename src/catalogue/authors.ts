@@ -1,29 +1,10 @@
 /** The authors' reference: every key of every kind of file, read out of the JSON Schema that editors use too. */
+import type { Messages } from '../messages/messages.ts';
 import type { z } from 'zod';
 import type { Kind } from '../content/kind.ts';
 import { HEADINGS } from '../content/prose/headings.ts';
 import { jsonSchemaOf } from '../content/schema/jsonSchema.ts';
-import {
-  AUTHORS_LEAD,
-  AUTHORS_TITLE,
-  bodySentence,
-  CONSULTS,
-  CONSULTS_HEADING,
-  defaultText,
-  FORM,
-  KEY_COLUMNS,
-  keysCaption,
-  KIND_FILES,
-  KIND_HEADINGS,
-  listForm,
-  mapForm,
-  NEEDED,
-  OVERLAY,
-  OVERLAY_HEADING,
-  sameAs,
-  spanForm,
-} from '../messages/en/catalogue/authors.ts';
-import { listText } from '../messages/en/plain.ts';
+
 import { paragraph, section, table, type Section } from '../messages/shapes.ts';
 import type { PlainPage } from './view.ts';
 
@@ -31,60 +12,66 @@ type Schema = z.core.JSONSchema.BaseSchema;
 
 const KINDS: readonly Kind[] = ['exercise', 'protocol', 'advice', 'clinic', 'page', 'consult'];
 
-export function authorsPage(): PlainPage {
+export function authorsPage(say: Messages): PlainPage {
   return {
-    title: AUTHORS_TITLE,
-    lead: AUTHORS_LEAD,
+    title: say.AUTHORS_TITLE,
+    lead: say.AUTHORS_LEAD,
     sections: [
-      ...KINDS.map(kindSection),
+      ...KINDS.map((kind) => kindSection(say, kind)),
       section(
         'revisions',
-        CONSULTS_HEADING,
-        CONSULTS.map((one) => paragraph(one)),
+        say.CONSULTS_HEADING,
+        say.CONSULTS.map((one) => paragraph(one)),
       ),
       section(
         'own-folder',
-        OVERLAY_HEADING,
-        OVERLAY.map((one) => paragraph(one)),
+        say.OVERLAY_HEADING,
+        say.OVERLAY.map((one) => paragraph(one)),
       ),
     ],
   };
 }
 
-function kindSection(kind: Kind): Section {
+function kindSection(say: Messages, kind: Kind): Section {
   const { headings, required } = HEADINGS[kind];
-  return section(kind, KIND_HEADINGS[kind], [
-    paragraph(KIND_FILES[kind]),
-    table(keysCaption(kind), KEY_COLUMNS, keyRows(jsonSchemaOf(kind))),
-    paragraph(bodySentence(headings, required)),
+  return section(kind, say.KIND_HEADINGS[kind], [
+    paragraph(say.KIND_FILES[kind]),
+    table(say.keysCaption(kind), say.KEY_COLUMNS, keyRows(say, jsonSchemaOf(kind))),
+    paragraph(say.headingsSentence(headings, required)),
   ]);
 }
 
 /** A row for each key, those of a group after the group's own. A group that came before is named instead of told again. */
-export function keyRows(schema: Schema): readonly (readonly string[])[] {
-  return rowsBelow(schema, '', new Map());
+export function keyRows(say: Messages, schema: Schema): readonly (readonly string[])[] {
+  return rowsBelow(say, schema, '', new Map());
 }
 
-function rowsBelow(schema: Schema, before: string, told: Map<string, string>): string[][] {
+function rowsBelow(say: Messages, schema: Schema, before: string, told: Map<string, string>): string[][] {
   return Object.entries(schema.properties ?? {}).flatMap(([key, value]) => {
     if (typeof value === 'boolean') return [];
     const path = before === '' ? key : `${before}.${key}`;
     const needed = schema.required?.includes(key) ?? false;
-    return rowsOf(value, path, needed, told);
+    return rowsOf(say, value, path, needed, told);
   });
 }
 
-function rowsOf(schema: Schema, path: string, needed: boolean, told: Map<string, string>): string[][] {
+function rowsOf(
+  say: Messages,
+  schema: Schema,
+  path: string,
+  needed: boolean,
+  told: Map<string, string>,
+): string[][] {
   const inner = groupIn(schema);
   const setting = settingValueOf(schema);
-  const form = setting === null ? formOf(schema) : `${formOf(setting)}, ${FORM.setting}`;
-  const row = (may: string) => [path, schema.description ?? '', may, neededText(schema, needed)];
+  const form = setting === null ? formOf(say, schema) : say.settingForm(formOf(say, setting));
+  const row = (may: string) => [path, schema.description ?? '', may, neededText(say, schema, needed)];
   if (inner === null || setting !== null) return [row(form)];
   const text = JSON.stringify({ ...inner.group, description: undefined });
   const same = told.get(text);
-  if (same !== undefined) return [row(sameAs(same))];
+  if (same !== undefined) return [row(say.sameAs(same))];
   told.set(text, path);
-  return [row(form), ...rowsBelow(inner.group, `${path}${inner.steps}`, told)];
+  return [row(form), ...rowsBelow(say, inner.group, `${path}${inner.steps}`, told)];
 }
 
 /** The group of keys a value holds, itself or in its list or map, with what stands between in the path. */
@@ -109,41 +96,41 @@ function settingValueOf({ properties }: Schema): Schema | null {
   return typeof value === 'object' && properties?.['mark'] !== undefined ? value : null;
 }
 
-function formOf(schema: Schema): string {
-  if (schema.enum !== undefined) return listText(schema.enum.map(String), 'or');
+function formOf(say: Messages, schema: Schema): string {
+  if (schema.enum !== undefined) return say.listText(schema.enum.map(String), 'or');
   if (schema.const !== undefined) return String(schema.const);
   const ways = schema.anyOf ?? schema.oneOf;
   if (ways !== undefined)
-    return listText(
-      [...new Set(ways.map((way) => (typeof way === 'boolean' ? FORM.any : formOf(way))))],
+    return say.listText(
+      [...new Set(ways.map((way) => (typeof way === 'boolean' ? say.FORM.any : formOf(say, way))))],
       'or',
     );
   const [list] = listed(schema) ?? [];
-  if (list !== undefined) return listForm(formOf(list));
-  if (Array.isArray(schema.prefixItems)) return listForm(FORM.number);
+  if (list !== undefined) return say.listForm(formOf(say, list));
+  if (Array.isArray(schema.prefixItems)) return say.listForm(say.FORM.number);
   const [each] = mapped(schema) ?? [];
-  if (each !== undefined) return mapForm(formOf(each));
-  return plainForm(schema);
+  if (each !== undefined) return say.mapForm(formOf(say, each));
+  return plainForm(say, schema);
 }
 
-function plainForm({ type, format, minimum, maximum, pattern, properties }: Schema): string {
-  if (properties !== undefined) return FORM.group;
+function plainForm(say: Messages, { type, format, minimum, maximum, pattern, properties }: Schema): string {
+  if (properties !== undefined) return say.FORM.group;
   switch (type) {
     case 'number':
-      return spanForm(FORM.number, minimum, maximum);
+      return say.spanForm(say.FORM.number, minimum, maximum);
     case 'integer':
-      return spanForm(FORM.integer, minimum, maximum);
+      return say.spanForm(say.FORM.integer, minimum, maximum);
     case 'boolean':
-      return FORM.boolean;
+      return say.FORM.boolean;
     case 'string':
-      if (format === 'date') return FORM.date;
-      return pattern?.includes('a-z0-9-') === true ? FORM.id : FORM.string;
+      if (format === 'date') return say.FORM.date;
+      return pattern?.includes('a-z0-9-') === true ? say.FORM.id : say.FORM.string;
     default:
-      return FORM.any;
+      return say.FORM.any;
   }
 }
 
-function neededText({ default: preset }: Schema, needed: boolean): string {
-  if (preset === undefined) return needed ? NEEDED.yes : NEEDED.no;
-  return typeof preset === 'object' ? NEEDED.no : defaultText(String(preset));
+function neededText(say: Messages, { default: preset }: Schema, needed: boolean): string {
+  if (preset === undefined) return needed ? say.NEEDED.yes : say.NEEDED.no;
+  return typeof preset === 'object' ? say.NEEDED.no : say.defaultText(String(preset));
 }

@@ -1,4 +1,5 @@
 /** Estimates of one card as the public pages show them: angles, peaks, weights, and squeeze along the movement. */
+import type { Messages } from '../messages/messages.ts';
 import { marginOf } from '../mechanics/cap.ts';
 import { closePose } from '../mechanics/closure.ts';
 import { loadingAt } from '../mechanics/loading.ts';
@@ -8,24 +9,7 @@ import { poseAt } from '../mechanics/trajectory.ts';
 import { roundTo } from '../units/round.ts';
 import { isPosed, type Model, type PosedCard } from '../decisions/person/model.ts';
 import type { Table } from '../messages/shapes.ts';
-import {
-  ANGLES,
-  bodySentence,
-  CANNOT_REST,
-  capWord,
-  CURVE,
-  curveAlt,
-  dragSentence,
-  FAST,
-  KNEE_LED_SENTENCE,
-  LOADS,
-  marginSentence,
-  NO_POSE,
-  PEAKS,
-  STRAIGHT_HIP,
-} from '../messages/en/catalogue/estimates.ts';
-import { bwText, degText } from '../messages/en/catalogue/library.ts';
-import { kgText } from '../messages/en/plain.ts';
+
 import { isFast, peakWith, type Measured } from './measured.ts';
 import { KNEE_LED, type Scale } from './scale.ts';
 import type { Use } from './uses.ts';
@@ -33,24 +17,29 @@ import type { CurveView, EstimateView } from './view.ts';
 
 /** `uses`: where protocols name the card; the first of them gives the chart its cap. */
 export function estimateView(
+  say: Messages,
   measured: Measured,
   uses: readonly Use[],
   model: Model,
   scale: Scale,
 ): EstimateView {
   const { card, swept } = measured;
-  if (!isPosed(card)) return { sentences: [isFast(card) ? FAST : NO_POSE], tables: [], curve: null };
-  const angles = anglesTable(card, model);
+  if (!isPosed(card)) return { sentences: [isFast(card) ? say.FAST : say.NO_POSE], tables: [], curve: null };
+  const angles = anglesTable(say, card, model);
   if (swept === null)
     return {
-      sentences: [isFast(card) ? FAST : CANNOT_REST],
+      sentences: [isFast(card) ? say.FAST : say.CANNOT_REST],
       tables: angles === null ? [] : [angles],
       curve: null,
     };
-  const curve = curveOf(card, uses, model, scale);
+  const curve = curveOf(say, card, uses, model, scale);
   return {
-    sentences: sentencesOf(measured, swept, curve !== null, model, scale),
-    tables: [...(angles === null ? [] : [angles]), peaksTable(card, swept), ...loadsTable(card, model)],
+    sentences: sentencesOf(say, measured, swept, curve !== null, model, scale),
+    tables: [
+      ...(angles === null ? [] : [angles]),
+      peaksTable(say, card, swept),
+      ...loadsTable(say, card, model),
+    ],
     curve,
   };
 }
@@ -59,6 +48,7 @@ export function estimateView(
 const LEAST_CURVE_BW = 0.02;
 
 function sentencesOf(
+  say: Messages,
   { card, squeezeBw }: Measured,
   { peak }: Sweep,
   hasCurve: boolean,
@@ -69,24 +59,27 @@ function sentencesOf(
   const moves = card.movement?.end !== undefined;
   const verticalOnlyBw = isPosed(card) ? (model.verticalOnlyTo(card, null, 0) ?? 0) : 0;
   return [
-    bodySentence(model.body),
-    ...(margin > 1 ? [marginSentence(margin)] : []),
-    ...(verticalOnlyBw > peak.compressionBw + 0.05 ? [dragSentence(bwText(verticalOnlyBw))] : []),
-    ...(card.positions.some((position) => KNEE_LED.includes(position)) ? [KNEE_LED_SENTENCE] : []),
-    ...(moves && !hasCurve && (squeezeBw ?? 0) < LEAST_CURVE_BW ? [STRAIGHT_HIP] : []),
+    say.bodySentence(model.body),
+    ...(margin > 1 ? [say.marginSentence(margin)] : []),
+    ...(verticalOnlyBw > peak.compressionBw + 0.05 ? [say.dragSentence(say.bwText(verticalOnlyBw))] : []),
+    ...(card.positions.some((position) => KNEE_LED.includes(position)) ? [say.KNEE_LED_SENTENCE] : []),
+    ...(moves && !hasCurve && (squeezeBw ?? 0) < LEAST_CURVE_BW ? [say.STRAIGHT_HIP] : []),
   ];
 }
 
-function anglesTable({ movement }: PosedCard, { body }: Model): Table | null {
+function anglesTable(say: Messages, { movement }: PosedCard, { body }: Model): Table | null {
   const ends = movement.end === undefined ? [0] : [0, 1];
   const poses = ends.map((t) => closePose(movement, poseAt(movement, t), body, 0)?.pose);
   if (!poses.every((pose) => pose !== undefined)) return null;
-  const row = (label: string, degs: readonly number[]) => [label, ...degs.map((deg) => degText(deg))];
-  const { rows } = ANGLES;
+  const row = (label: string, degs: readonly number[]) => [label, ...degs.map((deg) => say.degText(deg))];
+  const { rows } = say.ANGLES;
   const others = poses.flatMap(({ other }) => other ?? []);
   return {
-    caption: ANGLES.caption,
-    columns: [ANGLES.angle, ...(ends.length === 1 ? [ANGLES.hold] : [ANGLES.start, ANGLES.end])],
+    caption: say.ANGLES.caption,
+    columns: [
+      say.ANGLES.angle,
+      ...(ends.length === 1 ? [say.ANGLES.hold] : [say.ANGLES.start, say.ANGLES.end]),
+    ],
     rows: [
       row(
         rows.hip,
@@ -116,9 +109,9 @@ function anglesTable({ movement }: PosedCard, { body }: Model): Table | null {
   };
 }
 
-function peaksTable(card: PosedCard, swept: Sweep): Table {
+function peaksTable(say: Messages, card: PosedCard, swept: Sweep): Table {
   const { peak, otherPeak } = swept;
-  const { rows } = PEAKS;
+  const { rows } = say.PEAKS;
   const row = (label: string, value: (peaks: Peaks) => string) => [
     label,
     value(peak),
@@ -126,19 +119,19 @@ function peaksTable(card: PosedCard, swept: Sweep): Table {
   ];
   const blank = otherPeak === null ? [] : ['–'];
   return {
-    caption: PEAKS.caption,
+    caption: say.PEAKS.caption,
     columns: [
-      PEAKS.estimate,
+      say.PEAKS.estimate,
       ...(otherPeak === null
-        ? [card.legs === 'together' ? PEAKS.one : PEAKS.work]
-        : [PEAKS.work, PEAKS.other]),
+        ? [card.legs === 'together' ? say.PEAKS.one : say.PEAKS.work]
+        : [say.PEAKS.work, say.PEAKS.other]),
     ],
     rows: [
-      row(rows.compressionBw, ({ compressionBw }) => bwText(compressionBw)),
-      row(rows.tensionBw, ({ tensionBw }) => bwText(tensionBw)),
+      row(rows.compressionBw, ({ compressionBw }) => say.bwText(compressionBw)),
+      row(rows.tensionBw, ({ tensionBw }) => say.bwText(tensionBw)),
       row(rows.hipMomentNm, ({ hipMomentNm }) => wholeText(hipMomentNm)),
       row(rows.kneeMomentNm, ({ kneeMomentNm }) => wholeText(kneeMomentNm)),
-      row(rows.demand, ({ demand }) => bwText(demand)),
+      row(rows.demand, ({ demand }) => say.bwText(demand)),
       [rows.compressionTimeBwS, swept.compressionTimeBwS.toFixed(1), ...blank],
       [rows.tensionTimeBwS, swept.tensionTimeBwS.toFixed(1), ...blank],
     ],
@@ -160,18 +153,31 @@ export const WEIGHTS_KG: Readonly<Record<LoadPoint, readonly number[]>> = {
   'both.ankle': [0, 2, 4],
 };
 
-function loadsTable(card: PosedCard, model: Model): readonly Table[] {
+function loadsTable(say: Messages, card: PosedCard, model: Model): readonly Table[] {
   const { loadAt } = card.movement;
   if (loadAt === undefined) return [];
   const rows = WEIGHTS_KG[loadAt].flatMap((loadKg) => {
     const peak = peakWith(card, loadKg, model);
     if (peak === null) return [];
-    return [[kgText(loadKg), bwText(peak.compressionBw), bwText(peak.tensionBw), bwText(peak.demand)]];
+    return [
+      [
+        say.kgText(loadKg),
+        say.bwText(peak.compressionBw),
+        say.bwText(peak.tensionBw),
+        say.bwText(peak.demand),
+      ],
+    ];
   });
-  return [{ caption: LOADS.caption, columns: LOADS.columns, rows }];
+  return [{ caption: say.LOADS.caption, columns: say.LOADS.columns, rows }];
 }
 
-function curveOf(card: PosedCard, uses: readonly Use[], { body }: Model, scale: Scale): CurveView | null {
+function curveOf(
+  say: Messages,
+  card: PosedCard,
+  uses: readonly Use[],
+  { body }: Model,
+  scale: Scale,
+): CurveView | null {
   const { movement } = card;
   if (movement.end === undefined) return null;
   const margin = marginOf(movement, scale);
@@ -192,9 +198,14 @@ function curveOf(card: PosedCard, uses: readonly Use[], { body }: Model, scale: 
   return {
     samples,
     capBw: capped?.stage.caps.compressionBw ?? null,
-    across: CURVE.across,
-    up: CURVE.up,
-    cap: capped === undefined ? '' : capWord(capped.index + 1),
-    alt: curveAlt(Math.min(...degs), Math.max(...degs), bwText(peak.compressionBw), peak.hipFlexionDeg),
+    across: say.CURVE.across,
+    up: say.CURVE.up,
+    cap: capped === undefined ? '' : say.capWord(capped.index + 1),
+    alt: say.curveAlt(
+      Math.min(...degs),
+      Math.max(...degs),
+      say.bwText(peak.compressionBw),
+      peak.hipFlexionDeg,
+    ),
   };
 }

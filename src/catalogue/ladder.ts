@@ -1,9 +1,9 @@
 /** The ladder of a protocol: its cards by squeeze for the reference body, with the caps of its stages. */
+import type { Messages } from '../messages/messages.ts';
 import type { Protocol } from '../content/library.ts';
 import { brackets } from '../mechanics/bracket.ts';
 import { roundTo } from '../units/round.ts';
-import { ladderAlt, ladderNote } from '../messages/en/catalogue/protocol.ts';
-import { stageTick } from '../messages/en/catalogue/estimates.ts';
+
 import type { CompressionLadder } from '../programme/programme.ts';
 import type { Measured } from './measured.ts';
 
@@ -13,9 +13,13 @@ export interface ProtocolLadder {
   readonly note: string;
 }
 
-export function ladderOf(protocol: Protocol, measured: ReadonlyMap<string, Measured>): ProtocolLadder {
+export function ladderOf(
+  say: Messages,
+  protocol: Protocol,
+  measured: ReadonlyMap<string, Measured>,
+): ProtocolLadder {
   const caps = protocol.stages.flatMap(({ caps: { compressionBw } }, index) =>
-    compressionBw === null ? [] : [{ stage: stageTick(index), compressionBw }],
+    compressionBw === null ? [] : [{ stage: say.stageTick(index), compressionBw }],
   );
   const ids = [...new Set(protocol.stages.flatMap(({ slots }) => slots.flatMap(({ cards }) => cards)))];
   const cards = ids.flatMap((id) => measured.get(id) ?? []);
@@ -39,8 +43,8 @@ export function ladderOf(protocol: Protocol, measured: ReadonlyMap<string, Measu
     ladder: {
       rungs: rows.map((row, index) => ({ ...row, bracket: bracket[index] ?? 0 })),
       caps,
-      alt: ladderAlt(rows.length, Math.min(...values), Math.max(...values)),
+      alt: say.ladderAlt(rows.length, Math.min(...values), Math.max(...values)),
     },
-    note: ladderNote(cards.length - rows.length),
+    note: say.ladderNote(cards.length - rows.length),
   };
 }

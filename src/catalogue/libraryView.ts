@@ -1,18 +1,11 @@
 /** Puts the public value together: every card measured once for the reference body, then looked at from all sides. */
+import { firstLanguage } from '../content/language.ts';
+import { messagesIn, type Messages } from '../messages/messages.ts';
 import { FOLDERS } from '../content/kind.ts';
 import type { AdviceCard, Library } from '../content/library.ts';
 import { referenceBody } from '../decisions/person/body.ts';
 import { modelIn, type Models } from '../decisions/person/model.ts';
-import {
-  countsText,
-  frontLead,
-  occasionsText,
-  originText,
-  ROW_CAPTION,
-  versionText,
-} from '../messages/en/catalogue/library.ts';
-import { GLOSSARY } from '../messages/en/catalogue/glossary.ts';
-import { NOTICE } from '../messages/en/patient/opening.ts';
+
 import { authorsPage } from './authors.ts';
 import { cardView } from './card.ts';
 import { filtersOf } from './filters.ts';
@@ -29,39 +22,44 @@ import { waysIn } from './ways.ts';
 /** Photos of cards by their card's id, in the sizes that were made of them. */
 export type Photos = ReadonlyMap<string, readonly PhotoView[]>;
 
-/** Everything the public pages show; the same library and photos give the same value. `models` may be shared. */
-export function libraryView(library: Library, photos: Photos, models: Models): LibraryView {
+/** Everything the public pages show; the same library and photos give the same value. `models` may be shared. `say`: in which words, those of the clinic's first language. */
+export function libraryView(
+  library: Library,
+  photos: Photos,
+  models: Models,
+  say: Messages = messagesIn(firstLanguage(library.clinic)),
+): LibraryView {
   const { name, contact } = library.clinic;
   const measured = measuredCards(library, models);
-  const cards = cardViews(measured, library, photos, models);
-  const row = rowOf(measured);
-  const filters = filtersOf(measured, library, scaleOf(library));
+  const cards = cardViews(say, measured, library, photos, models);
+  const row = rowOf(say, measured);
+  const filters = filtersOf(say, measured, library, scaleOf(library));
   const byId = new Map(measured.map((one) => [one.card.id, one]));
   const protocols = [...library.protocols.values()].map((one) =>
-    protocolView(one, library, byId, originOf(library, FOLDERS.protocol, one.id)),
+    protocolView(say, one, library, byId, originOf(say, library, FOLDERS.protocol, one.id)),
   );
-  const advice = [...library.advice.values()].map((one) => adviceView(one, library)).sort(byTitle);
+  const advice = [...library.advice.values()].map((one) => adviceView(say, one, library)).sort(byTitle);
   return {
-    language: 'en',
+    language: firstLanguage(library.clinic),
     clinic: { name, contact },
     // The second sentence of the notice is for a person's own sheets.
-    notice: NOTICE.slice(0, 1),
+    notice: say.NOTICE.slice(0, 1),
     id: library.version,
-    version: versionText(library.version),
+    version: say.versionText(library.version),
     front: {
-      lead: frontLead(name),
-      counts: countsText(cards.length, protocols.length, advice.length),
+      lead: say.frontLead(name),
+      counts: say.countsText(cards.length, protocols.length, advice.length),
       row,
-      rowCaption: ROW_CAPTION,
-      ways: waysIn(cards, filters),
+      rowCaption: say.ROW_CAPTION,
+      ways: waysIn(say, cards, filters),
     },
     cards,
     filters,
     protocols,
     advice,
-    numbers: numbersPage(library, modelIn(models, library.version, referenceBody(library.clinic))),
-    glossary: GLOSSARY,
-    authors: authorsPage(),
+    numbers: numbersPage(say, library, modelIn(models, library.version, referenceBody(library.clinic))),
+    glossary: say.GLOSSARY,
+    authors: authorsPage(say),
     pages: library.pages.map(({ id, title, menu, lead, body }) => ({
       id,
       title,
@@ -70,7 +68,7 @@ export function libraryView(library: Library, photos: Photos, models: Models): L
       body,
     })),
     dress: library.dress,
-    site: siteView(library),
+    site: siteView(say, library),
   };
 }
 
@@ -92,6 +90,7 @@ function bySqueeze(a: Measured, b: Measured): number {
 }
 
 function cardViews(
+  say: Messages,
   measured: readonly Measured[],
   library: Library,
   photos: Photos,
@@ -102,23 +101,27 @@ function cardViews(
   const uses = usesOf(library);
   return measured.map((one) => {
     const { id } = one.card;
-    return cardView(one, {
+    return cardView(say, one, {
       library,
       uses: uses.get(id) ?? [],
       model,
       scale,
-      origin: originOf(library, FOLDERS.exercise, id),
+      origin: originOf(say, library, FOLDERS.exercise, id),
       photos: photos.get(id) ?? [],
     });
   });
 }
 
-function adviceView({ id, title, showWhen, angle, body, sources }: AdviceCard, library: Library): AdviceView {
-  const origin = originOf(library, FOLDERS.advice, id);
-  return { id, title, origin, shown: occasionsText(showWhen, angle), body, sources };
+function adviceView(
+  say: Messages,
+  { id, title, showWhen, angle, body, sources }: AdviceCard,
+  library: Library,
+): AdviceView {
+  const origin = originOf(say, library, FOLDERS.advice, id);
+  return { id, title, origin, shown: say.occasionsText(showWhen, angle), body, sources };
 }
 
-function originOf({ origins, clinic }: Library, folder: string, id: string): Origin {
+function originOf(say: Messages, { origins, clinic }: Library, folder: string, id: string): Origin {
   const how = origins.get(`${folder}/${id}`);
-  return how === undefined ? '' : originText(how, clinic.name);
+  return how === undefined ? '' : say.originText(how, clinic.name);
 }

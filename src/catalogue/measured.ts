@@ -3,7 +3,8 @@ import type { ExerciseCard } from '../content/library.ts';
 import { marginOf } from '../mechanics/cap.ts';
 import type { Peaks, Sweep } from '../mechanics/sweep.ts';
 import { isPosed, type Model, type PosedCard } from '../decisions/person/model.ts';
-import { wordOf, type Scale, type Word } from './scale.ts';
+import { wordOf, type Scale } from './scale.ts';
+import type { Word } from '../decisions/terms/scale.ts';
 
 export interface Measured {
   readonly card: ExerciseCard;

@@ -1,4 +1,5 @@
 /** The page 'How the numbers are made': the model's own constants beside the words about them. */
+import type { Messages } from '../messages/messages.ts';
 import type { Library } from '../content/library.ts';
 import { BACK, CENTRE, GRAVITY, LENGTH, MASS, MODEL_HEIGHT_M, SEAT } from '../mechanics/anthropometry.ts';
 import { BONE_RADIUS_M, ONSET_DEG } from '../mechanics/belt.ts';
@@ -9,75 +10,56 @@ import { PILLOW_CM } from '../mechanics/landmark.ts';
 import { ACHILLES_ARM_M, armsAt, LUMPS, STRENGTH_N, STRESS_N_PER_CM2 } from '../mechanics/muscle.ts';
 import { PASSIVE_SHARE, passiveTensionN } from '../mechanics/passiveTension.ts';
 import { SAMPLES } from '../mechanics/sweep.ts';
-import { degText, MARK_WORDS } from '../messages/en/catalogue/library.ts';
-import {
-  ASSUMPTIONS,
-  CHECKED,
-  CONSTANTS,
-  CREDIT,
-  DISCLOSED,
-  HEADINGS,
-  LUMP_WORDS,
-  MUSCLES,
-  NUMBERS_LEAD,
-  NUMBERS_TITLE,
-  ORDER,
-  SHARES,
-  STEPS,
-  TENSION_AT_REST,
-  UNDER,
-  USE,
-  VALUE_TEXTS,
-} from '../messages/en/catalogue/numbers.ts';
+
 import { list, paragraph, section, type Part } from '../messages/shapes.ts';
 import type { Model } from '../decisions/person/model.ts';
 import { muscleSections } from './muscleNumbers.ts';
 import type { PlainPage } from './view.ts';
 
-export function numbersPage(library: Library, model: Model): PlainPage {
+export function numbersPage(say: Messages, library: Library, model: Model): PlainPage {
   return {
-    title: NUMBERS_TITLE,
-    lead: NUMBERS_LEAD,
+    title: say.NUMBERS_TITLE,
+    lead: say.NUMBERS_LEAD,
     sections: [
-      section('model', HEADINGS.steps, [list(STEPS, true)]),
-      section('use', HEADINGS.use, [list(USE)]),
-      section('under', HEADINGS.under, [list(UNDER)]),
-      section('order', HEADINGS.order, [
-        paragraph(ORDER.before),
-        { kind: 'table', table: ORDER.table },
-        ...ORDER.after.map((one) => paragraph(one)),
+      section('model', say.HEADINGS.steps, [list(say.STEPS, true)]),
+      section('use', say.HEADINGS.use, [list(say.USE)]),
+      section('under', say.HEADINGS.under, [list(say.UNDER)]),
+      section('order', say.HEADINGS.order, [
+        paragraph(say.ORDER.before),
+        { kind: 'table', table: say.ORDER.table },
+        ...say.ORDER.after.map((one) => paragraph(one)),
       ]),
-      ...muscleSections(library, model),
-      section('assumptions', HEADINGS.assumptions, [{ kind: 'table', table: ASSUMPTIONS }]),
-      section('constants', HEADINGS.constants, constants()),
-      section('checked', HEADINGS.checked, [list(CHECKED)]),
+      ...muscleSections(say, library, model),
+      section('assumptions', say.HEADINGS.assumptions, [{ kind: 'table', table: say.ASSUMPTIONS }]),
+      section('constants', say.HEADINGS.constants, constants(say)),
+      section('checked', say.HEADINGS.checked, [list(say.CHECKED)]),
       section(
         'disclosed',
-        HEADINGS.disclosed,
-        DISCLOSED.map((one) => paragraph(one)),
+        say.HEADINGS.disclosed,
+        say.DISCLOSED.map((one) => paragraph(one)),
       ),
       section(
         'credit',
-        HEADINGS.credit,
-        CREDIT.map((one) => paragraph(one)),
+        say.HEADINGS.credit,
+        say.CREDIT.map((one) => paragraph(one)),
       ),
     ],
   };
 }
 
-function constants(): Part[] {
+function constants(say: Messages): Part[] {
   return [
-    segments(),
-    paragraph(SHARES.note, 'quiet'),
-    muscles(),
-    paragraph(MUSCLES.note, 'quiet'),
-    pullAtRest(),
-    others(),
+    segments(say),
+    paragraph(say.SHARES.note, 'quiet'),
+    muscles(say),
+    paragraph(say.MUSCLES.note, 'quiet'),
+    pullAtRest(say),
+    others(say),
   ];
 }
 
-function segments(): Part {
-  const { rows } = SHARES;
+function segments(say: Messages): Part {
+  const { rows } = say.SHARES;
   const row = (name: string, mass: number, centre: number, length: number) => [
     name,
     String(mass),
@@ -87,8 +69,8 @@ function segments(): Part {
   return {
     kind: 'table',
     table: {
-      caption: SHARES.caption,
-      columns: SHARES.columns,
+      caption: say.SHARES.caption,
+      columns: say.SHARES.columns,
       rows: [
         // The foot's centre is given from the ankle, forward and down; its length is not used.
         [rows.foot, String(MASS.foot), '–', '–'],
@@ -101,16 +83,16 @@ function segments(): Part {
   };
 }
 
-function muscles(): Part {
+function muscles(say: Messages): Part {
   const arms = (hipDeg: number, kneeDeg: number) => armsAt(hipDeg, kneeDeg, MODEL_HEIGHT_M);
   const columns = [arms(0, 0).hipM, arms(45, 0).hipM, arms(90, 0).hipM, arms(0, 0).kneeM, arms(0, 90).kneeM];
   return {
     kind: 'table',
     table: {
-      caption: MUSCLES.caption,
-      columns: MUSCLES.columns,
+      caption: say.MUSCLES.caption,
+      columns: say.MUSCLES.columns,
       rows: LUMPS.map((lump, at) => [
-        LUMP_WORDS[lump],
+        say.LUMP_WORDS[lump],
         String(STRENGTH_N[at]),
         ...columns.map((column) => cmText(column[at] ?? 0)),
       ]),
@@ -125,36 +107,55 @@ function cmText(metres: number): string {
   return metres < 0 ? `−${cm}` : cm;
 }
 
-function pullAtRest(): Part {
+function pullAtRest(say: Messages): Part {
   const rows = [0, 30, 60, 90].map((hipDeg) => [
-    degText(hipDeg),
+    say.degText(hipDeg),
     ...[0, 30, 90].map((kneeDeg) => String(Math.round(passiveTensionN(hipDeg, kneeDeg)))),
   ]);
-  return { kind: 'table', table: { ...TENSION_AT_REST, rows } };
+  return { kind: 'table', table: { ...say.TENSION_AT_REST, rows } };
 }
 
-function others(): Part {
+/** The constants of the model in the order they are shown, with how sure each is. */
+const VALUE_MARKS = {
+  bone: 'choice',
+  onset: 'choice',
+  friction: 'choice',
+  passive: 'choice',
+  stress: 'memory',
+  achilles: 'memory',
+  seat: 'read',
+  height: 'memory',
+  bench: 'choice',
+  gravity: 'read',
+  samples: 'choice',
+  pillow: 'choice',
+  separable: 'choice',
+  body: 'choice',
+  limits: 'choice',
+} as const;
+
+function others(say: Messages): Part {
   const { heightM, massKg } = BODY_LIMITS;
-  const values: Readonly<Record<keyof typeof VALUE_TEXTS, string>> = {
+  const values: Readonly<Record<keyof typeof VALUE_MARKS, string>> = {
     bone: `${BONE_RADIUS_M * 1000} mm`,
-    onset: degText(ONSET_DEG),
+    onset: say.degText(ONSET_DEG),
     friction: String(FRICTION),
     passive: String(PASSIVE_SHARE),
     stress: `${STRESS_N_PER_CM2} N`,
     achilles: `${ACHILLES_ARM_M * 100} cm`,
-    seat: `${(SEAT.behindM * 100).toFixed(1)} cm and ${(SEAT.belowM * 100).toFixed(1)} cm`,
+    seat: say.seatText(SEAT),
     height: `${MODEL_HEIGHT_M.toFixed(2)} m`,
-    bench: `${BACK.along} of the trunk, ${BACK.behind}`,
+    bench: say.backText(BACK),
     gravity: `${GRAVITY} m/s²`,
     samples: String(SAMPLES),
     pillow: `${PILLOW_CM} cm`,
     separable: `${NOT_SEPARABLE * 100} %`,
-    body: `${REFERENCE_BODY.massKg} kg, ${REFERENCE_BODY.heightM} m`,
-    limits: `${heightM.join(' to ')} m, ${massKg.join(' to ')} kg`,
+    body: say.bodyText(REFERENCE_BODY),
+    limits: say.limitsText(heightM, massKg),
   };
-  const rows = (Object.keys(VALUE_TEXTS) as (keyof typeof VALUE_TEXTS)[]).map((name) => {
-    const [text, mark, where] = VALUE_TEXTS[name];
-    return [text, values[name], MARK_WORDS[mark], where];
+  const rows = (Object.keys(VALUE_MARKS) as (keyof typeof VALUE_MARKS)[]).map((name) => {
+    const [text, where] = say.VALUE_TEXTS[name];
+    return [text, values[name], say.MARK_WORDS[VALUE_MARKS[name]], where];
   });
-  return { kind: 'table', table: { ...CONSTANTS, rows } };
+  return { kind: 'table', table: { ...say.CONSTANTS, rows } };
 }

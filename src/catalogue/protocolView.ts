@@ -1,21 +1,9 @@
 /** A staged protocol as its public page shows it. */
+import type { Messages } from '../messages/messages.ts';
 import type { Library, Protocol, Slot } from '../content/library.ts';
-import { countedAs } from '../messages/en/patient/dose.ts';
+import { countedAs } from '../decisions/session/counted.ts';
 import { cappedAngleOf } from '../content/guardedAngle.ts';
-import {
-  ACTIVITIES_HEADING,
-  ACTIVITY_COLUMNS,
-  guardText,
-  slotHeading,
-  slotSentences,
-  STAGE_CAPTION,
-  stageColumns,
-  stageParts,
-  stageRow,
-  stepRules,
-  testsSection,
-} from '../messages/en/catalogue/protocol.ts';
-import { stageOption } from '../messages/en/catalogue/library.ts';
+
 import { section, table, type Section } from '../messages/shapes.ts';
 import { ladderOf } from './ladder.ts';
 import type { Measured } from './measured.ts';
@@ -25,56 +13,57 @@ import { stageFacet } from './uses.ts';
 import type { Origin, ProtocolView, SlotView, StageView } from './view.ts';
 
 export function protocolView(
+  say: Messages,
   protocol: Protocol,
   library: Library,
   measured: ReadonlyMap<string, Measured>,
   origin: Origin,
 ): ProtocolView {
-  const { ladder, note } = ladderOf(protocol, measured);
+  const { ladder, note } = ladderOf(say, protocol, measured);
   return {
     id: protocol.id,
     title: protocol.title,
     origin,
     tendon: protocol.tendon,
     alsoCalled: protocol.alsoCalled,
-    guard: guardText(protocol),
+    guard: say.guardText(protocol),
     why: protocol.why,
     body: protocol.body,
     stageTable: {
-      caption: STAGE_CAPTION,
-      columns: stageColumns(cappedAngleOf(protocol.angle)),
-      rows: protocol.stages.map(stageRow),
+      caption: say.STAGE_CAPTION,
+      columns: say.stageColumns(cappedAngleOf(protocol.angle)),
+      rows: protocol.stages.map(say.stageRow),
     },
     stages: protocol.stages.map((stage, index): StageView => ({
       facet: stageFacet(protocol.id, index),
-      heading: stageOption(index, stage.name),
-      parts: stageParts(stage),
-      slots: stage.slots.map((slot) => slotView(slot, library)),
+      heading: say.stageOption(index, stage.name),
+      parts: say.stageParts(stage),
+      slots: stage.slots.map((slot) => slotView(say, slot, library)),
     })),
     ladder,
     ladderNote: note,
-    ownChanges: ownChanges(protocol, library),
-    sections: [stepRules(protocol), testsSection(protocol), activities(protocol)],
-    settings: settingTables(protocol),
+    ownChanges: ownChanges(say, protocol, library),
+    sections: [say.stepRules(protocol), say.testsSection(protocol), activities(say, protocol)],
+    settings: settingTables(say, protocol),
     sources: protocol.sources,
   };
 }
 
-function slotView(slot: Slot, { exercises }: Library): SlotView {
+function slotView(say: Messages, slot: Slot, { exercises }: Library): SlotView {
   const best = slot.cards.map((id) => exercises.get(id)).find((card) => card !== undefined);
   return {
-    heading: slotHeading(slot),
-    sentences: slotSentences(slot, best === undefined ? 'repetition' : countedAs(best)),
+    heading: say.slotHeading(slot),
+    sentences: say.slotSentences(slot, best === undefined ? 'repetition' : countedAs(best)),
     cards: slot.cards.map((id) => ({ id, title: exercises.get(id)?.title ?? id })),
     source: slot.doseSource,
   };
 }
 
-function activities({ activities: rows }: Protocol): Section {
-  return section('activities', ACTIVITIES_HEADING, [
+function activities(say: Messages, { activities: rows }: Protocol): Section {
+  return section('activities', say.ACTIVITIES_HEADING, [
     table(
-      ACTIVITIES_HEADING,
-      ACTIVITY_COLUMNS,
+      say.ACTIVITIES_HEADING,
+      say.ACTIVITY_COLUMNS,
       rows.map(({ what, fromStage, how, until }) => [what, String(fromStage), how, until]),
     ),
   ]);

@@ -1,6 +1,7 @@
 /** The scales that cards are set on when no person is known: the caps of the library's own protocols. */
 import type { Library, Stage } from '../content/library.ts';
 import type { POSITIONS } from '../content/schema/words.ts';
+import type { Marks, Word } from '../decisions/terms/scale.ts';
 
 export interface Scale {
   /** Hip bends at which a stage of any protocol begins or ends, degrees, ascending. */
@@ -11,14 +12,6 @@ export interface Scale {
   /** Factor on squeeze and pull for cards with two supports: the largest that a stage with a squeeze cap uses. */
   readonly supportMargin: number;
 }
-
-/** Body weights up to which a value is low, and up to which middling. */
-export interface Marks {
-  readonly low: number;
-  readonly middle: number;
-}
-
-export type Word = 'low' | 'middle' | 'high' | 'unknown';
 
 /** Of two protocols with caps the smaller counts, so that a word never sounds milder than on a leaflet. */
 export function scaleOf({ protocols }: Library): Scale {

@@ -2,13 +2,13 @@
 import { FOLDERS } from '../content/kind.ts';
 import type { Library } from '../content/library.ts';
 import type { IsoDate } from '../units/date.ts';
-import { FEED_REVIEWED, feedTitle } from '../messages/en/catalogue/site.ts';
 import type { FeedEntry, SiteView } from './view.ts';
+import type { Messages } from '../messages/messages.ts';
 
-export function siteView(library: Library): SiteView | null {
+export function siteView(say: Messages, library: Library): SiteView | null {
   const { site, name } = library.clinic;
   if (site === undefined) return null;
-  const all = entriesOf(library);
+  const all = entriesOf(say, library);
   const changedOn = new Map<string, IsoDate>();
   for (const { page, on } of all) if (on > (changedOn.get(page) ?? '')) changedOn.set(page, on);
   return {
@@ -16,7 +16,7 @@ export function siteView(library: Library): SiteView | null {
     pathPrefix: site.pathPrefix,
     changedOn,
     feed: all.sort(newestFirst).slice(0, site.feedEntries),
-    feedTitle: feedTitle(name),
+    feedTitle: say.feedTitle(name),
   };
 }
 
@@ -27,19 +27,19 @@ interface Dated {
   readonly reviewedOn?: IsoDate | undefined;
 }
 
-function entriesOf({ exercises, advice, protocols, pages }: Library): FeedEntry[] {
+function entriesOf(say: Messages, { exercises, advice, protocols, pages }: Library): FeedEntry[] {
   return [
-    ...[...exercises.values()].flatMap((one) => entries(FOLDERS.exercise, one)),
-    ...[...advice.values()].flatMap((one) => entries(FOLDERS.advice, one)),
-    ...[...protocols.values()].flatMap((one) => entries(FOLDERS.protocol, one)),
-    ...pages.flatMap((one) => entries(FOLDERS.page, one)),
+    ...[...exercises.values()].flatMap((one) => entries(say, FOLDERS.exercise, one)),
+    ...[...advice.values()].flatMap((one) => entries(say, FOLDERS.advice, one)),
+    ...[...protocols.values()].flatMap((one) => entries(say, FOLDERS.protocol, one)),
+    ...pages.flatMap((one) => entries(say, FOLDERS.page, one)),
   ];
 }
 
-function entries(shelf: string, { id, title, changed, reviewedOn }: Dated): FeedEntry[] {
+function entries(say: Messages, shelf: string, { id, title, changed, reviewedOn }: Dated): FeedEntry[] {
   const page = `${shelf}/${id}`;
   const own = changed.map(({ on, what }) => ({ page, title, on, what }));
-  return reviewedOn === undefined ? own : [...own, { page, title, on: reviewedOn, what: FEED_REVIEWED }];
+  return reviewedOn === undefined ? own : [...own, { page, title, on: reviewedOn, what: say.FEED_REVIEWED }];
 }
 
 function newestFirst(a: FeedEntry, b: FeedEntry): number {

@@ -2,15 +2,17 @@
  * The one finished value behind the public pages: what they show of every card, protocol and advice card, of the body
  * model and of the files authors write. No person stands in it, and the pages work nothing out.
  */
+import type { Language } from '../content/schema/words.ts';
 import type { ProseSection } from '../content/prose/block.ts';
 import type { Source } from '../units/source.ts';
 import type { CompressionLadder, FigureText, RangeRuler } from '../programme/programme.ts';
-import type { Part, Section, Table } from '../messages/shapes.ts';
+import type { Part, Section, Table, Term } from '../messages/shapes.ts';
 import type { Dress } from '../content/dress.ts';
 import type { IsoDate } from '../units/date.ts';
+import type { FilterKey } from '../decisions/terms/scale.ts';
 
 export interface LibraryView {
-  readonly language: 'en';
+  readonly language: Language;
   readonly clinic: { readonly name: string; readonly contact: readonly string[] };
   readonly notice: readonly string[];
   /** Which library it is, as short as an address may carry it, and in words. */
@@ -72,10 +74,6 @@ export interface Way {
 
 /** What a card is found by: for each filter the words that hold of it. Numbers are written plainly. */
 export type Facets = Readonly<Record<FilterKey, readonly string[]>>;
-
-/** In the order they are shown. `cannot` holds what a card asks of a person. */
-export const FILTER_KEYS = ['bend', 'squeeze', 'pull', 'kind', 'position', 'stage', 'kit', 'cannot'] as const;
-export type FilterKey = (typeof FILTER_KEYS)[number];
 
 /**
  * How the words chosen are held against those of a card. `atMost`: its number is not above the one chosen. `any`: they
@@ -200,11 +198,6 @@ export interface AdviceView extends Link {
   readonly shown: string;
   readonly body: readonly ProseSection[];
   readonly sources: readonly Source[];
-}
-
-export interface Term {
-  readonly term: string;
-  readonly meaning: string;
 }
 
 export interface PageView extends Link {

@@ -2,26 +2,11 @@
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
-import { finderOf, type Lexicon } from './lexicon.ts';
+import { BANNED } from '../messages/en/author/lexicon.ts';
+import { bannedWord } from '../messages/en/author/words.ts';
+import { finderOf } from './lexicon.ts';
 import { warn } from './spot.ts';
 import { sheetsOf } from './text.ts';
-
-/** House rules 9; percentages and body weights are what its kilograms stand for. The words instead are ours [choice]. */
-const BANNED: Lexicon = [
-  ['stag(?:es?|ed|ing)', 'for now, or the step on your plan'],
-  ['(?<!knee |bottle )cap(?:s|ped|ping)?', 'as far as your plan says'],
-  ['compress(?:ion|ions|es|ed|ing|ive)?', 'press, squeeze'],
-  ['demand(?:s|ed|ing)?', 'work, ask for'],
-  ['reserves?', 'what you could still do'],
-  ['\\d*-?RM|repetition[- ]max(?:imum|ima)?', 'the kilograms on your plan'],
-  ['damag(?:es?|ed|ing)', 'sore'],
-  ['torn|tear(?:s|ing)?|rupture[sd]?', 'sore'],
-  ['(?:un)?safe(?:ly|r|st|ty)?', 'steady, or say what holds'],
-  ['danger(?:s|ous|ously)?', 'say what may happen and what to do then'],
-  ['risk(?:s|y|ier|ed|ing)?', 'say what may happen and what to do then'],
-  ['[\\d.,]+ ?%|per ?cent', 'kilograms, seconds or times'],
-  ['body[- ]?weights?', 'without a weight, or kilograms'],
-];
 
 /** The banned words of a text. */
 export const bannedIn = finderOf(BANNED);
@@ -32,11 +17,7 @@ export function bannedWords(library: Shelves, placeOf: PlaceOf): Problem[] {
       .filter(({ on }) => on === 'leaflet')
       .flatMap(({ path, text }) =>
         bannedIn(text).map(({ word, offset, instead }) =>
-          warn(placeOf, { kind, id, path, offset }, 'banned-word', {
-            found: `text with “${word}”`,
-            expected: 'text without the words a leaflet leaves out',
-            fix: `write it another way: ${instead}`,
-          }),
+          warn(placeOf, { kind, id, path, offset }, 'banned-word', bannedWord(word, instead)),
         ),
       ),
   );

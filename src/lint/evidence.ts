@@ -1,4 +1,5 @@
 /** Files that rest on nothing anybody could look up. */
+import { evidenceWeak } from '../messages/en/author/library.ts';
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -25,10 +26,6 @@ export function weakEvidence({ exercises, advice, protocols }: Shelves, placeOf:
   return spots
     .filter(({ sources }) => sources.every(({ mark }) => WEAK.includes(mark)))
     .map(({ spot, sources }) =>
-      warn(placeOf, spot, 'evidence-weak', {
-        found: `nothing but ${[...new Set(sources.map(({ mark }) => mark))].join(' and ')}`,
-        expected: 'at least one source marked read, secondary or common-practice',
-        fix: 'name what the trade or a paper says of it; when nothing does, write so: { cite: "Common practice, no source", mark: common-practice }',
-      }),
+      warn(placeOf, spot, 'evidence-weak', evidenceWeak([...new Set(sources.map(({ mark }) => mark))])),
     );
 }

@@ -1,4 +1,5 @@
 /** Cards that ask for few repetitions at first, against the dose a protocol begins them with. */
+import { manyAtFirst as manyMending } from '../messages/en/author/words.ts';
 import type { ExerciseCard, Library, Protocol } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -15,13 +16,13 @@ export function manyAtFirst({ exercises, protocols }: Library, placeOf: PlaceOf)
     if (words === null || card.fewAtFirst) return [];
     const worst = [...protocols.values()].flatMap((protocol) => dosesOf(card.id, protocol)).at(0);
     if (worst === undefined) return [];
-    const { protocol, slot, repetitions, few } = worst;
     return [
-      refuse(placeOf, { kind: 'exercise', id: card.id, path: ['cautions'] }, 'words-against-dose', {
-        found: `"${words}", where ${protocol} begins ${slot} with ${repetitions} repetitions`,
-        expected: `words that agree with the dose: ${few} repetitions in a first session are few`,
-        fix: 'write fewAtFirst: yes in the card, so that a first session has few, or mend the words',
-      }),
+      refuse(
+        placeOf,
+        { kind: 'exercise', id: card.id, path: ['cautions'] },
+        'words-against-dose',
+        manyMending(words, worst),
+      ),
     ];
   });
 }

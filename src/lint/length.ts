@@ -1,4 +1,5 @@
 /** Cards that say too little to be followed alone, or too much to be read. */
+import { cardTooShortOrLong } from '../messages/en/author/words.ts';
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import { proseTexts } from '../content/prose/plainText.ts';
@@ -15,15 +16,6 @@ export function cardLength({ exercises }: Shelves, placeOf: PlaceOf): Problem[] 
     const words = proseTexts(body).reduce((sum, { text }) => sum + wordsIn(text).length, 0);
     if (words >= FEWEST_WORDS && words <= MOST_WORDS) return [];
     const spot = { kind: 'exercise', id, path: ['body', 0, 'blocks', 0] } as const;
-    return [
-      warn(placeOf, spot, 'card-length', {
-        found: `a card of ${words} words`,
-        expected: `a card of ${FEWEST_WORDS} to ${MOST_WORDS} words under its headings`,
-        fix:
-          words < FEWEST_WORDS
-            ? 'say more of how to set up, how to move and what to look out for'
-            : 'leave out what the figure shows or the plan says',
-      }),
-    ];
+    return [warn(placeOf, spot, 'card-length', cardTooShortOrLong(words, FEWEST_WORDS, MOST_WORDS))];
   });
 }

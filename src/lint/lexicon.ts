@@ -1,7 +1,5 @@
-/** Tables of words with what to write instead, and where the words of a table stand in a text. */
-
-/** Words as patterns of whole words, letters of either case, and what to write instead. */
-export type Lexicon = readonly (readonly [pattern: string, instead: string])[];
+/** Where the words of a table stand in a text. */
+import type { Lexicon } from '../messages/en/author/lexicon.ts';
 
 export interface Hit {
   /** As written. */

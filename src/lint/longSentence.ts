@@ -1,4 +1,5 @@
 /** Sentences that are too long to be kept in mind while doing what they say. */
+import { longSentence } from '../messages/en/author/words.ts';
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -16,13 +17,7 @@ export function longSentences(library: Shelves, placeOf: PlaceOf): Problem[] {
         const words = wordsIn(sentence.text).length;
         if (words <= MOST_WORDS) return [];
         const spot = { kind, id, path, offset: sentence.from };
-        return [
-          warn(placeOf, spot, 'long-sentence', {
-            found: `a sentence of ${words} words`,
-            expected: `a sentence of at most ${MOST_WORDS} words`,
-            fix: 'make two sentences of it, one thing to do in each',
-          }),
-        ];
+        return [warn(placeOf, spot, 'long-sentence', longSentence(words, MOST_WORDS))];
       }),
     ),
   );

@@ -1,9 +1,9 @@
 /** Easier and harder cards against what the model says of them. */
+import { misplaced } from '../messages/en/author/library.ts';
 import type { ExerciseCard, Library } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { NOT_SEPARABLE } from '../mechanics/bracket.ts';
-import { roundTo } from '../units/round.ts';
 import { referenceBody } from '../decisions/person/body.ts';
 import { figuresOf, quickFigures, type Figures } from './figures.ts';
 import { warn } from './spot.ts';
@@ -12,29 +12,12 @@ import { warn } from './spot.ts';
 interface Measure {
   readonly figure: keyof Figures;
   readonly least: number;
-  readonly words: (value: number) => string;
 }
 
-const SQUEEZE: Measure = {
-  figure: 'compressionBw',
-  least: 0.1,
-  words: (value) => `squeezes with ${roundTo(value, 0.01)} body weights`,
-};
-const HIP_MOMENT: Measure = {
-  figure: 'hipMomentNm',
-  least: 5,
-  words: (value) => `asks for ${roundTo(value, 1)} N·m at the hip`,
-};
-const PULL: Measure = {
-  figure: 'tensionBw',
-  least: 0.1,
-  words: (value) => `pulls with ${roundTo(value, 0.01)} body weights`,
-};
-const STRENGTH: Measure = {
-  figure: 'demand',
-  least: 0.05,
-  words: (value) => `takes ${roundTo(value, 0.01)} of a muscle's strength`,
-};
+const SQUEEZE: Measure = { figure: 'compressionBw', least: 0.1 };
+const HIP_MOMENT: Measure = { figure: 'hipMomentNm', least: 5 };
+const PULL: Measure = { figure: 'tensionBw', least: 0.1 };
+const STRENGTH: Measure = { figure: 'demand', least: 0.05 };
 
 /**
  * Easier cards that squeeze or load the hip more, and harder ones that ask for less of everything, by more than the
@@ -45,19 +28,14 @@ export function misplacedNeighbours({ exercises, clinic }: Library, placeOf: Pla
   const quick = remembering((card) => quickFigures(card, body));
   const full = (card: ExerciseCard) => figuresOf(card, body);
   return [...exercises.values()].flatMap((card) =>
-    RULES.flatMap(({ key, code, rule, side }) => {
+    RULES.flatMap(({ key, code, rule }) => {
       const other = exercises.get(card[key] ?? '');
       // What the quick figures say is looked at in full before anybody is told.
       if (other === undefined || faultBy(quick, card, other, rule) === null) return [];
       const fault = faultBy(full, card, other, rule);
       if (fault === null) return [];
-      const { words, own, its } = fault;
       return [
-        warn(placeOf, { kind: 'exercise', id: card.id, path: [key] }, code, {
-          found: `${other.id}, which ${words(its)} where this card has ${roundTo(own, 0.01)}`,
-          expected: `a card that the model does not put ${side} this one`,
-          fix: `name another card, mend the pose of one of the two, or take ${key} out`,
-        }),
+        warn(placeOf, { kind: 'exercise', id: card.id, path: [key] }, code, misplaced(other.id, fault, key)),
       ];
     }),
   );
@@ -69,11 +47,10 @@ type Rule = (own: Figures, its: Figures) => Measure | undefined;
 const RULES: readonly {
   readonly key: 'easier' | 'harder';
   readonly code: 'easier-is-harder' | 'harder-is-easier';
-  readonly side: 'above' | 'below';
   readonly rule: Rule;
 }[] = [
-  { key: 'easier', code: 'easier-is-harder', side: 'above', rule: isHarder },
-  { key: 'harder', code: 'harder-is-easier', side: 'below', rule: isEasier },
+  { key: 'easier', code: 'easier-is-harder', rule: isHarder },
+  { key: 'harder', code: 'harder-is-easier', rule: isEasier },
 ];
 
 function isHarder(own: Figures, its: Figures): Measure | undefined {
@@ -93,7 +70,7 @@ function isMore(figures: Figures, than: Figures, { figure, least }: Measure): bo
 }
 
 interface Fault {
-  readonly words: Measure['words'];
+  readonly figure: keyof Figures;
   readonly own: number;
   readonly its: number;
 }
@@ -112,6 +89,6 @@ function faultBy(figures: FiguresOf, card: ExerciseCard, other: ExerciseCard, ru
   const [own, its] = [figures(card), figures(other)];
   const measure = own === null || its === null ? undefined : rule(own, its);
   if (own === null || its === null || measure === undefined) return null;
-  const { figure, words } = measure;
-  return { words, own: own[figure], its: its[figure] };
+  const { figure } = measure;
+  return { figure, own: own[figure], its: its[figure] };
 }

@@ -1,77 +1,20 @@
-/** Words that a figure must bear out: where a hand is, and what moves. Common practice of the house's cards, no source. */
-import type { SeenFrame, Touched } from '../mechanics/seen.ts';
+/** Whether a figure shows what its words say moves. */
+import type { MovedWords } from '../messages/en/author/pictured.ts';
+import type { SeenFrame } from '../mechanics/seen.ts';
 
-export interface HeldWords {
-  readonly phrase: RegExp;
-  readonly name: string;
-  readonly touches: readonly Touched[];
+/** An arrow elsewhere than at what moves shows another movement. `leastM`: metres from which on it is seen. */
+export function isShown(
+  moves: MovedWords['moves'],
+  first: SeenFrame,
+  last: SeenFrame,
+  leastM: number,
+): boolean {
+  if (moves === 'ball')
+    return first.ball !== null && last.ball !== null && apart(first.ball, last.ball) >= leastM;
+  const goes = apart(first.heel, last.heel) >= leastM;
+  return goes && (moves === 'foot' || last.arrowAt === null || last.arrowAt === 'foot');
 }
 
-const HAND = String.raw`\b(?:hands?|fingertips|forearms?)\b[^.]*\b(?:on|at|against|to)\b[^.]*`;
-
-/** The first that matches a sentence counts; narrower ones come first. */
-export const HELD: readonly HeldWords[] = [
-  {
-    phrase: new RegExp(`${HAND}\\b(?:worktop|table|counter)|\\bworktop with your fingertips`, 'i'),
-    name: 'the worktop',
-    touches: ['table'],
-  },
-  {
-    phrase: /\bhold (?:on to )?a chair or a table\b/i,
-    name: 'a chair or a table',
-    touches: ['chair', 'table'],
-  },
-  {
-    phrase: new RegExp(`${HAND}\\bchair|\\bhold (?:on to )?(?:a|the) chair`, 'i'),
-    name: 'the chair',
-    touches: ['chair'],
-  },
-  { phrase: new RegExp(`${HAND}\\bhips\\b`, 'i'), name: 'the hips', touches: ['hips'] },
-  { phrase: new RegExp(`${HAND}\\bthighs?\\b`, 'i'), name: 'the thighs', touches: ['thighs'] },
-  { phrase: /\bhold the straps\b/i, name: 'the straps', touches: ['strap'] },
-  { phrase: /\bhold the grips\b/i, name: 'the grips', touches: ['grip'] },
-  { phrase: /\bhold the\s+band with both hands\b/i, name: 'the band', touches: ['band'] },
-  { phrase: /\bhold a kettlebell\b/i, name: 'the kettlebell', touches: ['weight'] },
-  { phrase: /\bforehead on your hands\b/i, name: 'the forehead', touches: ['forehead'] },
-  {
-    phrase: /\brest (?:on your (?:fore)?arms?|your arms (?:flat )?beside)\b/i,
-    name: 'the floor',
-    touches: ['floor'],
-  },
-];
-
-export interface MovedWords {
-  readonly phrase: RegExp;
-  readonly name: string;
-  isShown(first: SeenFrame, last: SeenFrame, leastM: number): boolean;
+function apart(a: SeenFrame['heel'], b: SeenFrame['heel']): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
 }
-
-const apart = (a: SeenFrame['heel'], b: SeenFrame['heel']) => Math.hypot(a.x - b.x, a.y - b.y);
-const footGoes = (first: SeenFrame, last: SeenFrame, leastM: number) =>
-  apart(first.heel, last.heel) >= leastM;
-
-/** Subjects of a movement; an arrow elsewhere than at what moves shows another movement. */
-export const MOVED: readonly MovedWords[] = [
-  {
-    phrase: /\b(?:pull|roll|push)(?:ing)? the ball\b/i,
-    name: 'ball',
-    isShown: (first, last, leastM) =>
-      first.ball !== null && last.ball !== null && apart(first.ball, last.ball) >= leastM,
-  },
-  {
-    phrase: /\b(?:slide|draw) (?:the |your )?(?:working |one )?(?:heels?|foot)\b/i,
-    name: 'foot',
-    isShown: footGoes,
-  },
-  {
-    phrase: /\b(?:draw|take|lift|swing|raise) the (?:working |free |top )?leg\b/i,
-    name: 'leg',
-    isShown: (first, last, leastM) =>
-      footGoes(first, last, leastM) && (last.arrowAt === null || last.arrowAt === 'foot'),
-  },
-  {
-    phrase: /\bbend the working knee\b|\bcurl the heel\b/i,
-    name: 'heel',
-    isShown: footGoes,
-  },
-];

@@ -7,9 +7,19 @@ import { REFERENCE_BODY } from '../mechanics/body.ts';
 import type { Look, SeenFrame } from '../mechanics/seen.ts';
 import { modelOf } from '../decisions/person/model.ts';
 import { pictureFor } from '../decisions/candidates/scene.ts';
-import { HELD, MOVED } from './picturedWords.ts';
+import { HELD, MOVED } from '../messages/en/author/pictured.ts';
+import {
+  arcAgainstNumber,
+  entersThing,
+  FIGURE_MISSING,
+  footFloats,
+  handInTheAir,
+  saidToMove,
+} from '../messages/en/author/poses.ts';
+import type { Mending } from '../messages/shapes.ts';
+import { isShown } from './picturedWords.ts';
 import { sentencesIn } from '../wording/sentences.ts';
-import { warn, type Words } from './spot.ts';
+import { warn } from './spot.ts';
 import { exerciseSheet } from './text.ts';
 
 /** Reaching into a thing by less is the line's own width, metres [choice]. */
@@ -19,8 +29,7 @@ const MOVES_FROM_M = 0.05;
 /** A foot that stands hangs no higher over its ground, metres [choice]. */
 const FLOATS_FROM_M = 0.03;
 /** An arc under this is a hook beside a number; arc and number may differ by so much, degrees [choice]. */
-const ARC_FROM_DEG = 12;
-const ARC_WITHIN_DEG = 6;
+const ARC = { fromDeg: 12, withinDeg: 6 } as const;
 
 /** Warnings of every card whose figure is missing or shows something else than its words; `look` reads drawings. */
 export function againstPictures({ exercises }: Shelves, look: Look, placeOf: PlaceOf): Problem[] {
@@ -30,7 +39,7 @@ export function againstPictures({ exercises }: Shelves, look: Look, placeOf: Pla
     const at = (path: Path, offset?: number) =>
       ({ kind: 'exercise', id: card.id, path, ...(offset === undefined ? {} : { offset }) }) as const;
     if (scene === null)
-      return card.movement === null ? [warn(placeOf, at(['title']), 'figure-missing', MISSING)] : [];
+      return card.movement === null ? [warn(placeOf, at(['title']), 'figure-missing', FIGURE_MISSING)] : [];
     const seen = look(scene);
     return [
       ...seen.flatMap((frame, index) =>
@@ -45,64 +54,31 @@ export function againstPictures({ exercises }: Shelves, look: Look, placeOf: Pla
   });
 }
 
-const MISSING: Words = {
-  found: 'a card without a figure',
-  expected: 'a card with a start pose, or with a picture that is only drawn',
-  fix: 'give it a start pose, or a picture with its frames',
-};
-
 function framePath({ movement }: ExerciseCard, index: number): Path {
   if (movement === null) return ['picture', 'frames', index];
   return [index === 0 ? 'start' : 'end'];
 }
 
-type Drawn = Words & { readonly code: 'body-enters-thing' | 'arc-against-number' | 'foot-off-the-ground' };
+type Drawn = Mending & { readonly code: 'body-enters-thing' | 'arc-against-number' | 'foot-off-the-ground' };
 
 /** What a drawing alone shows to be wrong. */
 export function drawnFaults({ entered, arcDeg, shownDeg, floatsM }: SeenFrame): readonly Drawn[] {
   const into = entered.find(({ depthM }) => depthM > ENTERS_FROM_M);
   return [
-    ...(into === undefined ? [] : [entersFault(into)]),
-    ...(isArcWrong(arcDeg, shownDeg) ? [arcFault(arcDeg ?? 0, shownDeg)] : []),
-    ...(floatsM > FLOATS_FROM_M ? [floatFault(floatsM)] : []),
+    ...(into === undefined ? [] : [{ code: 'body-enters-thing', ...entersThing(into) } as const]),
+    ...(isArcWrong(arcDeg, shownDeg)
+      ? [{ code: 'arc-against-number', ...arcAgainstNumber(arcDeg ?? 0, shownDeg, ARC) } as const]
+      : []),
+    ...(floatsM > FLOATS_FROM_M ? [{ code: 'foot-off-the-ground', ...footFloats(floatsM) } as const] : []),
   ];
 }
 
 function isArcWrong(arcDeg: number | null, shownDeg: number | null): boolean {
-  if (arcDeg === null) return shownDeg !== null && Math.abs(shownDeg) >= ARC_FROM_DEG;
-  return (
-    shownDeg === null || Math.abs(shownDeg) < ARC_FROM_DEG || Math.abs(arcDeg - shownDeg) > ARC_WITHIN_DEG
-  );
+  if (arcDeg === null) return shownDeg !== null && Math.abs(shownDeg) >= ARC.fromDeg;
+  return shownDeg === null || Math.abs(shownDeg) < ARC.fromDeg || Math.abs(arcDeg - shownDeg) > ARC.withinDeg;
 }
 
-function entersFault({ part, prop, depthM }: SeenFrame['entered'][number]): Drawn {
-  return {
-    code: 'body-enters-thing',
-    found: `a pose whose ${part} is drawn ${Math.round(depthM * 100)} cm inside the ${prop}`,
-    expected: 'a pose that touches things from outside',
-    fix: 'move the limb, or take the thing out of props',
-  };
-}
-
-function arcFault(arcDeg: number, shownDeg: number | null): Drawn {
-  return {
-    code: 'arc-against-number',
-    found: `a pose drawn with an arc of ${Math.round(arcDeg)}° beside the number ${shownDeg ?? 'none'}`,
-    expected: `an arc that agrees with its number within ${ARC_WITHIN_DEG}°, and none under ${ARC_FROM_DEG}°`,
-    fix: 'mend the hip of the pose',
-  };
-}
-
-function floatFault(floatsM: number): Drawn {
-  return {
-    code: 'foot-off-the-ground',
-    found: `a pose whose standing foot hangs ${Math.round(floatsM * 100)} cm over the ground`,
-    expected: 'a pose with its standing feet on the ground',
-    fix: 'mend hip and knee of that leg, or give the foot in the air an ankle instead of a pitch',
-  };
-}
-
-interface Said extends Words {
+interface Said extends Mending {
   readonly code: 'hand-in-the-air' | 'said-to-move-stays';
   readonly path: Path;
   readonly offset: number;
@@ -134,27 +110,13 @@ function handFaults(sentence: string, seen: readonly SeenFrame[]): readonly Omit
   if (said === undefined) return [];
   const first = seen.filter((_, index) => index === 0);
   if (first.every(({ hands }) => said.touches.some((touched) => hands.includes(touched)))) return [];
-  return [
-    {
-      code: 'hand-in-the-air',
-      found: `text that puts a hand on ${said.name}, and the figure has it elsewhere`,
-      expected: `text whose hand is drawn on ${said.name}`,
-      fix: 'name the thing in props, or say with hands or arms where the hand is',
-    },
-  ];
+  return [{ code: 'hand-in-the-air', ...handInTheAir(said.name) }];
 }
 
 function moveFaults(sentence: string, seen: readonly SeenFrame[]): readonly Omit<Said, 'path' | 'offset'>[] {
   const said = MOVED.find(({ phrase }) => phrase.test(sentence));
   const [first, last] = [seen[0], seen[seen.length - 1]];
   if (said === undefined || first === undefined || last === undefined || seen.length < 2) return [];
-  if (said.isShown(first, last, MOVES_FROM_M)) return [];
-  return [
-    {
-      code: 'said-to-move-stays',
-      found: `text in which ${said.name} moves, and the figure does not show it`,
-      expected: `text whose ${said.name} is seen to move, with the arrow beside it`,
-      fix: 'mend the poses, or give the frame its arrow',
-    },
-  ];
+  if (isShown(said.moves, first, last, MOVES_FROM_M)) return [];
+  return [{ code: 'said-to-move-stays', ...saidToMove(said.name) }];
 }

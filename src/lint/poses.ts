@@ -9,7 +9,9 @@ import type { Movement } from '../mechanics/movement.ts';
 import type { LegPose } from '../mechanics/pose.ts';
 import { obstacleAt, type Obstacle } from '../mechanics/equilibrium.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
-import { refuse, type Words } from './spot.ts';
+import { ankleBent, cannotRest } from '../messages/en/author/poses.ts';
+import type { Mending } from '../messages/shapes.ts';
+import { refuse } from './spot.ts';
 
 /**
  * Metres; every card must fit people of these heights and between. Lengths of the body grow with height and only steps
@@ -42,7 +44,7 @@ export function impossiblePoses({ exercises }: Shelves, placeOf: PlaceOf): Probl
 
 interface Fault {
   readonly path: readonly string[];
-  readonly words: Words;
+  readonly words: Mending;
 }
 
 function faultOf({ movement }: ExerciseCard): Fault | null {
@@ -72,61 +74,14 @@ function wildAnkleDeg(movement: Movement, body: Body, t: number): number | null 
 }
 
 function restFault(obstacle: Obstacle, movement: Movement, heightM: number, t: number): Fault {
-  const who = `${whereText(t)} for a body of ${heightM} m`;
-  const [low, high] = movement.solve?.range ?? [];
-  switch (obstacle) {
-    case 'notClosed':
-      return {
-        path: ['solve'],
-        words: {
-          found: `without an answer ${who}: no ${movement.solve?.unknown} from ${low}° to ${high}° closes the pose`,
-          expected: `a way to close the pose for every body from ${HEIGHTS_M[0]} to ${HEIGHTS_M[1]} m`,
-          fix: 'mend hip, knee or pitch until the body reaches its supports, or widen range',
-        },
-      };
-    case 'supportInTheAir':
-      return {
-        path: ['supports'],
-        words: {
-          found: `a pair of which one would have to hold the body down ${who}`,
-          expected: 'points on which the body rests by its weight',
-          fix: 'put the supports to both sides of the weight, or name the one that carries it',
-        },
-      };
-    case 'offBalance':
-      return {
-        path: ['supports'],
-        words: {
-          found: `beside the weight of the body ${who}`,
-          expected: 'a point below the weight of the body',
-          fix: 'let a solve of kind balance turn the trunk, or name a second support',
-        },
-      };
-    case 'ankleBeyondReach':
-      return {
-        path: [poseKey(t)],
-        words: {
-          found: `a pose that bends the standing ankle beyond its reach ${who}`,
-          expected: 'a pose whose standing ankle bends by 40° at most',
-          fix: 'bend the knee less, or the hip more',
-        },
-      };
-  }
-}
-
-function ankleFault(ankleDeg: number, t: number): Fault {
   return {
-    path: [poseKey(t)],
-    words: {
-      found: `a pose that bends an ankle to ${Math.round(ankleDeg)}° ${whereText(t)}`,
-      expected: `a pose with its ankles from ${ANKLE_DEG[0]}° to ${ANKLE_DEG[1]}°`,
-      fix: 'mend hip, knee or pitch of that leg; pitch is the angle of the foot to the ground',
-    },
+    path: [obstacle === 'ankleBeyondReach' ? poseKey(t) : obstacle === 'notClosed' ? 'solve' : 'supports'],
+    words: cannotRest(obstacle, movement, { heightM, t, heightsM: HEIGHTS_M }),
   };
 }
 
-function whereText(t: number): string {
-  return t === 0 ? 'at the start' : t === 1 ? 'at the end' : `${Math.round(t * 100)} % of the way`;
+function ankleFault(ankleDeg: number, t: number): Fault {
+  return { path: [poseKey(t)], words: ankleBent(ankleDeg, t, ANKLE_DEG) };
 }
 
 function poseKey(t: number): 'start' | 'end' {

@@ -1,4 +1,5 @@
 /** Stages that leave somebody out: a slot that must be filled, and no card in it that a patient could do. */
+import { stageLeavesOut } from '../messages/en/author/library.ts';
 import { keepStageOf } from '../content/keepStage.ts';
 import type { Library, Protocol, Slot, Stage } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
@@ -30,7 +31,10 @@ export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
           placeOf,
           { kind: 'protocol', id: protocol.id, path: ['stages', index, 'slots', gap.slotIndex, 'cards'] },
           'stage-leaves-out',
-          wordsOf(gap),
+          stageLeavesOut(
+            gap.leaves.map(({ cannotDo: [cannot] }) => cannot ?? null),
+            gap.reasons,
+          ),
         ),
       ),
     );
@@ -78,15 +82,4 @@ function chosenFor(person: Person, name: StageName, stage: Stage) {
 
 function nameOf({ stages }: Protocol, stage: Stage, index: number): StageName {
   return stage === keepStageOf(stages) ? 'keepGoing' : ((index + 1) as StageName);
-}
-
-function wordsOf({ leaves, reasons }: Gap) {
-  const cannot = leaves.map((one) => one.cannot);
-  // Whoever could do every card is left out by the kit alone, and everybody else with them.
-  const who = cannot.includes(null) ? 'without kit' : `without kit who ${cannot.join(', or ')}`;
-  return {
-    found: `a slot that leaves out someone ${who} (${reasons.join('; ')})`,
-    expected: 'a slot with a card for everybody, for the stage needs it',
-    fix: 'add a card that asks for less behind the others, or write needed: no if the stage can do without this slot',
-  };
 }

@@ -1,4 +1,5 @@
 /** Files whose text asks for more years of school than patients can be asked for. */
+import { hardToRead } from '../messages/en/author/words.ts';
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -19,13 +20,14 @@ export function readingGrade(library: Shelves, placeOf: PlaceOf): Problem[] {
   return sheetsOf(library).flatMap(({ kind, id, texts }) => {
     const grade = gradeOf(texts, syllables);
     const hardest = grade === null ? null : hardestOf(texts);
-    if (hardest === null) return [];
+    if (grade === null || hardest === null) return [];
     return [
-      warn(placeOf, { kind, id, path: hardest.path, offset: hardest.from }, 'reading-grade', {
-        found: `the hardest sentence of a text of ${grade}`,
-        expected: `in a text of grade ${MOST_GRADE} or below`,
-        fix: `write shorter sentences and shorter words${longWordsText(hardest.text)}`,
-      }),
+      warn(
+        placeOf,
+        { kind, id, path: hardest.path, offset: hardest.from },
+        'reading-grade',
+        hardToRead(grade, MOST_GRADE, longWords(hardest.text)),
+      ),
     ];
   });
 }
@@ -47,7 +49,10 @@ function running(texts: readonly Text[]): readonly Text[] {
   return texts.filter(({ path: [key = ''] }) => !NO_SENTENCES.includes(key));
 }
 
-function gradeOf(texts: readonly Text[], syllables: (word: string) => number): string | null {
+function gradeOf(
+  texts: readonly Text[],
+  syllables: (word: string) => number,
+): { grade: number; formula: string; ease: number } | null {
   const counts = countsOf(
     running(texts).map(({ text }) => text),
     syllables,
@@ -55,7 +60,7 @@ function gradeOf(texts: readonly Text[], syllables: (word: string) => number): s
   const [kincaid, smogGrade] = [fleschKincaid(counts) ?? 0, smog(counts) ?? 0];
   if (Math.max(kincaid, smogGrade) <= MOST_GRADE) return null;
   const [grade, formula] = kincaid > MOST_GRADE ? [kincaid, 'Flesch-Kincaid'] : [smogGrade, 'SMOG'];
-  return `grade ${grade.toFixed(1)} (${formula}; reading ease ${Math.round(fleschReadingEase(counts) ?? 0)})`;
+  return { grade, formula, ease: fleschReadingEase(counts) ?? 0 };
 }
 
 function hardestOf(texts: readonly Text[]) {
@@ -69,12 +74,11 @@ function hardestOf(texts: readonly Text[]) {
   return sentences.toSorted((a, b) => b.grade - a.grade)[0] ?? null;
 }
 
-function longWordsText(sentence: string): string {
-  const long = wordsIn(sentence)
+function longWords(sentence: string): readonly string[] {
+  return wordsIn(sentence)
     .map(({ text }) => text)
     .filter((word, index, words) => words.indexOf(word) === index)
     .filter((word) => syllablesIn(word) >= LONG_WORD_SYLLABLES)
     .toSorted((a, b) => syllablesIn(b) - syllablesIn(a))
     .slice(0, LONG_WORDS_NAMED);
-  return long.length === 0 ? '' : `, here first in place of ${long.join(', ')}`;
 }

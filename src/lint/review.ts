@@ -1,4 +1,5 @@
 /** Cards whose next review has passed. */
+import { reviewOverdue } from '../messages/en/author/library.ts';
 import type { Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -10,10 +11,11 @@ export function overdueReviews({ exercises }: Shelves, onDay: IsoDate, placeOf: 
   return [...exercises.values()]
     .filter(({ nextReviewOn }) => nextReviewOn < onDay)
     .map(({ id, nextReviewOn }) =>
-      warn(placeOf, { kind: 'exercise', id, path: ['nextReviewOn'] }, 'review-overdue', {
-        found: nextReviewOn,
-        expected: `${onDay}, the day of this check, or later`,
-        fix: 'look through pose, words and evidence, then write the day in reviewedOn and the next one here',
-      }),
+      warn(
+        placeOf,
+        { kind: 'exercise', id, path: ['nextReviewOn'] },
+        'review-overdue',
+        reviewOverdue(nextReviewOn, onDay),
+      ),
     );
 }

@@ -1,6 +1,7 @@
 /** From a path in a file of the library to a Problem at its line and column. */
 import { type Path, pathText } from '../content/path.ts';
 import type { PlaceOf } from '../content/place.ts';
+import type { Mending } from '../messages/shapes.ts';
 import { errorAt, warningAt, type Problem, type ProblemCode } from '../content/problem.ts';
 
 export interface Spot {
@@ -11,19 +12,13 @@ export interface Spot {
   readonly offset?: number;
 }
 
-export interface Words {
-  readonly found: string;
-  readonly expected: string;
-  readonly fix: string;
-}
-
 /** A warning at a spot of a file that content has read. */
-export function warn(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Words): Problem {
+export function warn(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Mending): Problem {
   return warningAt(placeOfSpot(placeOf, spot), code, { path: keyText(spot), ...words });
 }
 
 /** An error at a spot, where a number of the leaflet or the site would be wrong. */
-export function refuse(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Words): Problem {
+export function refuse(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Mending): Problem {
   return errorAt(placeOfSpot(placeOf, spot), code, { path: keyText(spot), ...words });
 }
 

@@ -1,22 +1,21 @@
 /** Invented people whom every stage of a protocol must have something for. */
 import type { Consult } from '../content/library.ts';
 import { SCREEN_ITEMS, type ConsultKit, type Screen } from '../content/schema/consult.ts';
-import type { CannotDo } from '../content/schema/words.ts';
+import type { CannotOne } from '../messages/en/author/library.ts';
 import { addDays, isoDate, type IsoDate } from '../units/date.ts';
 
 export interface SyntheticPatient {
-  /** Reads after "someone without kit who"; null for the one who can do everything. */
-  readonly cannot: string | null;
-  readonly cannotDo: readonly CannotDo[];
+  /** One thing each, or nothing. */
+  readonly cannotDo: readonly CannotOne[];
 }
 
 /** None of them has more than stands in every home. */
 export const SYNTHETIC_PATIENTS: readonly SyntheticPatient[] = [
-  { cannot: null, cannotDo: [] },
-  { cannot: 'cannot kneel', cannotDo: ['kneel'] },
-  { cannot: 'cannot lie face down', cannotDo: ['lie-prone'] },
-  { cannot: 'cannot lie face up', cannotDo: ['lie-supine'] },
-  { cannot: 'cannot get to the floor', cannotDo: ['get-to-the-floor'] },
+  { cannotDo: [] },
+  { cannotDo: ['kneel'] },
+  { cannotDo: ['lie-prone'] },
+  { cannotDo: ['lie-supine'] },
+  { cannotDo: ['get-to-the-floor'] },
 ];
 
 const NO_KIT: ConsultKit = {

@@ -1,4 +1,5 @@
 /** Cards that no protocol would ever give to anybody. */
+import { cardUnused } from '../messages/en/author/library.ts';
 import type { Library, Protocol } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -9,13 +10,7 @@ export function unusedCards(library: Library, placeOf: PlaceOf): Problem[] {
   const used = new Set([...library.protocols.values()].flatMap((protocol) => usedBy(protocol, library)));
   return [...library.exercises.keys()]
     .filter((id) => !used.has(id))
-    .map((id) =>
-      warn(placeOf, { kind: 'exercise', id, path: ['title'] }, 'card-unused', {
-        found: 'on a card that no protocol uses',
-        expected: 'on a card that stands in a slot, a test or the morning check of a protocol',
-        fix: `name ${id} in a slot of a protocol, or take the file out`,
-      }),
-    );
+    .map((id) => warn(placeOf, { kind: 'exercise', id, path: ['title'] }, 'card-unused', cardUnused(id)));
 }
 
 function usedBy({ tests, stages, morningCheck }: Protocol, library: Library): string[] {

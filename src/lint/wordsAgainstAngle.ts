@@ -1,4 +1,5 @@
 /** Words of a card that promise another angle than its pose. */
+import { otherDegrees } from '../messages/en/author/words.ts';
 import type { ExerciseCard, Shelves } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -48,9 +49,7 @@ function wrongDegrees(sentence: string, hip: Span | null): Broken[] {
       return [
         {
           offset: index,
-          found: `text with “${words}” of the hip, and the pose has ${NAMES.hip} ${spanText(hip)}`,
-          expected: 'text without another number than the pose has',
-          fix: 'leave the number out: the plan says how far',
+          ...otherDegrees(words, `${NAMES.hip} ${spanText(hip)}`),
         },
       ];
     },

@@ -1,4 +1,5 @@
 /** The shapes of what is said, whatever the language: headings, lists, tables, and the sheets that are filled in. */
+import type { CellName } from '../decisions/terms/cell.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { ForeignWord } from './foreign.ts';
 
@@ -34,12 +35,38 @@ export interface EmergencyBox {
   readonly foreign: readonly ForeignWord[];
 }
 
+/** A word of the trade and what it means here. */
+export interface Term {
+  readonly term: string;
+  readonly meaning: string;
+}
+
 /** A sheet to fill in with a pen: one row a day. */
 export interface LogSheet {
   readonly heading: string;
   readonly hint: string;
   readonly columns: readonly string[];
   readonly days: readonly { readonly on: IsoDate; readonly label: string; readonly planned: string }[];
+}
+
+/** The dose in big type by its parts, put together without a space: figures, a sign after them, and a unit. */
+export interface DoseSign {
+  readonly figures: string;
+  readonly sign: string;
+  readonly unit: string;
+}
+
+/** A part of a sentence; `cell` is the number of the dosage table it says, null between them. */
+export interface SaidPart {
+  readonly text: string;
+  readonly cell: CellName | null;
+}
+
+/** What an author is told of a fault: what is there, what should be, and how to mend it. */
+export interface Mending {
+  readonly found: string;
+  readonly expected: string;
+  readonly fix: string;
 }
 
 /** A paragraph of a section. */

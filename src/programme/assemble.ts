@@ -2,6 +2,8 @@
 import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { decide, type Workshop } from '../decisions/decide.ts';
+import { languageOf } from '../content/language.ts';
+import { messagesIn, type Messages } from '../messages/messages.ts';
 import { leafletOf } from './leaflet.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
@@ -11,16 +13,17 @@ export type { Workshop } from '../decisions/decide.ts';
 
 export type Assembled = { readonly programme: Programme } | { readonly refusals: readonly Refusal[] };
 
-/** First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has changed; null for the first. */
+/** First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has changed; null for the first. `say`: in which words, those of the consult's language. */
 export function assembleProgramme(
   consult: Consult,
   previous: Programme | null,
   workshop: Workshop,
+  say: Messages = messagesIn(languageOf(consult, workshop.library.clinic)),
 ): Assembled {
   const decided = decide(consult, earlierOf(previous), workshop);
   if ('refusals' in decided)
-    return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol)) };
-  return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
+    return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol, say)) };
+  return { programme: frozen(leafletOf(say, decided, previous, workshop.loadleaf)) };
 }
 
 function frozen<T>(value: T): T {

@@ -1,17 +1,19 @@
 /** A card's words as far as they fit the dose: what is said of a weight only where there is one. */
+import type { Messages } from '../messages/messages.ts';
 import type { ExerciseCard } from '../content/library.ts';
 import type { Block, Inline, ProseSection } from '../content/prose/block.ts';
-import { headingText } from '../messages/en/labels.ts';
+
 import { plainText } from '../content/prose/plainText.ts';
 
 export type CardWords = Pick<ExerciseCard, 'body' | 'cautions'>;
 
 /** `weighted`: the dose carries a weight, or one is felt for. */
 export function cardWords(
+  say: Messages,
   { body: written, cautions, withWeight }: ExerciseCard,
   weighted: boolean,
 ): CardWords {
-  const body = shownBody(written);
+  const body = shownBody(say, written);
   if (weighted || withWeight.length === 0) return { body, cautions };
   return {
     body: body.map((section) => sectionWithout(section, withWeight)),
@@ -20,8 +22,8 @@ export function cardWords(
 }
 
 /** A card's text under the headings a reader sees. */
-export function shownBody(body: ExerciseCard['body']): ExerciseCard['body'] {
-  return body.map((section) => ({ ...section, heading: headingText(section.heading) }));
+export function shownBody(say: Messages, body: ExerciseCard['body']): ExerciseCard['body'] {
+  return body.map((section) => ({ ...section, heading: say.headingText(section.heading) }));
 }
 
 function sectionWithout(section: ProseSection, sentences: readonly string[]): ProseSection {

@@ -1,10 +1,12 @@
 /** The pictures of an exercise with their words. */
-import { altText, ANGLE_LEGEND, captionText, captionWithDegrees } from '../messages/en/patient/figures.ts';
+import type { Messages } from '../messages/messages.ts';
+
 import type { FigureText } from './programme.ts';
 import type { Picture } from '../decisions/candidates/scene.ts';
 
 /** Null where there is nothing to draw. `explains`: the sign of the hip's bend is explained beside it. */
 export function figureText(
+  say: Messages,
   title: string,
   side: string,
   picture: Picture | null,
@@ -14,9 +16,9 @@ export function figureText(
   const { scene } = picture;
   return {
     scene,
-    captions: scene.frames.map(captionText),
-    captionsWithDegrees: scene.frames.map(captionWithDegrees),
-    legend: explains ? ANGLE_LEGEND : null,
-    alt: altText(title, side, scene),
+    captions: scene.frames.map(say.captionText),
+    captionsWithDegrees: scene.frames.map(say.captionWithDegrees),
+    legend: explains ? say.ANGLE_LEGEND : null,
+    alt: say.altText(title, side, scene),
   };
 }

@@ -1,51 +1,26 @@
 /** What was decided, put into the sections of the leaflet and the record. Each section is worded in its own file. */
+import type { Messages } from '../messages/messages.ts';
 import type { ExerciseCard } from '../content/library.ts';
+import { languageOf } from '../content/language.ts';
 import { plainText } from '../content/prose/plainText.ts';
 import { nextAfter } from '../scheduling/dates.ts';
 import { flarePlan } from '../scheduling/flare.ts';
 import { morningBands } from '../scheduling/morning.ts';
-import { activitiesSection } from '../decisions/days/activities.ts';
+import { activitiesNow } from '../decisions/days/activities.ts';
+
 import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
 import type { Decided } from '../decisions/decide.ts';
-import { easierRows } from '../decisions/session/easier.ts';
+import { easierOf } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
-import { logSheet } from '../messages/en/patient/log.ts';
-import {
-  datesText,
-  emergencyText,
-  NOTICE,
-  openingText,
-  runningLineText,
-  titleText,
-} from '../messages/en/patient/opening.ts';
-import {
-  easierText,
-  flareText,
-  getHelpText,
-  missedDaysText,
-  morningCheckText,
-  painRuleText,
-} from '../messages/en/patient/pain.ts';
+
 import { precautionsOf } from '../decisions/person/precautions.ts';
-import { precautionsText } from '../messages/en/patient/precautions.ts';
-import { RUN_WHILE_PREGNANT, runningText } from '../messages/en/patient/running.ts';
-import { sittingText, stretchingText } from '../messages/en/patient/sitting.ts';
-import { whatComesNextText } from '../messages/en/patient/next.ts';
-import {
-  fromDayText,
-  minutesText,
-  nextSessionText,
-  noSessionText,
-  shortSessionText,
-  weekText,
-} from '../messages/en/patient/week.ts';
-import { beginsOn } from '../decisions/days/beginning.ts';
+
 import { dayWords } from './dayWords.ts';
 import { paragraph, type Section } from '../messages/shapes.ts';
 import { planEntries, planGrowth } from '../decisions/days/planEntries.ts';
@@ -57,13 +32,18 @@ import { recordOf } from './record/record.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
 import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
-import { stageTexts } from '../messages/en/clinician/stage.ts';
+
 import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
-export function leafletOf(decided: Decided, previous: Programme | null, loadleaf: string): Programme {
+export function leafletOf(
+  say: Messages,
+  decided: Decided,
+  previous: Programme | null,
+  loadleaf: string,
+): Programme {
   const { person, course, stage, step, bounds, dated, week } = decided;
   const { consult, protocol, library } = person;
   const { clinic } = library;
@@ -72,30 +52,30 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const walksInto = dated.plan.weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null));
   const runsNow = decided.running.decision.decision === 'keep' && !walksInto;
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
-  const next = nextSession(decided);
+  const next = nextSession(say, decided);
   const sections = {
-    running: runningSection(decided),
-    sitting: sittingSection(decided),
+    running: runningSection(say, decided),
+    sitting: sittingSection(say, decided),
   };
   return {
     format: 1,
     alias: consult.alias,
     revision: consult.revision,
-    language: 'en',
+    language: languageOf(consult, clinic),
     paper: clinic.paper,
     bodyTypePt: clinic.bodyTypePt,
-    title: titleText(consult.alias),
-    runningLine: runningLineText(consult),
+    title: say.titleText(consult.alias),
+    runningLine: say.runningLineText(consult),
     pageWord: 'Page',
     clinic: { name: clinic.name, contact: clinic.contact, logo: clinic.logo ?? null },
     clinician: consult.clinician,
     seenOn: consult.seenOn,
     startOn: consult.startOn,
     reviewOn: consult.reviewOn,
-    dates: datesText(consult, course),
-    stage: stageText(decided),
+    dates: say.datesText(consult, course),
+    stage: stageText(say, decided),
     step,
-    opening: openingText(consult, protocol, course, {
+    opening: say.openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
       gentle: precautionsOf(person).gentle,
       bends: bounds.stage.caps.angleDeg === null,
@@ -103,15 +83,15 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),
     }),
-    emergency: emergencyText(clinic, consult.country),
-    notice: NOTICE,
+    emergency: say.emergencyText(clinic, consult.country),
+    notice: say.NOTICE,
     nextSession: next,
-    exercises: exercisesOf(decided),
-    steps: stepTables(decided),
-    precautions: precautionsSection(decided),
-    ...painSections(decided),
+    exercises: exercisesOf(say, decided),
+    steps: stepTables(say, decided),
+    precautions: precautionsSection(say, decided),
+    ...painSections(say, decided),
     week: withShortDay(
-      weekText({
+      say.weekText({
         ...words,
         groups: weekGroups(days),
         gapDays: week.plan.liftGapDays,
@@ -121,28 +101,28 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       next.short,
     ),
     ...sections,
-    stretching: stretchingText({
+    stretching: say.stretchingText({
       stageWords: bounds.stage.stretching,
       angle: protocol.angle,
       gentle: course === 'treatment',
       stretchesNow: stretchesNow(consult),
     }),
-    activities: activitiesSection(
-      week.activities,
-      protocol,
-      stage.chosen,
-      week.plan.sport,
-      consult.running.runs,
+    activities: say.activitiesText(
+      activitiesNow(week.activities, protocol, stage.chosen, week.plan.sport, consult.running.runs),
     ),
-    named: namedExercises(decided),
-    whatComesNext: nextSection(decided),
-    advice: adviceFor(person, stage.chosen, course, runsNow),
-    log: logSheet(logDays(days, words), course),
-    calendar: calendarOf(days, words),
+    named: namedExercises(say, decided),
+    whatComesNext: nextSection(say, decided),
+    advice: adviceFor(person, stage.chosen, course, runsNow).map(({ id, title, body }) => ({
+      id,
+      heading: title,
+      body,
+    })),
+    log: say.logSheet(logDays(say, days, words), course),
+    calendar: calendarOf(say, days, words),
     plan: planEntries(decided),
     growth: planGrowth(decided),
-    letter: letterOf(decided),
-    record: recordOf(decided, sections, previous, loadleaf),
+    letter: letterOf(say, decided),
+    record: recordOf(say, decided, sections, previous, loadleaf),
   };
 }
 
@@ -152,11 +132,11 @@ function withShortDay(week: Section, short: string): Section {
 }
 
 /** The stage with its reasons in sentences. */
-function stageText({ person: { protocol, library }, stage }: Decided): Programme['stage'] {
+function stageText(say: Messages, { person: { protocol, library }, stage }: Decided): Programme['stage'] {
   const nameOf = testNameIn(library, protocol.id);
   return {
     ...stage,
-    because: stageTexts(stage.because, nameOf, (name) => stageOf(protocol, name).enter.words),
+    because: say.stageTexts(stage.because, nameOf, (name) => stageOf(protocol, name).enter.words),
   };
 }
 
@@ -168,7 +148,7 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
 }
 
 /** The first session of the plan, with the exercises that stand in it. */
-function nextSession({ person, week, shown, dated }: Decided): NextSession {
+function nextSession(say: Messages, { person, week, shown, dated }: Decided): NextSession {
   const first = dated.plan.days.find(({ session }) => session !== null);
   const has = ({ exercise: { slot } }: (typeof shown)[0]['prescriptions'][number]) =>
     slot.when !== 'session' || first === undefined || first.session?.exercises.includes(slot.name) === true;
@@ -176,19 +156,20 @@ function nextSession({ person, week, shown, dated }: Decided): NextSession {
   const seconds = sessionDaySeconds(there, person);
   const short = shortSession(there, person);
   return {
-    heading: 'Your next session',
+    heading: say.NEXT_SESSION_HEADING,
     when:
       first === undefined
-        ? noSessionText(person.consult.reviewOn)
-        : nextSessionText(first.on, nextAfter(week.plan, first.on)?.clearDays ?? 0),
-    minutes: minutesText(seconds),
+        ? say.noSessionText(person.consult.reviewOn)
+        : say.nextSessionText(first.on, nextAfter(week.plan, first.on)?.clearDays ?? 0),
+    minutes: say.minutesText(seconds),
     minutesValue: Math.ceil(seconds / 60),
-    short: short === null ? '' : shortSessionText(short),
+    short: short === null ? '' : say.shortSessionText(short),
     shortCards: short?.exercises.map(({ card }) => card) ?? [],
   };
 }
 
 function painSections(
+  say: Messages,
   decided: Decided,
 ): Pick<Programme, 'painRule' | 'morningCheck' | 'easier' | 'flare' | 'missedDays' | 'getHelp'> {
   const { person, shown, sitting } = decided;
@@ -198,29 +179,23 @@ function painSections(
   const contact = { afterDays: contactAfterDays.value, risingDays: contactWhenRisingDays.value };
   const bands = morningBands(consult.usualMorningPain, protocol.morningCheck);
   const flare = flarePlan(sitting.now?.uprightMinutes ?? null, protocol.flare);
-  // What begins later is not done before that day with easier numbers either.
-  const dated = ([title = '', ...row]: readonly string[], index: number) => {
-    const slot = prescriptions[index]?.exercise.slot;
-    const on = slot === undefined || slot.when !== 'session' ? null : beginsOn(decided.dated, slot.name);
-    return [on === null ? title : fromDayText(title, on), ...row];
-  };
   return {
-    painRule: painRuleText(limitsOf(consult, protocol)),
-    morningCheck: morningCheckText(bands, taskOf(decided), repetitions.value),
-    easier: easierText(easierRows(prescriptions, person).map((row, index) => dated(row, index))),
-    flare: flareText(
+    painRule: say.painRuleText(limitsOf(consult, protocol)),
+    morningCheck: say.morningCheckText(bands, taskOf(decided), repetitions.value),
+    easier: say.easierText(easierOf(prescriptions, person)),
+    flare: say.flareText(
       flare,
       decided.flareHolds.map(({ card: { title }, ...hold }) => ({ title, ...hold })),
       sitting.free,
       decided.running.decision.decision !== 'none',
       sitting.budget.overBlocks.length > 0,
     ),
-    missedDays: missedDaysText(
+    missedDays: say.missedDaysText(
       protocol.missedDays.sameStepUnder.value,
       protocol.missedDays.oneBackUpTo.value,
       decided.course !== 'treatment',
     ),
-    getHelp: getHelpText(clinic.contact, contact, protocol.getHelp, bands, boneKnown(person)),
+    getHelp: say.getHelpText(clinic.contact, contact, protocol.getHelp, bands, boneKnown(person)),
   };
 }
 
@@ -230,8 +205,8 @@ function boneKnown(person: Decided['person']): boolean {
   );
 }
 
-function precautionsSection({ person, running }: Decided) {
-  return precautionsText(precautionsOf(person), {
+function precautionsSection(say: Messages, { person, running }: Decided) {
+  return say.precautionsText(precautionsOf(person), {
     runs: running.decision.decision !== 'none',
     impactFromWeek: person.protocol.maternity.impactFromWeekAfterBirth.value,
   });
@@ -253,13 +228,13 @@ function moveOf({ body }: ExerciseCard): string {
   return move?.kind === 'paragraph' ? plainText(move.text) : '';
 }
 
-function runningSection({ person, running, bounds, dated, course, outlook }: Decided) {
+function runningSection(say: Messages, { person, running, bounds, dated, course, outlook }: Decided) {
   const { consult, protocol } = person;
   const { runningRules } = protocol;
   const { most, words } = bounds.stage.running;
   const { weeks, days } = dated.plan;
   const asYouLike = course !== 'treatment' && running.decision.heldBack.length === 0;
-  return runningText({
+  return say.runningText({
     ...running,
     runs: consult.running.runs,
     weeks,
@@ -282,18 +257,26 @@ function runningSection({ person, running, bounds, dated, course, outlook }: Dec
     stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
     // They tell how hard the stage lets anybody run; who may less is told what waits.
     asYouLike,
-    stageWords: runningWords(person, asYouLike || order(running.decision.most) >= order(most) ? words : null),
+    stageWords: runningWords(
+      say,
+      person,
+      asYouLike || order(running.decision.most) >= order(most) ? words : null,
+    ),
   });
 }
 
 // What pregnancy leaves stands over what the stage would open.
-function runningWords({ maternity }: Decided['person'], stageWords: string | null): string | null {
-  return maternity?.kind === 'pregnant' ? RUN_WHILE_PREGNANT : stageWords;
+function runningWords(
+  say: Messages,
+  { maternity }: Decided['person'],
+  stageWords: string | null,
+): string | null {
+  return maternity?.kind === 'pregnant' ? say.RUN_WHILE_PREGNANT : stageWords;
 }
 
-function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
+function sittingSection(say: Messages, { person, course, sitting, bounds, dated }: Decided) {
   const later = datedSitting(sitting, dated.plan.weeks);
-  return sittingText({
+  return say.sittingText({
     now: sitting.now,
     free: sitting.free,
     mayHurt: course !== 'prevention' && person.protocol.angle === 'hipFlexion',
@@ -307,12 +290,12 @@ function sittingSection({ person, course, sitting, bounds, dated }: Decided) {
   });
 }
 
-function nextSection({ person, course, session, step, outlook, following }: Decided) {
+function nextSection(say: Messages, { person, course, session, step, outlook, following }: Decided) {
   const { consult, protocol } = person;
-  return whatComesNextText({
+  return say.whatComesNextText({
     course,
     stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
-    months: outlook.usually,
+    months: outlook.usualMonths,
     openEnd: outlook.openEnd,
     reviewOn: consult.reviewOn,
     goals: consult.goals.map(({ what }) => what),

@@ -1,13 +1,14 @@
 /** The one-page letter at the end of treatment. */
+import type { Messages } from '../messages/messages.ts';
 import type { Decided } from '../decisions/decide.ts';
-import { dischargeCriteria } from './discharge.ts';
-import { letterText } from '../messages/en/patient/letter.ts';
+import { dischargeCriteria } from '../decisions/person/discharge.ts';
+
 import type { Section } from '../messages/shapes.ts';
 
 /** Null unless treatment ends with this programme. */
-export function letterOf({ person, course, shown }: Decided): Section | null {
+export function letterOf(say: Messages, { person, course, shown }: Decided): Section | null {
   if (course !== 'discharge') return null;
-  return letterText({
+  return say.letterText({
     consult: person.consult,
     clinic: person.clinic,
     tendon: person.protocol.tendon,

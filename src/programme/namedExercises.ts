@@ -1,4 +1,5 @@
 /** Exercises the leaflet names besides the present ones: of each its picture and words, so that it can be done. */
+import type { Messages } from '../messages/messages.ts';
 import type { ExerciseCard } from '../content/library.ts';
 import { cardWords } from './cardWords.ts';
 import type { Decided } from '../decisions/decide.ts';
@@ -6,19 +7,16 @@ import type { Shown } from '../decisions/days/work.ts';
 import { figureText } from './figureText.ts';
 import { gentlyDone } from '../decisions/candidates/morningTask.ts';
 import { painfulSide, type Person } from '../decisions/person/person.ts';
-import { sideText } from '../messages/en/patient/dose.ts';
-import { NAMED_HEADING, whereText, type Where } from '../messages/en/patient/named.ts';
+
+import type { Where } from '../messages/en/patient/named.ts';
 import type { NamedExercise, NamedExercises } from './programme.ts';
 import { pictureOf, type Picture } from '../decisions/candidates/scene.ts';
 
 /** In the order morning check, flare, steps to come; each once, with every place that names it. */
-export function namedExercises({
-  person,
-  shown,
-  following,
-  morningTask,
-  flareHolds,
-}: Decided): NamedExercises {
+export function namedExercises(
+  say: Messages,
+  { person, shown, following, morningTask, flareHolds }: Decided,
+): NamedExercises {
   const present = new Set(shown[0].prescriptions.map(({ card }) => card.id));
   const named = [
     ...(morningTask === null ? [] : [doneNow(morningTask, { kind: 'morning-check' }, person)]),
@@ -28,7 +26,7 @@ export function namedExercises({
   ].filter(({ card }) => !present.has(card.id));
   const cards = [...new Map(named.map(({ card }) => [card.id, card])).keys()];
   return {
-    heading: NAMED_HEADING,
+    heading: say.NAMED_HEADING,
     exercises: cards.flatMap((id) => {
       const places = named.filter(({ card }) => card.id === id);
       const [first] = places;
@@ -36,6 +34,7 @@ export function namedExercises({
         ? []
         : [
             exerciseOf(
+              say,
               first,
               places.map(({ where }) => where),
               person,
@@ -69,19 +68,20 @@ function laterOnes({ rung, prescriptions }: Shown): Named[] {
 
 /** What is done today has all its words, what comes later how to begin and how to move. */
 function exerciseOf(
+  say: Messages,
   { card, picture, weighted }: Named,
   places: readonly Where[],
   person: Person,
 ): NamedExercise {
-  const { body, cautions } = cardWords(card, weighted);
+  const { body, cautions } = cardWords(say, card, weighted);
   const isLater = places.every(({ kind }) => kind === 'step');
-  const side = sideText(card, card.legs === 'together' ? 'both' : painfulSide(person.consult));
+  const side = say.sideText(card, card.legs === 'together' ? 'both' : painfulSide(person.consult));
   return {
     card: card.id,
     title: card.title,
     side,
-    where: whereText(places),
-    figures: figureText(card.title, side, picture, false),
+    where: say.whereText(places),
+    figures: figureText(say, card.title, side, picture, false),
     body: isLater ? body.filter(({ heading }) => SHORT.includes(heading)) : body,
     cautions: isLater ? [] : cautions,
   };

@@ -6,7 +6,8 @@ import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
 import type { CellName, DecidedBy, DecidedCell } from '../decisions/terms/cell.ts';
-import type { EmergencyBox, LogSheet, Section, Table } from '../messages/shapes.ts';
+import type { DoseSign, EmergencyBox, LogSheet, SaidPart, Section, Table } from '../messages/shapes.ts';
+import type { Language } from '../content/schema/words.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { IsoDate } from '../units/date.ts';
@@ -16,7 +17,7 @@ export interface Programme {
   readonly format: 1;
   readonly alias: string;
   readonly revision: number;
-  readonly language: 'en';
+  readonly language: Language;
   readonly paper: 'A4' | 'Letter';
   /** Size of running text on paper, points. */
   readonly bodyTypePt: number;
@@ -139,8 +140,12 @@ export interface Exercise {
   readonly between: { readonly label: string; readonly text: string } | null;
   /** The dose in big type: `4 × 8` or `5 × 30 seconds`. */
   readonly dose: string;
+  /** The same by its parts. */
+  readonly doseSign: DoseSign;
   /** The dose in words for those who do not read signs: `4 sets of 8`. */
   readonly doseWords: string;
+  /** The same by its parts, with the cells they say. */
+  readonly doseParts: readonly SaidPart[];
   readonly figures: FigureText | null;
   /** Home landmarks, most useful first. */
   readonly howFar: readonly string[];

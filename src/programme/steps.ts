@@ -1,20 +1,12 @@
 /** The present step as a table of cells, and of the next two what changes: a preview that the review must open. */
+import type { Messages } from '../messages/messages.ts';
 import { morningBands } from '../scheduling/morning.ts';
-import {
-  changeText,
-  datedStepHeading,
-  goOnTexts,
-  partText,
-  partWhenTexts,
-  stepCaption,
-  stepHeading,
-  turnText,
-} from '../messages/en/patient/steps.ts';
+
 import { CELLS, type CellName } from '../decisions/terms/cell.ts';
 import type { Person } from '../decisions/person/person.ts';
-import { cellTexts } from '../messages/en/patient/cells.ts';
+
 import { cellsInWords } from './cells.ts';
-import { columnsFor } from '../messages/en/patient/dose.ts';
+
 import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
@@ -26,17 +18,17 @@ import type { StepTable } from './programme.ts';
  * The present step with every exercise; of the next two only the exercises that change. Of a protocol that goes by weeks
  * its next rungs instead, in full and with their dates.
  */
-export function stepTables(decided: Decided): StepTable[] {
+export function stepTables(say: Messages, decided: Decided): StepTable[] {
   const { shown, following } = decided;
-  if (following.length === 0) return ladderTables(decided);
-  const [present] = ladderTables({ ...decided, shown: [shown[0]] });
+  if (following.length === 0) return ladderTables(say, decided);
+  const [present] = ladderTables(say, { ...decided, shown: [shown[0]] });
   return [
     ...(present === undefined ? [] : [present]),
-    ...following.map((part, index) => partTable(part, following[index - 1]?.shown ?? shown[0], decided)),
+    ...following.map((part, index) => partTable(say, part, following[index - 1]?.shown ?? shown[0], decided)),
   ];
 }
 
-function ladderTables({ shown, person, dated }: Decided): StepTable[] {
+function ladderTables(say: Messages, { shown, person, dated }: Decided): StepTable[] {
   const { protocol, consult } = person;
   // A step is the exercises' turn to grow, in a week in which nothing else does.
   const turns = dated.plan.weeks.filter(({ turn }) => turn.grows === 'exercises' && turn.because === 'turn');
@@ -45,41 +37,44 @@ function ladderTables({ shown, person, dated }: Decided): StepTable[] {
     const present = index === 0;
     return {
       step: rung.step,
-      heading: stepHeading(rung.step, present),
-      columns: columnsFor(person.model.guardedBy),
-      caption: stepCaption(rung.step, present),
-      change: present ? '' : rungText(one),
+      heading: say.stepHeading(rung.step, present),
+      columns: say.columnsFor(person.model.guardedBy),
+      caption: say.stepCaption(rung.step, present),
+      change: present ? '' : rungText(say, one),
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
           ? [
-              ...goOnTexts(protocol, morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo),
-              turnText(turns.map(({ from }) => from)),
+              ...say.goOnTexts(
+                protocol,
+                morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo,
+              ),
+              say.turnText(turns.map(({ from }) => from)),
             ]
           : [],
       present,
       prescriptions: (present ? prescriptions : changedOn(one)).map((prescription) => ({
-        ...printed(prescription, person),
-        news: present ? [] : newsOf(prescription, shown[index - 1]?.prescriptions ?? []),
+        ...printed(say, prescription, person),
+        news: present ? [] : newsOf(say, prescription, shown[index - 1]?.prescriptions ?? []),
       })),
     };
   });
 }
 
-function partTable(part: FollowingPart, before: Shown, { person }: Decided): StepTable {
+function partTable(say: Messages, part: FollowingPart, before: Shown, { person }: Decided): StepTable {
   const { protocol, consult } = person;
   const { step, from, name, enters, shown } = part;
   const checkAtMost = morningBands(consult.usualMorningPain, protocol.morningCheck).carryOnTo;
   return {
     step,
-    heading: datedStepHeading(step, from),
-    columns: columnsFor(person.model.guardedBy),
-    caption: stepCaption(step, false),
-    change: partText(enters === null ? rungText(shown) : `${name}.`, step),
+    heading: say.datedStepHeading(step, from),
+    columns: say.columnsFor(person.model.guardedBy),
+    caption: say.stepCaption(step, false),
+    change: say.partText(enters === null ? rungText(say, shown) : `${name}.`, step),
     goOnWhen:
       enters === null
-        ? goOnTexts(protocol, checkAtMost)
-        : partWhenTexts({
+        ? say.goOnTexts(protocol, checkAtMost)
+        : say.partWhenTexts({
             sessions: enters.sessions,
             pain: goOnPain(consult, protocol, enters.painAtMost),
             checkAtMost: enters.settled ? checkAtMost : null,
@@ -88,14 +83,14 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
     present: false,
     // A new stage is printed in full, a further rung by what is new.
     prescriptions: (enters === null ? changedOn(shown) : shown.prescriptions).map((prescription) => ({
-      ...printed(prescription, person),
-      news: newsOf(prescription, before.prescriptions),
+      ...printed(say, prescription, person),
+      news: newsOf(say, prescription, before.prescriptions),
     })),
   };
 }
 
-function rungText({ rung, prescriptions }: Shown): string {
-  return changeText(
+function rungText(say: Messages, { rung, prescriptions }: Shown): string {
+  return say.changeText(
     rung,
     (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
   );
@@ -107,16 +102,21 @@ function changedOn({ rung, prescriptions }: Shown): readonly Prescription[] {
   );
 }
 
-function printed(one: Prescription, person: Person) {
+function printed(say: Messages, one: Prescription, person: Person) {
   const { card, exercise } = one;
-  return { card: card.id, title: card.title, slot: exercise.slot.name, cells: cellsInWords(one, person) };
+  return {
+    card: card.id,
+    title: card.title,
+    slot: exercise.slot.name,
+    cells: cellsInWords(say, one, person),
+  };
 }
 
 /** `before`: every exercise of the step before, also those it does not print. */
-function newsOf(one: Prescription, before: readonly Prescription[]): CellName[] {
+function newsOf(say: Messages, one: Prescription, before: readonly Prescription[]): CellName[] {
   const last = before.find(
     ({ card, exercise }) => card.id === one.card.id && exercise.slot.name === one.exercise.slot.name,
   );
-  const [texts, old] = [cellTexts(one), last === undefined ? null : cellTexts(last)];
+  const [texts, old] = [say.cellTexts(one), last === undefined ? null : say.cellTexts(last)];
   return CELLS.filter((cell) => texts[cell] !== '' && texts[cell] !== old?.[cell]);
 }

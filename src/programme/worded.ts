@@ -1,18 +1,22 @@
 /** What was refused, in words: as every Problem is printed. */
+import { messagesIn, type Messages } from '../messages/messages.ts';
 import type { Library } from '../content/library.ts';
 import type { Refusal as Decided } from '../decisions/terms/refusal.ts';
-import { refusalWords } from '../messages/en/clinician/refusals.ts';
-import { withdrawnText } from '../messages/en/clinician/screen.ts';
+
 import type { Refusal } from '../units/refusal.ts';
 import { testNameIn } from '../content/testName.ts';
+
+// As the commands speak, whatever the patient's language.
+const COMMAND_LINE = messagesIn('en');
 
 /** `library`: null where it cannot be read; a test is then named by its id. */
 export function worded(
   { code, id, path, why }: Decided,
   library: Pick<Library, 'exercises' | 'protocols'> | null,
   protocol: string | null,
+  say: Messages = COMMAND_LINE,
 ): Refusal {
-  const { found, expected, fix } = refusalWords(why, testNameIn(library, protocol));
+  const { found, expected, fix } = say.refusalWords(why, testNameIn(library, protocol));
   return { code, kind: 'consult', id, path, found, expected, fix };
 }
 
@@ -24,5 +28,5 @@ export function wordedStop(refusal: Decided): Refusal {
 /** Of a file that is not built itself, but newer than what is in use. */
 export function wordedWithdrawal(refusal: Decided): Refusal {
   const said = wordedStop(refusal);
-  return { ...said, fix: withdrawnText(said.fix) };
+  return { ...said, fix: COMMAND_LINE.withdrawnText(said.fix) };
 }

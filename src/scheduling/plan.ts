@@ -168,9 +168,7 @@ function gaveUp(
     ...(wish.lifts.perWeek > 7
       ? [reason('one-session-a-day', { wished: wish.lifts.perWeek, planned: wished } as const)]
       : []),
-    ...(placement.pairs === 0
-      ? []
-      : [reason('lift-after-run', { days: weekdaysIn(placement.pairs).join(' ') })]),
+    ...(placement.pairs === 0 ? [] : [reason('lift-after-run', { days: weekdaysIn(placement.pairs) })]),
     ...sharedDays(fixed, placement),
     ...(planned < wished ? [reason('fewer-lifts', { wished, planned })] : []),
     ...dropped.map((run) => reason('hard-run', run)),
@@ -214,8 +212,8 @@ function sharedDays(fixed: SortedWish['fixed'], { shared, events }: Placement): 
   const others = fixed.filter((_, index) => has(shared, events[index] ?? -1)).map(({ id }) => id);
   return [
     reason('lift-after-other', {
-      others: [...new Set(others)].join(', '),
-      days: weekdaysIn(shared).join(' '),
+      others: [...new Set(others)],
+      days: weekdaysIn(shared),
     }),
   ];
 }
@@ -259,8 +257,8 @@ function whyNothingFits(wish: WeekWish, { lifts }: Puzzle): Reason<NoWeekCode>[]
   if (lifts.gapDays > 7) return [reason('spacing-over-a-week', { hoursBetween: wish.lifts.hoursBetween })];
   return [
     reason('fixed-points-fill-the-week', {
-      fixed: wish.fixed.map(({ id, day }) => (day === null ? id : `${id} ${day}`)).join(', '),
-      daysWithTime: weekdaysIn(maskOf(wish.lifts.days)).join(' '),
+      fixed: wish.fixed.map(({ id, day }) => (day === null ? id : `${id} ${day}`)),
+      daysWithTime: weekdaysIn(maskOf(wish.lifts.days)),
       daysBetween: lifts.gapDays,
     }),
   ];

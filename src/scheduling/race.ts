@@ -128,7 +128,7 @@ function notesOf(
     ...(early ? [reason('race-before-ready', { most, raceKm: km, fitsFrom })] : []),
     ...(beyond ? [reason('race-beyond-longest', { longestKm, raceKm: km })] : []),
     ...(barred ? [reason('race-barred', { raceKm: km })] : []),
-    ...(open ? [reason('race-in-doubt', { raceKm: km, doubts: doubts.join(', ') })] : []),
+    ...(open ? [reason('race-in-doubt', { raceKm: km, doubts })] : []),
     ...(decision === undefined || barred ? [] : [reason('race-decided', { raceKm: km, decision })]),
   ];
 }

@@ -118,7 +118,7 @@ function boundsOf(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): 
     limits.noRunning.length > 0 && {
       most: 'none',
       firm: true,
-      because: reason('screen-stops-running', { items: limits.noRunning.join(', ') }),
+      because: reason('screen-stops-running', { items: limits.noRunning }),
     },
     limits.maternity !== undefined &&
       limits.maternity !== null && {

@@ -39,7 +39,7 @@ export function sportDays({ fixed }: SortedWish, { events }: Placement): SportDa
   });
 }
 
-/** The same as plain figures and text. */
+/** The same as the inputs of a reason. */
 export function leftOutInputs({
   id,
   namedDays,
@@ -51,8 +51,18 @@ export function leftOutInputs({
   return {
     id,
     keptTimes: kept.length,
-    keptDays: kept.join(' '),
+    keptDays: kept,
     leftTimes,
-    leftDays: leftDays.join(' '),
+    leftDays,
   };
+}
+
+/** The days on which a sport stays in the week. */
+export function keptDays({ namedDays, chosenDays }: SportDays): readonly Weekday[] {
+  return [...namedDays, ...chosenDays];
+}
+
+/** Is all of it left out? */
+export function isLeftOut(sport: SportDays): boolean {
+  return sport.leftTimes > 0 && keptDays(sport).length === 0;
 }

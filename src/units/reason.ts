@@ -8,11 +8,16 @@ export interface Setting {
   readonly cite?: string | undefined;
 }
 
-/** `inputs` hold the figures that decided, in the unit their name says; days and names as plain text. */
+/** `inputs` hold the figures that decided, in the unit their name says; days and names as they are, several in a list. */
 export interface Reason<Code extends string = string> {
   readonly code: Code;
-  readonly inputs: Readonly<Record<string, number | string | null>>;
+  readonly inputs: Readonly<Record<string, number | string | readonly string[] | null>>;
   readonly mark: Mark;
+}
+
+/** The entries of an input that holds several; none where it holds one value or nothing. */
+export function entriesOf(input: Reason['inputs'][string] | undefined): readonly string[] {
+  return typeof input === 'object' && input !== null ? input : [];
 }
 
 /** A reason; marked as our own choice unless said otherwise. */

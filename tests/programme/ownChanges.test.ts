@@ -1,4 +1,5 @@
 /** What a clinic changed in a protocol, as the record and the public page tell it. */
+import { messagesIn } from '../../src/messages/messages.ts';
 import { describe, expect, it } from 'vitest';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import { ownChanges } from '../../src/catalogue/ownChanges.ts';
@@ -29,13 +30,13 @@ describe('the record', () => {
 
 describe('the page of the protocol', () => {
   it('tells each change beside what was shipped', () => {
-    const [section] = ownChanges(protocol, library!);
+    const [section] = ownChanges(messagesIn('en'), protocol, library!);
     expect(JSON.stringify(section)).toContain('"60","45","from memory","our audit"');
     expect(JSON.stringify(section)).toContain('"1.3","1.2","from memory","our audit"');
     expect(JSON.stringify(section)).toContain('Bridge on one leg may fill a slot, too: hold, main.');
   });
   it('has nothing to tell of a protocol that is whole', () => {
     const whole = readLibrary(filesWith()).library!;
-    expect(ownChanges(whole.protocols.get('hamstring')!, whole)).toEqual([]);
+    expect(ownChanges(messagesIn('en'), whole.protocols.get('hamstring')!, whole)).toEqual([]);
   });
 });

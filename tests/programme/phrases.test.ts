@@ -1,7 +1,8 @@
 /** Sentences that carry numbers or are put together from parts. */
 import { describe, expect, it } from 'vitest';
 import { beganTexts, besideTexts } from '../../src/messages/en/patient/began.ts';
-import { countedAs, doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
+import { doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
+import { countedAs } from '../../src/decisions/session/counted.ts';
 import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
 import { madeText } from '../../src/messages/en/patient/kit.ts';
 import {
@@ -88,16 +89,13 @@ describe('a dose', () => {
     reserve: 3,
   } as const;
 
+  const signText = (one: Parameters<typeof doseSign>[0]) =>
+    Object.values(doseSign(one, 'repetition')).join('');
+
   it('in signs and in words', () => {
-    expect([doseSign(dose, 'repetition'), doseWords(dose, 'repetition')]).toEqual([
-      '3 × 8',
-      '3 sets of 8 repetitions',
-    ]);
+    expect([signText(dose), doseWords(dose, 'repetition')]).toEqual(['3 × 8', '3 sets of 8 repetitions']);
     const hold = { ...dose, repetitions: null, holdSeconds: 30 };
-    expect([doseSign(hold, 'repetition'), doseWords(hold, 'repetition')]).toEqual([
-      '3 × 30 s',
-      '3 holds of 30 seconds',
-    ]);
+    expect([signText(hold), doseWords(hold, 'repetition')]).toEqual(['3 × 30 s', '3 holds of 30 seconds']);
     expect(doseWords({ ...dose, repetitions: 1 }, 'repetition')).toBe('3 sets of 1 repetition');
   });
 

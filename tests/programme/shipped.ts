@@ -8,6 +8,7 @@ import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import type { SourceFile } from '../../src/content/source.ts';
 import { assembleProgramme, type Workshop } from '../../src/programme/assemble.ts';
+import type { Messages } from '../../src/messages/messages.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 
 /** Markdown files below a folder, named from it; none of `except`. */
@@ -43,7 +44,7 @@ export function workshopOver(layer: readonly SourceFile[]): Workshop {
 export type Made = { readonly programme: Programme } | { readonly printed: string };
 
 /** The programme of the highest revision, made after those before it; or everything that is printed instead. */
-export function make(files: readonly SourceFile[], over: Workshop = workshop): Made {
+export function make(files: readonly SourceFile[], over: Workshop = workshop, say?: Messages): Made {
   const consultFiles = files.map((one) => ({ ...one, file: `consults/${one.file}` }));
   const { consults, current, problems, placeOf } = readConsults(consultFiles, over.library);
   const lineOf = lineFinder(consultFiles);
@@ -53,14 +54,14 @@ export function make(files: readonly SourceFile[], over: Workshop = workshop): M
   const [now] = current;
   if (problems.length > 0 || now === undefined) return print(problems);
   const before = consults.filter(({ revision }) => revision < now.revision).at(-1);
-  const previous = before === undefined ? null : programmeOf(before, over);
-  const made = assembleProgramme(now, previous, over);
+  const previous = before === undefined ? null : programmeOf(before, over, say);
+  const made = assembleProgramme(now, previous, over, say);
   return 'refusals' in made ? print(made.refusals.map((one) => problemOf(one, placeOf))) : made;
 }
 
 /** The programme of a consult; throws what stands against it. */
-export function programmeOf(consult: Consult, over: Workshop = workshop): Programme {
-  const made = assembleProgramme(consult, null, over);
+export function programmeOf(consult: Consult, over: Workshop = workshop, say?: Messages): Programme {
+  const made = assembleProgramme(consult, null, over, say);
   if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
   return made.programme;
 }

@@ -220,7 +220,7 @@ describe('what the week holds anyway', () => {
       'thu',
     ]);
     expect(plan.gaveUp).toEqual([
-      { code: 'lift-after-other', inputs: { others: 'football', days: 'mon thu' }, mark: 'choice' },
+      { code: 'lift-after-other', inputs: { others: ['football'], days: ['mon', 'thu'] }, mark: 'choice' },
       { code: 'fewer-lifts', inputs: { wished: 3, planned: 2 }, mark: 'choice' },
     ]);
   });
@@ -300,8 +300,8 @@ describe('what the week holds anyway', () => {
         {
           code: 'fixed-points-fill-the-week',
           inputs: {
-            fixed: 'football mon, football wed, football fri, football sun',
-            daysWithTime: 'mon tue wed thu fri sat sun',
+            fixed: ['football mon', 'football wed', 'football fri', 'football sun'],
+            daysWithTime: ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'],
             daysBetween: 2,
           },
           mark: 'choice',
@@ -382,7 +382,7 @@ describe('sport that may wait', () => {
       { code: 'fewer-lifts', inputs: { wished: 2, planned: 1 }, mark: 'choice' },
       {
         code: 'left-out',
-        inputs: { id: 'football', keptTimes: 1, keptDays: 'tue', leftTimes: 1, leftDays: 'sat' },
+        inputs: { id: 'football', keptTimes: 1, keptDays: ['tue'], leftTimes: 1, leftDays: ['sat'] },
         mark: 'choice',
       },
     ]);

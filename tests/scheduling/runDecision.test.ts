@@ -72,7 +72,7 @@ describe('the decision on running', () => {
     expect(screened).toMatchObject({ decision: 'none', overRules: false });
     expect(screened.because[0]).toMatchObject({
       code: 'screen-stops-running',
-      inputs: { items: 'hopPain, lowEnergy' },
+      inputs: { items: ['hopPain', 'lowEnergy'] },
     });
     expect(decide({ runs: false, clinicianOwn: 'keep' }).decision).toBe('none');
   });

@@ -1,7 +1,7 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
 import { z } from 'zod';
 import { plausible } from './plausible.ts';
-import { about, from, id, line, setting, wholeFrom, yesNo } from './words.ts';
+import { about, from, id, LANGUAGES, line, setting, wholeFrom, yesNo } from './words.ts';
 
 // Greatest forces of a body and the least of the hamstrings: what mechanics takes as MuscleSettings.
 const muscles = z.strictObject({
@@ -48,7 +48,7 @@ export const clinicSchema = z.strictObject({
     'Write shipped to lay this folder over the library that comes with the program, nothing for a library of its own.',
     z.enum(['shipped', 'nothing']),
   ).optional(),
-  languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(['en'])).min(1)),
+  languages: about('Languages of leaflets; en is the one there is.', z.array(z.enum(LANGUAGES)).min(1)),
   paper: about('A4 or Letter.', z.enum(['A4', 'Letter'])),
   bodyTypePt: about(
     'Size of running text on paper, points: 11, or 12 for larger.',

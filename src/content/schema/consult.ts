@@ -16,6 +16,7 @@ import {
   weekday,
   wholeFrom,
   yesNo,
+  LANGUAGES,
 } from './words.ts';
 
 const answer = z.enum(['no', 'yes', 'notAsked']).default('notAsked');
@@ -203,6 +204,10 @@ export const consultSchema = across(
     seenOn: about('Day of the consult.', date),
     startOn: about('First day of this programme.', date),
     reviewOn: about('Day of the next review; sessions are dated up to the day before it.', date),
+    language: about(
+      'Language of the leaflet; the first of the clinic where it is left out.',
+      z.enum(LANGUAGES),
+    ).optional(),
     country: about(
       'Two-letter country code; decides the emergency wording.',
       z.string().regex(/^[A-Z]{2}$/, 'a two-letter country code in capitals'),

@@ -235,3 +235,6 @@ export const MUSCLES = [
 ] as const;
 export const muscle = z.enum(MUSCLES);
 export type Muscle = (typeof MUSCLES)[number];
+/** The languages a leaflet may be written in. */
+export const LANGUAGES = ['en'] as const;
+export type Language = (typeof LANGUAGES)[number];

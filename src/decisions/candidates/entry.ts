@@ -2,11 +2,11 @@
  * How an exercise enters a stage (house rules 4 and 11.2): at most the step's growth over what was last done or tested
  * with it; one that was not tested at or below the largest tested of its family; else its gentlest version.
  */
+import { houseRules } from '../terms/houseSources.ts';
 import type { Slot } from '../../content/library.ts';
 import type { TimedDose } from '../../dosing/work.ts';
 import { RESOLUTION, type GrowthFloor } from '../../dosing/growth.ts';
 import { HOLD_GRAIN_SECONDS } from '../../dosing/step.ts';
-import type { Source } from '../../units/source.ts';
 import type { Lowered } from './entered.ts';
 import { QUANTITIES, type EntryBasis, type EntryRule, type Quantity } from '../terms/entryRule.ts';
 import type { Why } from '../terms/cell.ts';
@@ -286,7 +286,7 @@ function withEntry(
   };
 }
 
-const HOUSE: Source = { cite: 'house rules 4 and 11.2', mark: 'choice' };
+const HOUSE = houseRules('4 and 11.2');
 
 function amountWhy(rule: EntryRule, { from }: Lowered): Why {
   return { rule, inputs: { byRule: from }, source: HOUSE, decidedBy: 'step' };

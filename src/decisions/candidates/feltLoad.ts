@@ -2,8 +2,8 @@
  * How heavy a weight that is felt for may be at first: the step's growth over the exercise without one, in squeeze and hip
  * moment, as the kit can make it (house rules 4). What comes after is a step of the ladder.
  */
+import { houseRules } from '../terms/houseSources.ts';
 import { RESOLUTION } from '../../dosing/growth.ts';
-import type { Source } from '../../units/source.ts';
 import type { Fit } from './fit.ts';
 import { growthFloorOf } from './growthFloor.ts';
 import { NOTHING } from './load.ts';
@@ -36,7 +36,7 @@ export function withFirstWeight(fit: Fit, person: Person): Fit {
   };
 }
 
-const HOUSE: Source = { cite: 'house rules 4 and 11.2', mark: 'choice' };
+const HOUSE = houseRules('4 and 11.2');
 const DUST = 1e-9;
 
 // A small pull does not excuse the moment here: nobody has shown yet what the back and the hands can take.

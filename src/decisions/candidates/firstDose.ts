@@ -1,8 +1,8 @@
 /** The dose an exercise starts the stage with: the protocol's, with this person's hold, lighter under 18. */
+import { houseRules } from '../terms/houseSources.ts';
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
 import type { TimedDose } from '../../dosing/work.ts';
-import type { Source } from '../../units/source.ts';
 import type { Obstacle } from '../terms/obstacle.ts';
 import { reserveAtLeast, strainBarredBy } from '../person/effort.ts';
 import type { Person } from '../person/person.ts';
@@ -14,7 +14,7 @@ export interface FirstDose {
   readonly why: Readonly<Partial<Record<'sets' | 'repetitions' | 'reserve' | 'holdSeconds', Why>>>;
 }
 
-const HOUSE: Source = { cite: 'house rules 2 and 4', mark: 'choice' };
+const HOUSE = houseRules('2 and 4');
 
 /** A set less and a repetition more in hand under 18 [choice]; 0 for everybody else. */
 export function lighterBy({ effects }: Person): 0 | 1 {
@@ -74,7 +74,7 @@ function few({ dose, why }: FirstDose, { protocol }: Person): FirstDose {
   const reason = (byRule: number | null): Why => ({
     rule: { rule: 'few-at-first', repetitions: value },
     inputs: { byRule, fewRepetitions: value },
-    source: { cite: cite ?? 'house rules 11.2', mark },
+    source: { cite: cite ?? houseRules('11.2').cite, mark },
     decidedBy: 'dose',
   });
   return {
@@ -124,7 +124,7 @@ function strainWhy(byRule: number, person: Person): Why {
   return {
     rule: { rule: 'no-straining', bars: strainBarredBy(person) },
     inputs: { byRule, reserveAtLeast: value },
-    source: { cite: cite ?? 'house rules 2 and 11.11', mark },
+    source: { cite: cite ?? houseRules('2 and 11.11').cite, mark },
     decidedBy: 'dose',
   };
 }
@@ -155,14 +155,14 @@ function holdWhy({ why }: Extract<HoldAnswer, { holdSeconds: number }>, person: 
       return {
         rule: { rule: 'held-untested' },
         inputs: { shortestSeconds: protocol.limits.untestedHoldSeconds.value },
-        source: { cite: 'house rules 11.4', mark: protocol.limits.untestedHoldSeconds.mark },
+        source: { ...houseRules('11.4'), mark: protocol.limits.untestedHoldSeconds.mark },
         decidedBy: 'dose',
       };
     case 'shareFrom':
       return {
         rule: { rule: 'held-longer' },
         inputs: { testedSeconds, share: protocol.limits.gentlerBelow.value },
-        source: { cite: 'house rules 11.2', mark: protocol.limits.gentlerBelow.mark },
+        source: { ...houseRules('11.2'), mark: protocol.limits.gentlerBelow.mark },
         decidedBy: 'testedSet',
       };
     case 'longest':

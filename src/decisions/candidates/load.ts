@@ -1,4 +1,5 @@
 /** The weight a card starts with: from a tested set, as the kit can make it, never an invented number. */
+import { FORMULAS, SCREEN_LOADS, TESTED_LOADS } from '../terms/houseSources.ts';
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../../dosing/kit.ts';
 import type { Source } from '../../units/source.ts';
@@ -65,7 +66,7 @@ export function startLoad(
   if (tooMuch !== null) return tooMuch;
   if (card.movement.loadAt === undefined) return NO_WEIGHT;
   if (bounds.ahead) return without('dose', { rule: 'weighed-later' });
-  if (person.effects.lightHolds.length > 0) return without('dose', { rule: 'light-holds' }, HOUSE_SCREEN);
+  if (person.effects.lightHolds.length > 0) return without('dose', { rule: 'light-holds' }, SCREEN_LOADS);
   const loads = loadsFor(card, person);
   if (loads.length === 1) return without('kit', { rule: 'no-weight-in-house' });
   const usable = tested.filter((one) => one.kind === 'usable');
@@ -74,11 +75,11 @@ export function startLoad(
     return without(
       'testedSet',
       { rule: 'sets-say-nothing', tested: tested.map(({ because }) => because) },
-      HOUSE_LOADS,
+      TESTED_LOADS,
     );
-  if (person.sudden !== null) return without('testedSet', { rule: 'untested-sudden' }, HOUSE_LOADS);
+  if (person.sudden !== null) return without('testedSet', { rule: 'untested-sudden' }, TESTED_LOADS);
   if (stage.loadLimit !== 'none' || slot.dose.repetitions === null || person.effects.under18)
-    return without('testedSet', { rule: 'untested' }, HOUSE_LOADS);
+    return without('testedSet', { rule: 'untested' }, TESTED_LOADS);
   return byFeel(card, loads, settings, person, bounds);
 }
 
@@ -121,19 +122,9 @@ function fromTested(
       ...(person.sudden === null ? {} : { lightShare: person.sudden.loadShare }),
       ...(byPain ? { hurtFromKg } : {}),
     },
-    source: byFormula
-      ? {
-          cite: `${FORMULA_WORDS[defaults.oneRepetitionMaximum]}; of kilograms and hip moment the lower`,
-          mark: 'secondary',
-        }
-      : HOUSE_LOADS,
+    source: byFormula ? FORMULAS[defaults.oneRepetitionMaximum] : TESTED_LOADS,
   };
 }
-
-const FORMULA_WORDS = {
-  epley: 'Epley 1985, as handbooks give it',
-  brzycki: 'Brzycki 1993, as handbooks give it',
-} as const;
 
 /**
  * The heaviest load that every cap but that of the hip bend admits over the card's whole movement, so that it holds at
@@ -167,7 +158,7 @@ function byFeel(
     decidedBy: barredBy === null ? 'dose' : decidedByOf(barredBy, bounds),
     rule: { rule: felt ? 'felt' : 'none-admitted' },
     inputs: { atMostKg: load.loadKg, heaviestInTheHouseKg: loads.at(-1)?.loadKg ?? 0 },
-    source: HOUSE_LOADS,
+    source: TESTED_LOADS,
   };
 }
 
@@ -190,9 +181,6 @@ function tooMuchIn(tested: readonly TestedAnswer[]): Obstacle | null {
     why: { reason: 'tested-too-much', tested: tooMuch.because },
   };
 }
-
-const HOUSE_LOADS: Source = { cite: 'house rules 3 and 4: loads from tested sets', mark: 'choice' };
-const HOUSE_SCREEN: Source = { cite: 'house rules 2: effects of the screen', mark: 'choice' };
 
 function without(decidedBy: DecidedBy, rule: LoadRule, source: Source | null = null): StartLoad {
   return {

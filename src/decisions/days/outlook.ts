@@ -13,10 +13,15 @@ export interface Outlook {
   /** Why nobody can say yet how long it takes; the dates are then no more than how the stages would follow. */
   readonly openEnd: OpenEnd | null;
   readonly dates: readonly StageDate[];
-  /** `3 to 6 months`, from the usual weeks of the stages still to come; said only while some are. */
-  readonly usually: string;
+  /** From the usual weeks of all stages, whole months, one at least. */
+  readonly usualMonths: Months;
   /** Goals with a date that comes before the earliest end; for the clinician, never a squeezed plan. */
   readonly tooSoon: readonly { readonly what: string; readonly on: string; readonly daysShort: number }[];
+}
+
+export interface Months {
+  readonly from: number;
+  readonly to: number;
 }
 
 const WEEKS_PER_MONTH = 365.25 / 12 / 7;
@@ -44,7 +49,7 @@ export function outlookOf(person: Person, name: StageName, plan: WeekPlan): Outl
   return {
     openEnd: openEndOf(person),
     dates,
-    usually: monthsText(weeks('from'), weeks('to')),
+    usualMonths: { from: monthsIn(weeks('from')), to: monthsIn(weeks('to')) },
     tooSoon: consult.goals.flatMap(({ what, on }) => {
       if (on === undefined) return [];
       const { reachable, daysToSpare } = goalReachable(on, end);
@@ -64,11 +69,6 @@ function notBefore(date: StageDate): StageDate {
   return { ...date, usuallyFrom: later(date.usuallyFrom), usuallyTo: later(date.usuallyTo) };
 }
 
-function monthsText(fromWeeks: number, toWeeks: number): string {
-  const [from, to] = [
-    Math.max(1, Math.round(fromWeeks / WEEKS_PER_MONTH)),
-    Math.max(1, Math.round(toWeeks / WEEKS_PER_MONTH)),
-  ];
-  if (from !== to) return `${from} to ${to} months`;
-  return to === 1 ? 'about a month' : `about ${to} months`;
+function monthsIn(weeks: number): number {
+  return Math.max(1, Math.round(weeks / WEEKS_PER_MONTH));
 }

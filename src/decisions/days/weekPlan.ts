@@ -98,7 +98,7 @@ function roomiest(
   );
   if (!plain.fits || timesLeftOut(plain) >= timesLeftOut(whole)) return { plan: whole, setAside: [] };
   const because = reason('plain-session', {
-    slots: setAside.map(({ slot }) => slot.name).join(', '),
+    slots: setAside.map(({ slot }) => slot.name),
     daysToSport: plain.liftToOthersDays,
     daysBetween: plain.liftGapDays,
   });

@@ -5,7 +5,6 @@ import type { Course } from '../stage/course.ts';
 import { hasNoWeight } from './kitAtHome.ts';
 import type { Person } from './person.ts';
 import { circumstancesOf, fitted } from './personalAdvice.ts';
-import type { AdviceText } from '../../programme/programme.ts';
 import { stageOf } from '../stage/stageChoice.ts';
 import type { StageName } from '../terms/stageName.ts';
 
@@ -18,7 +17,7 @@ const SITS_UNDER_MINUTES = 120;
  * Advice for everybody first, then what most speaks of this person, as many as the clinic wants on a leaflet. `runsNow`:
  * without a break.
  */
-export function adviceFor(person: Person, stage: StageName, course: Course, runsNow: boolean): AdviceText[] {
+export function adviceFor(person: Person, stage: StageName, course: Course, runsNow: boolean): AdviceCard[] {
   const {
     consult,
     library,
@@ -36,8 +35,7 @@ export function adviceFor(person: Person, stage: StageName, course: Course, runs
   shown.sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
   return shown
     .flatMap((card) => fitted(card, circumstances) ?? [])
-    .slice(0, library.clinic.defaults.adviceAtMost)
-    .map(({ id, title, body }) => ({ id, heading: title, body }));
+    .slice(0, library.clinic.defaults.adviceAtMost);
 }
 
 // What everybody needs, then the rarer before the common.

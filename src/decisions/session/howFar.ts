@@ -5,36 +5,31 @@ import type { Prescribed } from '../../dosing/rung.ts';
 import { landmarks, type Landmark } from '../../mechanics/landmark.ts';
 import { distanceTo, isPosed, type PosedCard, type Model } from '../person/model.ts';
 import type { Person } from '../person/person.ts';
-import { landmarkText, landmarkValue, partText } from '../../messages/en/patient/landmarks.ts';
+import type { HowFar } from '../terms/howFar.ts';
 import { rangeSettings } from '../person/rangeSettings.ts';
 import { shownDeg } from '../candidates/scene.ts';
 import { angleAtDeg } from '../../mechanics/jointAngle.ts';
 import { intervalFrom } from '../../mechanics/sweep.ts';
 
-export interface HowFar {
-  /** The first landmark as a value for machines, `card` for the author's own, `full` for the whole way, `part` for less of it. */
-  readonly value: string;
-  /** Most useful first, at least one. */
-  readonly texts: readonly [string, ...string[]];
-}
+/** Most useful first. */
+export type HowFars = readonly [HowFar, ...HowFar[]];
 
 const MOST_LANDMARKS = 3;
 
 /** The author's own landmark comes before the model's: it was written for this card. */
-export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFar {
-  const found = isPosed(card) ? farLandmarks(card, at, person) : [];
-  const [first] = found;
-  const [text, ...more] = found.map(wordsFor(card, at, person));
-  if (card.landmark !== null)
-    return { value: 'card', texts: [card.landmark, ...(text === undefined ? [] : [text]), ...more] };
-  if (first !== undefined && text !== undefined)
-    return { value: landmarkValue(first), texts: [text, ...more] };
+export function howFar(card: ExerciseCard, at: Prescribed, person: Person): HowFars {
+  const found = (isPosed(card) ? farLandmarks(card, at, person) : []).map(seenBy(card, at, person));
+  const [first, ...more] = found;
+  if (card.landmark !== null) return [{ far: 'card', text: card.landmark }, ...found];
+  if (first !== undefined) return [first, ...more];
   const share = shareOfTheWay(card, at, person);
-  if (share < 1) return { value: 'part', texts: [partText(share)] };
-  return {
-    value: 'full',
-    texts: [at.dose.holdSeconds === null ? 'The whole way, as in the picture' : 'As in the picture'],
-  };
+  return [share < 1 ? { far: 'part', share } : { far: 'whole', held: at.dose.holdSeconds !== null }];
+}
+
+/** For machines: the first landmark with its centimetres, `card` for the author's own, `full` for the whole way, `part` for less of it. @example 'handsAboveKnee 18' */
+export function howFarValue([first]: HowFars): string {
+  if (first.far === 'landmark') return `${first.landmark.kind} ${first.landmark.cm}`;
+  return first.far === 'whole' ? 'full' : first.far;
 }
 
 /** Largest guarded angle of what is done, whole degrees: the prescribed range, or that of the whole card; null where nobody knows. */
@@ -61,13 +56,14 @@ export function largestHipBendDeg(card: ExerciseCard, at: Prescribed, model: Mod
   return largestAngleDeg(card, { ...at, rangeDeg: null }, { ...model, guardedBy: 'hipFlexion' });
 }
 
-function wordsFor(
+/** A landmark as this person sees it. */
+function seenBy(
   { legs }: ExerciseCard,
   { dose }: Prescribed,
   { cannotDo }: Person,
-): (landmark: Landmark) => string {
+): (landmark: Landmark) => HowFar {
   const onBed = cannotDo.includes('get-to-the-floor');
-  return (landmark) => landmarkText(landmark, legs, dose.holdSeconds !== null, onBed);
+  return (landmark) => ({ far: 'landmark', landmark, legs, held: dose.holdSeconds !== null, onBed });
 }
 
 /** How much of the movement is done, 0 to 1; 1 where it is not graded by hip bend. */
@@ -83,9 +79,8 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
   const gentleEnd = person.model.gentleEnd(card);
   const interval = intervalFrom(gentleEnd, distanceTo(card, rangeDeg, person.model));
   const held = dose.holdSeconds !== null;
-  const words = wordsFor(card, at, person);
   const says = (landmark: Landmark) =>
-    words(landmark) !== '' &&
+    !isNoMark(landmark) &&
     (rangeDeg !== null || !GRADED_ONLY.includes(landmark.kind)) &&
     (held || bends(card) || !LYING.includes(landmark.kind)) &&
     (OF_POSITIONS[landmark.kind] ?? card.positions).some((position) => card.positions.includes(position)) &&
@@ -95,6 +90,11 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
     .map((landmark) => ofTheHouse(landmark, card, rangeDeg, person))
     .filter(says);
   return oneDepth(onePile(found), card, person).slice(0, MOST_LANDMARKS);
+}
+
+// Shoulders that stay behind the hips are nothing to go by.
+function isNoMark({ kind, cm }: Landmark): boolean {
+  return kind === 'shouldersPastHips' && cm <= 0;
 }
 
 // Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.

@@ -8,7 +8,7 @@ import { cellsOf } from './cells/cells.ts';
 import type { CellFacts } from './cells/facts.ts';
 import { changesSince } from './changes.ts';
 import { estimateOf, type ModelEstimate } from '../candidates/estimate.ts';
-import { howFar, largestAngleDeg } from './howFar.ts';
+import { howFar, howFarValue, largestAngleDeg, type HowFars } from './howFar.ts';
 import { loadsFor } from '../candidates/load.ts';
 import { isPosed } from '../person/model.ts';
 import { ownDays, ownEntries, withOwn } from './overrides.ts';
@@ -32,7 +32,7 @@ export interface Prescription {
   readonly cells: readonly DecidedCell[];
   /** The first day of what has to wait for its turn; null when it is done from the beginning. */
   readonly beginsOn: IsoDate | null;
-  readonly howFar: readonly string[];
+  readonly howFar: HowFars;
   readonly picture: Picture | null;
   readonly estimate: ModelEstimate | null;
 }
@@ -85,7 +85,7 @@ function prescription(
     rangeInputs: rangeInputs(fit, at, person, bounds),
     angle: person.model.guardedBy,
     angleDeg: largestAngleDeg(card, at, person.model),
-    howFar: far.value,
+    howFar: howFarValue(far),
     way: picture?.way ?? 'out',
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',
     days: ownDays(own) ?? workDays(exercise.slot.when, setting.plan),
@@ -100,7 +100,7 @@ function prescription(
     facts,
     cells: cellsOf(facts),
     beginsOn: null,
-    howFar: far.texts,
+    howFar: far,
     picture,
     estimate: isPosed(card) ? estimateOf(card, at, person, bounds) : null,
   };

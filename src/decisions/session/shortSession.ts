@@ -1,7 +1,7 @@
 /** What to do on a day with little time: the two exercises that matter most, with as many sets as fit (house rules 11.9). */
 import { sessionSeconds, type TimedExercise } from '../../dosing/session.ts';
 import type { Person } from '../person/person.ts';
-import { countedAs, setWord } from '../../messages/en/patient/dose.ts';
+import { countedAs, setKind, type SetKind } from './counted.ts';
 import type { Prescription } from './prescribe.ts';
 import { sessionDaySeconds } from './sessionTime.ts';
 
@@ -14,8 +14,7 @@ export interface ShortSession {
     readonly title: string;
     readonly sets: number;
     readonly setsInPlan: number;
-    /** What a set of it is called. */
-    readonly setWord: string;
+    readonly setKind: SetKind;
   }[];
   /** The whole session takes no longer than that. */
   readonly wholeFits: boolean;
@@ -43,7 +42,7 @@ export function shortSession(prescriptions: readonly Prescription[], person: Per
       title: card.title,
       sets: timed[index]?.dose.sets ?? at.dose.sets,
       setsInPlan: at.dose.sets,
-      setWord: setWord(at.dose, countedAs(card)),
+      setKind: setKind(at.dose, countedAs(card)),
     })),
     isAll: ranked.length === chosen.length,
     wholeFits: sessionDaySeconds(prescriptions, person) <= shortMinutes.value * 60,

@@ -1,5 +1,7 @@
 /** Fixed labels of the sheets: headings of columns and parts that carry no number of any person. */
-import type { Programme } from '../../programme/programme.ts';
+import type { Language } from '../../content/schema/words.ts';
+import type { DecidedBy } from '../../decisions/terms/cell.ts';
+import type { StageChoice } from '../../decisions/terms/stageChoice.ts';
 
 /** Labels the patient sees, on page and paper alike. */
 export interface LeafletLabels {
@@ -35,12 +37,12 @@ export interface RecordLabels {
   readonly stage: string;
   readonly step: string;
   readonly proposed: string;
-  readonly chosenBy: Readonly<Record<Programme['stage']['chosenBy'], string>>;
+  readonly chosenBy: Readonly<Record<StageChoice['chosenBy'], string>>;
   readonly findings: string;
   readonly screen: string;
   readonly exercises: string;
   readonly decidedBy: string;
-  readonly decided: Readonly<Record<Programme['record']['exercises'][number]['decidedBy'], string>>;
+  readonly decided: Readonly<Record<DecidedBy, string>>;
   readonly squeeze: Readonly<Record<'low' | 'middle' | 'high', string>>;
   readonly noEstimate: string;
   /** The numbers of the estimate, shown on demand. */
@@ -213,8 +215,13 @@ const PUBLIC: PublicLabels = {
   folded: 'Folded until asked for',
 };
 
+/** @example recordHeading({ alias: 'otter', revision: 2 }) // => 'Record for otter, revision 2' */
+export function recordHeading({ alias, revision }: { alias: string; revision: number }): string {
+  return `Record for ${alias}, revision ${revision}`;
+}
+
 /** The fixed labels of a programme's language. */
-export function labelsOf(_language: Programme['language']): {
+export function labelsOf(_language: Language): {
   readonly leaflet: LeafletLabels;
   readonly record: RecordLabels;
   readonly public: PublicLabels;

@@ -59,9 +59,14 @@ export function listText(words: readonly string[], joint = 'and'): string {
   return `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)}`;
 }
 
+/** @example nounText(2, 'set') // => 'sets' */
+export function nounText(count: number, one: string, many = `${one}s`): string {
+  return count === 1 ? one : many;
+}
+
 /** @example countText(1, 'set') // => '1 set' */
 export function countText(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
+  return `${count} ${nounText(count, one, many)}`;
 }
 
 /** Seconds as a patient says them: minutes from two on. @example secondsText(150) // => '2 minutes 30 seconds' */

@@ -72,7 +72,7 @@ function glanceHtml({ exercises }: Programme): Html {
       (exercise, at) =>
         html`<li>
           <a href="#${exerciseId(at + 1)}"
-            ><bdi>${exercise.title}</bdi> <span class="dose">${doseHtml(exercise.dose)}</span></a
+            ><bdi>${exercise.title}</bdi> <span class="dose">${doseHtml(exercise)}</span></a
           >
           ${betweenHtml(exercise)}
         </li> `,

@@ -1,13 +1,17 @@
 /** What has changed since the revision before. */
+import type { Messages } from '../../messages/messages.ts';
 import type { Decided } from '../../decisions/decide.ts';
 import type { Prescription } from '../../decisions/session/prescribe.ts';
 import { CELLS } from '../../decisions/terms/cell.ts';
-import { cellChangeText, exchangedTexts, movedText } from '../../messages/en/clinician/changes.ts';
-import { cellTexts } from '../../messages/en/patient/cells.ts';
+
 import type { Exercise, Programme } from '../programme.ts';
 
 /** Stage and step, exercises that came and went, and every cell whose text is another; none for the first revision. */
-export function changesFrom(previous: Programme | null, { stage, step, shown }: Decided): string[] {
+export function changesFrom(
+  say: Messages,
+  previous: Programme | null,
+  { stage, step, shown }: Decided,
+): string[] {
   if (previous === null) return [];
   const { prescriptions } = shown[0];
   const before = new Map(previous.exercises.map((exercise) => [exercise.card, exercise]));
@@ -16,19 +20,22 @@ export function changesFrom(previous: Programme | null, { stage, step, shown }: 
   const gone = previous.exercises.filter(({ card }) => !now.has(card)).map(({ title }) => title);
   const { revision } = previous;
   return [
-    movedText({ stage: previous.stage.chosen, step: previous.step, revision }, { stage: stage.chosen, step }),
-    ...exchangedTexts(added, gone),
-    ...prescriptions.flatMap((one) => cellChanges(one, before.get(one.card.id))),
+    say.movedText(
+      { stage: previous.stage.chosen, step: previous.step, revision },
+      { stage: stage.chosen, step },
+    ),
+    ...say.exchangedTexts(added, gone),
+    ...prescriptions.flatMap((one) => cellChanges(say, one, before.get(one.card.id))),
   ];
 }
 
-function cellChanges(one: Prescription, before: Exercise | undefined): string[] {
+function cellChanges(say: Messages, one: Prescription, before: Exercise | undefined): string[] {
   if (before === undefined) return [];
-  const texts = cellTexts(one);
+  const texts = say.cellTexts(one);
   return CELLS.flatMap((cell) => {
     const old = before.cells.find((was) => was.cell === cell);
     return old === undefined || old.text === texts[cell]
       ? []
-      : [cellChangeText(one.card.title, cell, old.text, texts[cell])];
+      : [say.cellChangeText(one.card.title, cell, old.text, texts[cell])];
   });
 }

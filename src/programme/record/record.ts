@@ -1,6 +1,6 @@
 /** What the clinician keeps: findings, why this stage, what decided each exercise, what was passed over, what comes. */
-import { gaveUpText, lostTexts, gaveWayTexts } from '../../messages/en/patient/week.ts';
-import { tableEntries } from '../../messages/en/patient/day.ts';
+import type { Messages } from '../../messages/messages.ts';
+
 import { dayWords } from '../dayWords.ts';
 import { WEEKDAYS } from '../../units/weekday.ts';
 import { usualWeek } from '../../scheduling/usualWeek.ts';
@@ -8,24 +8,19 @@ import type { Decided } from '../../decisions/decide.ts';
 import type { Person } from '../../decisions/person/person.ts';
 import type { Programme, ProgrammeRecord } from '../programme.ts';
 import type { Section } from '../../messages/shapes.ts';
-import { totalsTable } from '../totals.ts';
-import { certTable } from '../../messages/en/clinician/record/cert.ts';
+import { totalsOf } from '../../decisions/session/totals.ts';
+
 import { changesFrom } from './changesFrom.ts';
-import { dischargeTable } from '../../messages/en/clinician/record/dischargeTable.ts';
-import { effectTexts } from '../../messages/en/clinician/record/effects.ts';
+
 import { exerciseRecord } from './exerciseRecord.ts';
-import { findingsTables, screenTable } from '../../messages/en/clinician/record/findings.ts';
+
 import { activityRule, type JudgedActivity } from '../../scheduling/activities.ts';
-import { waitsText, askedText } from '../../messages/en/patient/sport.ts';
-import { noteLines } from '../../messages/en/clinician/record/note.ts';
-import { remarksOf } from '../../messages/en/clinician/record/remarks.ts';
-import { settingsTable } from '../../messages/en/clinician/record/settings.ts';
+
 import { compressionLadder } from './squeeze.ts';
-import { stepsAhead } from '../../messages/en/clinician/record/stepsAhead.ts';
-import { passedOverText } from '../../messages/en/clinician/obstacles.ts';
 
 /** `sections`: those of the leaflet that the record repeats. `previous`: the revision before, null for the first. */
 export function recordOf(
+  say: Messages,
   decided: Decided,
   sections: { readonly running: Section; readonly sitting: Section },
   previous: Programme | null,
@@ -34,34 +29,36 @@ export function recordOf(
   const { person, bounds, sitting, shown, passedOver, later, dated } = decided;
   const { consult, protocol, library } = person;
   const { prescriptions } = shown[0];
-  const week = weekRecord(decided);
+  const week = weekRecord(say, decided);
   return {
-    heading: `Record for ${consult.alias}, revision ${consult.revision}`,
+    heading: say.recordHeading(consult),
     findings: [
-      ...findingsTables(consult, (id) => nameOf(id, person), person.model.guardedBy),
-      ...dischargeTable(decided),
+      ...say.findingsTables(consult, (id) => nameOf(id, person), person.model.guardedBy),
+      ...say.dischargeTable(decided),
     ],
-    screen: screenTable(consult),
-    effects: effectTexts(person),
+    screen: say.screenTable(consult),
+    effects: say.effectTexts(person),
     notes: consult.notes,
-    exercises: prescriptions.map((one) => exerciseRecord(one, person, bounds)),
-    ladder: compressionLadder(prescriptions, person),
-    passedOver: [...passedOver, ...later.passedOver].map(passedOverText),
-    totals: totalsTable(prescriptions, usualWeek(dated.plan), sitting, person, bounds),
-    remarks: remarksOf(decided),
+    exercises: prescriptions.map((one) => exerciseRecord(say, one, person, bounds)),
+    ladder: compressionLadder(say, prescriptions, person),
+    passedOver: [...passedOver, ...later.passedOver].map(say.passedOverText),
+    totals: say.totalsTable(
+      totalsOf(prescriptions, usualWeek(dated.plan), sitting.now?.uprightMinutes ?? null, person, bounds),
+    ),
+    remarks: say.remarksOf(decided),
     week,
     ...sections,
-    stepsAhead: stepsAhead(decided),
-    changes: changesFrom(previous, decided),
-    cert: certTable(decided),
-    settings: settingsTable(protocol, library.clinic),
+    stepsAhead: say.stepsAhead(decided),
+    changes: changesFrom(say, previous, decided),
+    cert: say.certTable(decided),
+    settings: say.settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
-    note: noteLines(decided, week.gaveUp, (id) => nameOf(id, person)),
+    note: say.noteLines(decided, week.gaveUp, (id) => nameOf(id, person)),
   };
 }
 
 /** The usual week, Monday first: of several the fullest; and what was given up, the races' part of it by dates. */
-function weekRecord(decided: Decided): ProgrammeRecord['week'] {
+function weekRecord(say: Messages, decided: Decided): ProgrammeRecord['week'] {
   const { week, gaveUp, dated, person, length } = decided;
   const words = dayWords(decided);
   const days = usualWeek(dated.plan);
@@ -70,14 +67,14 @@ function weekRecord(decided: Decided): ProgrammeRecord['week'] {
       weekday,
       entries: days
         .filter((day) => day.weekday === weekday)
-        .flatMap((day) => tableEntries(day, words, 'full')),
+        .flatMap((day) => say.tableEntries(day, words, 'full')),
     })),
     gaveUp: [
-      ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(gaveUpText),
-      ...week.activities.filter((one) => waits(one, person)).map(waitsText),
-      ...week.activities.filter((one) => isAskedFirst(one, person)).map(askedText),
-      ...gaveWayTexts(gaveUp, length),
-      ...lostTexts(dated.plan.lost),
+      ...[...week.plan.gaveUp, ...week.plan.tightFixed].map(say.gaveUpText),
+      ...week.activities.filter((one) => waits(one, person)).map(say.waitsText),
+      ...week.activities.filter((one) => isAskedFirst(one, person)).map(say.askedText),
+      ...say.gaveWayTexts(gaveUp, length),
+      ...say.lostTexts(dated.plan.lost),
     ],
   };
 }

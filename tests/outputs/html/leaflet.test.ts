@@ -144,7 +144,7 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
   });
 
   it('is not made when a dose is missing', () => {
-    const broken = { ...programme, exercises: [{ ...programme.exercises[0], dose: undefined }] };
+    const broken = { ...programme, exercises: [{ ...programme.exercises[0], doseSign: undefined }] };
     expect(() => leafletHtml(broken as unknown as Programme, assets)).toThrow(TypeError);
     expect(() => leafletHtml({ ...programme, steps: [] }, assets)).toThrow(/no step is the present one/);
   });

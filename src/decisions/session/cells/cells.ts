@@ -1,8 +1,9 @@
 /** The cells of one exercise on one rung: value, rule, inputs, source and what decided it. */
+import { houseRules } from '../../terms/houseSources.ts';
 import { cellsFor } from './angleCell.ts';
 import { type CellName, type DecidedCell, type Why } from '../../terms/cell.ts';
 import { dosed } from './dosed.ts';
-import { houseRules, type CellFacts, type Made } from './facts.ts';
+import { type CellFacts, type Made } from './facts.ts';
 import { loadCell } from './loadCell.ts';
 import { overridden } from './ownCell.ts';
 import { ranged } from './rangeCell.ts';

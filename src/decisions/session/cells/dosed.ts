@@ -1,7 +1,8 @@
 /** A number of the dose: a step's, what the minutes left, this person's own, or the protocol's. */
+import { houseRules } from '../../terms/houseSources.ts';
 import type { ChangedSince } from '../changes.ts';
 import type { CellName, Why } from '../../terms/cell.ts';
-import { houseRules, type CellFacts, type Made } from './facts.ts';
+import { type CellFacts, type Made } from './facts.ts';
 
 /** The cell with the first reason that holds. `own`: where the number stands when it is none of the slot's dose. */
 export function dosed(facts: CellFacts, cell: CellName, value: Made['value'], own: Why | null = null): Made {

@@ -3,7 +3,6 @@ import type { Slot } from '../../../content/library.ts';
 import type { KitLoad } from '../../../dosing/kit.ts';
 import type { GivenUp } from '../../../dosing/minutes.ts';
 import type { Prescribed } from '../../../dosing/rung.ts';
-import type { Source } from '../../../units/source.ts';
 import type { Weekday } from '../../../units/weekday.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import type { ChangedSince } from '../changes.ts';
@@ -43,8 +42,3 @@ export interface CellFacts {
 
 /** The value of a cell with its reason. */
 export type Made = Pick<DecidedCell, 'value'> & Why;
-
-/** The house rules by their sections, as a source. */
-export function houseRules(sections: string): Source {
-  return { cite: `house rules ${sections}`, mark: 'choice' };
-}

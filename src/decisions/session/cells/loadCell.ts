@@ -1,6 +1,7 @@
 /** The weight: a step's, carried over from an easier card, felt for, or as the stage begins. */
+import { houseRules } from '../../terms/houseSources.ts';
 import { stepWhy } from './dosed.ts';
-import { houseRules, type CellFacts, type Made } from './facts.ts';
+import { type CellFacts, type Made } from './facts.ts';
 
 /** In kilograms with the thing of the house; no number where it is felt for. */
 export function loadCell(facts: CellFacts): Made {

@@ -1,4 +1,5 @@
 /** The clinician's own entry over what a cell would be. */
+import { clinicianEntry } from '../../terms/houseSources.ts';
 import type { Prescribed } from '../../../dosing/rung.ts';
 import type { CellName } from '../../terms/cell.ts';
 import type { CellFacts, Made } from './facts.ts';
@@ -16,7 +17,7 @@ export function overridden(cell: CellName, made: Made, { own, byRule, angle, ang
     ...(isText ? { value: entry.value } : {}),
     rule: { rule: 'clinician', reason: entry.reason },
     inputs: { ...made.inputs, byRule: byRuleOf(cell, byRule, angleDeg) },
-    source: { cite: `the clinician's own entry: ${entry.reason}`, mark: 'choice' },
+    source: clinicianEntry(entry.reason),
     decidedBy: 'clinician',
   };
 }

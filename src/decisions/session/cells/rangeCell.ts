@@ -1,12 +1,7 @@
 /** How far: by a step, by what limits the stage's first one, or in full. */
-import type { Source } from '../../../units/source.ts';
+import { BODY_MODEL, houseRules, jointCap } from '../../terms/houseSources.ts';
 import { stepWhy } from './dosed.ts';
-import { houseRules, type CellFacts, type Made } from './facts.ts';
-
-const MODEL: Source = {
-  cite: 'cap of the stage, by the body model of this project (estimate; its page names the constants)',
-  mark: 'choice',
-};
+import { type CellFacts, type Made } from './facts.ts';
 
 /** Degrees and landmark alike, with what decided the range. */
 export function ranged(facts: CellFacts, value: Made['value']): Made {
@@ -43,7 +38,7 @@ const SMALLEST = { rule: 'smallest' } as const;
 const angleWhy = (joint: 'hip' | 'knee' | 'ankle') =>
   ({
     rule: SMALLEST,
-    source: { cite: `${joint} bend cap of the stage, house rules 3`, mark: 'choice' },
+    source: jointCap(joint),
   }) as const;
 
 /** By what decided the range at the first step. */
@@ -51,9 +46,9 @@ const RANGE_WHY = {
   hipFlexion: angleWhy('hip'),
   kneeFlexion: angleWhy('knee'),
   ankleDorsiflexion: angleWhy('ankle'),
-  compression: { rule: SMALLEST, source: MODEL },
-  tension: { rule: SMALLEST, source: MODEL },
-  demand: { rule: SMALLEST, source: MODEL },
+  compression: { rule: SMALLEST, source: BODY_MODEL },
+  tension: { rule: SMALLEST, source: BODY_MODEL },
+  demand: { rule: SMALLEST, source: BODY_MODEL },
   provokedAngle: { rule: { rule: 'provoked' }, source: houseRules('3') },
   testedSet: {
     rule: { rule: 'tested-range' },

@@ -30,7 +30,7 @@ export function keysCaption(kind: Kind): string {
   return `Keys of ${KIND_FILES[kind].replace(/,.*$/, '')}`;
 }
 
-export function bodySentence(headings: readonly string[], required: boolean): string {
+export function headingsSentence(headings: readonly string[], required: boolean): string {
   if (headings.length === 0)
     return 'Text under the keys, with headings of your own (##) or without any. Paragraphs, lists of two levels, strong, emphasis and links may stand there, and nothing else.';
   return `Headings under the keys, in this order${required ? '' : ', each of which may be left out'}: ${headings.join(', ')}. Paragraphs, lists of two levels, strong, emphasis and links may stand under them, and nothing else.`;
@@ -54,6 +54,11 @@ export const OVERLAY = [
   'A folder pages/ holds the clinic’s own pages, which stand in the menu; style.css comes after our style, layouts/page.liquid goes round the text of those pages: {{ content }}, and title, lead, clinic, menu and up. With “site” in clinic.md there is a sitemap.xml, and a feed.xml of what was reviewed and changed.',
   'The pages say which files are the clinic’s own.',
 ] as const;
+
+/** Of a house number, which carries its mark. */
+export function settingForm(form: string): string {
+  return `${form}, ${FORM.setting}`;
+}
 
 /** Names of the forms a value may have. */
 export const FORM = {

@@ -1,5 +1,5 @@
 /** The trade's words as this house uses them. For clinicians and authors; leaflets do without them. */
-import type { Term } from '../../../catalogue/view.ts';
+import type { Term } from '../../shapes.ts';
 
 /** In the order of the alphabet. */
 export const GLOSSARY: readonly Term[] = [

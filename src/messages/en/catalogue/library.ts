@@ -3,8 +3,7 @@ import type { AdviceCard, ExerciseCard } from '../../../content/library.ts';
 import type { CannotDo, Equipment, Position, Muscle } from '../../../content/schema/words.ts';
 import type { Mark } from '../../../units/source.ts';
 import type { IsoDate } from '../../../units/date.ts';
-import type { Marks, Word } from '../../../catalogue/scale.ts';
-import type { FilterKey } from '../../../catalogue/view.ts';
+import type { Marks, Word, FilterKey } from '../../../decisions/terms/scale.ts';
 import { capital, countText, dayAndYear, listText, numberText } from '../plain.ts';
 import type { Origin } from '../../../content/layers.ts';
 
@@ -142,7 +141,7 @@ const ABILITIES: readonly CannotDo[] = [
 ];
 
 /** Null for what has no tempo of its own, such as a run. */
-export function tempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string | null {
+export function cardTempoText({ goSeconds, holdSeconds, backSeconds }: ExerciseCard['tempo']): string | null {
   if (goSeconds + holdSeconds + backSeconds === 0) return null;
   const still = holdSeconds === 0 ? 'no pause' : `${numberText(holdSeconds)} s still at the gentle end`;
   return `${numberText(goSeconds)} s out, ${numberText(backSeconds)} s back, ${still}`;

@@ -1,5 +1,5 @@
 /** Words of the page 'How the numbers are made' on body size, on hamstrings that work along, and on friction. */
-import { numberText } from '../plain.ts';
+import { numberText, kgText } from '../plain.ts';
 
 export const BODY_SIZE = {
   heading: 'Body size and strength',
@@ -21,6 +21,11 @@ export function strengthTable(card: string) {
       'Share of strength, as counted',
     ],
   } as const;
+}
+
+/** @example weightedCard('Step up', 8) // => 'Step up, 8 kg' */
+export function weightedCard(title: string, loadKg: number): string {
+  return `${title}, ${kgText(loadKg)}`;
 }
 
 export const SETTINGS_OF_MUSCLES = 'House numbers of the muscles';

@@ -154,20 +154,36 @@ export const CREDIT: readonly string[] = [
   'Least sum of squared stress and the belt over a round bone are textbook mechanics.',
 ];
 
+export function seatText({ behindM, belowM }: { behindM: number; belowM: number }): string {
+  return `${(behindM * 100).toFixed(1)} cm and ${(belowM * 100).toFixed(1)} cm`;
+}
+
+export function backText({ along, behind }: { along: number; behind: number }): string {
+  return `${along} of the trunk, ${behind}`;
+}
+
+export function bodyText({ massKg, heightM }: { massKg: number; heightM: number }): string {
+  return `${massKg} kg, ${heightM} m`;
+}
+
+export function limitsText(heightM: readonly number[], massKg: readonly number[]): string {
+  return `${heightM.join(' to ')} m, ${massKg.join(' to ')} kg`;
+}
+
 export const VALUE_TEXTS = {
-  bone: ['Radius of the bone under the tendon', 'choice', '10 to 30 mm. It changes the squeeze only through the tendon’s arm; the order stays.'],
-  onset: ['Hip bend at which contact begins', 'choice', 'No measured angle is known to us; 0° to 45° are thinkable. Squeeze below would be nought by definition only.'],
-  friction: ['Coefficient of friction under feet and back', 'choice', 'Dry shoe on mat or floor. With 0.5 the order keeps a coefficient of 0.98.'],
-  passive: ['Share of the model’s pull at rest that is used', 'choice', '0.25 to 1.0. People differ by more than this.'],
-  stress: ['Force of a square centimetre of muscle', 'memory', 'Turns strength into area and cancels out of every force.'],
-  achilles: ['Arm of the Achilles tendon at 1.80 m', 'memory', 'Limits what the calf can pull at the knee.'],
-  seat: ['Sit bone behind and below the hip at 1.80 m', 'read', 'Weighted hamstring origin, computed from gait2392.'],
-  height: ['Height of the gait2392 model', 'memory', 'Lengths and arms scale by height over this.'],
-  bench: ['Support of the upper back along the trunk, and behind it as a share of height', 'choice', 'Where the bench touches.'],
-  gravity: ['Gravity', 'read', 'As in the published checks.'],
-  samples: ['Moments looked at along a movement', 'choice', 'More change the third digit.'],
-  pillow: ['One pillow under the pelvis', 'choice', 'For landmarks such as two stacked pillows.'],
-  separable: ['Nearer than this two cards are not told apart', 'choice', 'From the spread of the variants above.'],
-  body: ['Reference body', 'choice', 'Used on these pages, and when a consult has no height or mass; the record then says so.'],
-  limits: ['Bodies it may be asked about', 'choice', 'Shares of the tables are not stretched further.'],
+  bone: ['Radius of the bone under the tendon', '10 to 30 mm. It changes the squeeze only through the tendon’s arm; the order stays.'],
+  onset: ['Hip bend at which contact begins', 'No measured angle is known to us; 0° to 45° are thinkable. Squeeze below would be nought by definition only.'],
+  friction: ['Coefficient of friction under feet and back', 'Dry shoe on mat or floor. With 0.5 the order keeps a coefficient of 0.98.'],
+  passive: ['Share of the model’s pull at rest that is used', '0.25 to 1.0. People differ by more than this.'],
+  stress: ['Force of a square centimetre of muscle', 'Turns strength into area and cancels out of every force.'],
+  achilles: ['Arm of the Achilles tendon at 1.80 m', 'Limits what the calf can pull at the knee.'],
+  seat: ['Sit bone behind and below the hip at 1.80 m', 'Weighted hamstring origin, computed from gait2392.'],
+  height: ['Height of the gait2392 model', 'Lengths and arms scale by height over this.'],
+  bench: ['Support of the upper back along the trunk, and behind it as a share of height', 'Where the bench touches.'],
+  gravity: ['Gravity', 'As in the published checks.'],
+  samples: ['Moments looked at along a movement', 'More change the third digit.'],
+  pillow: ['One pillow under the pelvis', 'For landmarks such as two stacked pillows.'],
+  separable: ['Nearer than this two cards are not told apart', 'From the spread of the variants above.'],
+  body: ['Reference body', 'Used on these pages, and when a consult has no height or mass; the record then says so.'],
+  limits: ['Bodies it may be asked about', 'Shares of the tables are not stretched further.'],
 } as const; // prettier-ignore

@@ -2,11 +2,12 @@
 import type { Change, Protocol, Slot, Stage } from '../../../content/library.ts';
 import type { ChangeKind } from '../../../dosing/dose.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
-import { doseWords, type Counted } from '../patient/dose.ts';
+import { doseWords } from '../patient/dose.ts';
+import type { Counted } from '../../../decisions/session/counted.ts';
 import { cappedAngleOf } from '../../../content/guardedAngle.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { ANGLE_WORDS } from '../angle.ts';
-import { bwText, degText, positionsText, tempoText } from './library.ts';
+import { bwText, degText, positionsText, cardTempoText } from './library.ts';
 import { capital, countText, numberText, secondsText } from '../plain.ts';
 
 export function stageColumns(angle: JointAngle): readonly string[] {
@@ -97,7 +98,7 @@ export function slotSentences({ dose, progression }: Slot, counted: Counted): st
   const rest = dose.restSeconds === 0 ? '' : `, ${secondsText(dose.restSeconds)} of rest between`;
   const times = dose.timesPerDay === 1 ? '' : `, ${countText(dose.timesPerDay, 'time')} a day`;
   const reserve = dose.reserve === null ? '' : `, ${countText(dose.reserve, 'repetition')} in reserve`;
-  const own = dose.tempo === null ? '' : ` Tempo: ${tempoText(dose.tempo)}.`;
+  const own = dose.tempo === null ? '' : ` Tempo: ${cardTempoText(dose.tempo)}.`;
   return [
     `Begins with ${doseWords(dose, counted)}${rest}${reserve}${times}.${own}`,
     progression.length === 0

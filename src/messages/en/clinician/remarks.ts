@@ -5,7 +5,7 @@ import type { LadderEnd } from '../../../dosing/ladder.ts';
 import type { Amount, Limit } from '../../../dosing/rung.ts';
 import type { LongestRun } from '../../../scheduling/growth.ts';
 import type { RaceNote } from '../../../scheduling/race.ts';
-import type { Reason } from '../../../units/reason.ts';
+import { entriesOf, type Reason } from '../../../units/reason.ts';
 import type { RunCount } from '../../../scheduling/runCount.ts';
 import type { RunReasonCode } from '../../../scheduling/runDecision.ts';
 import type { Stress } from '../../../scheduling/newStress.ts';
@@ -88,7 +88,7 @@ type Words<Code extends string> = Readonly<Record<Code, (inputs: Reason['inputs'
 
 const DECISION_WORDS: Words<RunReasonCode> = {
   'does-not-run': () => 'does not run',
-  'screen-stops-running': ({ items }) => `none, for the screen says so (${items})`,
+  'screen-stops-running': ({ items }) => `none, for the screen says so (${entriesOf(items).join(', ')})`,
   'stage-limits-running': ({ most }) => `the stage goes no further than ${kindText(most)}`,
   'maternity-limits-running': ({ kind, most }) =>
     `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
@@ -169,7 +169,7 @@ const RACE_WORDS: Words<RaceNote> = {
   'race-beyond-longest': ({ longestKm, raceKm }) =>
     `${rounded(raceKm)} km, beyond what may be run by then (${longestKm === null ? 'no run yet' : `${rounded(longestKm)} km`})`,
   'race-in-doubt': ({ doubts }) =>
-    `not in the plan without a recorded decision (${String(doubts).replaceAll('-', ' ')})`,
+    `not in the plan without a recorded decision (${entriesOf(doubts).join(', ').replaceAll('-', ' ')})`,
   'race-decided': ({ decision }) => `recorded decision: ${decision}`,
   'race-barred': () => 'not in the plan, whatever is decided: there is no running now',
 };

@@ -4,7 +4,6 @@ import { CELLS, type CellName, type DecidedCell } from '../../../decisions/terms
 import type { CellFacts } from '../../../decisions/session/cells/facts.ts';
 import type { Prescription } from '../../../decisions/session/prescribe.ts';
 import {
-  countedAs,
   daysPerWeekText,
   daysText,
   easeText,
@@ -18,6 +17,8 @@ import {
   tempoText,
   timesText,
 } from './dose.ts';
+import { countedAs } from '../../../decisions/session/counted.ts';
+import { howFarText } from './landmarks.ts';
 import { fromDayText } from './week.ts';
 
 const NONE = Object.fromEntries(CELLS.map((cell) => [cell, ''])) as Record<CellName, string>;
@@ -29,7 +30,9 @@ export function cellTexts({
   howFar,
   beginsOn,
 }: Prescription): Readonly<Record<CellName, string>> {
-  const texts = cells.map((cell) => [cell.cell, cellText(cell, facts, howFar[0] ?? '', beginsOn)] as const);
+  const texts = cells.map(
+    (cell) => [cell.cell, cellText(cell, facts, howFarText(howFar[0]), beginsOn)] as const,
+  );
   return { ...NONE, ...Object.fromEntries(texts) };
 }
 

@@ -1,4 +1,5 @@
 /** The dose in a patient's words: numbers, seconds and kilograms, never shorthand, shares or maxima. */
+import type { DoseSign, SaidPart } from '../../shapes.ts';
 import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
@@ -6,8 +7,9 @@ import type { Pause, Way } from '../../../mechanics/way.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { cellsFor } from '../../../decisions/session/cells/angleCell.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
+import { isStrides, setKind, type Counted, type SetKind } from '../../../decisions/session/counted.ts';
 import { aMadeText, madeText } from './kit.ts';
-import { capital, countText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
+import { capital, countText, nounText, kgText, listText, secondsText, weekdayText } from '../plain.ts';
 import { WEEKDAYS, type Weekday } from '../../../units/weekday.ts';
 
 export const COLUMN_WORDS: Readonly<Record<CellName, string>> = {
@@ -33,51 +35,63 @@ export function columnsFor(angle: JointAngle): Readonly<Record<CellName, string>
 }
 
 /** The dose in big type. @example '4 × 8', '5 × 30 s' or '4 ×' of strides */
-export function doseSign(dose: Dose, counted: Counted): string {
-  if (isStrides(dose, counted)) return `${dose.sets} ×`;
+export function doseSign(dose: Dose, counted: Counted): DoseSign {
+  if (isStrides(dose, counted)) return { figures: `${dose.sets}`, sign: ' ×', unit: '' };
   return dose.holdSeconds === null
-    ? `${dose.sets} × ${dose.repetitions ?? 0}`
-    : `${dose.sets} × ${dose.holdSeconds} s`;
+    ? { figures: `${dose.sets} × ${dose.repetitions ?? 0}`, sign: '', unit: '' }
+    : { figures: `${dose.sets} × ${dose.holdSeconds}`, sign: ' ', unit: 's' };
 }
 
-/** The same for those who do not read signs. @example '5 holds of 30 seconds' */
+/** The same for those who do not read signs, by its parts. @example '5 holds', ' of ', '30 seconds' */
+export function doseParts(dose: Dose, counted: Counted): SaidPart[] {
+  const kind = setKind(dose, counted);
+  const between = (text: string): SaidPart => ({ text, cell: null });
+  const sets: SaidPart = { text: setsText(dose, counted), cell: 'sets' };
+  if (dose.holdSeconds !== null)
+    return [sets, between(' of '), { text: holdText(dose.holdSeconds), cell: 'holdSeconds' }];
+  if (kind === 'stride') return [sets];
+  const repetitions = repetitionsText(dose, counted);
+  const parts: SaidPart[] = [
+    sets,
+    between(` ${nounText(dose.sets, SET_WORDS[kind])} of `),
+    { text: repetitions, cell: 'repetitions' },
+    between(counted === 'repetition' ? ` ${nounText(dose.repetitions ?? 0, COUNTED_WORDS[counted])}` : ''),
+  ];
+  return parts.filter(({ text }) => text !== '');
+}
+
+/** @example '5 holds of 30 seconds' */
 export function doseWords(dose: Dose, counted: Counted): string {
-  if (dose.holdSeconds !== null) return `${countText(dose.sets, 'hold')} of ${secondsText(dose.holdSeconds)}`;
-  if (isStrides(dose, counted)) return countText(dose.sets, 'stride');
-  return `${countText(dose.sets, 'set')} of ${countText(dose.repetitions ?? 0, counted)}`;
+  return doseParts(dose, counted)
+    .map(({ text }) => text)
+    .join('');
 }
 
-/** What is counted in a set: jumps by their landings, drills by their steps, all else by repetitions. */
-export type Counted = 'repetition' | 'landing' | 'step';
+const SET_WORDS: Readonly<Record<SetKind, string>> = { set: 'set', hold: 'hold', stride: 'stride' };
 
-/** @example countedAs({ kind: 'energy-storage', positions: ['ballistic'] }) // => 'landing' */
-export function countedAs({ kind, positions }: Pick<ExerciseCard, 'kind' | 'positions'>): Counted {
-  if (kind === 'running-drill') return 'step';
-  const jumps = kind === 'energy-storage' && positions.every((position) => position === 'ballistic');
-  return jumps ? 'landing' : 'repetition';
-}
+const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
+  repetition: 'repetition',
+  landing: 'landing',
+  step: 'step',
+};
 
-/** A running drill of one repetition is one run, with a walk back: its sets are the strides. */
-function isStrides({ repetitions }: Dose, counted: Counted): boolean {
-  return counted === 'step' && repetitions === 1;
-}
-
-/** What a set of it is called. @example setWord({ ...dose, holdSeconds: 30 }, 'repetition') // => 'hold' */
-export function setWord(dose: Dose, counted: Counted): 'set' | 'hold' | 'stride' {
-  if (dose.holdSeconds !== null) return 'hold';
-  return isStrides(dose, counted) ? 'stride' : 'set';
+/** @example setCountText(5, 'hold') // => '5 holds' */
+export function setCountText(sets: number, kind: SetKind): string {
+  return countText(sets, SET_WORDS[kind]);
 }
 
 /** Under `Sets`. @example '3', '5 holds' or '4 strides' */
 export function setsText(dose: Dose, counted: Counted): string {
-  const word = setWord(dose, counted);
-  return word === 'set' ? `${dose.sets}` : countText(dose.sets, word);
+  const kind = setKind(dose, counted);
+  return kind === 'set' ? `${dose.sets}` : setCountText(dose.sets, kind);
 }
 
 /** Under `Repetitions`; empty for a hold and for strides. @example '8' or '20 landings' */
 export function repetitionsText(dose: Dose, counted: Counted): string {
   if (dose.repetitions === null || isStrides(dose, counted)) return '';
-  return counted === 'repetition' ? `${dose.repetitions}` : countText(dose.repetitions, counted);
+  return counted === 'repetition'
+    ? `${dose.repetitions}`
+    : countText(dose.repetitions, COUNTED_WORDS[counted]);
 }
 
 /** Empty for what is not held. */

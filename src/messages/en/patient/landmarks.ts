@@ -1,10 +1,31 @@
 /** How far to go, in things a patient can see or measure alone. */
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Landmark } from '../../../mechanics/landmark.ts';
+import type { HowFar } from '../../../decisions/terms/howFar.ts';
 import { countText } from '../plain.ts';
 
 /** A buttock this near to the floor almost touches it, centimetres: less than a hand can tell [choice]. */
 const NEXT_TO_CM = 3;
+
+/** How far, as an instruction. */
+export function howFarText(how: HowFar): string {
+  switch (how.far) {
+    case 'card':
+      return how.text;
+    case 'landmark':
+      return landmarkText(how.landmark, how.legs, how.held, how.onBed);
+    case 'part':
+      return partText(how.share);
+    case 'whole':
+      return how.held ? 'As in the picture' : 'The whole way, as in the picture';
+  }
+}
+
+/** How far with the easier numbers; rounded to whole pillows a shorter way may be said as the longer one is. */
+export function easierFarText(now: HowFar, easier: HowFar): string {
+  const text = howFarText(easier);
+  return text === howFarText(now) ? LESS_FAR : text;
+}
 
 /** One landmark as an instruction; empty for one that tells a patient nothing. `legs`: whether one heel or both are on the floor; `held`: nothing is lowered; `onBed`: for someone who does not get down to the floor. */
 export function landmarkText(
@@ -60,11 +81,6 @@ function buttockText(cm: number, held: boolean, onBed: boolean): string {
     : `Buttock no lower than ${cm} cm above the ${ground}: pile pillows or books to that height`;
 }
 
-/** A landmark as a value for machines. @example 'handsAboveKnee 18' */
-export function landmarkValue(landmark: Landmark): string {
-  return `${landmark.kind} ${landmark.cm}`;
-}
-
 const PARTS: readonly (readonly [share: number, words: string])[] = [
   [0.75, 'three quarters'],
   [0.66, 'two thirds'],
@@ -74,10 +90,10 @@ const PARTS: readonly (readonly [share: number, words: string])[] = [
 ];
 
 /** Where a shorter way has no landmark of its own. */
-export const LESS_FAR = 'Not quite as far as your numbers say';
+const LESS_FAR = 'Not quite as far as your numbers say';
 
 /** Less than the whole way where no landmark shows it, rounded to the gentle end. @example partText(0.4) // => 'About a third of the whole way' */
-export function partText(share: number): string {
+function partText(share: number): string {
   const words = PARTS.find(([least]) => share >= least - 0.01)?.[1];
   return words === undefined ? 'Only a little of the way' : `About ${words} of the whole way`;
 }

@@ -1,6 +1,7 @@
 /** The letter to whoever referred the patient: what it was, how it went, what goes on, when to send back. One page. */
 import type { Clinic, Consult } from '../../../content/library.ts';
-import type { Criterion } from '../../../programme/discharge.ts';
+import type { Criterion } from '../../../decisions/person/discharge.ts';
+import { criterionRow, CRITERION_COLUMNS } from '../clinician/discharge.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
 import { countText, dayAndYear, listText, numberText } from '../plain.ts';
 
@@ -29,12 +30,8 @@ export function letterText({ consult, clinic, tendon, criteria, exercises }: Let
     ),
     table(
       'At the end of treatment',
-      ['Asked', 'Found', 'Met'],
-      criteria.map(({ name, found, asked, met }) => [
-        `${name}: ${asked}`,
-        found,
-        met === null ? '-' : met ? 'yes' : 'no',
-      ]),
+      CRITERION_COLUMNS,
+      criteria.map((one) => criterionRow(one, '-')),
     ),
     ...scoreParts(consult),
     paragraph(

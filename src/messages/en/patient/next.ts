@@ -1,7 +1,7 @@
 /** What comes next: the steps ahead, or how to keep what has been won. */
 import type { Protocol } from '../../../content/library.ts';
 import type { Course } from '../../../decisions/stage/course.ts';
-import type { OpenEnd } from '../../../decisions/days/outlook.ts';
+import type { Months, OpenEnd } from '../../../decisions/days/outlook.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { SPOTS } from './spot.ts';
@@ -10,8 +10,8 @@ import { dayAndYear } from '../plain.ts';
 export interface NextWords {
   readonly course: Course;
   readonly stepsAhead: number;
-  /** How long the whole way usually takes, for example `3 to 6 months`; not asked once it is behind. */
-  readonly months: string;
+  /** How long the whole way usually takes; not asked once it is behind. */
+  readonly months: Months;
   /** Why that cannot be said yet; null where it can. */
   readonly openEnd: OpenEnd | null;
   readonly reviewOn: IsoDate;
@@ -46,6 +46,12 @@ const OPEN_ENDS: Readonly<Record<OpenEnd, string>> = {
     'How long the whole way takes is left open for now. After a birth there is a time without running and jumping, and we plan it with you.',
 };
 
+/** @example monthsText({ from: 3, to: 6 }) // => '3 to 6 months' */
+function monthsText({ from, to }: Months): string {
+  if (from !== to) return `${from} to ${to} months`;
+  return to === 1 ? 'about a month' : `about ${to} months`;
+}
+
 function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part[] {
   return [
     paragraph(
@@ -56,7 +62,7 @@ function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part
           : `After this step there are up to ${stepsAhead} more in this part. You need not do them all: at each review we look together at what you can go on to.`,
     ),
     paragraph(
-      `${openEnd === null ? `From here the whole way usually takes ${months}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
+      `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
     ),
   ];
 }

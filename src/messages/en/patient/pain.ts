@@ -5,7 +5,11 @@ import type { FlarePlan } from '../../../scheduling/flare.ts';
 import type { MorningBands } from '../../../scheduling/morning.ts';
 import type { PainLimits } from '../../../scheduling/painLimits.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
+import type { Easier } from '../../../decisions/session/easier.ts';
 import { countText, secondsText } from '../plain.ts';
+import { doseWords, loadText } from './dose.ts';
+import { easierFarText, howFarText } from './landmarks.ts';
+import { fromDayText } from './week.ts';
 
 /** Pain during exercise by number, and what it does not mean. */
 export function painRuleText(limits: PainLimits): Section {
@@ -106,13 +110,22 @@ function contactText(carryOnTo: number, { afterDays, risingDays }: ContactRules)
 }
 
 /** Exercise, dose, weight and how far when easing back. */
-export function easierText(rows: readonly (readonly string[])[]): Section {
+export function easierText(easier: readonly Easier[]): Section {
   return section('easier', 'The easier numbers', [
     paragraph(
       'Use these when the morning check says ease back, after a flare, or after a week or more off. Go up again when you are back to your usual.',
     ),
-    table('Your exercises, eased back', ['Exercise', 'Dose', 'Weight', 'How far'], rows),
+    table('Your exercises, eased back', ['Exercise', 'Dose', 'Weight', 'How far'], easier.map(easierRow)),
   ]);
+}
+
+function easierRow({ title, beginsOn, dose, counted, load, farNow, farEasier }: Easier): string[] {
+  return [
+    beginsOn === null ? title : fromDayText(title, beginsOn),
+    doseWords(dose, counted),
+    load === 'felt' ? 'a lighter one than last time, or none' : loadText(load.loadKg, load.made),
+    farEasier === null ? howFarText(farNow) : easierFarText(farNow, farEasier),
+  ];
 }
 
 /** A hold that is kept in a flare, by its title. */

@@ -1,8 +1,9 @@
 /** Sport beside the exercises, in the patient's words: what is kept, what is left out for now, and what keeps clear of it. */
+import { entriesOf } from '../../../units/reason.ts';
 import type { Weekday } from '../../../units/weekday.ts';
 import type { JudgedActivity } from '../../../scheduling/activities.ts';
 import type { WeekPlan } from '../../../scheduling/plan.ts';
-import type { SportDays } from '../../../scheduling/sport.ts';
+import { isLeftOut, keptDays, type SportDays } from '../../../scheduling/sport.ts';
 import { capital, countText, listText, weekdayText } from '../plain.ts';
 
 const TIMES = ['not at all', 'once', 'twice', 'three times', 'four times', 'five times', 'six times'];
@@ -29,11 +30,6 @@ export function keptText(sport: SportDays): string {
   return `for now ${TIMES[kept.length]} a week${days}`;
 }
 
-/** Is all of it left out? */
-export function isLeftOut(sport: SportDays): boolean {
-  return sport.leftTimes > 0 && keptDays(sport).length === 0;
-}
-
 /** For an activity of which the week keeps nothing. */
 export const NO_ROOM = 'Your week has no room for it beside your exercises just now.';
 
@@ -56,7 +52,9 @@ function leftOutText(sport: SportDays): string {
 function besideText({ days, gaveUp, clearOfSport }: WeekPlan, names: readonly string[]): string[] {
   const either = listText(names, 'or');
   const sessions = days.filter(({ session }) => session).length;
-  const springs = gaveUp.some(({ code, inputs }) => code === 'plain-session' && inputs['slots'] !== '');
+  const springs = gaveUp.some(
+    ({ code, inputs }) => code === 'plain-session' && entriesOf(inputs['slots']).length > 0,
+  );
   return [
     ...(gaveUp.some(({ code }) => code === 'fewer-lifts')
       ? [
@@ -84,8 +82,4 @@ function clearText(days: number): string {
 
 function daysText(days: readonly Weekday[]): string {
   return `on ${listText(days.map(weekdayText))}`;
-}
-
-function keptDays({ namedDays, chosenDays }: SportDays): readonly Weekday[] {
-  return [...namedDays, ...chosenDays];
 }

@@ -3,7 +3,7 @@ import type { GivenUp } from '../../../dosing/minutes.ts';
 import { WEEKDAYS } from '../../../units/weekday.ts';
 import type { Lost } from '../../../scheduling/lost.ts';
 import type { WeekPlan } from '../../../scheduling/plan.ts';
-import type { Reason } from '../../../units/reason.ts';
+import { entriesOf, type Reason } from '../../../units/reason.ts';
 import type { RunKind } from '../../../scheduling/run.ts';
 import type { GroupDay, WeekGroup } from '../../../scheduling/weekGroups.ts';
 import { type Part, type Section, paragraph, section, table } from '../../shapes.ts';
@@ -11,6 +11,7 @@ import type { SessionLength } from '../../../decisions/terms/sessionLength.ts';
 import type { ShortSession } from '../../../decisions/session/shortSession.ts';
 import { capital, countText, dayText, listText, weekdayAndDay, weekdayText } from '../plain.ts';
 import { type DayWords, dayLine } from './day.ts';
+import { setCountText } from './dose.ts';
 import { fittedTo } from './sessionLength.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
@@ -98,6 +99,8 @@ export function fromDayText(days: string, on: IsoDate): string {
 /** Label of an exercise that is no part of the next session yet. */
 export const BEGINS = 'Begins';
 
+export const NEXT_SESSION_HEADING = 'Your next session';
+
 /** `Tuesday 24 November. After it, leave one clear day.` */
 export function nextSessionText(on: IsoDate, clearDays: number): string {
   const after =
@@ -126,16 +129,16 @@ const DROPPED_WORDS: Readonly<Record<string, string>> = {
 const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => string>> = {
   'one-session-a-day': ({ wished, planned }) => `${wished} sessions were wished; one a day gives ${planned}`,
   'lift-after-run': ({ days }) =>
-    `a session follows a hard run on the same day (${String(days).replaceAll(' ', ', ')})`,
+    `a session follows a hard run on the same day (${entriesOf(days).join(', ')})`,
   'lift-after-other': ({ others, days }) =>
-    `a session follows ${listText(String(others).split(', '))} on the same day (${String(days).replaceAll(' ', ', ')})`,
+    `a session follows ${listText(entriesOf(others))} on the same day (${entriesOf(days).join(', ')})`,
   'fewer-lifts': ({ wished, planned }) => `${countText(Number(planned), 'session')} instead of ${wished}`,
   'hard-run': ({ kind, because }) =>
     `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
   'left-out': ({ id, keptTimes, keptDays, leftTimes, leftDays }) =>
     `${id} ${countText(Number(keptTimes), 'time')} a week instead of ${Number(keptTimes) + Number(leftTimes)}, for now${daysIn('kept', keptDays)}${daysIn('left out', leftDays)}`,
   'plain-session': ({ slots, daysToSport, daysBetween }) =>
-    `to leave room for sport, ${slots === '' ? '' : `the session goes without ${listText(String(slots).split(', '))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
+    `to leave room for sport, ${entriesOf(slots).length === 0 ? '' : `the session goes without ${listText(entriesOf(slots))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'shorter-longest': ({ day, share }) =>
     `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}: every day there is for it lies beside a match, a hard class or the like`,
@@ -146,11 +149,12 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'no-day-with-time': () => 'no day with time is recorded',
   'spacing-over-a-week': ({ hoursBetween }) => `${hoursBetween} hours between sessions are more than a week`,
   'fixed-points-fill-the-week': ({ fixed, daysWithTime, daysBetween }) =>
-    `beside ${listText([...new Set(String(fixed).split(', '))])} no day of ${String(daysWithTime).replaceAll(' ', ', ')} is left with ${countText(Number(daysBetween), 'day')} of recovery`,
+    `beside ${listText([...new Set(entriesOf(fixed))])} no day of ${entriesOf(daysWithTime).join(', ')} is left with ${countText(Number(daysBetween), 'day')} of recovery`,
 };
 
 function daysIn(word: string, days: Reason['inputs'][string] | undefined): string {
-  return days === '' ? '' : `; ${word}: ${String(days).replaceAll(' ', ', ')}`;
+  const named = entriesOf(days);
+  return named.length === 0 ? '' : `; ${word}: ${named.join(', ')}`;
 }
 
 /** A sentence of the record for what the week gave up. */
@@ -191,8 +195,8 @@ export function recoveryText({
 /** What to do on a day with little time. @example 'If you only have 15 minutes, do these two: Slow curl (2 sets) and Short bow.' */
 export function shortSessionText({ minutes, exercises, wholeFits, isAll }: ShortSession): string {
   if (wholeFits && isAll) return `All of it fits in ${minutes} minutes.`;
-  const names = exercises.map(({ title, sets, setsInPlan, setWord }) =>
-    sets === setsInPlan ? title : `${title} (${countText(sets, setWord)})`,
+  const names = exercises.map(({ title, sets, setsInPlan, setKind }) =>
+    sets === setsInPlan ? title : `${title} (${setCountText(sets, setKind)})`,
   );
   const few =
     names.length === 1

@@ -1,38 +1,31 @@
 /** Dosage cells: the one place where a number of the programme becomes text with its four data attributes. */
 import type { Cell, Exercise } from '../../../programme/programme.ts';
+import type { SaidPart } from '../../../messages/shapes.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { html, type Html } from '../html.ts';
 
 /** Column headings by cell. */
 export type Columns = Readonly<Record<CellName, string>>;
 
-/** Text for the eye, some of whose words are cells; and the cells found in it. */
-export interface Woven {
+/** A sentence of which some parts are cells, and the cells it says. */
+export interface Said {
   readonly text: Html;
   readonly cells: readonly Cell[];
 }
 
-/**
- * The sentence with the cells' texts in it marked as those cells, each where it first stands after the one before.
- * A cell whose text is not there is left for the table, so none is lost and none stands twice.
- */
-export function woven(sentence: string, cells: readonly Cell[]): Woven {
-  const pieces: Html[] = [];
-  const found: Cell[] = [];
-  let rest = sentence;
-  for (const cell of cells) {
-    const at = cell.text === '' ? -1 : rest.indexOf(cell.text);
-    if (at < 0) continue;
-    pieces.push(html`${rest.slice(0, at)}<span ${cellAttributes(cell)}>${cell.text}</span>`);
-    rest = rest.slice(at + cell.text.length);
-    found.push(cell);
-  }
-  return { text: html`${pieces}${rest}`, cells: found };
-}
-
-/** The exercise's cells of these names, in the order asked for. */
-export function cellsNamed({ cells }: Exercise, ...names: readonly CellName[]): readonly Cell[] {
-  return names.flatMap((name) => cells.filter(({ cell }) => cell === name));
+/** The sentence with its parts marked as the cells they say. What it leaves out is left for the table: none is lost, none stands twice. */
+export function said(parts: readonly SaidPart[], exercise: Exercise): Said {
+  const pieces = parts.map(({ text, cell: name }) => {
+    const cell = exercise.cells.find((one) => one.cell === name && one.text === text);
+    return {
+      cell,
+      html: cell === undefined ? html`${text}` : html`<span ${cellAttributes(cell)}>${text}</span>`,
+    };
+  });
+  return {
+    text: html`${pieces.map((piece) => piece.html)}`,
+    cells: pieces.flatMap(({ cell }) => cell ?? []),
+  };
 }
 
 /**

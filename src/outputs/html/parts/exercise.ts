@@ -2,7 +2,7 @@
 import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Exercise } from '../../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
-import { cellsNamed, numbersHtml, woven, type Columns, type Woven } from './cells.ts';
+import { numbersHtml, said, type Columns, type Said } from './cells.ts';
 import { figureHtml } from './figure.ts';
 import { headingHtml, listHtml, proseHtml } from './prose.ts';
 
@@ -14,13 +14,13 @@ export function exerciseHtml(
   labels: LeafletLabels,
 ): Html {
   const id = exerciseId(place);
-  const dose = woven(exercise.doseWords, cellsNamed(exercise, 'sets', 'repetitions', 'holdSeconds'));
-  const howFar = exercise.howFar.slice(0, 1).map((line) => woven(line, cellsNamed(exercise, 'howFar')));
+  const dose = said(exercise.doseParts, exercise);
+  const howFar = exercise.howFar.slice(0, 1).map((text) => said([{ text, cell: 'howFar' }], exercise));
   const told = [dose, ...howFar].flatMap(({ cells }) => cells);
   return html`<article class="exercise hang" id="${id}" aria-labelledby="${id}-heading">
     <div class="dose-side">
       <h3 id="${id}-heading"><bdi>${exercise.title}</bdi></h3>
-      <p class="dose">${doseHtml(exercise.dose)}</p>
+      <p class="dose">${doseHtml(exercise)}</p>
       <p>${dose.text}</p>
       <p class="side">${exercise.side}</p>
       ${betweenHtml(exercise)}
@@ -47,14 +47,14 @@ export function exerciseId(place: number): string {
   return `exercise-${place}`;
 }
 
-/** The dose with its figures large and a word after them small: size only, not a letter changed. */
-export function doseHtml(dose: string): Html {
-  const [, figures = dose, unit = ''] = /^(.*\d)(\D+)$/.exec(dose) ?? [];
-  return unit === '' ? html`${figures}` : html`${figures}<span class="unit">${unit}</span>`;
+/** The dose with its figures large and what follows them small: size only. */
+export function doseHtml({ doseSign: { figures, sign, unit } }: Exercise): Html {
+  const small = `${sign}${unit}`;
+  return small === '' ? html`${figures}` : html`${figures}<span class="unit">${small}</span>`;
 }
 
 /** The most useful landmark large, the others under it. */
-function howFarHtml(first: readonly Woven[], { howFar }: Exercise, labels: LeafletLabels): Html {
+function howFarHtml(first: readonly Said[], { howFar }: Exercise, labels: LeafletLabels): Html {
   if (howFar.length === 0) return nothing;
   const lines = [...first.map(({ text }) => text), ...howFar.slice(1).map((line) => html`${line}`)];
   return html`<div class="how-far">${headingHtml(labels.howFar, 4)}${listHtml(lines, false)}</div> `;

@@ -1,5 +1,6 @@
 /** The index of all exercises: search and filters that a script brings to life, and the whole list. */
-import { FILTER_KEYS, type CardView, type Filter, type LibraryView } from '../../../catalogue/view.ts';
+import { type CardView, type Filter, type LibraryView } from '../../../catalogue/view.ts';
+import { FILTER_KEYS } from '../../../decisions/terms/scale.ts';
 import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, trusted, type Html } from '../html.ts';

@@ -1,5 +1,6 @@
 /** The frame of the public pages: head, policy, the way to the other pages, and the foot. */
-import type { FilterKey, LibraryView } from '../../../catalogue/view.ts';
+import type { LibraryView } from '../../../catalogue/view.ts';
+import type { FilterKey } from '../../../decisions/terms/scale.ts';
 import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
 import { type PageAssets, hashed } from '../assets.ts';
 import { html, nothing, type Html, trusted } from '../html.ts';

@@ -56,7 +56,14 @@ export const sampleExercise: Exercise = {
   side: 'Both legs together',
   between: { label: 'Between sessions', text: 'Tuesday and Thursday' },
   dose: '3 × 8',
+  doseSign: { figures: '3 × 8', sign: '', unit: '' },
   doseWords: '3 sets of 8 repetitions',
+  doseParts: [
+    { text: '3', cell: 'sets' },
+    { text: ' sets of ', cell: null },
+    { text: '8', cell: 'repetitions' },
+    { text: ' repetitions', cell: null },
+  ],
   figures: {
     scene: {
       view: 'side',

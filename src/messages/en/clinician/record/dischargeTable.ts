@@ -1,6 +1,7 @@
 /** What is asked before treatment ends, beside what was found. */
 import type { Decided } from '../../../../decisions/decide.ts';
-import { dischargeCriteria } from '../../../../programme/discharge.ts';
+import { dischargeCriteria } from '../../../../decisions/person/discharge.ts';
+import { criterionRow, CRITERION_COLUMNS } from '../discharge.ts';
 import type { Table } from '../../../shapes.ts';
 import { stagesAfter } from '../../../../decisions/stage/stageChoice.ts';
 
@@ -12,12 +13,8 @@ export function dischargeTable({ person, course, stage }: Decided): Table[] {
   return [
     {
       caption: 'Before treatment ends',
-      columns: ['Asked', 'Found', 'Met'],
-      rows: dischargeCriteria(person).map(({ name, found, asked, met }) => [
-        `${name}: ${asked}`,
-        found,
-        met === null ? 'not recorded' : met ? 'yes' : 'no',
-      ]),
+      columns: CRITERION_COLUMNS,
+      rows: dischargeCriteria(person).map((one) => criterionRow(one, 'not recorded')),
     },
   ];
 }

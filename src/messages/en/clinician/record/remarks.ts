@@ -1,7 +1,8 @@
 /** What the clinician should know beside the tables, a sentence each. */
 import { REFERENCE_BODY } from '../../../../mechanics/body.ts';
 import type { Decided } from '../../../../decisions/decide.ts';
-import { dischargeCriteria } from '../../../../programme/discharge.ts';
+import { dischargeCriteria } from '../../../../decisions/person/discharge.ts';
+import { dischargeRemark } from '../discharge.ts';
 import { isModelled } from '../../../../decisions/candidates/estimate.ts';
 import { longestHoldSeconds } from '../../../../decisions/candidates/firstDose.ts';
 import { gentlerThanTested } from '../../../../decisions/session/gentler.ts';
@@ -9,7 +10,6 @@ import { limitsOf, needsDecision, painDecision } from '../../../../decisions/scr
 import { everydayLoadText } from '../../patient/activities.ts';
 import { contradictionText, entryText, gentlerText, testedUnusedText } from '../entry.ts';
 import { strengthText } from '../muscles.ts';
-import { listText } from '../../plain.ts';
 import { WEEKDAYS, type Weekday } from '../../../../units/weekday.ts';
 import type { PlanDay } from '../../../../scheduling/planDay.ts';
 import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
@@ -100,15 +100,7 @@ function stageRemarks(decided: Decided): string[] {
     return stage.chosenBy === 'clinician' && stage.chosen !== stage.proposed
       ? [`The stage is the clinician's own; the tests speak for ${stageWord(stage.proposed)}.`]
       : [];
-  const open = dischargeCriteria(person).filter(({ met }) => met !== true);
-  const names = open.map(
-    ({ name, met }) => `${name.toLowerCase()} (${met === null ? 'not recorded' : 'not met'})`,
-  );
-  return [
-    open.length === 0
-      ? 'Discharge: all that is asked is met.'
-      : `Discharge is the clinician's own decision; open: ${listText(names)}.`,
-  ];
+  return [dischargeRemark(dischargeCriteria(person))];
 }
 
 /** How the stage is entered: what was taken down, what is gentler than tested, sets that contradict each other. */

@@ -1,7 +1,7 @@
 /** Every house number of the protocol with its mark, for the record. */
 import { numberedStages } from '../../../../content/keepStage.ts';
 import type { Clinic, Protocol, Stage } from '../../../../content/library.ts';
-import { markedNumbers, NUMBER_GROUPS } from '../../../../catalogue/houseNumbers.ts';
+import { markedNumbers, NUMBER_GROUPS } from '../../../../content/houseNumbers.ts';
 import type { Table } from '../../../shapes.ts';
 import type { OwnValue } from '../../../../content/extending/extension.ts';
 import { pathText, type Path } from '../../../../content/path.ts';

@@ -1,5 +1,5 @@
 /** The house numbers of a protocol with their marks, group by group. */
-import type { Protocol } from '../content/library.ts';
+import type { Protocol } from './library.ts';
 import type { Mark } from '../units/source.ts';
 
 /** Groups of house numbers, in the order of the schema. */

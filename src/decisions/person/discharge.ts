@@ -1,12 +1,14 @@
 /** Whether treatment may end (house rules 10): goal done, mornings quiet, sides alike, sitting as wished. */
-import type { Consult } from '../content/library.ts';
-import { oneRepetitionMaximum, type ClinicFormula } from '../dosing/maximum.ts';
-import type { Person } from '../decisions/person/person.ts';
+import type { Consult } from '../../content/library.ts';
+import { oneRepetitionMaximum, type ClinicFormula } from '../../dosing/maximum.ts';
+import type { Person } from './person.ts';
 
 export interface Criterion {
-  readonly name: string;
-  readonly found: string;
-  readonly asked: string;
+  readonly criterion: 'goalDoneTimes' | 'usualMorningPain' | 'sideDifference' | 'sittingMinutes';
+  /** Times, points of 10, share by which the weaker side falls behind, minutes; null: not recorded. */
+  readonly found: number | null;
+  /** In the same unit; null: nothing is asked of this person. */
+  readonly asked: number | null;
   /** Null: it was not recorded, or not asked of this person. */
   readonly met: boolean | null;
 }
@@ -17,9 +19,9 @@ export function dischargeCriteria({ consult, protocol, clinic }: Person): Criter
   return [
     goalCriterion(consult, goalDoneTimes.value),
     {
-      name: 'Usual morning pain',
-      found: `${consult.usualMorningPain} of 10`,
-      asked: `at most ${checkAtMost.value}`,
+      criterion: 'usualMorningPain',
+      found: consult.usualMorningPain,
+      asked: checkAtMost.value,
       met: consult.usualMorningPain <= checkAtMost.value,
     },
     sideCriterion(consult, clinic.defaults.oneRepetitionMaximum, sideDifferenceAtMost.value),
@@ -27,18 +29,14 @@ export function dischargeCriteria({ consult, protocol, clinic }: Person): Criter
   ];
 }
 
-function goalCriterion({ goals }: Consult, times: number): Criterion {
+function goalCriterion({ goals }: Consult, asked: number): Criterion {
   const done = goals.flatMap(({ doneTimes }) => doneTimes ?? []);
-  return {
-    name: 'Goal activity',
-    found: done.length === 0 ? 'not recorded' : `done ${Math.max(...done)} times`,
-    asked: `done ${times} times, settled by the next day`,
-    met: done.length === 0 ? null : Math.max(...done) >= times,
-  };
+  const found = done.length === 0 ? null : Math.max(...done);
+  return { criterion: 'goalDoneTimes', found, asked, met: found === null ? null : found >= asked };
 }
 
 /** Of every card tested on both sides the share by which the weaker one falls behind; the worst of them counts. */
-function sideCriterion({ testedSets }: Consult, formula: ClinicFormula, atMost: number): Criterion {
+function sideCriterion({ testedSets }: Consult, formula: ClinicFormula, asked: number): Criterion {
   const cards = [...new Set(testedSets.map(({ card }) => card))];
   const behind = cards.flatMap((card) => {
     const [left, right] = (['left', 'right'] as const).map((side) =>
@@ -51,13 +49,8 @@ function sideCriterion({ testedSets }: Consult, formula: ClinicFormula, atMost: 
       ? []
       : [1 - Math.min(left, right) / Math.max(left, right)];
   });
-  const worst = behind.length === 0 ? null : Math.max(...behind);
-  return {
-    name: 'Strength of the weaker side',
-    found: worst === null ? 'not tested on both sides' : `${Math.round(worst * 100)} % behind`,
-    asked: `at most ${Math.round(atMost * 100)} % behind`,
-    met: worst === null ? null : worst <= atMost + 1e-9,
-  };
+  const found = behind.length === 0 ? null : Math.max(...behind);
+  return { criterion: 'sideDifference', found, asked, met: found === null ? null : found <= asked + 1e-9 };
 }
 
 /** The greatest maximum of the sets, kg; of sets without a weight the most repetitions. Null where none says anything. */
@@ -71,11 +64,6 @@ function strongest(sets: readonly Consult['testedSets'][number][], formula: Clin
 }
 
 function sittingCriterion({ sitting }: Consult): Criterion {
-  const { toleranceMinutes, goalMinutes } = sitting;
-  return {
-    name: 'Sitting',
-    found: `${toleranceMinutes} minutes`,
-    asked: goalMinutes === undefined ? 'no goal recorded' : `the goal of ${goalMinutes} minutes`,
-    met: goalMinutes === undefined ? null : toleranceMinutes >= goalMinutes,
-  };
+  const { toleranceMinutes: found, goalMinutes: asked = null } = sitting;
+  return { criterion: 'sittingMinutes', found, asked, met: asked === null ? null : found >= asked };
 }

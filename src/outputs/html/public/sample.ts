@@ -59,10 +59,9 @@ export const sampleExercise: Exercise = {
   doseSign: { figures: '3 × 8', sign: '', unit: '' },
   doseWords: '3 sets of 8 repetitions',
   doseParts: [
-    { text: '3', cell: 'sets' },
-    { text: ' sets of ', cell: null },
-    { text: '8', cell: 'repetitions' },
-    { text: ' repetitions', cell: null },
+    { text: '3 sets', cell: 'sets' },
+    { text: ' of ', cell: null },
+    { text: '8 repetitions', cell: 'repetitions' },
   ],
   figures: {
     scene: {

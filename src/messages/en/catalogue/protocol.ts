@@ -128,11 +128,13 @@ function changeText({ change, by, to }: Change): string {
 
 /** How a ladder of steps is made, in the protocol's own numbers. */
 export function stepRules({ angle, limits, goingOn, easeBack }: Protocol): Section {
-  const { stepGrowth, weekGrowth, cardsAboveHalfCap, provokedLessDeg, roundAngleDeg } = limits;
+  const { stepGrowth, weekGrowth, feltLoadGrowth, cardsAboveHalfCap, provokedLessDeg, roundAngleDeg } =
+    limits;
   return section('steps', 'Steps', [
     paragraph('A stage is a ladder of steps, and a step changes one thing for one exercise.'),
     list([
       `No step is more than ${numberText(stepGrowth.value)} times the last one that was tolerated, in peak squeeze, in hip moment, and in squeeze over the session.`,
+      `A weight that is felt for goes to the next one in the house, or to ${numberText(feltLoadGrowth.value)} times its kilograms at most.`,
       `A week is at most ${numberText(weekGrowth.value)} times the last tolerated week.`,
       `The range is the smallest of the stage’s cap, the model’s answer, and the angle that provoked pain less ${degText(provokedLessDeg.value)}. Angles round down to ${degText(roundAngleDeg.value)}, loads round down to the kit.`,
       `At most ${countText(cardsAboveHalfCap.value, 'exercise')} above half the squeeze cap in a session.`,

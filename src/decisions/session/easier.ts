@@ -26,7 +26,7 @@ export function easierRows(prescriptions: readonly Prescription[], person: Perso
   });
 }
 
-// Rounded to whole pillows a shorter way may have the landmark of the longer one.
+// In whole centimetres a shorter way may have the landmark of the longer one.
 function lessFar([now]: readonly string[], [easier]: readonly string[]): string {
   return easier === undefined || easier === now ? LESS_FAR : easier;
 }

@@ -97,7 +97,7 @@ function farLandmarks(card: PosedCard, at: Prescribed, person: Person): Landmark
   return oneDepth(onePile(found), card, person).slice(0, MOST_LANDMARKS);
 }
 
-// Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.
+// Pillows say the same as centimetres above the floor: two heights would be one too many.
 function onePile(found: readonly Landmark[]): readonly Landmark[] {
   const piled = found.some(({ kind }) => kind === 'pillows');
   return piled ? found.filter(({ kind }) => kind !== 'buttockAboveFloor') : found;

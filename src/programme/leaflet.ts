@@ -310,7 +310,8 @@ function nextSection({ person, course, session, step, outlook, following }: Deci
   const { consult, protocol } = person;
   return whatComesNextText({
     course,
-    stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
+    stepsAhead: session.ladder.rungs.length - step,
+    dated: following.length > 0,
     months: outlook.usually,
     openEnd: outlook.openEnd,
     reviewOn: consult.reviewOn,

@@ -11,10 +11,10 @@ import {
   turnText,
 } from '../messages/en/patient/steps.ts';
 import { CELLS, type CellName } from '../decisions/terms/cell.ts';
-import type { Person } from '../decisions/person/person.ts';
+import { cardOf, type Person } from '../decisions/person/person.ts';
 import { cellTexts } from '../messages/en/patient/cells.ts';
 import { cellsInWords } from './cells.ts';
-import { columnsFor } from '../messages/en/patient/dose.ts';
+import { columnsFor, countedAs } from '../messages/en/patient/dose.ts';
 import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
@@ -48,7 +48,7 @@ function ladderTables({ shown, person, dated }: Decided): StepTable[] {
       heading: stepHeading(rung.step, present),
       columns: columnsFor(person.model.guardedBy),
       caption: stepCaption(rung.step, present),
-      change: present ? '' : rungText(one),
+      change: present ? '' : rungText(one, person),
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
@@ -75,7 +75,7 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
     heading: datedStepHeading(step, from),
     columns: columnsFor(person.model.guardedBy),
     caption: stepCaption(step, false),
-    change: partText(enters === null ? rungText(shown) : `${name}.`, step),
+    change: partText(enters === null ? rungText(shown, person) : `${name}.`, step),
     goOnWhen:
       enters === null
         ? goOnTexts(protocol, checkAtMost)
@@ -94,11 +94,11 @@ function partTable(part: FollowingPart, before: Shown, { person }: Decided): Ste
   };
 }
 
-function rungText({ rung, prescriptions }: Shown): string {
-  return changeText(
-    rung,
-    (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
-  );
+function rungText({ rung, prescriptions }: Shown, person: Person): string {
+  return changeText(rung, {
+    titleOf: (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
+    countedOf: (card) => countedAs(cardOf(person, card)),
+  });
 }
 
 function changedOn({ rung, prescriptions }: Shown): readonly Prescription[] {

@@ -129,7 +129,7 @@ describe('a week without room for a run', () => {
 describe('a race', () => {
   it('is followed by easy days, and noted when it comes too soon', () => {
     const programme = runner({ races: [{ on: day('2026-12-06'), km: 13 }] });
-    expect(text(programme)).toContain('After it: no run until 8 December, and easy days until 16 December.');
+    expect(text(programme)).toContain('After it: no run before 9 December, and easy days until 16 December.');
     expect(text(programme)).toContain(
       'This race comes before your tendon is ready for it; talk with us before you decide. It would fit from ',
     );

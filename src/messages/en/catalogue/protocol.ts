@@ -7,7 +7,7 @@ import { cappedAngleOf } from '../../../content/guardedAngle.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { ANGLE_WORDS } from '../angle.ts';
 import { bwText, degText, positionsText, tempoText } from './library.ts';
-import { capital, countText, numberText, secondsText } from '../plain.ts';
+import { capital, countText, numberText, secondsText, timesText } from '../plain.ts';
 
 export function stageColumns(angle: JointAngle): readonly string[] {
   return [
@@ -95,7 +95,7 @@ export function slotHeading({ name, needed, when }: Slot): string {
 /** The first dose, and what changes step by step. */
 export function slotSentences({ dose, progression }: Slot, counted: Counted): string[] {
   const rest = dose.restSeconds === 0 ? '' : `, ${secondsText(dose.restSeconds)} of rest between`;
-  const times = dose.timesPerDay === 1 ? '' : `, ${countText(dose.timesPerDay, 'time')} a day`;
+  const times = dose.timesPerDay === 1 ? '' : `, ${timesText(dose.timesPerDay)} a day`;
   const reserve = dose.reserve === null ? '' : `, ${countText(dose.reserve, 'repetition')} in reserve`;
   const own = dose.tempo === null ? '' : ` Tempo: ${tempoText(dose.tempo)}.`;
   return [

@@ -16,8 +16,8 @@ import {
   restText,
   setsText,
   tempoText,
-  timesText,
 } from './dose.ts';
+import { timesText } from '../plain.ts';
 import { fromDayText } from './week.ts';
 
 const NONE = Object.fromEntries(CELLS.map((cell) => [cell, ''])) as Record<CellName, string>;

@@ -8,7 +8,7 @@ import type { RunningPlan } from '../../../scheduling/runningPlan.ts';
 import type { RunDecision } from '../../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../../scheduling/stepRate.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
-import { countText, dayText, listText, numberText, weekdayAndDay } from '../plain.ts';
+import { countText, dayText, listText, numberText, timesText, weekdayAndDay } from '../plain.ts';
 import type { LessKm } from '../../../decisions/days/lessKm.ts';
 import { raceParts } from './races.ts';
 
@@ -113,10 +113,7 @@ function walkRunParts({ weeks }: RunningWords): Part[] {
   const most = Math.max(...weeks.map(({ runs }) => runs.length));
   const grows = weeks.some(({ turn }) => turn.grows === 'running');
   return [
-    paragraph(
-      `Walk and run in turn, ${countText(most, 'time')} a week, on the flat, with a day between.`,
-      'strong',
-    ),
+    paragraph(`Walk and run in turn, ${timesText(most)} a week, on the flat, with a day between.`, 'strong'),
     table(
       'Walking into running',
       ['Week', 'Walk', 'Run', 'How often', 'Outings'],

@@ -1,6 +1,7 @@
 /** What the programme makes of running: the decision, habits, dropped runs, races. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
+import { caseMade } from './outcome.ts';
 import { ALL_CLEAR, day, person, RUNNER } from './person.ts';
 import { sectionLines } from './leafletText.ts';
 import { programmeOf } from './shipped.ts';
@@ -42,6 +43,31 @@ describe('the longest run', () => {
     const longest = Math.max(...programme.plan.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
     expect(longest < 9).toBe(stage === 1);
     expect(text(programme).toLowerCase()).toContain(words);
+  });
+});
+
+describe('a longest run that stands beside hard work', () => {
+  it('is not cut below the other runs of its week', () => {
+    const made = caseMade('long-run-beside-work');
+    if ('printed' in made) throw new Error(made.printed);
+    const { plan, record } = made.programme;
+    expect(record.week.gaveUp.join(' ')).toContain('or to the other runs of the week');
+    const firstWeek = plan.filter(({ week }) => week === 1).flatMap(({ runs }) => runs.map(({ km }) => km));
+    // 14 km cut to a half would be 7 km, beside two easy runs of 8.6 km.
+    expect(firstWeek).toEqual([8.6, 8.6, 8.6]);
+  });
+});
+
+describe('a hard run', () => {
+  it.each([
+    [3, 'On a steady run only a part is harder. Run the rest of the way easy.'],
+    [4, 'On a steady, hilly or fast run only a part is harder.'],
+  ] as const)('is so in part, by the kinds that are planned: stage %i', (stage, words) => {
+    expect(text(runner({ hills: true, speed: true }, { stage }))).toContain(words);
+  });
+
+  it('is not spoken of where there is none', () => {
+    expect(text(runner({}, { stage: 2 }))).not.toContain('only a part');
   });
 });
 

@@ -158,11 +158,25 @@ function distanceParts(words: RunningWords): Part[] {
       'strong',
     ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], weeks.map(weekRow)),
-    ...(weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
-      ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
-      : []),
+    ...partlyHardParts(weeks),
     ...lessKmParts(words),
     ...longestParts(words),
+  ];
+}
+
+const HARD_WORDS: readonly (readonly [kind: RunKind, word: string])[] = [
+  ['steady', 'steady'],
+  ['hills-or-strides', 'hilly'],
+  ['fast', 'fast'],
+];
+
+// Of those runs alone that stand in the weeks.
+function partlyHardParts(weeks: readonly PlanWeek[]): Part[] {
+  const planned = new Set(weeks.flatMap(({ runs }) => runs.map(({ kind }) => kind)));
+  const words = HARD_WORDS.flatMap(([kind, word]) => (planned.has(kind) ? [word] : []));
+  if (words.length === 0) return [];
+  return [
+    paragraph(`On a ${listText(words, 'or')} run only a part is harder. Run the rest of the way easy.`),
   ];
 }
 

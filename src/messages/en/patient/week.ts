@@ -144,7 +144,7 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
     `to leave room for sport, ${slots === '' ? '' : `the session goes without ${listText(String(slots).split(', '))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'shorter-longest': ({ day, share }) =>
-    `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}: every day there is for it lies beside a match, a hard class or the like`,
+    `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}, or to the other runs of the week where they are longer than that: every day there is for it lies beside a match, a hard class or the like`,
   'run-row': ({ row, most, runs }) =>
     `${row} run days in a row, where ${most} are the limit: the consult itself counts ${countText(Number(runs), 'run')} a week, and they find no other days`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>

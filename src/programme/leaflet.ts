@@ -240,10 +240,15 @@ function precautionsSection({ person, running }: Decided) {
 function taskOf({ morningTask, person, shown }: Decided) {
   if (morningTask === null) return null;
   const { id, title, kind } = morningTask;
-  const inPlan = shown[0].prescriptions.some(({ card }) => card.id === id);
+  const inPlan = shown[0].prescriptions.find(({ card }) => card.id === id);
   const { card, how } = person.protocol.morningCheck;
   const own = id === card ? how : undefined;
-  return { title, holds: kind === 'isometric', how: inPlan ? '' : (own ?? moveOf(morningTask)) };
+  return {
+    title,
+    holds: kind === 'isometric',
+    how: inPlan === undefined ? (own ?? moveOf(morningTask)) : '',
+    opens: kind !== 'isometric' && inPlan !== undefined && inPlan.at.rangeDeg !== null,
+  };
 }
 
 /** How a card is done, in its own words. */

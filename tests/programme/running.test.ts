@@ -152,6 +152,14 @@ describe('a week without room for a run', () => {
   });
 });
 
+describe('walking into running in the week before a race', () => {
+  it('is said in the order of the days, not as a choice', () => {
+    const made = caseMade('race-decided-on');
+    if ('printed' in made) throw new Error(made.printed);
+    expect(text(made.programme)).toContain('1 December to 7 December | 5 min | 1 min | 5, then 2 times');
+  });
+});
+
 describe('a race', () => {
   it('is followed by easy days, and noted when it comes too soon', () => {
     const programme = runner({ races: [{ on: day('2026-12-06'), km: 13 }] });

@@ -131,9 +131,12 @@ function walkRunCells({ runs }: PlanWeek): string[] {
   const [first] = runs;
   if (first === undefined) return ['-', '-', '-'];
   if (first.walkRun === null) return ['no walk', amountText(first), 'once'];
-  const cycles = [...new Set(runs.map(({ walkRun }) => walkRun?.cycles ?? 1))];
+  // In the order of the week: a race changes them from one day to the next.
+  const cycles = runs
+    .map(({ walkRun }) => walkRun?.cycles ?? 1)
+    .filter((count, index, all) => count !== all[index - 1]);
   const { walkMinutes, runMinutes } = first.walkRun;
-  const times = `${listText(cycles.map(String), 'or')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
+  const times = `${cycles.join(', then ')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
   return [`${walkMinutes} min`, `${runMinutes} min`, times];
 }
 

@@ -46,6 +46,18 @@ describe('the longest run', () => {
   });
 });
 
+describe('running as one likes', () => {
+  it.each([
+    ['nothing-hurts', 'at most 17.6 km, and only in the week from 1 December.'],
+    ['race-on-the-review-day', 'at most 22 km, and only in the week from 1 December.'],
+    ['tired-club-runner', 'Apart from the race, let no run be longer for now.'],
+  ])('grows the longest run only in weeks that are named, none near a race: %s', (name, words) => {
+    const made = caseMade(name);
+    if ('printed' in made) throw new Error(made.printed);
+    expect(text(made.programme)).toContain(words);
+  });
+});
+
 describe('a longest run that stands beside hard work', () => {
   it('is not cut below the other runs of its week', () => {
     const made = caseMade('long-run-beside-work');

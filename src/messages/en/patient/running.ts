@@ -1,5 +1,5 @@
 /** Running in plain words: what there may be, how it grows, and what waits. */
-import type { IsoDate } from '../../../units/date.ts';
+import { addDays, type IsoDate } from '../../../units/date.ts';
 import type { PlannedRun } from '../../../scheduling/plannedRun.ts';
 import type { PlanWeek } from '../../../scheduling/planWeek.ts';
 import type { JudgedRace, RaceRow } from '../../../scheduling/race.ts';
@@ -211,13 +211,27 @@ function longestParts(words: RunningWords): Part[] {
     ];
   const plannedKm = Math.max(0, ...weeks.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
   const longer = plannedKm < longestIn30DaysKm ? 'be longer than in this table' : 'be longer';
+  const quiet = asYouLike ? weeks.filter((week) => isQuiet(week, words)) : [];
   return [
     paragraph(
-      asYouLike
-        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, in a week in which nothing else grows.`
+      quiet.length > 0
+        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, and only in the week from ${listText(
+            quiet.map(({ from }) => dayText(from)),
+            'or',
+          )}.`
         : `${before} ${apart} no run ${longer} for now.`,
     ),
   ];
+}
+
+/** Nothing else grows in it, and no race is near: neither in it, nor in the days it is kept light for one. */
+function isQuiet({ from, to, turn }: PlanWeek, { races, raceDays }: RunningWords): boolean {
+  return (
+    turn.grows === null &&
+    races.every(
+      ({ inPlan, on, easyUntil }) => !inPlan || to < addDays(on, -raceDays.taperDays) || from > easyUntil,
+    )
+  );
 }
 
 const HILLS_OR_MORE_STRIDES = 'hills, or strides within a run as well';

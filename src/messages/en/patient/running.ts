@@ -211,17 +211,23 @@ function longestParts(words: RunningWords): Part[] {
     ];
   const plannedKm = Math.max(0, ...weeks.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
   const longer = plannedKm < longestIn30DaysKm ? 'be longer than in this table' : 'be longer';
-  const quiet = asYouLike ? weeks.filter((week) => isQuiet(week, words)) : [];
   return [
     paragraph(
-      quiet.length > 0
-        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, and only in the week from ${listText(
-            quiet.map(({ from }) => dayText(from)),
-            'or',
-          )}.`
+      asYouLike
+        ? `${before} ${mayGoLonger(words, atMostKm)}`
         : `${before} ${apart} no run ${longer} for now.`,
     ),
   ];
+}
+
+/** For who runs as they like: in which weeks the longest run may grow, if in any. */
+function mayGoLonger(words: RunningWords, atMostKm: number): string {
+  const quiet = words.weeks.filter((week) => isQuiet(week, words)).map(({ from }) => dayText(from));
+  if (quiet.length > 0)
+    return `If you go longer, then at most ${numberText(atMostKm)} km, and only in the week from ${listText(quiet, 'or')}.`;
+  return words.races.some(({ inPlan }) => inPlan)
+    ? 'Apart from the race, longer runs come after the review.'
+    : 'Longer runs come after the review.';
 }
 
 /** Nothing else grows in it, and no race is near: neither in it, nor in the days it is kept light for one. */

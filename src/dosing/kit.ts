@@ -39,7 +39,7 @@ export interface KitUse {
   readonly inPairs: boolean;
   /** Force of a band as the clinic measured it; a band without one makes no load. */
   readonly bandNewtons: Readonly<Record<string, number>>;
-  /** Only these, where a card asks for one; null for any. */
+  /** Only these, where a card asks for one; null for any but a band. */
   readonly only: readonly Thing[] | null;
 }
 
@@ -92,7 +92,9 @@ export function roundDownToKit(loadKg: number, loads: readonly KitLoad[]): KitLo
 
 function fits({ made }: KitLoad, place: LoadPlace, use: KitUse): boolean {
   if (made.thing === 'nothing') return true;
-  return FITS[place].includes(made.thing) && (use.only === null || use.only.includes(made.thing));
+  // A band has to pull against something, and only a card that asks for one says against what.
+  const admitted = use.only === null ? made.thing !== 'band' : use.only.includes(made.thing);
+  return FITS[place].includes(made.thing) && admitted;
 }
 
 function singles(kit: Kit): KitLoad[] {

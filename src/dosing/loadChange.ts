@@ -26,7 +26,7 @@ const DUST_KG = 1e-9;
  */
 export function load(entry: Change, standing: Standing): Tries {
   const { exercise, at, heaviestKg, rules } = standing;
-  if (exercise.feltFor === true) return greatest(entry, standing);
+  if (typeof exercise.feltGrowth === 'number') return greatest(entry, standing, exercise.feltGrowth);
   const last = lastMaximum(exercise, at);
   if (last !== null && (at.dose.repetitions ?? 0) <= last && at.loadKg >= heaviestKg) return END;
   const end = entry.to ?? Infinity;
@@ -43,18 +43,22 @@ export function load(entry: Change, standing: Standing): Tries {
   return coarseLoad(next, standing);
 }
 
-// What is felt for is bounded by the repetitions in hand: its greatest goes on as far as a step's growth lets it.
-function greatest(entry: Change, { exercise, at }: Standing): Tries {
+/**
+ * What is felt for is bounded by the repetitions in hand: its greatest goes on as far as a step's growth lets it, in
+ * kilograms too, since little squeeze and moment say nothing of what the hands and the knee are used to. The next weight
+ * of the kit may be further off than that.
+ */
+function greatest(entry: Change, { exercise, at }: Standing, growth: number): Tries {
   const end = Math.min(entry.to ?? Infinity, exercise.atMostKg ?? Infinity);
-  const heavier = cardOf(exercise, at)
-    .loadsKg.filter((kg) => kg > at.loadKg && kg <= end)
-    .toReversed();
-  const [most] = heavier;
-  if (most === undefined) return stopped('kit', at.loadKg);
+  const heavier = cardOf(exercise, at).loadsKg.filter((kg) => kg > at.loadKg && kg <= end);
+  const [next] = heavier;
+  if (next === undefined) return stopped('kit', at.loadKg);
+  const atMostKg = Math.max(next, at.loadKg * growth + DUST_KG);
+  const within = heavier.filter((kg) => kg <= atMostKg).toReversed();
   return tries(
     'load',
-    most,
-    heavier.map((loadKg) => ({ ...at, loadKg })),
+    within[0] ?? next,
+    within.map((loadKg) => ({ ...at, loadKg })),
   );
 }
 

@@ -18,8 +18,8 @@ export interface LadderExercise {
   readonly progression: readonly Change[];
   /** The stage's own limit of the load, null where there is none. */
   readonly atMostKg: number | null;
-  /** The weight is felt for: `loadKg` is the greatest it may be, not what is carried. */
-  readonly feltFor?: boolean;
+  /** The weight is felt for: `loadKg` is the greatest it may be, not what is carried, and a step takes that to so many times itself at most. Null or left out: `loadKg` is what is carried. */
+  readonly feltGrowth?: number | null;
   readonly setUpSeconds: number;
   readonly sideChangeSeconds: number;
 }

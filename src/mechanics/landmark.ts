@@ -23,7 +23,7 @@ export type Landmark =
   | { readonly kind: 'hipsAboveFloor'; readonly cm: number }
   /** Clear space between buttock and floor, lying on the back. */
   | { readonly kind: 'buttockAboveFloor'; readonly cm: number }
-  /** As many pillows under the buttock keep it at least so high and leave a way up. */
+  /** Just as many pillows under the buttock are so high, and leave a way up. */
   | { readonly kind: 'pillows'; readonly count: number; readonly cm: number }
   /** From the buttock to the heels, lying with the feet up close or far. */
   | { readonly kind: 'heelDistance'; readonly cm: number }
@@ -84,12 +84,13 @@ const HALF_LYING_DEG = 60;
 function lying(far: Posture, near: Posture, body: Body): readonly Landmark[] {
   const clearM = clearanceM(far, body);
   const cm = Math.max(0, upward(clearM));
-  const count = cm < LEAST_WAY_CM ? 0 : Math.ceil(cm / PILLOW_CM);
-  // A pile that leaves next to no way up would make a hold of it.
-  const fits = count > 0 && count * PILLOW_CM + LEAST_WAY_CM <= clearanceM(near, body) * 100;
+  const count = cm / PILLOW_CM;
+  // Rounded up to whole pillows, a step of 5 degrees would not move the mark. And a pile that leaves next to no way up would make a hold of it.
+  const fits =
+    cm >= LEAST_WAY_CM && Number.isInteger(count) && cm + LEAST_WAY_CM <= clearanceM(near, body) * 100;
   const heelM = far.work.heel.x - BACK.behind * body.heightM;
   return [
-    ...(fits ? [{ kind: 'pillows', count, cm: count * PILLOW_CM } as const] : []),
+    ...(fits ? [{ kind: 'pillows', count, cm } as const] : []),
     { kind: 'buttockAboveFloor', cm },
     { kind: 'heelDistance', cm: downward(heelM) },
   ];

@@ -216,10 +216,15 @@ function precautionsSection(say: Messages, { person, running }: Decided) {
 function taskOf({ morningTask, person, shown }: Decided) {
   if (morningTask === null) return null;
   const { id, title, kind } = morningTask;
-  const inPlan = shown[0].prescriptions.some(({ card }) => card.id === id);
+  const inPlan = shown[0].prescriptions.find(({ card }) => card.id === id);
   const { card, how } = person.protocol.morningCheck;
   const own = id === card ? how : undefined;
-  return { title, holds: kind === 'isometric', how: inPlan ? '' : (own ?? moveOf(morningTask)) };
+  return {
+    title,
+    holds: kind === 'isometric',
+    how: inPlan === undefined ? (own ?? moveOf(morningTask)) : '',
+    opens: kind !== 'isometric' && inPlan !== undefined && inPlan.at.rangeDeg !== null,
+  };
 }
 
 /** How a card is done, in its own words. */
@@ -294,7 +299,8 @@ function nextSection(say: Messages, { person, course, session, step, outlook, fo
   const { consult, protocol } = person;
   return say.whatComesNextText({
     course,
-    stepsAhead: following.length > 0 ? following.length : session.ladder.rungs.length - step,
+    stepsAhead: session.ladder.rungs.length - step,
+    dated: following.length > 0,
     months: outlook.usualMonths,
     openEnd: outlook.openEnd,
     reviewOn: consult.reviewOn,

@@ -3,10 +3,11 @@ import type { Messages } from '../messages/messages.ts';
 import { morningBands } from '../scheduling/morning.ts';
 
 import { CELLS, type CellName } from '../decisions/terms/cell.ts';
-import type { Person } from '../decisions/person/person.ts';
+import { type Person, cardOf } from '../decisions/person/person.ts';
 
 import { cellsInWords } from './cells.ts';
 
+import { countedAs } from '../decisions/session/counted.ts';
 import type { Decided } from '../decisions/decide.ts';
 import type { Shown } from '../decisions/days/work.ts';
 import type { FollowingPart } from '../decisions/days/followingParts.ts';
@@ -40,7 +41,7 @@ function ladderTables(say: Messages, { shown, person, dated }: Decided): StepTab
       heading: say.stepHeading(rung.step, present),
       columns: say.columnsFor(person.model.guardedBy),
       caption: say.stepCaption(rung.step, present),
-      change: present ? '' : rungText(say, one),
+      change: present ? '' : rungText(say, one, person),
       // The second preview goes by the same rule as the first.
       goOnWhen:
         index === 1
@@ -70,7 +71,7 @@ function partTable(say: Messages, part: FollowingPart, before: Shown, { person }
     heading: say.datedStepHeading(step, from),
     columns: say.columnsFor(person.model.guardedBy),
     caption: say.stepCaption(step, false),
-    change: say.partText(enters === null ? rungText(say, shown) : `${name}.`, step),
+    change: say.partText(enters === null ? rungText(say, shown, person) : `${name}.`, step),
     goOnWhen:
       enters === null
         ? say.goOnTexts(protocol, checkAtMost)
@@ -89,11 +90,11 @@ function partTable(say: Messages, part: FollowingPart, before: Shown, { person }
   };
 }
 
-function rungText(say: Messages, { rung, prescriptions }: Shown): string {
-  return say.changeText(
-    rung,
-    (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
-  );
+function rungText(say: Messages, { rung, prescriptions }: Shown, person: Person): string {
+  return say.changeText(rung, {
+    titleOf: (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
+    countedOf: (card) => countedAs(cardOf(person, card)),
+  });
 }
 
 function changedOn({ rung, prescriptions }: Shown): readonly Prescription[] {

@@ -207,7 +207,9 @@ function runsOn(
     .map((run) => (easy ? easyRun(run) : run))
     .map((run) => (around.after === null ? run : noLonger(run, shortestKm)))
     .map((run) => (around.taper === null ? run : shorter(run, rules.raceTaperShare.value)))
-    .map((run) => (longestShare === null ? run : shorter(run, longestShare)))
+    .map((run) =>
+      longestShare === null ? run : shorter(run, besideShare(run, longestShare, week?.runs ?? [])),
+    )
     .filter(({ km, minutes, walkRun }) => (km ?? minutes ?? walkRun?.cycles ?? 0) > 0);
   const hard = easy ? wished.filter(({ kind }) => runLoad(kind).hard) : [];
   return {
@@ -229,6 +231,14 @@ function easyRun(run: PlannedRun): PlannedRun {
 
 function noLonger(run: PlannedRun, mostKm: number | null): PlannedRun {
   return run.km === null || mostKm === null ? run : { ...run, km: Math.min(run.km, mostKm) };
+}
+
+/** What is left of the longest run beside something hard: not less than the other runs of its week, which may stand there in full. */
+function besideShare({ id, km }: PlannedRun, share: number, runs: readonly PlannedRun[]): number {
+  if (km === null || km === 0) return share;
+  const due = runs.find((run) => run.id === id)?.km ?? km;
+  const others = runs.flatMap((run) => (run.id === id ? [] : (run.km ?? [])));
+  return Math.min(1, Math.max(share, ...others.map((other) => other / due)));
 }
 
 /** A share of a run (of a longer one it is no longer one), rounded down to 0.1 km, whole minutes, whole turns of walk and run. */

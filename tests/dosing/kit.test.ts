@@ -68,7 +68,13 @@ describe('loadsFromKit', () => {
     const bands = { bands: ['red', 'blue'] };
     expect(kilograms(bands, 'work.ankle')).toEqual([0]);
     // 30 N / 9.81 is 3.058 kg.
-    expect(kilograms(bands, 'work.ankle', { bandNewtons: { red: 30 } })).toEqual([0, 3.1]);
+    const asked = { only: ['band'], bandNewtons: { red: 30 } } as const;
+    expect(kilograms(bands, 'work.ankle', asked)).toEqual([0, 3.1]);
+  });
+
+  it('uses a band only for a card that asks for one, and says what it pulls against', () => {
+    for (const place of ['hands', 'work.ankle'] as const)
+      expect(kilograms({ bands: ['red'] }, place, { bandNewtons: { red: 30 } })).toEqual([0]);
   });
 
   it('does not take a name of the language for a measured band', () => {

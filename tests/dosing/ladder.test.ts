@@ -203,6 +203,19 @@ describe('the load', () => {
     ]);
   });
 
+  it.each([
+    ['1.5 times the kilograms', [0, 10, 12, 14, 15, 18, 20, 25], 12, [12, 18, 25]],
+    ['the next weight of the kit, where it is further off', [0, 4, 12, 16, 40], 4, [4, 12, 16, 40]],
+  ])('that is felt for goes on to %s at most', (_, loadsKg, loadKg, expected) => {
+    const one = exercise({
+      card: { loadsKg },
+      start: { loadKg },
+      feltGrowth: 1.5,
+      progression: [change('load')],
+    });
+    expect(states(climb(one).rungs, (at) => at.loadKg)).toEqual(expected);
+  });
+
   it('stays at the tested load where the stage says so', () => {
     const one = exercise({
       card: { loadsKg: [20, 21, 22] },

@@ -94,7 +94,7 @@ describe('a race in the period', () => {
     expect(long.record.week.gaveUp.join(' ')).toMatch(
       /No run on [\w ]+: in the easy days after the race of 6 December/,
     );
-    expect(text(long)).toContain('After it: no run until 10 December, and easy days until 27 December.');
+    expect(text(long)).toContain('After it: no run before 11 December, and easy days until 27 December.');
   });
 
   it('halves the runs of the seven days before', () => {

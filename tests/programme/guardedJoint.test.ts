@@ -1,6 +1,7 @@
 /** A tendon guarded at the knee: what is printed, what is passed over, and what a clinician may set. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { sectionLines } from './leafletText.ts';
 import { caseMade } from './outcome.ts';
 import { filesBelow, make, shipped, workshopOver } from './shipped.ts';
 
@@ -31,6 +32,11 @@ const kneeDegs = (consult: string) =>
   );
 
 describe('a protocol guarded at the knee', () => {
+  it('keeps the morning check at one depth while the same exercise opens', () => {
+    const check = sectionLines(programme(CONSULT).morningCheck).join(' ');
+    expect(check).toContain('Half squat. Go only as far as the easier numbers say, with no weight');
+  });
+
   it('opens the knee from the cap of the stage to what hurt less its margin', () => {
     expect(kneeDegs(CONSULT)).toEqual([45, 50, 55]);
   });

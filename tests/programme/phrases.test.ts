@@ -1,16 +1,21 @@
 /** Sentences that carry numbers or are put together from parts. */
 import { describe, expect, it } from 'vitest';
 import { beganTexts, besideTexts } from '../../src/messages/en/patient/began.ts';
+import { countedAs, type Counted } from '../../src/decisions/session/counted.ts';
 import { doseSign, doseWords, feelText, tempoText } from '../../src/messages/en/patient/dose.ts';
-import { countedAs } from '../../src/decisions/session/counted.ts';
 import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
+import { whatComesNextText } from '../../src/messages/en/patient/next.ts';
 import { madeText } from '../../src/messages/en/patient/kit.ts';
+import { changeText } from '../../src/messages/en/patient/steps.ts';
+import type { Changed, Rung } from '../../src/dosing/rung.ts';
 import {
+  clearDaysText,
   dayAndYear,
   listText,
   numberText,
   secondsText,
   shortDay,
+  timesText,
   weekdayAndDay,
 } from '../../src/messages/en/plain.ts';
 import { day } from './person.ts';
@@ -135,8 +140,80 @@ describe('things and numbers', () => {
       '2 minutes 30 seconds',
       '1 second',
     ]);
+    expect([0, 1, 2, 3, 7].map(timesText)).toEqual(['not at all', 'once', 'twice', 'three times', '7 times']);
+    expect([1, 2].map(clearDaysText)).toEqual(['one clear day', '2 clear days']);
     expect(dayAndYear(day('2026-03-03'))).toBe('3 March 2026');
     expect(weekdayAndDay(day('2026-11-24'))).toBe('Tuesday 24 November');
     expect(shortDay(day('2026-11-24'))).toBe('Tue 24 Nov');
+  });
+});
+
+describe('the steps ahead', () => {
+  it.each([
+    [30, false, 'This part goes on in small steps, one new thing at a time. You need not do them all'],
+    [1, false, 'After this step there is one more in this part.'],
+    [0, false, 'This is the last step of this part.'],
+    [0, true, 'The next steps stand above with their dates.'],
+  ])('%i of them, dated: %j', (stepsAhead, dated, expected) => {
+    const [first] = whatComesNextText({
+      course: 'treatment',
+      stepsAhead,
+      dated,
+      months: { from: 1, to: 1 },
+      openEnd: null,
+      reviewOn: day('2026-12-15'),
+      goals: [],
+      sameStepUnder: 7,
+      oneBackUpTo: 14,
+      runs: false,
+      angle: 'hipFlexion',
+    }).parts;
+    expect(JSON.stringify(first)).toContain(expected);
+    expect(JSON.stringify(first)).not.toMatch(/\d/);
+  });
+});
+
+describe('one more set', () => {
+  const at = (exercise: string, dose: object) => ({
+    exercise,
+    card: exercise,
+    dose: { kind: 'slow', sets: 4, repetitions: 8, holdSeconds: null, ...dose },
+    rangeDeg: null,
+    loadKg: 0,
+    daysPerWeek: 2,
+  });
+  const moved = (exercise: string, eased: Changed['eased'] = []) => ({
+    exercise,
+    from: 3,
+    to: 4,
+    wished: 4,
+    stoppedBy: null,
+    eased,
+  });
+
+  it('is a set, a hold or a stride, and landings are landings', () => {
+    const rung = {
+      step: 2,
+      exercises: [
+        at('curl', {}),
+        at('side push', { repetitions: null, holdSeconds: 15 }),
+        at('strides', { repetitions: 1 }),
+        at('hops', { repetitions: 39 }),
+      ],
+      change: 'sets',
+      changed: [
+        moved('curl'),
+        moved('side push'),
+        moved('strides'),
+        moved('hops', [{ change: 'repetitions', from: 40, to: 39 }]),
+      ],
+      stopped: [],
+    } as unknown as Rung;
+    const counted: Record<string, Counted> = { strides: 'step', hops: 'landing' };
+    expect(
+      changeText(rung, { titleOf: (slot) => slot, countedOf: (card) => counted[card] ?? 'repetition' }),
+    ).toBe(
+      'New: one more set for curl and hops, and one more hold for side push, and one more stride for strides. hops then has 39 landings instead of 40. All else stays.',
+    );
   });
 });

@@ -185,7 +185,7 @@ describe('hard sport of somebody pregnant', () => {
     expect(said(activities)).toContain('["Exercise class","Ask us first"');
     expect(`${said(week)}${JSON.stringify(calendar)}`).not.toContain('xercise class');
     expect(record.week.gaveUp).toContain(
-      'Exercise class: asked about first; no day of the week is kept for it, 1 time a week now.',
+      'Exercise class: asked about first; no day of the week is kept for it, once a week now.',
     );
   });
 });

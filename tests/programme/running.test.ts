@@ -1,6 +1,7 @@
 /** What the programme makes of running: the decision, habits, dropped runs, races. */
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
+import { caseMade } from './outcome.ts';
 import { ALL_CLEAR, day, person, RUNNER } from './person.ts';
 import { sectionLines } from './leafletText.ts';
 import { programmeOf } from './shipped.ts';
@@ -42,6 +43,43 @@ describe('the longest run', () => {
     const longest = Math.max(...programme.plan.flatMap(({ runs }) => runs.map(({ km }) => km ?? 0)));
     expect(longest < 9).toBe(stage === 1);
     expect(text(programme).toLowerCase()).toContain(words);
+  });
+});
+
+describe('running as one likes', () => {
+  it.each([
+    ['nothing-hurts', 'at most 17.6 km, and only in the week from 1 December.'],
+    ['race-on-the-review-day', 'at most 22 km, and only in the week from 1 December.'],
+    ['tired-club-runner', 'Apart from the race, longer runs come after the review.'],
+  ])('grows the longest run only in weeks that are named, none near a race: %s', (name, words) => {
+    const made = caseMade(name);
+    if ('printed' in made) throw new Error(made.printed);
+    expect(text(made.programme)).toContain(words);
+  });
+});
+
+describe('a longest run that stands beside hard work', () => {
+  it('is not cut below the other runs of its week', () => {
+    const made = caseMade('long-run-beside-work');
+    if ('printed' in made) throw new Error(made.printed);
+    const { plan, record } = made.programme;
+    expect(record.week.gaveUp.join(' ')).toContain('or to the other runs of the week');
+    const firstWeek = plan.filter(({ week }) => week === 1).flatMap(({ runs }) => runs.map(({ km }) => km));
+    // 14 km cut to a half would be 7 km, beside two easy runs of 8.6 km.
+    expect(firstWeek).toEqual([8.6, 8.6, 8.6]);
+  });
+});
+
+describe('a hard run', () => {
+  it.each([
+    [3, 'On a steady run only a part is harder. Run the rest of the way easy.'],
+    [4, 'On a steady, hilly or fast run only a part is harder.'],
+  ] as const)('is so in part, by the kinds that are planned: stage %i', (stage, words) => {
+    expect(text(runner({ hills: true, speed: true }, { stage }))).toContain(words);
+  });
+
+  it('is not spoken of where there is none', () => {
+    expect(text(runner({}, { stage: 2 }))).not.toContain('only a part');
   });
 });
 
@@ -126,10 +164,18 @@ describe('a week without room for a run', () => {
   });
 });
 
+describe('walking into running in the week before a race', () => {
+  it('is said in the order of the days, not as a choice', () => {
+    const made = caseMade('race-decided-on');
+    if ('printed' in made) throw new Error(made.printed);
+    expect(text(made.programme)).toContain('1 December to 7 December | 5 min | 1 min | 5, then 2 times');
+  });
+});
+
 describe('a race', () => {
   it('is followed by easy days, and noted when it comes too soon', () => {
     const programme = runner({ races: [{ on: day('2026-12-06'), km: 13 }] });
-    expect(text(programme)).toContain('After it: no run until 8 December, and easy days until 16 December.');
+    expect(text(programme)).toContain('After it: no run before 9 December, and easy days until 16 December.');
     expect(text(programme)).toContain(
       'This race comes before your tendon is ready for it; talk with us before you decide. It would fit from ',
     );

@@ -339,7 +339,9 @@ describe('what is hard on too many days', () => {
       { what: 'orienteering', times: 2 },
     ];
     const two = made({ stage: 4, doesNow: both });
-    expect(two.record.week.gaveUp.join()).toContain('Orienteering 0 times a week instead of 2, for now.');
+    expect(two.record.week.gaveUp.join()).toContain(
+      'Orienteering not at all instead of twice a week, for now.',
+    );
     expect(said(two.activities)).toContain('"Orienteering","Leave for now"');
     expect(kinds(two, 'other').every(({ text }) => text === 'football')).toBe(true);
   });

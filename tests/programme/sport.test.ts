@@ -71,7 +71,7 @@ describe('sport on its days', () => {
     const made = player([football(2, 'tue', 'sat')], { recovery: TIRED });
     const lines = weekLines(made);
     expect(lines).toContain('Football: for now once a week, on Saturday, not on Tuesday.');
-    expect(lines).toContain('With football in the week there is room for 1 session of exercises a week.');
+    expect(lines).toContain('With football in the week there is room for one session of exercises a week.');
     expect(lines).toContain('There is nothing springy among your exercises for now');
     expect(lines).toContain(
       'A day with football holds no run and no session. If you move a session, leave 2 clear days before football and 2 clear days after.',
@@ -82,7 +82,7 @@ describe('sport on its days', () => {
     expect(made.record.week.gaveUp).toEqual(
       expect.arrayContaining([
         '1 session instead of 2.',
-        'Football 1 time a week instead of 2, for now; kept: sat; left out: tue.',
+        'Football once a week instead of twice, for now; kept: sat; left out: tue.',
         'To leave room for sport, the session goes without Fast and springy and Strides, and sport follows a session after 3 days, as the recovery clock allows, where the stage has 5 between sessions.',
       ]),
     );
@@ -224,7 +224,7 @@ describe('sport before its stage', () => {
 
   it('is named in record and note as given up, and in the leaflet as left, without a way to play on', () => {
     expect(early.stage.chosen).toBe(2);
-    expect(early.record.week.gaveUp).toContain('Football: left out until stage 4, 2 times a week now.');
+    expect(early.record.week.gaveUp).toContain('Football: left out until stage 4, twice a week now.');
     expect(early.record.note.join('\n')).toContain('Football: left out until stage 4');
     const words = sectionLines(early.activities).join('\n');
     expect(words).toMatch(/Leave until the part “Fast work and sport”/);

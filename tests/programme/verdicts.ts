@@ -47,7 +47,7 @@ function waitingRuns(programme: Programme): string[] {
 }
 
 const TELLS_THE_ORDER =
-  /come next|comes back in this order|add fast running last|then run longer|count as hard|only a part of/i;
+  /come next|comes back in this order|add fast running last|then run longer|count as hard|only a part (of|is harder)/i;
 
 function noRunning({ plan, running, ...rest }: Programme): string[] {
   const programme = { plan, running, ...rest };

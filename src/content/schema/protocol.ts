@@ -310,6 +310,10 @@ export const protocolSchema = across(
           setting(from(1, 3, '')),
         ),
         weekGrowth: about('Times at most a week, in total.', setting(from(1, 3, ''))),
+        feltLoadGrowth: about(
+          'Times at most a step, in kilograms of a weight that is felt for; the next weight in the house may be further off.',
+          setting(from(1, 3, '')),
+        ).default({ value: 1.5, mark: 'choice' }),
         cardsAboveHalfCap: about(
           'Cards above half the squeeze cap in a session at most.',
           setting(wholeFrom(0, 10)),

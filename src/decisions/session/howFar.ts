@@ -97,7 +97,7 @@ function isNoMark({ kind, cm }: Landmark): boolean {
   return kind === 'shouldersPastHips' && cm <= 0;
 }
 
-// Pillows say the same as centimetres above the floor, rounded up to whole pillows: two heights would be one too many.
+// Pillows say the same as centimetres above the floor: two heights would be one too many.
 function onePile(found: readonly Landmark[]): readonly Landmark[] {
   const piled = found.some(({ kind }) => kind === 'pillows');
   return piled ? found.filter(({ kind }) => kind !== 'buttockAboveFloor') : found;

@@ -109,7 +109,7 @@ function sessionExercise(
       start,
       progression: slot.progression.map((change) => heldShort(gentler(change, person), fit, person)),
       atMostKg: limited ? start.loadKg : null,
-      feltFor: fit.load.byFeel,
+      feltGrowth: fit.load.byFeel ? person.protocol.limits.feltLoadGrowth.value : null,
       setUpSeconds,
       sideChangeSeconds,
     },

@@ -69,6 +69,18 @@ export function countText(count: number, one: string, many = `${one}s`): string 
   return `${count} ${nounText(count, one, many)}`;
 }
 
+const TIMES = ['not at all', 'once', 'twice', 'three times', 'four times', 'five times', 'six times'];
+
+/** @example timesText(2) // => 'twice' */
+export function timesText(times: number): string {
+  return TIMES[times] ?? countText(times, 'time');
+}
+
+/** @example clearDaysText(1) // => 'one clear day' */
+export function clearDaysText(days: number): string {
+  return days === 1 ? 'one clear day' : countText(days, 'clear day');
+}
+
 /** Seconds as a patient says them: minutes from two on. @example secondsText(150) // => '2 minutes 30 seconds' */
 export function secondsText(seconds: number): string {
   if (seconds >= 120) {

@@ -8,7 +8,7 @@ import { cappedAngleOf } from '../../../content/guardedAngle.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { ANGLE_WORDS } from '../angle.ts';
 import { bwText, degText, positionsText, cardTempoText } from './library.ts';
-import { capital, countText, numberText, secondsText } from '../plain.ts';
+import { capital, countText, numberText, secondsText, timesText } from '../plain.ts';
 
 export function stageColumns(angle: JointAngle): readonly string[] {
   return [
@@ -96,7 +96,7 @@ export function slotHeading({ name, needed, when }: Slot): string {
 /** The first dose, and what changes step by step. */
 export function slotSentences({ dose, progression }: Slot, counted: Counted): string[] {
   const rest = dose.restSeconds === 0 ? '' : `, ${secondsText(dose.restSeconds)} of rest between`;
-  const times = dose.timesPerDay === 1 ? '' : `, ${countText(dose.timesPerDay, 'time')} a day`;
+  const times = dose.timesPerDay === 1 ? '' : `, ${timesText(dose.timesPerDay)} a day`;
   const reserve = dose.reserve === null ? '' : `, ${countText(dose.reserve, 'repetition')} in reserve`;
   const own = dose.tempo === null ? '' : ` Tempo: ${cardTempoText(dose.tempo)}.`;
   return [
@@ -129,11 +129,13 @@ function changeText({ change, by, to }: Change): string {
 
 /** How a ladder of steps is made, in the protocol's own numbers. */
 export function stepRules({ angle, limits, goingOn, easeBack }: Protocol): Section {
-  const { stepGrowth, weekGrowth, cardsAboveHalfCap, provokedLessDeg, roundAngleDeg } = limits;
+  const { stepGrowth, weekGrowth, feltLoadGrowth, cardsAboveHalfCap, provokedLessDeg, roundAngleDeg } =
+    limits;
   return section('steps', 'Steps', [
     paragraph('A stage is a ladder of steps, and a step changes one thing for one exercise.'),
     list([
       `No step is more than ${numberText(stepGrowth.value)} times the last one that was tolerated, in peak squeeze, in hip moment, and in squeeze over the session.`,
+      `A weight that is felt for goes to the next one in the house, or to ${numberText(feltLoadGrowth.value)} times its kilograms at most.`,
       `A week is at most ${numberText(weekGrowth.value)} times the last tolerated week.`,
       `The range is the smallest of the stage’s cap, the model’s answer, and the angle that provoked pain less ${degText(provokedLessDeg.value)}. Angles round down to ${degText(roundAngleDeg.value)}, loads round down to the kit.`,
       `At most ${countText(cardsAboveHalfCap.value, 'exercise')} above half the squeeze cap in a session.`,

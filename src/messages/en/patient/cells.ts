@@ -15,10 +15,10 @@ import {
   restText,
   setsText,
   tempoText,
-  timesText,
 } from './dose.ts';
 import { countedAs } from '../../../decisions/session/counted.ts';
 import { howFarText } from './landmarks.ts';
+import { timesText } from '../plain.ts';
 import { fromDayText } from './week.ts';
 
 const NONE = Object.fromEntries(CELLS.map((cell) => [cell, ''])) as Record<CellName, string>;

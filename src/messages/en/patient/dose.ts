@@ -144,11 +144,6 @@ export function reserveText(dose: Dose): string {
   return dose.reserve === 0 ? 'you can do no more with good form' : `you could do ${dose.reserve} more`;
 }
 
-/** @example timesText(2) // => 'twice' */
-export function timesText(timesPerDay: number): string {
-  return ['once', 'twice', 'three times', 'four times'][timesPerDay - 1] ?? countText(timesPerDay, 'time');
-}
-
 /** @example daysPerWeekText(3) // => '3 days a week' */
 export function daysPerWeekText(daysPerWeek: number): string {
   return `${countText(daysPerWeek, 'day')} a week`;

@@ -10,6 +10,8 @@ import { dayAndYear } from '../plain.ts';
 export interface NextWords {
   readonly course: Course;
   readonly stepsAhead: number;
+  /** They stand above with their dates. */
+  readonly dated: boolean;
   /** How long the whole way usually takes; not asked once it is behind. */
   readonly months: Months;
   /** Why that cannot be said yet; null where it can. */
@@ -52,19 +54,27 @@ function monthsText({ from, to }: Months): string {
   return to === 1 ? 'about a month' : `about ${to} months`;
 }
 
-function wayParts({ stepsAhead, months, openEnd, runs, angle }: NextWords): Part[] {
+function wayParts({ stepsAhead, dated, months, openEnd, runs, angle }: NextWords): Part[] {
   return [
-    paragraph(
-      stepsAhead === 0
-        ? 'This is the last step of this part. At the review we look together at what you can go on to.'
-        : stepsAhead === 1
-          ? 'After this step there is one more in this part. Then we look together at what you can go on to.'
-          : `After this step there are up to ${stepsAhead} more in this part. You need not do them all: at each review we look together at what you can go on to.`,
-    ),
+    paragraph(stepsAheadText(stepsAhead, dated)),
     paragraph(
       `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
     ),
   ];
+}
+
+// Of a long ladder the count would frighten and say nothing: nobody need climb all of it.
+function stepsAheadText(stepsAhead: number, dated: boolean): string {
+  if (dated)
+    return 'The next steps stand above with their dates. At the review we look together at what you can go on to.';
+  switch (stepsAhead) {
+    case 0:
+      return 'This is the last step of this part. At the review we look together at what you can go on to.';
+    case 1:
+      return 'After this step there is one more in this part. Then we look together at what you can go on to.';
+    default:
+      return 'This part goes on in small steps, one new thing at a time. You need not do them all: at each review we look together at what you can go on to.';
+  }
 }
 
 // House rules 3, keep: how it grows, early signs, how to start again after a break.

@@ -61,6 +61,8 @@ export interface MorningTask {
   readonly title: string;
   readonly holds: boolean;
   readonly how: string;
+  /** It stands among the exercises and goes further with the steps; as a check it must not. */
+  readonly opens: boolean;
 }
 
 /** `task`: null where nothing fits, and the first steps of the day are scored instead. */
@@ -96,12 +98,16 @@ function spanText(low: number, high: number): string {
   return low === high ? `${low}` : `${low} to ${high}`;
 }
 
+const SAME_DEPTH =
+  'Go only as far as the easier numbers say, with no weight, so that every morning is the same.';
+
 function taskText(task: MorningTask | null, repetitions: number): string {
   if (task === null) return 'walk twenty steps.';
   const how = task.holds
     ? `do this ${repetitions} times, a slow breath each`
     : `do this slowly ${repetitions} times`;
-  return `${how}: ${task.title}.${task.how === '' ? '' : ` ${task.how}`}`;
+  const depth = task.opens ? ` ${SAME_DEPTH}` : '';
+  return `${how}: ${task.title}.${task.how === '' ? '' : ` ${task.how}`}${depth}`;
 }
 
 /** `carryOnTo`: the score up to which this person carries on; above it nothing is settled. */

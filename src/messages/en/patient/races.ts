@@ -1,5 +1,5 @@
 /** Races in a patient's words: what the plan does for one, and what speaks against one. */
-import { daysBetween } from '../../../units/date.ts';
+import { addDays, daysBetween } from '../../../units/date.ts';
 import type { JudgedRace } from '../../../scheduling/race.ts';
 import { type Part, list } from '../../shapes.ts';
 import { dayAndYear, dayText, numberText, weekdayAndDay } from '../plain.ts';
@@ -74,7 +74,7 @@ function planTexts(race: JudgedRace, { taperDays, noHeavyDays }: Omit<RaceWords,
 function restText({ on, restUntil }: JudgedRace): string {
   const days = daysBetween(on, restUntil);
   if (days === 0) return '';
-  return days === 1 ? 'no run the day after, and ' : `no run until ${dayText(restUntil)}, and `;
+  return days === 1 ? 'no run the day after, and ' : `no run before ${dayText(addDays(restUntil, 1))}, and `;
 }
 
 /** It says who made up whose mind: nobody yet, the one who recorded it, or there is nothing to decide. */

@@ -1,5 +1,5 @@
 /** Running in plain words: what there may be, how it grows, and what waits. */
-import type { IsoDate } from '../../../units/date.ts';
+import { addDays, type IsoDate } from '../../../units/date.ts';
 import type { PlannedRun } from '../../../scheduling/plannedRun.ts';
 import type { PlanWeek } from '../../../scheduling/planWeek.ts';
 import type { JudgedRace, RaceRow } from '../../../scheduling/race.ts';
@@ -8,7 +8,7 @@ import type { RunningPlan } from '../../../scheduling/runningPlan.ts';
 import type { RunDecision } from '../../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../../scheduling/stepRate.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
-import { countText, dayText, listText, numberText, weekdayAndDay } from '../plain.ts';
+import { countText, dayText, listText, numberText, timesText, weekdayAndDay } from '../plain.ts';
 import type { LessKm } from '../../../decisions/days/lessKm.ts';
 import { raceParts } from './races.ts';
 
@@ -113,10 +113,7 @@ function walkRunParts({ weeks }: RunningWords): Part[] {
   const most = Math.max(...weeks.map(({ runs }) => runs.length));
   const grows = weeks.some(({ turn }) => turn.grows === 'running');
   return [
-    paragraph(
-      `Walk and run in turn, ${countText(most, 'time')} a week, on the flat, with a day between.`,
-      'strong',
-    ),
+    paragraph(`Walk and run in turn, ${timesText(most)} a week, on the flat, with a day between.`, 'strong'),
     table(
       'Walking into running',
       ['Week', 'Walk', 'Run', 'How often', 'Outings'],
@@ -134,9 +131,12 @@ function walkRunCells({ runs }: PlanWeek): string[] {
   const [first] = runs;
   if (first === undefined) return ['-', '-', '-'];
   if (first.walkRun === null) return ['no walk', amountText(first), 'once'];
-  const cycles = [...new Set(runs.map(({ walkRun }) => walkRun?.cycles ?? 1))];
+  // In the order of the week: a race changes them from one day to the next.
+  const cycles = runs
+    .map(({ walkRun }) => walkRun?.cycles ?? 1)
+    .filter((count, index, all) => count !== all[index - 1]);
   const { walkMinutes, runMinutes } = first.walkRun;
-  const times = `${listText(cycles.map(String), 'or')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
+  const times = `${cycles.join(', then ')} ${cycles.length === 1 && cycles[0] === 1 ? 'time' : 'times'}`;
   return [`${walkMinutes} min`, `${runMinutes} min`, times];
 }
 
@@ -161,11 +161,25 @@ function distanceParts(words: RunningWords): Part[] {
       'strong',
     ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], weeks.map(weekRow)),
-    ...(weeks.some(({ runs }) => runs.some(({ kind }) => order(kind) >= order('steady')))
-      ? [paragraph('Only a part of a steady, hilly or fast run is so. The rest of its way is easy.')]
-      : []),
+    ...partlyHardParts(weeks),
     ...lessKmParts(words),
     ...longestParts(words),
+  ];
+}
+
+const HARD_WORDS: readonly (readonly [kind: RunKind, word: string])[] = [
+  ['steady', 'steady'],
+  ['hills-or-strides', 'hilly'],
+  ['fast', 'fast'],
+];
+
+// Of those runs alone that stand in the weeks.
+function partlyHardParts(weeks: readonly PlanWeek[]): Part[] {
+  const planned = new Set(weeks.flatMap(({ runs }) => runs.map(({ kind }) => kind)));
+  const words = HARD_WORDS.flatMap(([kind, word]) => (planned.has(kind) ? [word] : []));
+  if (words.length === 0) return [];
+  return [
+    paragraph(`On a ${listText(words, 'or')} run only a part is harder. Run the rest of the way easy.`),
   ];
 }
 
@@ -200,10 +214,30 @@ function longestParts(words: RunningWords): Part[] {
   return [
     paragraph(
       asYouLike
-        ? `${before} If you go longer, then at most ${numberText(atMostKm)} km, in a week in which nothing else grows.`
+        ? `${before} ${mayGoLonger(words, atMostKm)}`
         : `${before} ${apart} no run ${longer} for now.`,
     ),
   ];
+}
+
+/** For who runs as they like: in which weeks the longest run may grow, if in any. */
+function mayGoLonger(words: RunningWords, atMostKm: number): string {
+  const quiet = words.weeks.filter((week) => isQuiet(week, words)).map(({ from }) => dayText(from));
+  if (quiet.length > 0)
+    return `If you go longer, then at most ${numberText(atMostKm)} km, and only in the week from ${listText(quiet, 'or')}.`;
+  return words.races.some(({ inPlan }) => inPlan)
+    ? 'Apart from the race, longer runs come after the review.'
+    : 'Longer runs come after the review.';
+}
+
+/** Nothing else grows in it, and no race is near: neither in it, nor in the days it is kept light for one. */
+function isQuiet({ from, to, turn }: PlanWeek, { races, raceDays }: RunningWords): boolean {
+  return (
+    turn.grows === null &&
+    races.every(
+      ({ inPlan, on, easyUntil }) => !inPlan || to < addDays(on, -raceDays.taperDays) || from > easyUntil,
+    )
+  );
 }
 
 const HILLS_OR_MORE_STRIDES = 'hills, or strides within a run as well';

@@ -4,9 +4,7 @@ import type { Weekday } from '../../../units/weekday.ts';
 import type { JudgedActivity } from '../../../scheduling/activities.ts';
 import type { WeekPlan } from '../../../scheduling/plan.ts';
 import { isLeftOut, keptDays, type SportDays } from '../../../scheduling/sport.ts';
-import { capital, countText, listText, weekdayText } from '../plain.ts';
-
-const TIMES = ['not at all', 'once', 'twice', 'three times', 'four times', 'five times', 'six times'];
+import { capital, clearDaysText, countText, listText, timesText, weekdayText } from '../plain.ts';
 
 /** What the week says of sport, a paragraph each; empty where there is none. */
 export function sportTexts(plan: WeekPlan): string[] {
@@ -27,20 +25,20 @@ export function sportTexts(plan: WeekPlan): string[] {
 export function keptText(sport: SportDays): string {
   const kept = keptDays(sport);
   const days = sport.leftDays.length === 0 ? '' : `, ${daysText(kept)}, not ${daysText(sport.leftDays)}`;
-  return `for now ${TIMES[kept.length]} a week${days}`;
+  return `for now ${timesText(kept.length)} a week${days}`;
 }
 
 /** For an activity of which the week keeps nothing. */
 export const NO_ROOM = 'Your week has no room for it beside your exercises just now.';
 
-/** For the record. @example 'Football: left out until stage 4, 2 times a week now.' */
+/** For the record. @example 'Football: left out until stage 4, twice a week now.' */
 export function waitsText({ what, timesPerWeek, fromStage }: JudgedActivity): string {
-  return `${capital(what)}: left out until stage ${fromStage}, ${countText(timesPerWeek, 'time')} a week now.`;
+  return `${capital(what)}: left out until stage ${fromStage}, ${timesText(timesPerWeek)} a week now.`;
 }
 
-/** For the record. @example 'Football: asked about first; no day of the week is kept for it, 2 times a week now.' */
+/** For the record. @example 'Football: asked about first; no day of the week is kept for it, twice a week now.' */
 export function askedText({ what, timesPerWeek }: JudgedActivity): string {
-  return `${capital(what)}: asked about first; no day of the week is kept for it, ${countText(timesPerWeek, 'time')} a week now.`;
+  return `${capital(what)}: asked about first; no day of the week is kept for it, ${timesText(timesPerWeek)} a week now.`;
 }
 
 function leftOutText(sport: SportDays): string {
@@ -58,7 +56,7 @@ function besideText({ days, gaveUp, clearOfSport }: WeekPlan, names: readonly st
   return [
     ...(gaveUp.some(({ code }) => code === 'fewer-lifts')
       ? [
-          `With ${listText(names)} in the week there is room for ${countText(sessions, 'session')} of exercises a week.`,
+          `With ${listText(names)} in the week there is room for ${sessions === 1 ? 'one session' : countText(sessions, 'session')} of exercises a week.`,
         ]
       : []),
     ...(springs
@@ -77,7 +75,7 @@ function chosenText({ id, chosenDays }: SportDays): string {
 }
 
 function clearText(days: number): string {
-  return days === 0 ? 'the night' : countText(days, 'clear day');
+  return days === 0 ? 'the night' : clearDaysText(days);
 }
 
 function daysText(days: readonly Weekday[]): string {

@@ -1,17 +1,18 @@
 /** Steps and what comes next, in a patient's words. */
 import type { ChangeKind } from '../../../dosing/dose.ts';
-import type { Amount, Changed, Rung } from '../../../dosing/rung.ts';
+import type { Amount, Changed, Prescribed, Rung } from '../../../dosing/rung.ts';
 import type { Protocol } from '../../../content/library.ts';
 import type { IsoDate } from '../../../units/date.ts';
+import { type Counted } from '../../../decisions/session/counted.ts';
+import { setKind } from '../../../decisions/session/counted.ts';
 import { countText, listText, numberText, secondsText, weekdayAndDay } from '../plain.ts';
 import type { GoOnPain } from '../../../decisions/screen/goOnPain.ts';
 
-const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
+const CHANGE_WORDS: Readonly<Record<Exclude<ChangeKind, 'sets'>, string>> = {
   range: 'a little further',
   load: 'a little heavier',
   repetitions: 'more repetitions',
   hold: 'longer holds',
-  sets: 'one more set',
   tempo: 'a new pace',
   days: 'more days',
   lever: 'a harder version',
@@ -19,27 +20,56 @@ const CHANGE_WORDS: Readonly<Record<ChangeKind, string>> = {
 
 type Eased = Changed['eased'][number];
 
+/** What a rung calls its exercises: the title of a slot, and what is counted in a set of a card. */
+export interface RungWords {
+  readonly titleOf: (slot: string) => string;
+  readonly countedOf: (card: string) => Counted;
+}
+
 /** What is new on a rung, and what is less so that the step stays small. @example 'New: longer holds for Side push. Side push then has 3 holds instead of 4. All else stays.' */
-export function changeText(rung: Rung, titleOf: (slot: string) => string): string {
+export function changeText(rung: Rung, words: RungWords): string {
   if (rung.change === null) return '';
-  const what = listText(rung.changed.map(({ exercise }) => titleOf(exercise)));
   const less = rung.changed.flatMap(({ exercise, eased }) => {
-    const dose = rung.exercises.find((one) => one.exercise === exercise)?.dose;
-    const words = eased.flatMap((one) => easedText(one, dose?.holdSeconds !== null));
-    return words.length === 0 ? [] : [`${titleOf(exercise)} then has ${listText(words)}.`];
+    const at = rung.exercises.find((one) => one.exercise === exercise);
+    const texts = eased.flatMap((one) => easedText(one, at, words));
+    return texts.length === 0 ? [] : [`${words.titleOf(exercise)} then has ${listText(texts)}.`];
   });
-  return [`New: ${CHANGE_WORDS[rung.change]} for ${what}.`, ...less, 'All else stays.'].join(' ');
+  return [`New: ${newsText(rung, rung.change, words)}.`, ...less, 'All else stays.'].join(' ');
+}
+
+/** @example 'one more set for Hops, and one more stride for Strides' */
+function newsText({ changed, exercises }: Rung, change: ChangeKind, words: RungWords): string {
+  const whatOf = (slot: string) =>
+    change === 'sets'
+      ? `one more ${setWordOf(
+          exercises.find(({ exercise }) => exercise === slot),
+          words,
+        )}`
+      : CHANGE_WORDS[change];
+  const slots = changed.map(({ exercise }) => exercise);
+  return [...new Set(slots.map(whatOf))]
+    .map(
+      (what) =>
+        `${what} for ${listText(slots.filter((slot) => whatOf(slot) === what).map((slot) => words.titleOf(slot)))}`,
+    )
+    .join(', and ');
+}
+
+function setWordOf(at: Prescribed | undefined, { countedOf }: RungWords): string {
+  return at === undefined ? 'set' : setKind(at.dose, countedOf(at.card));
 }
 
 /** What was taken down, beside what it was; a harder version says for itself how far it goes. */
-function easedText({ change, from, to }: Eased, held: boolean): string[] {
+function easedText({ change, from, to }: Eased, at: Prescribed | undefined, words: RungWords): string[] {
   if (to === null) return [];
   const before = from === null ? '' : ` instead of ${amountText(from)}`;
   switch (change) {
     case 'sets':
-      return [`${countText(Number(to), held ? 'hold' : 'set')}${before}`];
+      return [`${countText(Number(to), setWordOf(at, words))}${before}`];
     case 'repetitions':
-      return [`${countText(Number(to), 'repetition')}${before}`];
+      return [
+        `${countText(Number(to), at === undefined ? 'repetition' : words.countedOf(at.card))}${before}`,
+      ];
     case 'hold':
       return [`holds of ${secondsText(Number(to))}${before}`];
     case 'load':

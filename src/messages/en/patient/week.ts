@@ -9,7 +9,16 @@ import type { GroupDay, WeekGroup } from '../../../scheduling/weekGroups.ts';
 import { type Part, type Section, paragraph, section, table } from '../../shapes.ts';
 import type { SessionLength } from '../../../decisions/terms/sessionLength.ts';
 import type { ShortSession } from '../../../decisions/session/shortSession.ts';
-import { capital, countText, dayText, listText, weekdayAndDay, weekdayText } from '../plain.ts';
+import {
+  capital,
+  clearDaysText,
+  countText,
+  dayText,
+  listText,
+  timesText,
+  weekdayAndDay,
+  weekdayText,
+} from '../plain.ts';
 import { type DayWords, dayLine } from './day.ts';
 import { setCountText } from './dose.ts';
 import { fittedTo } from './sessionLength.ts';
@@ -34,7 +43,7 @@ export function weekText(words: WeekWords): Section {
   const moved =
     gapDays <= 1
       ? 'The days may be moved. If a session is late, carry on from there the next day.'
-      : `The days may be moved, as long as you leave ${countText(gapDays - 1, 'clear day')} between two sessions.`;
+      : `The days may be moved, as long as you leave ${clearDaysText(gapDays - 1)} between two sessions.`;
   return section('week', 'Your week', [
     ...groups.map((group, index) => weekTable(group, groups[index - 1], words)),
     ...(amountsDiffer
@@ -103,10 +112,7 @@ export const NEXT_SESSION_HEADING = 'Your next session';
 
 /** `Tuesday 24 November. After it, leave one clear day.` */
 export function nextSessionText(on: IsoDate, clearDays: number): string {
-  const after =
-    clearDays === 0
-      ? ''
-      : ` After it, leave ${clearDays === 1 ? 'one clear day' : `${clearDays} clear days`}.`;
+  const after = clearDays === 0 ? '' : ` After it, leave ${clearDaysText(clearDays)}.`;
   return `${weekdayAndDay(on)}.${after}`;
 }
 
@@ -136,12 +142,12 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
   'hard-run': ({ kind, because }) =>
     `the ${String(kind).replaceAll('-', ' ')} run was dropped: ${DROPPED_WORDS[String(because)] ?? because}`,
   'left-out': ({ id, keptTimes, keptDays, leftTimes, leftDays }) =>
-    `${id} ${countText(Number(keptTimes), 'time')} a week instead of ${Number(keptTimes) + Number(leftTimes)}, for now${daysIn('kept', keptDays)}${daysIn('left out', leftDays)}`,
+    `${id} ${timesText(Number(keptTimes))}${Number(keptTimes) === 0 ? '' : ' a week'} instead of ${timesText(Number(keptTimes) + Number(leftTimes))}${Number(keptTimes) === 0 ? ' a week' : ''}, for now${daysIn('kept', keptDays)}${daysIn('left out', leftDays)}`,
   'plain-session': ({ slots, daysToSport, daysBetween }) =>
     `to leave room for sport, ${entriesOf(slots).length === 0 ? '' : `the session goes without ${listText(entriesOf(slots))}, and `}sport follows a session after ${countText(Number(daysToSport), 'day')}, as the recovery clock allows, where the stage has ${daysBetween} between sessions`,
   'easy-runs': ({ wished, planned }) => `${countText(Number(planned), 'easy run')} instead of ${wished}`,
   'shorter-longest': ({ day, share }) =>
-    `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}: every day there is for it lies beside a match, a hard class or the like`,
+    `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}, or to the other runs of the week where they are longer than that: every day there is for it lies beside a match, a hard class or the like`,
   'run-row': ({ row, most, runs }) =>
     `${row} run days in a row, where ${most} are the limit: the consult itself counts ${countText(Number(runs), 'run')} a week, and they find no other days`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
@@ -176,7 +182,7 @@ function gaveWayText(alike: readonly GivenUp[]): string {
   const [{ what, from, to }] = alike as readonly [GivenUp, ...GivenUp[]];
   const names = listText(alike.map(({ exercise }) => exercise));
   if (what === 'exercise') return `${names} ${alike.length === 1 ? 'was' : 'were'} left out`;
-  return `${names}: ${what === 'sets' ? countText(to, 'set') : `${countText(to, 'time')} a day`} instead of ${from}`;
+  return `${names}: ${what === 'sets' ? countText(to, 'set') : `${timesText(to)} a day`} instead of ${what === 'sets' ? from : timesText(from)}`;
 }
 
 /** Why sessions stand as far apart as they do, for the record. */

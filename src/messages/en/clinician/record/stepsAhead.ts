@@ -1,28 +1,31 @@
 /** The rest of the stage's ladder and the earliest dates, for the clinician. */
 import type { Decided } from '../../../../decisions/decide.ts';
+import { cardOf } from '../../../../decisions/person/person.ts';
 import { countText } from '../../plain.ts';
 import { paragraph, section, table, type Section } from '../../../shapes.ts';
 import { limitText, openEndRemark } from '../remarks.ts';
+import { countedAs } from '../../../../decisions/session/counted.ts';
 import { amountText, changeText } from '../../patient/steps.ts';
 
 // More than a dozen weeks ahead nobody reads row by row; the review comes long before.
 const MOST_ROWS = 12;
 
 /** What the stage asks before the next, its remaining steps, and no stage earlier than it can be. */
-export function stepsAhead({ course, session, step, outlook, bounds }: Decided): Section {
+export function stepsAhead({ person, course, session, step, outlook, bounds }: Decided): Section {
   const ahead = session.ladder.rungs.slice(step);
-  const rows = ahead
-    .slice(0, MOST_ROWS)
-    .map((rung) => [
-      String(rung.step),
-      changeText(rung, (slot) => slot),
-      rung.changed
-        .map(
-          ({ exercise, from, to, stoppedBy }) =>
-            `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (not more: ${limitText(stoppedBy)})`}`,
-        )
-        .join('; '),
-    ]);
+  const rows = ahead.slice(0, MOST_ROWS).map((rung) => [
+    String(rung.step),
+    changeText(rung, {
+      titleOf: (slot) => slot,
+      countedOf: (card) => countedAs(cardOf(person, card)),
+    }),
+    rung.changed
+      .map(
+        ({ exercise, from, to, stoppedBy }) =>
+          `${exercise}: ${amountText(from)} to ${amountText(to)}${stoppedBy === null ? '' : ` (not more: ${limitText(stoppedBy)})`}`,
+      )
+      .join('; '),
+  ]);
   const dates = outlook.dates.map(({ name, earliestOn, usuallyFrom, usuallyTo }) => [
     name === 'end' ? 'All stages done' : name,
     earliestOn,

@@ -10,8 +10,14 @@ const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const DIST = join(TOP, 'dist');
 // The mark of what dist/ was compiled from, written last.
 const MARK = '.compiled-from';
-const SOURCES = ['src', join('templates', 'styles')];
-const CONFIGS = ['tsconfig.json', 'tsconfig.build.json', 'package.json', join('scripts', 'bundle.mjs')];
+const SOURCES = ['src', 'templates'];
+const CONFIGS = [
+  'tsconfig.json',
+  'tsconfig.build.json',
+  'package.json',
+  'package-lock.json',
+  join('scripts', 'bundle.mjs'),
+];
 
 /** Whether dist/ is what the sources as they stand would give. Times of files say nothing after a checkout or a copy. */
 export function isCompiled() {
@@ -60,7 +66,7 @@ function swap(fresh) {
 function hashOfSources() {
   const sources = SOURCES.flatMap((folder) =>
     readdirSync(join(TOP, folder), { recursive: true })
-      .filter((file) => /\.(ts|json|css)$/.test(file))
+      .filter((file) => /\.(ts|js|json|css)$/.test(file))
       .map((file) => join(folder, file)),
   );
   const hash = createHash('sha256');

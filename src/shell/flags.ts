@@ -25,6 +25,8 @@ export interface Flags {
   readonly tensionCapBw: number | null;
   readonly demandCap: number | null;
   readonly port: number | null;
+  /** Whether files that look unchanged are read all the same. */
+  readonly verify: boolean;
 }
 
 /** The library folder where none is named. */
@@ -50,6 +52,7 @@ export function flagsOf(said: Said): Flags {
     tensionCapBw: number(said, 'tension-cap'),
     demandCap: number(said, 'demand-cap'),
     port: port(said),
+    verify: said.verify === true,
   };
 }
 

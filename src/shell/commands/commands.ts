@@ -30,7 +30,7 @@ export const COMMANDS = {
     words: '[alias...]',
     fewest: 0,
     most: Infinity,
-    options: [],
+    options: ['verify'],
     example: 'loadleaf build otter --out leaflets',
     run: async (flags, aliases, report) => (await import('./build.ts')).build(flags, aliases, report),
   },

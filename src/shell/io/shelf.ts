@@ -13,6 +13,16 @@ export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
 /** The folder of the shipped library. */
 export const SHIPPED = fileURLToPath(new URL('content/', TOP));
 
+const PAGE_FONTS = {
+  400: 'shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2',
+  700: 'shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2',
+} as const;
+
+const PAPER_FONTS = {
+  regular: 'shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf',
+  bold: 'shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf',
+} as const;
+
 export function version(): string {
   return (JSON.parse(read('package.json')) as { version: string }).version;
 }
@@ -34,9 +44,7 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
     },
     fonts: ([400, 700] as const).map((weight) => ({
       weight,
-      base64: bytes(`shared/fonts/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`).toString(
-        'base64',
-      ),
+      base64: bytes(PAGE_FONTS[weight]).toString('base64'),
     })),
     arrival: read('dist/scripts/arrival.js'),
     script: read('dist/scripts/leaflet.js'),
@@ -52,11 +60,19 @@ export function liveScripts(): LiveScripts {
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
-  const fonts = openFonts(
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
-  );
+  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold));
   return { fonts, tokens: tokens(), logo };
+}
+
+/** What decides about the bytes of an output: the mark of the compiled code, and what is shipped beside it. */
+export function programFiles(): Buffer[] {
+  return [
+    'dist/.compiled-from',
+    'package.json',
+    'shared/tokens.json',
+    ...Object.values(PAPER_FONTS),
+    ...Object.values(PAGE_FONTS),
+  ].map(bytes);
 }
 
 function tokens() {

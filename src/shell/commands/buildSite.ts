@@ -7,13 +7,12 @@ import { LOGO_FILE } from '../../outputs/html/public/frame.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Models } from '../../decisions/person/model.ts';
+import type { BuildAsk, Chosen, Haste } from './buildAsk.ts';
 import { libraryView } from '../../catalogue/libraryView.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { marked } from '../../outputs/text/mark.ts';
-import type { IsoDate } from '../../units/date.ts';
 import { EXIT } from '../exit.ts';
-import type { Flags } from '../flags.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
 import { readLedger, type Finished, type FinishedLibrary, type Ledger } from '../io/ledger.ts';
@@ -73,29 +72,6 @@ export interface Built {
   readonly setAside: readonly string[];
 }
 
-/** What was chosen for one person. */
-export interface Chosen extends Pick<Programme, 'alias' | 'revision' | 'step'> {
-  readonly stage: Pick<Programme['stage'], 'chosen'>;
-}
-
-/** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
-export interface Haste {
-  /** Pages of the library were written anew, and are on the disk. */
-  readonly libraryWritten: () => void;
-  /** Whether a file was saved since; the build then stops with 75, and the next one goes on from there. */
-  readonly isStale: () => boolean;
-}
-
-/** What is to be built. */
-export interface BuildAsk {
-  /** None for the whole site. */
-  readonly aliases: readonly string[];
-  /** The day that `issued.jsonl` is told. */
-  readonly on: IsoDate;
-  readonly flags: Flags;
-  readonly haste?: Haste;
-}
-
 /**
  * Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. What stands already by
  * the hash of all it comes from is kept.
@@ -114,8 +90,15 @@ export async function buildSite(
     return await (library !== null && readsNothing(work) ? keepAll(work, library) : buildRest(work));
   } catch (error) {
     if (!(error instanceof NotAsLeft)) throw error;
-    return buildSite(folders, ask, new Set([...distrusted, ...error.whose]));
+    const again = await buildSite(folders, ask, new Set([...distrusted, ...error.whose]));
+    return withSetAside(again, error.setAside);
   }
+}
+
+/** Also those whose sets were put aside before the build began anew. */
+function withSetAside(built: Built, before: readonly string[]): Built {
+  const setAside = [...new Set([...before, ...built.setAside])].sort();
+  return { ...built, setAside, outcome: built.outcome === null ? null : { ...built.outcome, setAside } };
 }
 
 interface Work {
@@ -138,7 +121,7 @@ function readsNothing({ ask, sources, reuse: { finished, leftOut } }: Work): boo
   );
 }
 
-/** Everything was made from what lies there now. */
+/** Everything asked for was made from what lies there now; what has no consult any more goes all the same. */
 async function keepAll(
   { folders, ask, sources, ledger, reuse }: Work,
   library: FinishedLibrary,
@@ -151,6 +134,7 @@ async function keepAll(
     openPrivate(folders.out);
     const kept = keepFinished(site, folders.out, reuse, ask);
     site.write(NOTICE_FILE);
+    if (ask.aliases.length === 0) withdrawGone(site, [...reuse.finished.keys()]);
     const outcome = site.finish(othersThan(ask.aliases));
     writeNext(folders.out, ledger, {
       library: kept.library,
@@ -297,7 +281,12 @@ async function writeAll(
   }
   const kept = keepFinished(site, folders.out, reuse, ask);
   site.write(NOTICE_FILE);
-  if (isWhole) withdrawGone(site, workspace, reuse.finished);
+  if (isWhole)
+    withdrawGone(site, [
+      ...reuse.finished.keys(),
+      ...workspace.current.map(({ alias }) => alias),
+      ...workspace.stopped,
+    ]);
   const outcome = site.finish(othersThan(aliases));
   const others = isWhole ? {} : without(ledger.people, [...withdrawn, ...failed, ...outcome.setAside]);
   writeNext(folders.out, ledger, {

@@ -17,15 +17,18 @@ import type { Reuse } from '../io/reuse.ts';
 import type { OutFile, Site } from '../io/site.ts';
 import { settled, type Sources } from '../io/sources.ts';
 import type { Workspace } from '../io/workspace.ts';
-import type { BuildAsk, Chosen } from './buildSite.ts';
+import type { BuildAsk, Chosen } from './buildAsk.ts';
 
 /** Files do not stand as they were left: of these persons, and of the library where one is ''. They are to be made again. */
 export class NotAsLeft extends Error {
   readonly whose: readonly string[];
+  /** Aliases whose sets this build had put aside before it saw it. */
+  readonly setAside: readonly string[];
 
-  constructor(whose: readonly string[]) {
+  constructor(whose: readonly string[], setAside: readonly string[]) {
     super('files of the site were changed since they were written');
     this.whose = whose;
+    this.setAside = setAside;
   }
 }
 
@@ -52,7 +55,7 @@ export function keepFinished(
     if (now !== null && site.keep(setIn(now))) people[alias] = now;
     else lost.push(alias);
   }
-  if (lost.length > 0) throw new NotAsLeft(lost);
+  if (lost.length > 0) throw new NotAsLeft(lost, site.setAside());
   return { library: shelf, people };
 }
 

@@ -4,10 +4,14 @@ import { lstatSync } from 'node:fs';
 /** Size in bytes, times of content and of the entry in milliseconds, number of the inode. */
 export type FileState = readonly [size: number, mtimeMs: number, ctimeMs: number, inode: number];
 
-/** Of what stands at a place, a link itself; null for nothing. */
+/** Of what stands at a place, a link itself; null for nothing, and where nobody may look. */
 export function stateOf(place: string): FileState | null {
-  const found = lstatSync(place, { throwIfNoEntry: false });
-  return found === undefined ? null : [found.size, found.mtimeMs, found.ctimeMs, found.ino];
+  try {
+    const found = lstatSync(place, { throwIfNoEntry: false });
+    return found === undefined ? null : [found.size, found.mtimeMs, found.ctimeMs, found.ino];
+  } catch {
+    return null;
+  }
 }
 
 export function isSameState(before: FileState | null, now: FileState | null): boolean {

@@ -12,7 +12,7 @@ import { hashOf, ISSUED } from './issued.ts';
 import type { StageName } from '../../decisions/terms/stageName.ts';
 import type { Written } from './manifest.ts';
 import { personFolder } from './swap.ts';
-import type { Workspace } from './workspace.ts';
+import type { Counts } from './counted.ts';
 
 const NAME = 'made-from.json';
 
@@ -37,7 +37,7 @@ export interface Finished {
 /** The library's part of the site. */
 export interface FinishedLibrary {
   readonly key: string;
-  readonly counts: Workspace['counts'];
+  readonly counts: Counts;
   readonly files: readonly Kept[];
 }
 

@@ -1,6 +1,7 @@
 /** What of a site stands already, by the hash of what it was made from: those persons' files are neither read nor made again. */
 import { nameOf } from '../../content/fileName.ts';
 import type { Flags } from '../flags.ts';
+import { isFolder } from './disk.ts';
 import { engineHash } from './engine.ts';
 import { keyOf, type Finished, type FinishedLibrary, type Ledger, type ReadConsult } from './ledger.ts';
 import { peopleWith } from './people.ts';
@@ -53,7 +54,7 @@ export function reuseOf(out: string, sources: Sources, ledger: Ledger, ask: Ask)
   const isFinished = (alias: string) =>
     !distrusted.has(alias) && finishedIn(ledger, alias)?.key === keys.get(alias);
   // Of somebody who has no folder here there is nothing to take out of force.
-  const here = new Set(peopleWith(out));
+  const here = new Set(isFolder(out) ? peopleWith(out) : []);
   const isLeftOut = (alias: string) => isFinished(alias) || !(isAsked(alias) || here.has(alias));
   return {
     libraryKey,

@@ -66,6 +66,8 @@ export interface Site {
   keep(files: readonly Written[]): boolean;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
   withdraw(alias: string, reason: Reason): void;
+  /** Aliases whose set was put aside since the site was opened. */
+  setAside(): readonly string[];
   /** Persons who have a folder here, be it under its name or taken away. */
   people(): readonly string[];
   /** Removes what this build did not write, but for `kept`, and writes the manifest. Without `kept` it was the whole site. */
@@ -203,7 +205,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     };
   };
 
-  return { write, issue, keep, withdraw, people: () => peopleWith(out), finish };
+  return { write, issue, keep, withdraw, people: () => peopleWith(out), setAside: () => setAside, finish };
 }
 
 type Ours = Map<string, Set<string>>;

@@ -10,6 +10,7 @@ import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
 import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
+import type { Counts } from './counted.ts';
 import type { Folders } from './folders.ts';
 import { shippedNames } from './layers.ts';
 import { isStill, lookAt, type Sources } from './sources.ts';
@@ -41,12 +42,7 @@ export interface Workspace {
   /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
-  readonly counts: {
-    readonly exercises: number;
-    readonly advice: number;
-    readonly protocols: number;
-    readonly consults: number;
-  };
+  readonly counts: Counts;
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
   /** The names of those that belong to the shipped library below a clinic's own folder. */

@@ -17,6 +17,7 @@ const CONFIGS = [
   'package.json',
   'package-lock.json',
   join('scripts', 'bundle.mjs'),
+  join('scripts', 'program.mjs'),
 ];
 
 /** Whether dist/ is what the sources as they stand would give. Times of files say nothing after a checkout or a copy. */
@@ -36,6 +37,7 @@ export async function compile() {
     await bundle(fresh);
     writeFileSync(join(fresh, MARK), hash);
     swap(fresh);
+    await keepMade();
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
@@ -54,6 +56,14 @@ async function bundle(outDir) {
   for (const name of Object.keys(SCRIPTS))
     writeFileSync(join(outDir, 'scripts', `${name}.js`), bundledScript(name));
   for (const name of SHEETS) writeFileSync(join(outDir, 'styles', `${name}.css`), bundledSheet(name));
+  const { bundleProgram } = await import('./program.mjs');
+  bundleProgram(outDir);
+}
+
+// Only once it lies in its place: the engine looks at the name of a file too.
+async function keepMade() {
+  const { keepMade: keep } = await import('./program.mjs');
+  keep();
 }
 
 function swap(fresh) {

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { adviceCard } from './advice.ts';
 import { clinicOf } from './clinic.ts';
 import { exerciseCard } from './exercise.ts';
-import { checkFolders, isHidden } from './fileName.ts';
+import { checkFolders, idOf, isHidden } from './fileName.ts';
 import { isPicture } from './fileSize.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
@@ -111,6 +111,21 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
           version: versionOf(own.filter((file) => !pictures.includes(file))),
         };
   return { library, shelves, known, problems, placeOf, counts, files };
+}
+
+/** What a library without a Problem is read again from, beside its files: plain data. */
+export type KeptLibrary = Pick<LibraryReading, 'counts'> & { readonly library: Library };
+
+/** The reading of before; `files`: the same files, in the same order. */
+export function readingAgain({ library, counts }: KeptLibrary, files: readonly SourceFile[]): LibraryReading {
+  const placeOf = placesIn((kind, id) => {
+    if (kind === 'clinic') return clinicFile(files);
+    const before = `${FOLDERS[kind]}/`;
+    const isIt = ({ file }: SourceFile) =>
+      file.startsWith(before) && !isCardPicture(file) && idOf(file) === id;
+    return files.find(isIt) ?? null;
+  });
+  return { library, shelves: library, known: library, problems: [], placeOf, counts, files };
 }
 
 function isCardPicture(file: string): boolean {

@@ -27,6 +27,7 @@ import {
   writeNext,
 } from './kept.ts';
 import { libraryFaults } from './libraryFaults.ts';
+import { libraryReading } from '../io/libraryReading.ts';
 import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
 import { logoOf } from '../io/logo.ts';
@@ -156,7 +157,12 @@ async function keepAll(
 async function buildRest(work: Work): Promise<Built> {
   const { folders, ask, sources, ledger, reuse } = work;
   const { aliases } = ask;
-  const workspace = readWorkspace(folders, sources, reuse.leftOut);
+  const workspace = readWorkspace(
+    folders,
+    sources,
+    reuse.leftOut,
+    libraryReading(folders.out, sources, reuse.libraryKey),
+  );
   const { library, libraryProblems } = workspace;
   const manner = mannerOf(ask);
   const nothing = async (problems: readonly Problem[]) => {

@@ -1,9 +1,12 @@
 /** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, starters, version. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
 import type { LiveScripts } from '../server/server.ts';
+
+type WordsOfFaces = Readonly<Record<'regular' | 'bold', ShapedWords>>;
 
 // dist/shell/ and src/shell/ lie equally deep, so the same way leads to the top from both.
 const TOP = new URL('../../../', import.meta.url);
@@ -60,8 +63,20 @@ export function liveScripts(): LiveScripts {
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
-  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold));
+  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold), shippedWords());
   return { fonts, tokens: tokens(), logo };
+}
+
+/** What `scripts/program.mjs` kept when it built the demo; null before. */
+export function shippedLibrary(): Buffer | null {
+  const place = new URL('dist/program/library.bin', TOP);
+  return existsSync(place) ? readFileSync(place) : null;
+}
+
+/** The words of the shipped library and demo as they were shaped when the program was made; undefined before. */
+function shippedWords() {
+  const place = new URL('dist/program/words.json', TOP);
+  return existsSync(place) ? (JSON.parse(readFileSync(place, 'utf8')) as WordsOfFaces) : undefined;
 }
 
 /** What decides about the bytes of an output: the mark of the compiled code, and what is shipped beside it. */

@@ -4,7 +4,7 @@ import type { Consult, Known, Library, Shelves } from '../../content/library.ts'
 import { problemOf, type PlaceOf } from '../../content/place.ts';
 import { sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
-import { readLibrary } from '../../content/readLibrary.ts';
+import { readLibrary, type LibraryReading } from '../../content/readLibrary.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
@@ -58,12 +58,12 @@ export function readWorkspace(
   folders: Pick<Folders, 'content' | 'consults'>,
   sources: Sources = lookAt(folders),
   leftOut: ReadonlySet<string> = new Set(),
+  reading: LibraryReading = readLibrary(...sources.layers.folders),
 ): Workspace {
   const { layers } = sources;
   const consults = sources.consults
     .filter(({ file }) => !leftOut.has(file))
     .flatMap((look) => look.read() ?? []);
-  const reading = readLibrary(...layers.folders);
   const own = readConsults(consults, reading.known);
   const names = shippedNames(layers, reading.files, folders.content);
   const named = <T extends { readonly file: string }>(one: T): T => {

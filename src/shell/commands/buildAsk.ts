@@ -2,6 +2,7 @@
 import type { Programme } from '../../programme/programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
+import type { Meanwhile } from '../server/rebuilder.ts';
 
 /** What was chosen for one person. */
 export interface Chosen extends Pick<Programme, 'alias' | 'revision' | 'step'> {
@@ -9,11 +10,9 @@ export interface Chosen extends Pick<Programme, 'alias' | 'revision' | 'step'> {
 }
 
 /** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
-export interface Haste {
+export interface Haste extends Meanwhile {
   /** Pages of the library were written anew, and are on the disk. */
   readonly libraryWritten: () => void;
-  /** Whether a file was saved since; the build then stops with 75, and the next one goes on from there. */
-  readonly isStale: () => boolean;
 }
 
 /** What is to be built. */

@@ -27,6 +27,7 @@ import {
   writeNext,
 } from './kept.ts';
 import { libraryFaults } from './libraryFaults.ts';
+import { hashOf } from '../io/issued.ts';
 import { libraryReading } from '../io/libraryReading.ts';
 import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
@@ -58,6 +59,15 @@ const NOTICE_FILE: OutFile = {
 /** Bodies already asked about, for a server that builds again and again. */
 const models: Models = new Map();
 
+/** What dresses the outputs, for the same server, by the clinic's logo; with it the words it has measured. */
+let dress: { readonly logo: string; readonly paper: PaperAssets; readonly pages: PageAssets } | null = null;
+
+async function dressFor(png: Uint8Array | null): Promise<NonNullable<typeof dress>> {
+  const logo = png === null ? '' : hashOf(png);
+  if (dress?.logo !== logo) dress = { logo, paper: await paperShelf(png), pages: await pageShelf(png) };
+  return dress;
+}
+
 export interface Built {
   readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked'>;
   readonly programmes: readonly Chosen[];
@@ -86,6 +96,7 @@ export async function buildSite(
   const ledger = readLedger(folders.out);
   const reuse = reuseOf(folders.out, sources, ledger, { ...ask, distrusted });
   const work = { folders, ask, sources, ledger, reuse };
+  if (Object.keys(ledger.people).some((alias) => !reuse.keys.has(alias))) await untilSettled(ask);
   try {
     const { library } = reuse;
     return await (library !== null && readsNothing(work) ? keepAll(work, library) : buildRest(work));
@@ -164,6 +175,7 @@ async function buildRest(work: Work): Promise<Built> {
     libraryReading(folders.out, sources, reuse.libraryKey),
   );
   const { library, libraryProblems } = workspace;
+  if (library === null || workspace.stopped.length + workspace.blocked.length > 0) await untilSettled(ask);
   const manner = mannerOf(ask);
   const nothing = async (problems: readonly Problem[]) => {
     const built = await nothingBuilt(folders.out, workspace, aliases, problems, manner);
@@ -173,7 +185,7 @@ async function buildRest(work: Work): Promise<Built> {
   if (library === null) return nothing(libraryProblems);
   const logo = await logoOf(library.clinic, folders.content);
   const png = 'png' in logo ? logo.png : null;
-  const paper = await paperShelf(png);
+  const { paper, pages } = await dressFor(png);
   // A library whose pages stand had no fault when they were made.
   const photos = reuse.library === null ? await photosOf(library, workspace) : NO_PHOTOS;
   const faults =
@@ -190,7 +202,7 @@ async function buildRest(work: Work): Promise<Built> {
   });
   const shop = {
     workshop: { library, models, loadleaf: manner.loadleaf },
-    pages: await pageShelf(png),
+    pages,
     paper,
     photos,
   };
@@ -384,6 +396,12 @@ function checkAliases(
       `${draft.file} is a draft, which is never built; finish it, and take draft: yes out`,
     );
   throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
+}
+
+// Half a file is no reason to take a leaflet out of force, nor is one that is away while it is saved.
+async function untilSettled({ haste }: BuildAsk): Promise<void> {
+  await haste?.settled();
+  await makeWay(haste ?? null);
 }
 
 /** Waits for what has happened meanwhile to be noticed, and stops where it makes this build an old one. */

@@ -8,7 +8,7 @@ import type { Flags } from '../flags.ts';
 import { contains, isFolder } from '../io/disk.ts';
 import { foldersOf, type Folders } from '../io/folders.ts';
 import { liveChannel, type Live } from '../server/live.ts';
-import { rebuilder } from '../server/rebuilder.ts';
+import { rebuilder, type Meanwhile } from '../server/rebuilder.ts';
 import type { Report } from '../report.ts';
 import { siteServer } from '../server/server.ts';
 import { liveScripts } from '../io/shelf.ts';
@@ -23,7 +23,7 @@ const PATH_BYTES = 16;
 export async function serve(flags: Flags, report: Report): Promise<number> {
   const folders = foldersOf(flags);
   const live = liveChannel();
-  const haste = { libraryWritten: () => undefined, isStale: () => false };
+  const haste = { libraryWritten: () => undefined, isStale: () => false, settled: async () => undefined };
   const built = await buildSite(folders, { aliases: [], on: onDay(flags), flags, haste });
   await tellOf(built, folders.out, report);
   await tellPages(built, live);
@@ -32,7 +32,7 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   const server = siteServer(folders.out, live, liveScripts(), way);
   const port = await listening(server, flags.port ?? 0);
   sayAddresses(`http://127.0.0.1:${port}${way}`, built, folders.out, report);
-  const again = rebuilder((isStale) => buildAgain(folders, flags, isStale, live, report), report);
+  const again = rebuilder((meanwhile) => buildAgain(folders, flags, meanwhile, live, report), report);
   const watchers = watched(folders).map((folder) => watching(folder, again.wake, report));
   await stopAsked();
   again.stop();
@@ -45,12 +45,12 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
 async function buildAgain(
   folders: Folders,
   flags: Flags,
-  isStale: () => boolean,
+  meanwhile: Meanwhile,
   live: Live,
   report: Report,
 ): Promise<void> {
   try {
-    const haste = { libraryWritten: () => live.rebuilt('public'), isStale };
+    const haste = { libraryWritten: () => live.rebuilt('public'), ...meanwhile };
     const built = await buildSite(folders, { aliases: [], on: onDay(flags), flags, haste });
     const { outcome, workspace, problems, failed } = built;
     await report.problems(problems, workspace.files);

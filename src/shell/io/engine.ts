@@ -2,8 +2,14 @@
 import { createHash } from 'node:crypto';
 import { programFiles } from './shelf.ts';
 
-/** SHA-256 over our code, what dresses the outputs, and the parts of Node that decide about bytes. */
+let known: string | null = null;
+
+/** SHA-256 over our code, what dresses the outputs, and the parts of Node that decide about bytes: as this process began. */
 export function engineHash(): string {
+  return (known ??= hashNow());
+}
+
+function hashNow(): string {
   const hash = createHash('sha256');
   const { node, v8, zlib, icu, unicode } = process.versions;
   hash.update(JSON.stringify([node, v8, zlib, icu, unicode, process.platform, process.arch]));

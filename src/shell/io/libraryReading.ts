@@ -18,21 +18,32 @@ interface KeptReading extends KeptLibrary {
   readonly order: readonly number[];
 }
 
+/** The last one, for a server that builds again and again. */
+let last: KeptReading | null = null;
+
 /** `key`: of the library's files and of the program that reads them. What has no Problem is kept for the next build. */
 export function libraryReading(out: string, { layers }: Sources, key: string): LibraryReading {
   const files = layers.folders.flat();
-  const kept = keptReading(recalled(out, LIBRARY_FILE), key) ?? keptReading(shippedLibrary(), key);
-  if (kept !== null)
+  const kept = keptFor(out, key);
+  if (kept !== null) {
+    last = kept;
     return readingAgain(
       kept,
       kept.order.flatMap((at) => files[at] ?? []),
     );
+  }
   const reading = readLibrary(...layers.folders);
   const { library, problems, counts } = reading;
   if (library === null || problems.length > 0) return reading;
   const order = reading.files.map((file) => files.indexOf(file));
-  keep(out, LIBRARY_FILE, serialize({ key, library, counts, order } satisfies KeptReading));
+  last = { key, library, counts, order };
+  keep(out, LIBRARY_FILE, serialize(last));
   return reading;
+}
+
+function keptFor(out: string, key: string): KeptReading | null {
+  if (last?.key === key) return last;
+  return keptReading(recalled(out, LIBRARY_FILE), key) ?? keptReading(shippedLibrary(), key);
 }
 
 function keptReading(bytes: Uint8Array | null, key: string): KeptReading | null {

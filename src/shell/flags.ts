@@ -25,6 +25,8 @@ export interface Flags {
   readonly tensionCapBw: number | null;
   readonly demandCap: number | null;
   readonly port: number | null;
+  /** Of so many parts the persons of one, from 1; null for everybody. */
+  readonly part: { readonly part: number; readonly of: number } | null;
   /** Whether files that look unchanged are read all the same. */
   readonly verify: boolean;
 }
@@ -52,6 +54,7 @@ export function flagsOf(said: Said): Flags {
     tensionCapBw: number(said, 'tension-cap'),
     demandCap: number(said, 'demand-cap'),
     port: port(said),
+    part: part(said),
     verify: said.verify === true,
   };
 }
@@ -76,6 +79,14 @@ function number(said: Said, name: OptionName): number | null {
   if (!/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text))
     throw new Stop(EXIT.usage, `--${name} ${text}: must be a number, such as 1.75`);
   return Number(text);
+}
+
+function part({ part: text }: Said): Flags['part'] {
+  if (typeof text !== 'string') return null;
+  const [part = 0, of = 0] = /^[1-9]\d{0,3}\/[1-9]\d{0,3}$/.test(text) ? text.split('/').map(Number) : [];
+  if (part < 1 || part > of)
+    throw new Stop(EXIT.usage, `--part ${text}: must be one of so many parts, such as 3/8`);
+  return { part, of };
 }
 
 function port(said: Said): number | null {

@@ -23,6 +23,7 @@ export const OPTIONS = {
   'compression-cap': { takes: 'bw', says: 'squeeze at most, in body weights' },
   'tension-cap': { takes: 'bw', says: 'pull at most, in body weights' },
   'demand-cap': { takes: 'share', says: 'share of strength at most' },
+  part: { takes: 'k/n', says: 'only the k-th of n parts of the persons, to be joined' },
   verify: { takes: null, says: 'read unchanged files too, not their size and times alone' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;

@@ -42,7 +42,7 @@ import { pageShelf, paperShelf, version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
-import { isStill, lookAt, type Sources } from '../io/sources.ts';
+import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
 const NO_PHOTOS: PhotoWork = { photos: new Map(), files: [], refusals: [] };
@@ -92,10 +92,11 @@ export async function buildSite(
   ask: BuildAsk,
   distrusted: ReadonlySet<string> = new Set(),
 ): Promise<Built> {
-  const sources = lookAt(folders);
+  const looked = lookAt(folders);
   const ledger = readLedger(folders.out);
+  const sources = ofPart(looked, ask.flags.part, ledger);
   const reuse = reuseOf(folders.out, sources, ledger, { ...ask, distrusted });
-  const work = { folders, ask, sources, ledger, reuse };
+  const work = { folders, ask, looked, sources, ledger, reuse };
   if (Object.keys(ledger.people).some((alias) => !reuse.keys.has(alias))) await untilSettled(ask);
   try {
     const { library } = reuse;
@@ -116,6 +117,9 @@ function withSetAside(built: Built, before: readonly string[]): Built {
 interface Work {
   readonly folders: Folders;
   readonly ask: BuildAsk;
+  /** All that lies there. */
+  readonly looked: Sources;
+  /** What is to be built of it. */
   readonly sources: Sources;
   readonly ledger: Ledger;
   readonly reuse: Reuse;
@@ -135,13 +139,13 @@ function readsNothing({ ask, sources, reuse: { finished, leftOut } }: Work): boo
 
 /** Everything asked for was made from what lies there now; what has no consult any more goes all the same. */
 async function keepAll(
-  { folders, ask, sources, ledger, reuse }: Work,
+  { folders, ask, looked, sources, ledger, reuse }: Work,
   library: FinishedLibrary,
 ): Promise<Built> {
   const counts = { ...library.counts, consults: reuse.reads.size };
   if (counts.consults > 0) checkPrivatePlace(folders);
   return locked(folders.out, async (hold) => {
-    stopUnlessStill(sources, folders);
+    stopUnlessStill(looked, folders);
     const site = openSite(folders.out, { ...mannerOf(ask), hold });
     openPrivate(folders.out);
     const kept = keepFinished(site, folders.out, reuse, ask);
@@ -166,7 +170,7 @@ async function keepAll(
 }
 
 async function buildRest(work: Work): Promise<Built> {
-  const { folders, ask, sources, ledger, reuse } = work;
+  const { folders, ask, looked, sources, ledger, reuse } = work;
   const { aliases } = ask;
   const workspace = readWorkspace(
     folders,
@@ -209,7 +213,7 @@ async function buildRest(work: Work): Promise<Built> {
   const toGo = toWithdraw(aliases, workspace);
   return orTakenAway(folders.out, toGo, () =>
     locked(folders.out, async (hold) => {
-      stopUnlessStill(sources, folders);
+      stopUnlessStill(looked, folders);
       const site = openSite(folders.out, { ...manner, hold });
       // Before anything can go wrong: what must not be followed goes first.
       withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);

@@ -40,6 +40,7 @@ const BESIDE_BYTES: readonly (keyof Flags)[] = [
   'quiet',
   'color',
   'port',
+  'part',
   'verify',
 ];
 

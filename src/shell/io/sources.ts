@@ -1,8 +1,10 @@
 /** The files of a clinic's folders as they lie there: the library read, the consults only looked at. */
 import { createHash } from 'node:crypto';
 import { FOLDERS } from '../../content/kind.ts';
+import { ID_PATTERN } from '../../content/schema/words.ts';
 import { aliasOf } from '../../content/readConsults.ts';
 import type { SourceFile } from '../../content/source.ts';
+import type { Flags } from '../flags.ts';
 import { isFolder } from './disk.ts';
 import { isSameState, isSettled } from './fileState.ts';
 import { lookIn, type Look } from './folder.ts';
@@ -95,8 +97,32 @@ export function readConsult(look: Look, { consults }: Ledger, isVerified: boolea
   if (before !== undefined && !isVerified && isSameState(before.state, look.state)) return before;
   const file = look.read();
   const sha256 = file === null ? 'gone' : sourceHash(file);
-  const alias = before?.sha256 === sha256 ? before.alias : file === null ? '' : aliasOf(file);
+  const alias = before?.sha256 === sha256 ? before.alias : file === null ? '' : quickAlias(file);
   return { alias, sha256, state: look.state };
+}
+
+/** The same without the consults of persons of other parts; each person is of one, whoever else there is. */
+export function ofPart(sources: Sources, part: Flags['part'], ledger: Ledger): Sources {
+  if (part === null) return sources;
+  const isOfPart = (look: Look) =>
+    !isConsult(look) || partOf(readConsult(look, ledger, false).alias, part.of) === part.part;
+  return { ...sources, consults: sources.consults.filter(isOfPart) };
+}
+
+/** From 1: by the first 32 bits of the SHA-256 of the alias. */
+export function partOf(alias: string, of: number): number {
+  return (Number.parseInt(hashOf(alias).slice(0, 8), 16) % of) + 1;
+}
+
+/** As `aliasOf`, without reading the keys where name and head say it in so many words. */
+function quickAlias(file: SourceFile): string {
+  const [, name = ''] = /([^/]+)-r\d+\.md$/.exec(file.file) ?? [];
+  const text = new TextDecoder().decode(file.bytes);
+  const head = text.slice(0, text.indexOf('\n---', 3));
+  const said = [...head.matchAll(/^["']?alias\b.*$/gm)].map(([line]) => line.trimEnd());
+  return name !== '' && said.length === 1 && said[0] === `alias: ${name}` && ID_PATTERN.test(name)
+    ? name
+    : aliasOf(file);
 }
 
 function sourceHash({ bytes, link, unreadBytes, closed }: SourceFile): string {

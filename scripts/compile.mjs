@@ -10,8 +10,15 @@ const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const DIST = join(TOP, 'dist');
 // The mark of what dist/ was compiled from, written last.
 const MARK = '.compiled-from';
-const SOURCES = ['src', join('templates', 'styles')];
-const CONFIGS = ['tsconfig.json', 'tsconfig.build.json', 'package.json', join('scripts', 'bundle.mjs')];
+const SOURCES = ['src', 'templates'];
+const CONFIGS = [
+  'tsconfig.json',
+  'tsconfig.build.json',
+  'package.json',
+  'package-lock.json',
+  join('scripts', 'bundle.mjs'),
+  join('scripts', 'program.mjs'),
+];
 
 /** Whether dist/ is what the sources as they stand would give. Times of files say nothing after a checkout or a copy. */
 export function isCompiled() {
@@ -30,6 +37,7 @@ export async function compile() {
     await bundle(fresh);
     writeFileSync(join(fresh, MARK), hash);
     swap(fresh);
+    await keepMade();
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
@@ -48,6 +56,14 @@ async function bundle(outDir) {
   for (const name of Object.keys(SCRIPTS))
     writeFileSync(join(outDir, 'scripts', `${name}.js`), bundledScript(name));
   for (const name of SHEETS) writeFileSync(join(outDir, 'styles', `${name}.css`), bundledSheet(name));
+  const { bundleProgram } = await import('./program.mjs');
+  bundleProgram(outDir);
+}
+
+// Only once it lies in its place: the engine looks at the name of a file too.
+async function keepMade() {
+  const { keepMade: keep } = await import('./program.mjs');
+  keep();
 }
 
 function swap(fresh) {
@@ -60,7 +76,7 @@ function swap(fresh) {
 function hashOfSources() {
   const sources = SOURCES.flatMap((folder) =>
     readdirSync(join(TOP, folder), { recursive: true })
-      .filter((file) => /\.(ts|json|css)$/.test(file))
+      .filter((file) => /\.(ts|js|json|css)$/.test(file))
       .map((file) => join(folder, file)),
   );
   const hash = createHash('sha256');

@@ -2,7 +2,7 @@
 import { consultId, consultOf } from './consult.ts';
 import { consultReferences } from './consultReferences.ts';
 import { isHidden, nameOf } from './fileName.ts';
-import type { FrontMatter } from './frontMatter.ts';
+import { splitFile, type FrontMatter } from './frontMatter.ts';
 import { isDraft, type Draft } from './draft.ts';
 import { FOLDERS } from './kind.ts';
 import type { Consult, Known } from './library.ts';
@@ -15,7 +15,7 @@ import { readFile } from './readFile.ts';
 import { readScreen, screenPart, type Said, type ScreenPart } from './readScreen.ts';
 import { consultSchema, type ConsultFrontMatter } from './schema/consult.ts';
 import { ID_PATTERN } from './schema/words.ts';
-import type { SourceFile } from './source.ts';
+import { decode, type SourceFile } from './source.ts';
 import { topOf } from './sourceText.ts';
 
 export interface ConsultsReading {
@@ -143,6 +143,12 @@ function lastBefore({ alias, revision }: Sheet, sheets: readonly Sheet[]): Sheet
         one.alias === alias && !one.isDraft && one.keys !== null && one.keys.revision < (revision ?? 0),
     )
     .toSorted((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
+}
+
+/** Whose a consult file is, right or wrong, as `readConsults` would say. */
+export function aliasOf(file: SourceFile): string {
+  const { source } = decode(file);
+  return whose(file.file, source === null ? null : splitFile(source).front).alias;
 }
 
 // Of a broken file the keys still say whose it is, where they can be read; else the name must do.

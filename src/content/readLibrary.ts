@@ -6,7 +6,7 @@ import { readDress } from './dress.ts';
 import { exerciseCard } from './exercise.ts';
 import type { Extending } from './extending/extension.ts';
 import { readProtocols } from './extending/readProtocols.ts';
-import { checkFolders, isHidden } from './fileName.ts';
+import { checkFolders, isHidden, idOf } from './fileName.ts';
 import { isPicture } from './fileSize.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
@@ -138,6 +138,24 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
 
 function byPlace(a: OwnPage, b: OwnPage): number {
   return a.order - b.order || (a.title < b.title ? -1 : 1);
+}
+
+/** What a library without a Problem is read again from, beside its files: plain data. */
+export type KeptLibrary = Pick<LibraryReading, 'counts' | 'extending'> & { readonly library: Library };
+
+/** The reading of before; `files`: the same files, in the same order. */
+export function readingAgain(
+  { library, counts, extending }: KeptLibrary,
+  files: readonly SourceFile[],
+): LibraryReading {
+  const placeOf = placesIn((kind, id) => {
+    if (kind === 'clinic') return clinicFile(files);
+    const before = `${FOLDERS[kind]}/`;
+    const isIt = ({ file }: SourceFile) =>
+      file.startsWith(before) && !isCardPicture(file) && idOf(file) === id;
+    return files.find(isIt) ?? null;
+  });
+  return { library, shelves: library, known: library, problems: [], placeOf, counts, files, extending };
 }
 
 function isCardPicture(file: string): boolean {

@@ -27,6 +27,10 @@ export interface Flags {
   /** Null: held against nothing. */
   readonly against: string | null;
   readonly port: number | null;
+  /** Of so many parts the persons of one, from 1; null for everybody. */
+  readonly part: { readonly part: number; readonly of: number } | null;
+  /** Whether files that look unchanged are read all the same. */
+  readonly verify: boolean;
 }
 
 /** The library folder where none is named. */
@@ -53,6 +57,8 @@ export function flagsOf(said: Said): Flags {
     demandCap: number(said, 'demand-cap'),
     against: folder(said, 'against'),
     port: port(said),
+    part: part(said),
+    verify: said.verify === true,
   };
 }
 
@@ -76,6 +82,14 @@ function number(said: Said, name: OptionName): number | null {
   if (!/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text))
     throw new Stop(EXIT.usage, `--${name} ${text}: must be a number, such as 1.75`);
   return Number(text);
+}
+
+function part({ part: text }: Said): Flags['part'] {
+  if (typeof text !== 'string') return null;
+  const [part = 0, of = 0] = /^[1-9]\d{0,3}\/[1-9]\d{0,3}$/.test(text) ? text.split('/').map(Number) : [];
+  if (part < 1 || part > of)
+    throw new Stop(EXIT.usage, `--part ${text}: must be one of so many parts, such as 3/8`);
+  return { part, of };
 }
 
 function port(said: Said): number | null {

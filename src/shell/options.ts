@@ -24,6 +24,8 @@ export const OPTIONS = {
   'tension-cap': { takes: 'bw', says: 'pull at most, in body weights' },
   'demand-cap': { takes: 'share', says: 'share of strength at most' },
   against: { takes: 'dir', says: 'the shipped library as it was, or one protocol of it' },
+  part: { takes: 'k/n', says: 'only the k-th of n parts of the persons, to be joined' },
+  verify: { takes: null, says: 'read unchanged files too, not their size and times alone' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;
 

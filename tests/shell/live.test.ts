@@ -83,7 +83,7 @@ describe('working again', () => {
     const seen: boolean[] = [];
     let atWork = 0;
     const again = rebuilder(
-      async (isStale) => {
+      async ({ isStale }) => {
         expect((atWork += 1)).toBe(1);
         await new Promise((done) => setTimeout(done, 60));
         seen.push(isStale());
@@ -116,6 +116,26 @@ describe('working again', () => {
     await after(100);
     expect(times).toBe(2);
     expect(faults).toMatchObject([{ message: 'disk full' }]);
+  });
+
+  it('gives work that asks for it the time until the last save is a while ago', async () => {
+    let settledAtMs = 0;
+    const again = rebuilder(
+      async ({ settled }) => {
+        await settled();
+        settledAtMs = Date.now();
+      },
+      report,
+      10,
+      10,
+      150,
+    );
+    const start = Date.now();
+    again.wake();
+    await after(100);
+    expect(settledAtMs).toBe(0);
+    await after(100);
+    expect(settledAtMs - start).toBe(150);
   });
 
   it('begins nothing any more when it was stopped', async () => {

@@ -1,11 +1,15 @@
 /** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
 import { create, type Font, type GlyphRun } from 'fontkit';
+import { keptWords, NO_WORDS, readWords, type ShapedWords } from './shapedWords.ts';
 
 /** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
 export interface Face {
   readonly name: 'regular' | 'bold';
   readonly font: Font;
+  /** Forgets what was shaped, but for the words that were shaped beforehand. */
   forget(): void;
+  /** What was shaped so far and can be kept. */
+  shaped(): ShapedWords;
 }
 
 export interface Fonts {
@@ -31,8 +35,12 @@ export const TABULAR = ['tnum'];
  * The parsed fonts, from the bytes of two TrueType files. Throws when a file is of another kind: a WOFF2 font passes
  * every text check and draws blank pages.
  */
-export function openFonts(regular: Uint8Array, bold: Uint8Array): Fonts {
-  return fontsOf(openFace('regular', regular), openFace('bold', bold));
+export function openFonts(
+  regular: Uint8Array,
+  bold: Uint8Array,
+  words: Readonly<Record<Face['name'], ShapedWords>> = { regular: NO_WORDS, bold: NO_WORDS },
+): Fonts {
+  return fontsOf(openFace('regular', regular, words.regular), openFace('bold', bold, words.bold));
 }
 
 /** The two faces with an empty memory. */
@@ -47,22 +55,23 @@ export function forgetWords(fonts: Fonts): void {
   fonts.printable.clear();
 }
 
-function openFace(name: Face['name'], bytes: Uint8Array): Face {
+function openFace(name: Face['name'], bytes: Uint8Array, words: ShapedWords): Face {
   if (TRUETYPE.some((byte, at) => bytes[at] !== byte))
     throw new Error(
       `the ${name} font is not a TrueType file; its first bytes are ${bytes.slice(0, 4).join(' ')}`,
     );
-  return faceOf(name, create(bytes));
+  return faceOf(name, create(bytes), words);
 }
 
 /** A face from a font fontkit has parsed. Throws when its em is not 1000 units. */
-export function faceOf(name: Face['name'], font: Font): Face {
+export function faceOf(name: Face['name'], font: Font, words: ShapedWords = NO_WORDS): Face {
   if (font.unitsPerEm !== UNITS_PER_EM)
     throw new Error(`the ${name} font has ${font.unitsPerEm} units per em; ${UNITS_PER_EM} expected`);
+  const before = readWords(words);
   const memory = new Map<string, GlyphRun>();
   const shaped = (text: string, features?: readonly string[]): GlyphRun => {
     const key = `${features?.join() ?? ''}\u0000${text}`;
-    const known = memory.get(key);
+    const known = memory.get(key) ?? before(key);
     if (known) return known;
     const run = font.layout(text, features);
     if (memory.size >= MEMORY_WORDS) memory.clear();
@@ -73,6 +82,7 @@ export function faceOf(name: Face['name'], font: Font): Face {
     name,
     font: Object.assign(Object.create(font) as Font, { layout: shaped }),
     forget: () => memory.clear(),
+    shaped: () => keptWords(memory),
   };
 }
 

@@ -21,7 +21,7 @@ export function notBuiltText({ setAside }: Pick<Built, 'setAside'>): string {
 /** Exit 65 when a consult has a Problem (the others are written), or a library file (nothing is). */
 export async function build(flags: Flags, aliases: readonly string[], report: Report): Promise<number> {
   const folders = foldersOf(flags);
-  const built = await buildSite(folders, aliases, onDay(flags));
+  const built = await buildSite(folders, { aliases, on: onDay(flags), flags });
   const isGood = await tellOf(built, folders.out, report);
   report.answer({
     ok: isGood,

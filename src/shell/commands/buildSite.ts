@@ -7,15 +7,28 @@ import { LOGO_FILE } from '../../outputs/html/public/frame.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Models } from '../../decisions/person/model.ts';
+import type { BuildAsk, Chosen, Haste } from './buildAsk.ts';
 import { libraryView } from '../../catalogue/libraryView.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { marked } from '../../outputs/text/mark.ts';
-import type { IsoDate } from '../../units/date.ts';
 import { EXIT } from '../exit.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
+import { readLedger, type Finished, type FinishedLibrary, type Ledger } from '../io/ledger.ts';
+import {
+  consultsRead,
+  finishedLibrary,
+  finishedSet,
+  keepFinished,
+  keptProgrammes,
+  NotAsLeft,
+  without,
+  writeNext,
+} from './kept.ts';
 import { libraryFaults } from './libraryFaults.ts';
+import { hashOf } from '../io/issued.ts';
+import { libraryReading } from '../io/libraryReading.ts';
 import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
 import { logoOf } from '../io/logo.ts';
@@ -23,12 +36,16 @@ import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages 
 import { nearestOf } from '../nearest.ts';
 import { photosOf, type PhotoWork } from '../io/photos.ts';
 import type { PersonSet } from '../io/personSet.ts';
+import { reuseOf, type Reuse } from '../io/reuse.ts';
 import { openSite, type Manner, type Outcome, type OutFile, type Site } from '../io/site.ts';
 import { pageShelf, paperShelf, version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
+import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
+
+const NO_PHOTOS: PhotoWork = { photos: new Map(), files: [], refusals: [] };
 
 const NOTICE_FILE: OutFile = {
   path: 'private/PRIVATE.txt',
@@ -42,9 +59,18 @@ const NOTICE_FILE: OutFile = {
 /** Bodies already asked about, for a server that builds again and again. */
 const models: Models = new Map();
 
+/** What dresses the outputs, for the same server, by the clinic's logo; with it the words it has measured. */
+let dress: { readonly logo: string; readonly paper: PaperAssets; readonly pages: PageAssets } | null = null;
+
+async function dressFor(png: Uint8Array | null): Promise<NonNullable<typeof dress>> {
+  const logo = png === null ? '' : hashOf(png);
+  if (dress?.logo !== logo) dress = { logo, paper: await paperShelf(png), pages: await pageShelf(png) };
+  return dress;
+}
+
 export interface Built {
-  readonly workspace: Workspace;
-  readonly programmes: readonly Pick<Programme, 'alias' | 'revision' | 'stage' | 'step'>[];
+  readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked'>;
+  readonly programmes: readonly Chosen[];
   /** Aliases that were asked for and have no programme, sorted. */
   readonly failed: readonly string[];
   /** Of the aliases that were asked for, and of the library; sorted by place. */
@@ -57,62 +83,150 @@ export interface Built {
   readonly setAside: readonly string[];
 }
 
-/** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
-export interface Haste {
-  /** Pages of the library were written anew, and are on the disk. */
-  readonly libraryWritten: () => void;
-  /** Whether a file was saved since; the build then stops with 75, and the next one goes on from there. */
-  readonly isStale: () => boolean;
-}
-
 /**
- * Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. `on`: the day that
- * `issued.jsonl` is told.
+ * Builds everything, or with aliases only theirs; an alias there is no consult of stops with 66. What stands already by
+ * the hash of all it comes from is kept.
  */
 export async function buildSite(
   folders: Folders,
-  aliases: readonly string[],
-  on: IsoDate,
-  haste: Haste | null = null,
+  ask: BuildAsk,
+  distrusted: ReadonlySet<string> = new Set(),
 ): Promise<Built> {
-  const workspace = readWorkspace(folders);
+  const looked = lookAt(folders);
+  const ledger = readLedger(folders.out);
+  const sources = ofPart(looked, ask.flags.part, ledger);
+  const reuse = reuseOf(folders.out, sources, ledger, { ...ask, distrusted });
+  const work = { folders, ask, looked, sources, ledger, reuse };
+  if (Object.keys(ledger.people).some((alias) => !reuse.keys.has(alias))) await untilSettled(ask);
+  try {
+    const { library } = reuse;
+    return await (library !== null && readsNothing(work) ? keepAll(work, library) : buildRest(work));
+  } catch (error) {
+    if (!(error instanceof NotAsLeft)) throw error;
+    const again = await buildSite(folders, ask, new Set([...distrusted, ...error.whose]));
+    return withSetAside(again, error.setAside);
+  }
+}
+
+/** Also those whose sets were put aside before the build began anew. */
+function withSetAside(built: Built, before: readonly string[]): Built {
+  const setAside = [...new Set([...before, ...built.setAside])].sort();
+  return { ...built, setAside, outcome: built.outcome === null ? null : { ...built.outcome, setAside } };
+}
+
+interface Work {
+  readonly folders: Folders;
+  readonly ask: BuildAsk;
+  /** All that lies there. */
+  readonly looked: Sources;
+  /** What is to be built of it. */
+  readonly sources: Sources;
+  readonly ledger: Ledger;
+  readonly reuse: Reuse;
+}
+
+function mannerOf({ on, haste }: BuildAsk): Manner {
+  return { on, loadleaf: version(), isHasty: haste !== undefined };
+}
+
+/** Whether no file beside the library has to be looked into. */
+function readsNothing({ ask, sources, reuse: { finished, leftOut } }: Work): boolean {
+  return (
+    ask.aliases.every((alias) => finished.has(alias)) &&
+    sources.consults.every(({ file }) => leftOut.has(file))
+  );
+}
+
+/** Everything asked for was made from what lies there now; what has no consult any more goes all the same. */
+async function keepAll(
+  { folders, ask, looked, sources, ledger, reuse }: Work,
+  library: FinishedLibrary,
+): Promise<Built> {
+  const counts = { ...library.counts, consults: reuse.reads.size };
+  if (counts.consults > 0) checkPrivatePlace(folders);
+  return locked(folders.out, async (hold) => {
+    stopUnlessStill(looked, folders);
+    const site = openSite(folders.out, { ...mannerOf(ask), hold });
+    openPrivate(folders.out);
+    const kept = keepFinished(site, folders.out, reuse, ask);
+    site.write(NOTICE_FILE);
+    if (ask.aliases.length === 0) withdrawGone(site, [...reuse.finished.keys()]);
+    const outcome = site.finish(othersThan(ask.aliases));
+    writeNext(folders.out, ledger, {
+      library: kept.library,
+      consults: consultsRead(sources, reuse),
+      people: { ...(ask.aliases.length === 0 ? {} : ledger.people), ...kept.people },
+    });
+    return {
+      workspace: { files: [], counts, blocked: [] },
+      programmes: keptProgrammes(reuse),
+      failed: [],
+      problems: [],
+      outcome,
+      setAside: outcome.setAside,
+      isClosed: closePrivate(folders.out),
+    };
+  });
+}
+
+async function buildRest(work: Work): Promise<Built> {
+  const { folders, ask, looked, sources, ledger, reuse } = work;
+  const { aliases } = ask;
+  const workspace = readWorkspace(
+    folders,
+    sources,
+    reuse.leftOut,
+    libraryReading(folders.out, sources, reuse.libraryKey),
+  );
   const { library, libraryProblems } = workspace;
-  const manner = { on, loadleaf: version(), isHasty: haste !== null };
-  const nothing = (problems: readonly Problem[]) =>
-    nothingBuilt(folders.out, workspace, aliases, problems, manner);
+  if (library === null || workspace.stopped.length + workspace.blocked.length > 0) await untilSettled(ask);
+  const manner = mannerOf(ask);
+  const nothing = async (problems: readonly Problem[]) => {
+    const built = await nothingBuilt(folders.out, workspace, aliases, problems, manner);
+    writeNext(folders.out, ledger, { ...ledger, people: without(ledger.people, built.setAside) });
+    return built;
+  };
   if (library === null) return nothing(libraryProblems);
   const logo = await logoOf(library.clinic, folders.content);
   const png = 'png' in logo ? logo.png : null;
-  const paper = await paperShelf(png);
-  const photos = await photosOf(library, workspace);
-  const faults = [
-    ...(await libraryFaults(library, logo, paper, workspace)),
-    ...photos.refusals.map(workspace.asProblem),
-  ];
+  const { paper, pages } = await dressFor(png);
+  // A library whose pages stand had no fault when they were made.
+  const photos = reuse.library === null ? await photosOf(library, workspace) : NO_PHOTOS;
+  const faults =
+    reuse.library === null
+      ? [
+          ...(await libraryFaults(library, logo, paper, workspace)),
+          ...photos.refusals.map(workspace.asProblem),
+        ]
+      : [];
   if (faults.length > 0) return nothing(faults);
   await orWithdrawn(folders.out, workspace, manner, () => {
-    checkAliases(aliases, workspace);
+    checkAliases(aliases, workspace, reuse);
     if (workspace.counts.consults > 0) checkPrivatePlace(folders);
   });
   const shop = {
     workshop: { library, models, loadleaf: manner.loadleaf },
-    pages: await pageShelf(png),
+    pages,
     paper,
     photos,
   };
   const toGo = toWithdraw(aliases, workspace);
   return orTakenAway(folders.out, toGo, () =>
     locked(folders.out, async (hold) => {
-      if (!workspace.isStill())
-        throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
+      stopUnlessStill(looked, folders);
       const site = openSite(folders.out, { ...manner, hold });
       // Before anything can go wrong: what must not be followed goes first.
       withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
       openPrivate(folders.out);
-      const built = await writeAll(site, workspace, shop, aliases, haste);
+      const built = await writeAll(site, workspace, shop, work, toGo);
       return { ...built, isClosed: closePrivate(folders.out) };
     }),
   );
+}
+
+function stopUnlessStill(sources: Sources, folders: Folders): void {
+  if (!isStill(sources, folders))
+    throw new Stop(EXIT.busy, 'files were saved while the build began; build again');
 }
 
 // A red flag waits for nobody to ask for it.
@@ -131,19 +245,26 @@ async function writeAll(
   site: Site,
   workspace: Workspace,
   shop: Shop,
-  aliases: readonly string[],
-  haste: Haste | null,
+  { folders, ask, sources, ledger, reuse }: Work,
+  withdrawn: readonly string[],
 ): Promise<Omit<Built, 'isClosed'>> {
+  const { aliases, haste = null } = ask;
   const isAsked = askedIn(aliases);
   const problems = problemsOfAsked(aliases, workspace);
   const stopped = workspace.stopped.filter(isAsked);
-  const programmes: Built['programmes'][number][] = [];
+  const programmes = [...keptProgrammes(reuse)];
   const failed = [...stopped];
   const isWhole = aliases.length === 0;
-  let view = isWhole ? writeLibrary(site, shop) : null;
+  const shelf: OutFile[] = [];
+  const issued: (readonly [string, Finished])[] = [];
+  const put = (file: OutFile): boolean => {
+    shelf.push(file);
+    return site.write(file);
+  };
+  let view = isWhole && reuse.library === null ? writeLibrary(put, shop) : null;
   if (view !== null && haste !== null) {
     const pages = await libraryFiles(view, shop.pages);
-    if (pages.filter(site.write).length > 0) haste.libraryWritten();
+    if (pages.filter(put).length > 0) haste.libraryWritten();
     view = null;
   }
   for (const consults of oneByOne(
@@ -159,24 +280,47 @@ async function writeAll(
     const finished = made.programmes.map(marked);
     const pages =
       view === null ? await ownPages(finished, shop.pages) : await sitePages(finished, view, shop.pages);
-    pages.filter(({ path }) => path.startsWith('public/')).forEach(site.write);
+    pages.filter(({ path }) => path.startsWith('public/')).forEach(put);
     // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
-    for (const programme of finished) site.issue(await setOf(programme, pages, shop));
+    for (const programme of finished) {
+      const set = await setOf(programme, pages, shop);
+      const { left } = site.issue(set);
+      const key = reuse.keys.get(set.alias);
+      if (left.length === 0 && key !== undefined)
+        issued.push(...finishedSet(folders.out, set, key, programme));
+    }
     programmes.push(
-      ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
+      ...made.programmes.map(({ alias, revision, stage: { chosen }, step }) => ({
+        alias,
+        revision,
+        stage: { chosen },
+        step,
+      })),
     );
     problems.push(...made.problems);
     failed.push(...without);
   }
+  const kept = keepFinished(site, folders.out, reuse, ask);
   site.write(NOTICE_FILE);
-  if (isWhole) withdrawGone(site, workspace);
-  const outcome = site.finish(
-    isWhole ? undefined : (path) => !aliases.some((alias) => path.startsWith(`${folderOf(alias)}/`)),
-  );
+  if (isWhole)
+    withdrawGone(site, [
+      ...reuse.finished.keys(),
+      ...workspace.current.map(({ alias }) => alias),
+      ...workspace.stopped,
+    ]);
+  const outcome = site.finish(othersThan(aliases));
+  const others = isWhole ? {} : without(ledger.people, [...withdrawn, ...failed, ...outcome.setAside]);
+  writeNext(folders.out, ledger, {
+    library: !isWhole
+      ? ledger.library
+      : (kept.library ?? finishedLibrary(folders.out, reuse, workspace, shelf)),
+    consults: { ...(isWhole ? {} : ledger.consults), ...consultsRead(sources, reuse) },
+    people: { ...others, ...kept.people, ...Object.fromEntries(issued) },
+  });
   return {
     workspace,
-    programmes,
+    programmes: programmes.sort((a, b) => (a.alias < b.alias ? -1 : 1)),
     failed: failed.sort(),
     problems: sortProblems([...workspace.asked, ...problems]),
     outcome,
@@ -205,9 +349,9 @@ async function setOf(
 }
 
 /** Writes the library's pictures, and gives what its pages show. */
-function writeLibrary(site: Site, { workshop, pages: { logo }, photos }: Shop): LibraryView {
-  photos.files.forEach(site.write);
-  if (logo !== null) site.write({ path: `public/${LOGO_FILE}`, bytes: logo.png });
+function writeLibrary(put: Site['write'], { workshop, pages: { logo }, photos }: Shop): LibraryView {
+  photos.files.forEach(put);
+  if (logo !== null) put({ path: `public/${LOGO_FILE}`, bytes: logo.png });
   return libraryView(workshop.library, photos.photos, workshop.models);
 }
 
@@ -240,8 +384,13 @@ async function nothingBuilt(
   return { workspace, programmes: [], failed: [], problems, outcome: null, setAside, isClosed: true };
 }
 
-function checkAliases(aliases: readonly string[], { current, stopped, drafts }: Workspace): void {
-  const known = [...current.map(({ alias }) => alias), ...stopped];
+function checkAliases(
+  aliases: readonly string[],
+  { current, stopped, drafts }: Workspace,
+  { finished, reads, leftOut }: Reuse,
+): void {
+  const aside = [...leftOut].flatMap((file) => reads.get(file)?.alias ?? []);
+  const known = [...finished.keys(), ...current.map(({ alias }) => alias), ...stopped, ...aside];
   const wrong = aliases.find((alias) => !known.includes(alias));
   if (wrong === undefined) return;
   const draft = drafts.find(({ alias }) => alias === wrong);
@@ -251,6 +400,12 @@ function checkAliases(aliases: readonly string[], { current, stopped, drafts }: 
       `${draft.file} is a draft, which is never built; finish it, and take draft: yes out`,
     );
   throw new Stop(EXIT.noSuchFile, `there is no consult of ${wrong}`, nearestOf(wrong, known));
+}
+
+// Half a file is no reason to take a leaflet out of force, nor is one that is away while it is saved.
+async function untilSettled({ haste }: BuildAsk): Promise<void> {
+  await haste?.settled();
+  await makeWay(haste ?? null);
 }
 
 /** Waits for what has happened meanwhile to be noticed, and stops where it makes this build an old one. */
@@ -266,6 +421,12 @@ async function makeWay(haste: Haste | null): Promise<void> {
  */
 function oneByOne(consults: readonly Consult[], isNeeded: boolean): (readonly Consult[])[] {
   return consults.length === 0 && isNeeded ? [[]] : consults.map((consult) => [consult]);
+}
+
+/** What a build of single persons leaves as it is; undefined for a build of the whole site. */
+function othersThan(aliases: readonly string[]): ((path: string) => boolean) | undefined {
+  if (aliases.length === 0) return undefined;
+  return (path) => !aliases.some((alias) => path.startsWith(`${folderOf(alias)}/`));
 }
 
 function folderOf(alias: string): string {

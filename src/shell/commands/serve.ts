@@ -1,6 +1,5 @@
 /** The command that shows the built site at 127.0.0.1 and builds again when a file changes. For the author's own eyes. */
 import { randomBytes } from 'node:crypto';
-import type { IsoDate } from '../../units/date.ts';
 import { notBuiltText, tellOf } from './build.ts';
 import { buildSite, type Built } from './buildSite.ts';
 import { counted } from '../io/counted.ts';
@@ -9,7 +8,7 @@ import type { Flags } from '../flags.ts';
 import { contains, isFolder } from '../io/disk.ts';
 import { foldersOf, type Folders } from '../io/folders.ts';
 import { liveChannel, type Live } from '../server/live.ts';
-import { rebuilder } from '../server/rebuilder.ts';
+import { rebuilder, type Meanwhile } from '../server/rebuilder.ts';
 import type { Report } from '../report.ts';
 import { siteServer } from '../server/server.ts';
 import { liveScripts } from '../io/shelf.ts';
@@ -24,10 +23,8 @@ const PATH_BYTES = 16;
 export async function serve(flags: Flags, report: Report): Promise<number> {
   const folders = foldersOf(flags);
   const live = liveChannel();
-  const built = await buildSite(folders, [], onDay(flags), {
-    libraryWritten: () => undefined,
-    isStale: () => false,
-  });
+  const haste = { libraryWritten: () => undefined, isStale: () => false, settled: async () => undefined };
+  const built = await buildSite(folders, { aliases: [], on: onDay(flags), flags, haste });
   await tellOf(built, folders.out, report);
   await tellPages(built, live);
   // Whoever else uses this machine finds the port, but not the path: it is another in every run.
@@ -35,7 +32,7 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   const server = siteServer(folders.out, live, liveScripts(), way);
   const port = await listening(server, flags.port ?? 0);
   sayAddresses(`http://127.0.0.1:${port}${way}`, built, folders.out, report);
-  const again = rebuilder((isStale) => buildAgain(folders, onDay(flags), isStale, live, report), report);
+  const again = rebuilder((meanwhile) => buildAgain(folders, flags, meanwhile, live, report), report);
   const watchers = watched(folders).map((folder) => watching(folder, again.wake, report));
   await stopAsked();
   again.stop();
@@ -47,13 +44,14 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
 
 async function buildAgain(
   folders: Folders,
-  on: IsoDate,
-  isStale: () => boolean,
+  flags: Flags,
+  meanwhile: Meanwhile,
   live: Live,
   report: Report,
 ): Promise<void> {
   try {
-    const built = await buildSite(folders, [], on, { libraryWritten: () => live.rebuilt('public'), isStale });
+    const haste = { libraryWritten: () => live.rebuilt('public'), ...meanwhile };
+    const built = await buildSite(folders, { aliases: [], on: onDay(flags), flags, haste });
     const { outcome, workspace, problems, failed } = built;
     await report.problems(problems, workspace.files);
     if (outcome === null) report.warn(notBuiltText(built));

@@ -29,8 +29,8 @@ export function withdrawAll(
 }
 
 /** Takes the sets of those out of force who have no consult any more. */
-export function withdrawGone(site: Site, { current, stopped }: Workspace): void {
-  const known = new Set([...current.map(({ alias }) => alias), ...stopped]);
+export function withdrawGone(site: Site, withConsult: readonly string[]): void {
+  const known = new Set(withConsult);
   for (const alias of site.people())
     if (!known.has(alias))
       site.withdraw(alias, {

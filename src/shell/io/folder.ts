@@ -5,6 +5,7 @@ import { mostBytes } from '../../content/fileSize.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { contains, realPath } from './disk.ts';
 import { EXIT } from '../exit.ts';
+import { stateOf, type FileState } from './fileState.ts';
 import { Stop } from './stop.ts';
 
 /**
@@ -13,10 +14,27 @@ import { Stop } from './stop.ts';
  * a folder, with `/` at its end, for every file has one place.
  */
 export function readFolder(folder: string, takes: (file: string) => boolean): SourceFile[] {
+  return lookIn(folder, takes).flatMap((look) => look.read() ?? []);
+}
+
+/** A file that was seen, and not read yet. */
+export interface Look {
+  readonly file: string;
+  /** Null where it tells nothing: of a link, and of what went meanwhile. */
+  readonly state: FileState | null;
+  /** Null when it went meanwhile. */
+  readonly read: () => SourceFile | null;
+}
+
+/** The same files as `readFolder` reads. */
+export function lookIn(folder: string, takes: (file: string) => boolean): Look[] {
   const root = realPath(folder);
   return namesIn(folder, '')
     .filter(({ file }) => takes(file))
-    .flatMap(({ file, isLink }) => read(file, isLink, join(folder, file), root) ?? []);
+    .map(({ file, isLink }) => {
+      const path = join(folder, file);
+      return { file, state: isLink ? null : stateOf(path), read: () => read(file, isLink, path, root) };
+    });
 }
 
 interface Name {

@@ -1,9 +1,12 @@
 /** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, starters, version. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
 import type { LiveScripts } from '../server/server.ts';
+
+type WordsOfFaces = Readonly<Record<'regular' | 'bold', ShapedWords>>;
 
 // dist/shell/ and src/shell/ lie equally deep, so the same way leads to the top from both.
 const TOP = new URL('../../../', import.meta.url);
@@ -12,6 +15,16 @@ export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
 
 /** The folder of the shipped library. */
 export const SHIPPED = fileURLToPath(new URL('content/', TOP));
+
+const PAGE_FONTS = {
+  400: 'shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2',
+  700: 'shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2',
+} as const;
+
+const PAPER_FONTS = {
+  regular: 'shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf',
+  bold: 'shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf',
+} as const;
 
 export function version(): string {
   return (JSON.parse(read('package.json')) as { version: string }).version;
@@ -34,9 +47,7 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
     },
     fonts: ([400, 700] as const).map((weight) => ({
       weight,
-      base64: bytes(`shared/fonts/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`).toString(
-        'base64',
-      ),
+      base64: bytes(PAGE_FONTS[weight]).toString('base64'),
     })),
     arrival: read('dist/scripts/arrival.js'),
     script: read('dist/scripts/leaflet.js'),
@@ -52,11 +63,31 @@ export function liveScripts(): LiveScripts {
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
-  const fonts = openFonts(
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
-  );
+  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold), shippedWords());
   return { fonts, tokens: tokens(), logo };
+}
+
+/** What `scripts/program.mjs` kept when it built the demo; null before. */
+export function shippedLibrary(): Buffer | null {
+  const place = new URL('dist/program/library.bin', TOP);
+  return existsSync(place) ? readFileSync(place) : null;
+}
+
+/** The words of the shipped library and demo as they were shaped when the program was made; undefined before. */
+function shippedWords() {
+  const place = new URL('dist/program/words.json', TOP);
+  return existsSync(place) ? (JSON.parse(readFileSync(place, 'utf8')) as WordsOfFaces) : undefined;
+}
+
+/** What decides about the bytes of an output: the mark of the compiled code, and what is shipped beside it. */
+export function programFiles(): Buffer[] {
+  return [
+    'dist/.compiled-from',
+    'package.json',
+    'shared/tokens.json',
+    ...Object.values(PAPER_FONTS),
+    ...Object.values(PAGE_FONTS),
+  ].map(bytes);
 }
 
 function tokens() {

@@ -61,9 +61,13 @@ export interface Site {
   /** A file that belongs to nobody in particular. Whether its bytes were not there before. */
   write(file: OutFile): boolean;
   /** One person's files, all at once. */
-  issue(set: PersonSet): void;
+  issue(set: PersonSet): Change;
+  /** These files stand as an earlier build left them, and are part of the site. False where we do not know them as ours. */
+  keep(files: readonly Written[]): boolean;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
   withdraw(alias: string, reason: Reason): void;
+  /** Aliases whose set was put aside since the site was opened. */
+  setAside(): readonly string[];
   /** Persons who have a folder here, be it under its name or taken away. */
   people(): readonly string[];
   /** Removes what this build did not write, but for `kept`, and writes the manifest. Without `kept` it was the whole site. */
@@ -88,7 +92,9 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     for (const { path, sha256 } of ownPages(out)) if (!ours.has(path)) ours.set(path, new Set([sha256]));
   const isAdopted = manifest === null && [...ours.keys()].some((path) => path.startsWith('public/'));
   const isLost = isAdopted || (manifest === null && peopleIn(out).length > 0);
-  clearParts(out, [...ours.keys()]);
+  // A build that was stopped has left its journal; whatever happens in a person's folder happens in one beside it.
+  const isEnded = manifest !== null && journal.length === 0;
+  clearParts(out, isEnded ? [...ours.keys()].filter((path) => !isOfPerson(path)) : [...ours.keys()]);
   const put = isHasty ? putSoon : putWithin;
   const knownOf: Shelf['knownOf'] = (alias) => (name) => ours.get(`private/${alias}/${name}`);
   // What a patient follows outlasts a power cut, whoever waits.
@@ -128,7 +134,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     left.push(...within(change.left));
   };
 
-  const issue = (set: PersonSet): void => {
+  const issue = (set: PersonSet): Change => {
     met.add(set.alias);
     for (const { name, bytes } of set.files) {
       const path = `private/${set.alias}/${name}`;
@@ -137,7 +143,18 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     }
     hold();
     onDisk(join(out, 'private'), () => makeFolder(join(out, 'private'), PRIVATE_FOLDER_MODE));
-    note(set.alias, issueSet(shelf, set));
+    const change = issueSet(shelf, set);
+    note(set.alias, change);
+    return change;
+  };
+
+  const keep = (files: readonly Written[]): boolean => {
+    const areOurs =
+      manifest !== null &&
+      files.every(({ path, sha256 }) => ours.get(path)?.has(sha256) === true) &&
+      [...new Set(files.map(({ path }) => dirname(path)))].every((folder) => isInside(out, `${folder}/x`));
+    if (areOurs) for (const { path, sha256 } of files) now.set(path, sha256);
+    return areOurs;
   };
 
   const withdraw = (alias: string, reason: Reason): void => {
@@ -188,7 +205,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     };
   };
 
-  return { write, issue, withdraw, people: () => peopleWith(out), finish };
+  return { write, issue, keep, withdraw, people: () => peopleWith(out), setAside: () => setAside, finish };
 }
 
 type Ours = Map<string, Set<string>>;

@@ -1,21 +1,20 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
-import { FOLDERS } from '../../content/kind.ts';
 import type { Draft } from '../../content/draft.ts';
 import type { Consult, Known, Library, Shelves } from '../../content/library.ts';
 import { problemOf, type PlaceOf } from '../../content/place.ts';
 import { sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
-import { readLibrary } from '../../content/readLibrary.ts';
+import { readLibrary, type LibraryReading } from '../../content/readLibrary.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
 import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import type { Standing } from '../../content/underneath.ts';
-import { isFolder } from './disk.ts';
-import { readFolder } from './folder.ts';
+import type { Counts } from './counted.ts';
 import type { Folders } from './folders.ts';
-import { readLayers, shippedNames } from './layers.ts';
+import { shippedNames } from './layers.ts';
+import { isStill, lookAt, type Sources } from './sources.ts';
 
 export interface Workspace {
   /** Null as soon as a library file has an error; nothing is built then. */
@@ -48,12 +47,7 @@ export interface Workspace {
   /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
-  readonly counts: {
-    readonly exercises: number;
-    readonly advice: number;
-    readonly protocols: number;
-    readonly consults: number;
-  };
+  readonly counts: Counts;
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
   /** The names of those that belong to the shipped library below a clinic's own folder. */
@@ -64,12 +58,17 @@ export interface Workspace {
   readonly asProblem: (refusal: Refusal) => Problem;
 }
 
-const CONSULTS = `${FOLDERS.consult}/`;
-
-export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): Workspace {
-  const layers = readLayers(folders.content);
-  const consults = consultFiles(folders);
-  const reading = readLibrary(...layers.folders);
+/** `leftOut`: consult files that are passed over, all those of a person or none. */
+export function readWorkspace(
+  folders: Pick<Folders, 'content' | 'consults'>,
+  sources: Sources = lookAt(folders),
+  leftOut: ReadonlySet<string> = new Set(),
+  reading: LibraryReading = readLibrary(...sources.layers.folders),
+): Workspace {
+  const { layers } = sources;
+  const consults = sources.consults
+    .filter(({ file }) => !leftOut.has(file))
+    .flatMap((look) => look.read() ?? []);
   const own = readConsults(consults, reading.known);
   const names = shippedNames(layers, reading.files, folders.content);
   const named = <T extends { readonly file: string }>(one: T): T => {
@@ -119,10 +118,10 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
       ...(reading.library === null ? ofCurrent : []),
     ]),
     draftProblems: own.draftProblems,
-    counts: { ...reading.counts, consults: own.count },
+    counts: { ...reading.counts, consults: own.count + leftOut.size },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
-    isStill: () => areSame([...layers.folders.flat(), ...consults], filesNow(folders)),
+    isStill: () => isStill(sources, folders),
     placeOf,
     asProblem,
   };
@@ -151,24 +150,4 @@ function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: K
       ? effects.refusals.map((refusal) => ({ alias, refusal: wordedStop(refusal) }))
       : [];
   });
-}
-
-// A library without consults is a library all the same. Wherever the consults lie, their names begin with consults/.
-function consultFiles({ consults }: Pick<Folders, 'consults'>): SourceFile[] {
-  const own = isFolder(consults) ? readFolder(consults, () => true) : [];
-  return own.map((one) => ({ ...one, file: `${CONSULTS}${one.file}` }));
-}
-
-function filesNow(folders: Pick<Folders, 'content' | 'consults'>): SourceFile[] {
-  return [...readLayers(folders.content).folders.flat(), ...consultFiles(folders)];
-}
-
-function areSame(then: readonly SourceFile[], now: readonly SourceFile[]): boolean {
-  return (
-    now.length === then.length &&
-    now.every(({ file, bytes }, index) => {
-      const before = then[index];
-      return before?.file === file && Buffer.compare(before.bytes, bytes) === 0;
-    })
-  );
 }

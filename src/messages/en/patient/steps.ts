@@ -3,8 +3,7 @@ import type { ChangeKind } from '../../../dosing/dose.ts';
 import type { Amount, Changed, Prescribed, Rung } from '../../../dosing/rung.ts';
 import type { Protocol } from '../../../content/library.ts';
 import type { IsoDate } from '../../../units/date.ts';
-import { type Counted } from '../../../decisions/session/counted.ts';
-import { setKind } from '../../../decisions/session/counted.ts';
+import { type Counted, setKind } from '../../../decisions/session/counted.ts';
 import { countText, listText, numberText, secondsText, weekdayAndDay } from '../plain.ts';
 import type { GoOnPain } from '../../../decisions/screen/goOnPain.ts';
 

@@ -1,0 +1,108 @@
+// The whole program as one file with what it needs, so that to start it one file is opened and not seven hundred; and what
+// the engine makes of that file, so that it need not compile it each time. Packages seldom needed stay where they are.
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { setFlagsFromString } from 'node:v8';
+import { buildSync } from 'esbuild';
+
+const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
+/** As deep as the rooms of the shell, which find the top of the package by the same way. */
+const PROGRAM = join('program', 'whole', 'loadleaf.cjs');
+const ON_DEMAND = ['@11ty/eleventy', 'sharp'];
+
+/** Writes the program beside the rooms it is made of. `dist`: the compiled folder, in the top of the package. */
+export function bundleProgram(dist) {
+  const { warnings, outputFiles } = buildSync({
+    entryPoints: [join(dist, 'shell', 'program.js')],
+    outfile: join(dist, PROGRAM),
+    write: false,
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20.19',
+    external: ON_DEMAND,
+    // The file is CommonJS, which knows its own place by another name.
+    define: { 'import.meta.url': 'placeOfProgram' },
+    banner: { js: "const placeOfProgram = require('node:url').pathToFileURL(__filename).href;" },
+    minifySyntax: true,
+    minifyWhitespace: true,
+    charset: 'utf8',
+    legalComments: 'none',
+    logLevel: 'silent',
+  });
+  if (warnings.length > 0) throw new Error(`bundling the program: ${warnings[0].text}`);
+  mkdirSync(join(dist, dirname(PROGRAM)), { recursive: true });
+  writeFileSync(join(dist, PROGRAM), withImporter(outputFiles[0].text));
+}
+
+// Code that the engine kept has forgotten how to import: whoever starts it does that for it.
+function withImporter(code) {
+  return ON_DEMAND.reduce((text, name) => {
+    const call = `import("${name}")`;
+    if (!text.includes(call)) throw new Error(`the program imports no ${name} when it is needed`);
+    return text.replaceAll(call, `importOnDemand("${name}")`);
+  }, code);
+}
+
+/** Keeps what the engine made of the program when it had built the demo. In a process of its own, with the flags of the program. */
+export function keepMade() {
+  const { status, stderr } = spawnSync(process.execPath, [fileURLToPath(import.meta.url)], { cwd: TOP });
+  if (status !== 0)
+    throw new Error(`building the demo to keep its code failed: ${String(stderr).slice(-1000)}`);
+}
+
+// Without the hash before it: dist/ is as it was made, or there is nothing to trust at all.
+function keepLibrary(kept) {
+  writeFileSync(join(TOP, 'dist', 'program', 'library.bin'), readFileSync(kept).subarray(64));
+}
+
+/** Every word of the library and of the demo's leaflets as it is shaped. */
+async function keepWords() {
+  const [{ paperShelf, version }, { readWorkspace }, { assembleProgramme }, { leafletPdf }, { forEachWord }] =
+    await Promise.all(
+      [
+        'shell/io/shelf',
+        'shell/io/workspace',
+        'programme/assemble',
+        'outputs/pdf/leaflet',
+        'outputs/pdf/fonts',
+      ].map((room) => import(`../dist/${room}.js`)),
+    );
+  const content = join(TOP, 'content');
+  const { library, current } = readWorkspace({ content, consults: join(content, 'consults') });
+  const paper = await paperShelf(null);
+  for (const consult of current) {
+    const made = assembleProgramme(consult, null, { library, models: new Map(), loadleaf: version() });
+    await leafletPdf(made.programme, paper);
+  }
+  const { regular, bold } = paper.fonts;
+  for (const text of textsIn([...library.exercises.values(), ...library.advice.values()]))
+    forEachWord(text, (word) => regular.font.layout(word));
+  const words = { regular: regular.shaped(), bold: bold.shaped() };
+  writeFileSync(join(TOP, 'dist', 'program', 'words.json'), JSON.stringify(words));
+}
+
+function textsIn(value) {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  setFlagsFromString('--heap-growing-percent=100');
+  const { wholeProgram } = await import('../dist/shell/whole.js');
+  const whole = wholeProgram();
+  await keepWords();
+  const folder = mkdtempSync(join(tmpdir(), 'loadleaf-made-'));
+  const words = ['build', '--quiet', '--content', join(TOP, 'content'), '--out', join(folder, 'site')];
+  const { program } = whole.load();
+  await program([...words, 'otter', 'heron', 'marten']);
+  await program(words);
+  await program(words);
+  if (process.exitCode) throw new Error('the demo has errors');
+  writeFileSync(whole.place, whole.made());
+  keepLibrary(join(folder, '.site.loadleaf-cache', 'library.bin'));
+  rmSync(folder, { recursive: true });
+}

@@ -53,7 +53,8 @@ function readLines(source: SourceText, whose: LogHead, cards: RowRules['cards'])
     log: {
       ...whose,
       file: source.file,
-      entries: settled.entries,
+      // Of somebody else nothing is taken over.
+      entries: head.problems.length > 0 ? [] : settled.entries,
       contradicted: settled.contradicted,
       unread: broken.length + ofHeader.length + head.problems.length,
       alarms: [

@@ -35,6 +35,7 @@ export async function check(flags: Flags, report: Report): Promise<number> {
     ...workspace.libraryProblems,
     ...workspace.consultProblems,
     ...workspace.draftProblems,
+    ...workspace.logProblems,
     ...used,
     ...checkIssued(resolve(flags.out)),
   ]);

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LOG_DONE, LOG_KINDS, LOG_SIDES, logKey, type LogRow } from '../../../src/content/log/columns.ts';
-import { logFile, readLogHead, sharedLog } from '../../../src/content/log/format.ts';
+import { readLogHead, sharedLog } from '../../../src/content/log/format.ts';
 import { HEADER, readBytes, readRows, readText, row } from './logs.ts';
 
 const number = (most: number) =>

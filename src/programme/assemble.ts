@@ -3,6 +3,8 @@ import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { decide, type Workshop } from '../decisions/decide.ts';
 import { leafletOf } from './leaflet.ts';
+import type { Log } from '../content/log/log.ts';
+import { afterReview, reviewLogged } from './reviewed.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
 import type { Programme } from './programme.ts';
@@ -11,16 +13,32 @@ export type { Workshop } from '../decisions/decide.ts';
 
 export type Assembled = { readonly programme: Programme } | { readonly refusals: readonly Refusal[] };
 
-/** First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has changed; null for the first. */
+/** What was written down of the revision before, and its consult. */
+export interface LoggedBefore {
+  readonly consult: Consult;
+  readonly log: Log;
+}
+
+/**
+ * First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has
+ * changed; null for the first. `logged`: its log, null where none was kept.
+ */
 export function assembleProgramme(
   consult: Consult,
   previous: Programme | null,
   workshop: Workshop,
+  logged: LoggedBefore | null = null,
 ): Assembled {
-  const decided = decide(consult, earlierOf(previous), workshop);
+  const before = earlierOf(previous);
+  const review =
+    previous === null || logged === null
+      ? null
+      : reviewLogged({ ...logged, programme: previous }, consult.seenOn, workshop.library);
+  const earlier = before === null || review === null ? before : afterReview(before, review);
+  const decided = decide(consult, earlier, workshop);
   if ('refusals' in decided)
     return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol)) };
-  return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
+  return { programme: frozen(leafletOf(decided, previous, review, workshop.loadleaf)) };
 }
 
 function frozen<T>(value: T): T {

@@ -53,7 +53,9 @@ import { datedSitting } from '../decisions/days/sitting.ts';
 import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme } from './programme.ts';
+import { changedSince } from './changedSince.ts';
 import { recordOf } from './record/record.ts';
+import type { Review } from '../review/terms.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
 import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
@@ -62,8 +64,13 @@ import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
 import { stepTables } from './steps.ts';
 
-/** The whole programme. `previous`: the revision before, null for the first. */
-export function leafletOf(decided: Decided, previous: Programme | null, loadleaf: string): Programme {
+/** The whole programme. `previous`: the revision before, null for the first. `review`: of its log, null where none was kept. */
+export function leafletOf(
+  decided: Decided,
+  previous: Programme | null,
+  review: Review | null,
+  loadleaf: string,
+): Programme {
   const { person, course, stage, step, bounds, dated, week } = decided;
   const { consult, protocol, library } = person;
   const { clinic } = library;
@@ -100,6 +107,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
       sudden: person.sudden !== null,
       beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),
+      changed: review === null || previous === null ? [] : changedSince(previous, decided, review),
     }),
     emergency: emergencyText(clinic, consult.country),
     notice: NOTICE,
@@ -140,7 +148,8 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     plan: planEntries(decided),
     growth: planGrowth(decided),
     letter: letterOf(decided),
-    record: recordOf(decided, sections, previous, loadleaf),
+    review,
+    record: recordOf(decided, sections, previous, review, loadleaf),
   };
 }
 

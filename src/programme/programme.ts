@@ -2,6 +2,7 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { Review } from '../review/terms.ts';
 import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
@@ -79,6 +80,8 @@ export interface Programme {
   readonly growth: readonly PlanGrowth[];
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
+  /** What the log of the revision before led to, as codes and numbers; null where none was kept. */
+  readonly review: Review | null;
   readonly record: ProgrammeRecord;
 }
 
@@ -235,6 +238,15 @@ export interface CompressionLadder {
   readonly alt: string;
 }
 
+/** What the log says: the move, its grounds, what to ask. */
+export interface RecordedReview {
+  readonly heading: string;
+  readonly sentences: readonly string[];
+  readonly table: Table;
+  readonly asksHeading: string;
+  readonly asks: readonly string[];
+}
+
 export interface ProgrammeRecord {
   readonly heading: string;
   readonly findings: readonly Table[];
@@ -263,6 +275,8 @@ export interface ProgrammeRecord {
   readonly sitting: Section;
   readonly stepsAhead: Section;
   readonly changes: readonly string[];
+  /** Null where no log was kept of the revision before. */
+  readonly review: RecordedReview | null;
   readonly cert: Table;
   readonly settings: Table;
   readonly versions: { readonly library: string; readonly protocol: string; readonly loadleaf: string };

@@ -4,16 +4,17 @@ import { join, relative } from 'node:path';
 import type { Consult, Library } from '../../src/content/library.ts';
 import { problemOf } from '../../src/content/place.ts';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
+import { readLogs } from '../../src/content/log/readLogs.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import type { SourceFile } from '../../src/content/source.ts';
 import { assembleProgramme, type Workshop } from '../../src/programme/assemble.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 
-/** Markdown files below a folder, named from it; none of `except`. */
+/** Markdown files and logs below a folder, named from it; none of `except`. */
 export function filesBelow(folder: string, except?: string): SourceFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.md'))
+    .filter((entry) => entry.isFile() && /\.(md|log\.csv)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name))
     .sort()
     .map((path) => ({
@@ -52,9 +53,16 @@ export function make(files: readonly SourceFile[], over: Workshop = workshop): M
   });
   const [now] = current;
   if (problems.length > 0 || now === undefined) return print(problems);
+  const { logs } = readLogs(consultFiles, { ...over.library, clinic: null }, new Set([now.alias]));
   const before = consults.filter(({ revision }) => revision < now.revision).at(-1);
   const previous = before === undefined ? null : programmeOf(before, over);
-  const made = assembleProgramme(now, previous, over);
+  const log = before === undefined ? undefined : logs.get(before.id);
+  const made = assembleProgramme(
+    now,
+    previous,
+    over,
+    before === undefined || log === undefined ? null : { consult: before, log },
+  );
   return 'refusals' in made ? print(made.refusals.map((one) => problemOf(one, placeOf))) : made;
 }
 

@@ -10,6 +10,8 @@ import type { Programme, ProgrammeRecord } from '../programme.ts';
 import type { Section } from '../../messages/shapes.ts';
 import { totalsTable } from '../totals.ts';
 import { certTable } from '../../messages/en/clinician/record/cert.ts';
+import type { Review } from '../../review/terms.ts';
+import { reviewRecord } from './reviewRecord.ts';
 import { changesFrom } from './changesFrom.ts';
 import { dischargeTable } from '../../messages/en/clinician/record/dischargeTable.ts';
 import { effectTexts } from '../../messages/en/clinician/record/effects.ts';
@@ -29,6 +31,7 @@ export function recordOf(
   decided: Decided,
   sections: { readonly running: Section; readonly sitting: Section },
   previous: Programme | null,
+  review: Review | null,
   loadleaf: string,
 ): ProgrammeRecord {
   const { person, bounds, sitting, shown, passedOver, later, dated } = decided;
@@ -53,10 +56,11 @@ export function recordOf(
     ...sections,
     stepsAhead: stepsAhead(decided),
     changes: changesFrom(previous, decided),
+    review: review === null ? null : reviewRecord(review, decided),
     cert: certTable(decided),
     settings: settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
-    note: noteLines(decided, week.gaveUp),
+    note: noteLines(decided, week.gaveUp, review),
   };
 }
 

@@ -17,12 +17,14 @@ import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
 import { testedUnusedText } from '../entry.ts';
 import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
 import { effectTexts } from './effects.ts';
+import type { Review } from '../../../../review/terms.ts';
+import { reviewLine } from '../review.ts';
 
 const MOST_LINES = 15;
 
 /** Eleven lines that are always there, and one to four of exercises between them. `gaveUp`: sentences. */
-export function noteLines(decided: Decided, gaveUp: readonly string[]): string[] {
-  const before = beforeLines(decided);
+export function noteLines(decided: Decided, gaveUp: readonly string[], review: Review | null): string[] {
+  const before = [...beforeLines(decided), ...(review === null ? [] : [reviewLine(review)])];
   const after = afterLines(decided, gaveUp);
   const room = MOST_LINES - before.length - after.length;
   return [...before, ...exerciseLines(decided.shown[0].prescriptions, room), ...after];

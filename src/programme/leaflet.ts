@@ -8,7 +8,7 @@ import { activitiesSection } from '../decisions/days/activities.ts';
 import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
 import type { Decided } from '../decisions/decide.ts';
-import { easierRows } from '../decisions/session/easier.ts';
+import { easedExercises, easierRows } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
@@ -148,6 +148,7 @@ export function leafletOf(
     plan: planEntries(decided),
     growth: planGrowth(decided),
     letter: letterOf(decided),
+    eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
     record: recordOf(decided, sections, previous, review, loadleaf),
   };

@@ -2,6 +2,7 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { EasedExercise } from '../decisions/session/easier.ts';
 import type { Review } from '../review/terms.ts';
 import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
@@ -80,6 +81,8 @@ export interface Programme {
   readonly growth: readonly PlanGrowth[];
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
+  /** The easier numbers of each exercise, where they are other ones; felt-for weights have none. */
+  readonly eased: readonly EasedExercise[];
   /** What the log of the revision before led to, as codes and numbers; null where none was kept. */
   readonly review: Review | null;
   readonly record: ProgrammeRecord;

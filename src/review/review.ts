@@ -4,7 +4,7 @@ import { exerciseReview, sourceOf } from './exercise.ts';
 import { periodOf, type Period, type ReviewFacts } from './facts.ts';
 import type { Work } from './goingOn.ts';
 import { morningsOf } from './mornings.ts';
-import { runningReview } from './running.ts';
+import { runningReview, runsDone } from './running.ts';
 import { sessionDays } from './sessions.ts';
 import { sittingReview } from './sitting.ts';
 import { gentlestOf, nextStage, stepGrounds } from './step.ts';
@@ -45,6 +45,7 @@ export function reviewOf(facts: ReviewFacts): Review {
     running: runningReview(period, whole),
     sitting: sittingReview(period, whole),
     goals: goalsOf(period),
+    runsDone: runsDone(period),
     asks: [...asksOf(work, exercises, period), ...place.asks],
     counts: {
       sessionsDone: work.sessions.filter(({ done }) => done).length,

@@ -120,6 +120,8 @@ export interface Review {
   readonly sitting: HabitReview | null;
   readonly goals: readonly GoalReview[];
   readonly asks: readonly Ask[];
+  /** Kilometres: the longest run of the last thirty days, and a week's mean; null where none was written down. */
+  readonly runsDone: { readonly longestKm: number; readonly weeklyKm: number } | null;
   readonly counts: {
     readonly sessionsDone: number;
     readonly sessionsPlanned: number;

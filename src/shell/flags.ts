@@ -25,6 +25,9 @@ export interface Flags {
   readonly tensionCapBw: number | null;
   readonly demandCap: number | null;
   readonly port: number | null;
+  /** Null: the one beside the consult. */
+  readonly log: string | null;
+  readonly write: boolean;
 }
 
 /** The library folder where none is named. */
@@ -50,6 +53,8 @@ export function flagsOf(said: Said): Flags {
     tensionCapBw: number(said, 'tension-cap'),
     demandCap: number(said, 'demand-cap'),
     port: port(said),
+    log: folder(said, 'log'),
+    write: said.write === true,
   };
 }
 

@@ -23,6 +23,8 @@ export const OPTIONS = {
   'compression-cap': { takes: 'bw', says: 'squeeze at most, in body weights' },
   'tension-cap': { takes: 'bw', says: 'pull at most, in body weights' },
   'demand-cap': { takes: 'share', says: 'share of strength at most' },
+  log: { takes: 'file', says: 'the log to review by (the one beside the consult)' },
+  write: { takes: null, says: 'write the next revision as a draft' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;
 

@@ -24,6 +24,7 @@ import { contentFolder, sourceFolders, type Folders } from '../io/folders.ts';
 import { readLayers, upperFiles, type Layers } from '../io/layers.ts';
 import { lastRevisionOf } from './lastRevision.ts';
 import { nearestOf } from '../nearest.ts';
+import { withReview, type Reviewed } from './reviewedDraft.ts';
 import { nextRevision, type LastRevision } from './nextRevision.ts';
 import type { Report } from '../report.ts';
 import { starterText } from '../io/shelf.ts';
@@ -40,6 +41,22 @@ import { onDay } from '../io/today.ts';
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
   if (!isKind(kind)) throw unknownKind(kind);
   const wish = nameOf(kind, id);
+  report.answer({ ok: true, files: writeStarter(flags, kind, wish, report, null) });
+  return EXIT.good;
+}
+
+/** The draft of the next revision, with what a review led to. Returns the files; stops as `writeNew` does. */
+export function writeRevision(flags: Flags, alias: string, report: Report, reviewed: Reviewed): string[] {
+  return writeStarter(flags, 'consult', nameOf('consult', alias), report, reviewed);
+}
+
+function writeStarter(
+  flags: Flags,
+  kind: StarterKind,
+  wish: WishedName,
+  report: Report,
+  reviewed: Reviewed | null,
+): string[] {
   const folders = kind === 'consult' ? sourceFolders(flags) : { content: contentFolder(flags.content) };
   const folder = folderOf(kind, folders);
   const last = kind === 'consult' ? lastRevisionOf(wish.alias, folder) : null;
@@ -53,7 +70,7 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
   const made =
     last === null
       ? starterFor(kind, name, layers, schemaWay, onDay(flags))
-      : revisionFor(last, name, layers, schemaWay, onDay(flags));
+      : revisionFor(last, name, layers, schemaWay, onDay(flags), reviewed);
   const place = join(folder, name.file);
   onDisk(place, () => {
     // A consult is a person's; a card is everybody's.
@@ -67,8 +84,7 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
   report.say(`${shownPath(place)} is written, ${made.what}. Then: loadleaf check${where}`);
   if (kind === 'consult')
     report.warn('Its screen was asked of nobody: ask every item, and write what was said.');
-  report.answer({ ok: true, files: [place, schema] });
-  return EXIT.good;
+  return [place, schema];
 }
 
 interface Made {
@@ -104,9 +120,11 @@ function revisionFor(
   layers: Layers,
   schema: string,
   today: IsoDate,
+  reviewed: Reviewed | null,
 ): Made {
   const { known } = readLibrary(...layers.folders);
-  const content = nextRevision(last, revision, today, lastingPaths(last.consult, known));
+  const plain = nextRevision(last, revision, today, lastingPaths(last.consult, known));
+  const content = reviewed === null ? plain : withReview(plain, reviewed, last.consult);
   return {
     text: fileOf('consult', content, schema),
     what: `a draft made from revision ${last.consult.revision}: ask what is empty, then take draft: yes out`,

@@ -35,8 +35,10 @@ export function morningsOf({ entries, from, until, consult, protocol }: Period):
 export interface MorningsSaid {
   /** What the last morning that was written down asks for. */
   readonly now: Because | null;
-  /** The last morning that asked for less, or ended two weeks above usual. */
+  /** The last morning that asked for less, where a later one no longer does. */
   readonly badUntil: IsoDate | null;
+  /** The last morning that asked for less, or ended two weeks above usual: what was done before it earns nothing. */
+  readonly unsettledUntil: IsoDate | null;
   /** Bars moving on without asking for less. */
   readonly bars: readonly Because[];
 }
@@ -45,10 +47,11 @@ export interface MorningsSaid {
 export function morningsSaid(mornings: readonly Morning[], period: Period): MorningsSaid {
   const last = mornings.findLast(({ decision }) => decision !== null);
   const above = daysAboveUsual(mornings, period);
-  const bad = mornings.filter(({ on, decision }) => isBad(decision) || above.has(on));
+  const bad = mornings.findLast(({ decision }) => isBad(decision));
   return {
     now: last === undefined || last.decision === null ? null : becauseOf(last.decision, last.on, period),
-    badUntil: bad.at(-1)?.on ?? null,
+    badUntil: bad === undefined || bad === last ? null : bad.on,
+    unsettledUntil: mornings.findLast(({ on, decision }) => isBad(decision) || above.has(on))?.on ?? null,
     bars: aboveUsual(mornings, above, period),
   };
 }

@@ -20,7 +20,7 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
   const breaks = work.sessions.some(({ entries }) => entries.length > 0)
     ? breaksOf(work.sessions, period)
     : [];
-  const since = sinceOf(said.badUntil, breaks, period);
+  const since = sinceOf(said.unsettledUntil, breaks, period);
   const missing = missingFor(since, work, period);
   const setback = setbackOf(since, said.badUntil, breaks, missing.length === 0, work, period);
   const found = [
@@ -45,8 +45,12 @@ export function gentlestOf(grounds: readonly Because[]): Move {
 }
 
 /** The step earned, the day after the last setback. */
-function sinceOf(badUntil: IsoDate | null, breaks: readonly Away[], { from }: Period): IsoDate {
-  const days = [from, ...(badUntil === null ? [] : [addDays(badUntil, 1)]), ...breaks.map(({ to }) => to)];
+function sinceOf(unsettledUntil: IsoDate | null, breaks: readonly Away[], { from }: Period): IsoDate {
+  const days = [
+    from,
+    ...(unsettledUntil === null ? [] : [addDays(unsettledUntil, 1)]),
+    ...breaks.map(({ to }) => to),
+  ];
   return days.reduce((last, next) => (next > last ? next : last));
 }
 

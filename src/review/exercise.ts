@@ -5,7 +5,7 @@ import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { isDone, isWhole } from './sessions.ts';
-import { gentler, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
+import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
 /** By its own entries alone. */
 export function exerciseReview({ card, values }: EarlierExercise, period: Period): ExerciseReview {
@@ -28,7 +28,7 @@ export function exerciseReview({ card, values }: EarlierExercise, period: Period
             entries: whole.flatMap(({ entries }) => entries),
           },
         ];
-  const all = [...because, ...few];
+  const all = [...because, ...few].toSorted((a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move));
   return {
     card,
     decision: all.reduce<Move>((worst, one) => gentler(worst, one.move), 'moveOn'),
@@ -90,9 +90,8 @@ function painBecause({ entries, pain }: Occasion, isLast: boolean, period: Perio
       },
     ];
   const { next, because } = gateOf(pain, period);
-  if (next === 'carry-on') return [];
   // Easier numbers were used since where a later time was all right.
-  const move = isLast ? MOVE_OF[next] : 'stay';
+  const move = isLast || next === 'carry-on' ? MOVE_OF[next] : 'stay';
   const source = { cite: 'house rules 5', mark: because.mark };
   return [{ rule: because.code, move, inputs: because.inputs, source, entries }];
 }

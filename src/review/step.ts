@@ -8,7 +8,7 @@ import type { Period } from './facts.ts';
 import { missingBecause, missingForStage, missingForStep, stepLog, type Work } from './goingOn.ts';
 import { morningEntries, morningsSaid } from './mornings.ts';
 import { unknownOf } from './unknown.ts';
-import { gentler, type Because, type Move } from './terms.ts';
+import { gentler, MOVES, type Because, type Move } from './terms.ts';
 
 /** Every ground that holds, the gentlest move first. */
 export function stepGrounds(work: Work, period: Period): readonly Because[] {
@@ -32,11 +32,7 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     ...missing,
   ];
   const all = found.length === 0 ? [allMet(work, period)] : found;
-  return all.toSorted((a, b) => rank(b.move) - rank(a.move));
-}
-
-function rank(move: Move): number {
-  return ['moveOn', 'stay', 'easeBack', 'startAgain', 'beSeen'].indexOf(move);
+  return all.toSorted((a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move));
 }
 
 /** The gentlest of the moves. */

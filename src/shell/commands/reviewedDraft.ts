@@ -24,7 +24,7 @@ export function withReview(
         [key, review.stage],
         ['step', review.step],
       ];
-    return [[key, key === 'running' ? runningOf(consult, review) : value]];
+    return [[key, key === 'running' ? runningOf(value, consult, review) : value]];
   });
   return {
     values: { ...Object.fromEntries(filled), ...(overrides.length === 0 ? {} : { overrides }) },
@@ -60,11 +60,11 @@ function stageHint(review: Review): string {
 const MOST_GROUNDS = 4;
 
 // Never less of a week than the run that lies in it.
-function runningOf({ running }: ConsultFrontMatter, { runsDone }: Review): object {
-  if (runsDone === null || !running.runs) return running;
+function runningOf(written: unknown, { running }: ConsultFrontMatter, { runsDone }: Review): unknown {
+  if (runsDone === null || !running.runs) return written;
   const { longestKm, weeklyKm } = runsDone;
   return {
-    ...running,
+    ...(written as object),
     weeklyKm: Math.max(weeklyKm, longestKm),
     longestIn30DaysKm: longestKm,
     weeksOff: 0,

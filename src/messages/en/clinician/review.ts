@@ -191,7 +191,7 @@ export function reviewTable(review: Review, titleOf: (card: string) => string): 
 
 function noGround(decision: Move): Because {
   const source = { cite: 'house rules 4 and 5', mark: 'choice' } as const;
-  return { rule: 'pain-small', move: decision, inputs: { during: 0 }, source, entries: [] };
+  return { rule: 'nothing-written', move: decision, inputs: {}, source, entries: [] };
 }
 
 /** For the note to paste. @example 'Review of revision 1: move on, 8 of 9 sessions, mornings 2 at most.' */

@@ -45,8 +45,15 @@ function soText(direction: Direction, decision: Move): string {
 function newsText({ more, less, fresh }: ChangedWork): string {
   const parts = [
     ...(fresh.length === 0 ? [] : [`New: ${listText(fresh)}.`]),
-    ...(more.length === 0 ? [] : [`A little more: ${listText(more)}.`]),
-    ...(less.length === 0 ? [] : [`A little less: ${listText(less)}.`]),
+    ...(more.length === 0 ? [] : [`A little more: ${namedText(more)}.`]),
+    ...(less.length === 0 ? [] : [`A little less: ${namedText(less)}.`]),
   ];
   return parts.length === 0 ? '' : ` ${parts.join(' ')}`;
+}
+
+// Their numbers stand below; a long row of names is read by nobody.
+const MOST_NAMES = 3;
+
+function namedText(titles: readonly string[]): string {
+  return titles.length <= MOST_NAMES ? listText(titles) : `${numberText(titles.length)} exercises`;
 }

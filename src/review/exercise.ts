@@ -90,8 +90,9 @@ function painBecause({ entries, pain }: Occasion, isLast: boolean, period: Perio
       },
     ];
   const { next, because } = gateOf(pain, period);
+  if (next === 'carry-on' && !isLast) return [];
   // Easier numbers were used since where a later time was all right.
-  const move = isLast || next === 'carry-on' ? MOVE_OF[next] : 'stay';
+  const move = isLast ? MOVE_OF[next] : 'stay';
   const source = { cite: 'house rules 5', mark: because.mark };
   return [{ rule: because.code, move, inputs: because.inputs, source, entries }];
 }

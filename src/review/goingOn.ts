@@ -72,13 +72,18 @@ function rulesOf({ protocol }: Period): GoingOnRules {
 }
 
 /** What is missing, as a ground to stay, with what there is of it. */
-export function missingBecause({ what, have, need }: Missing, work: Work, period: Period): Because {
+export function missingBecause(
+  { what, have, need }: Missing,
+  since: IsoDate,
+  work: Work,
+  period: Period,
+): Because {
   const setting = period.protocol.goingOn[what];
   const mornings = what === 'checkDays' || what === 'checkOverUsual';
   return {
     rule: `missing-${what}`,
     move: 'stay',
-    inputs: { have, need },
+    inputs: { have, need, ...(since === period.from ? {} : { since }) },
     source: sourceOf(setting, 'house rules 4'),
     entries: mornings ? lastMornings(work, period) : doneEntries(what, work),
   };

@@ -29,8 +29,9 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     ...setback,
     ...said.bars,
     ...unknown,
-    ...missing,
   ];
+  // What is missing for going on is no matter where less is asked for.
+  if (gentlestOf(found) === 'moveOn' || gentlestOf(found) === 'stay') found.push(...missing);
   const all = found.length === 0 ? [allMet(work, period)] : found;
   return all.toSorted((a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move));
 }
@@ -56,7 +57,7 @@ function missingFor(since: IsoDate, work: Work, period: Period): Because[] {
     period.isLastStep && stage.leastSessions !== null
       ? missingForStage(since, work, period, stage.leastSessions)
       : missingForStep(since, work, period);
-  return missing.map((one) => missingBecause(one, work, period));
+  return missing.map((one) => missingBecause(one, since, work, period));
 }
 
 /** The stage after this one, and the sessions this one asks for; null where none follows. */

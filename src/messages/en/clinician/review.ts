@@ -36,7 +36,7 @@ const RULES: Readonly<Record<RuleCode, (inputs: Inputs) => string>> = {
   'above-usual': (i) =>
     `The last ${countText(Number(i['days']), 'morning')} lie above the usual ${n(i, 'usual')}, the later half by ${n(i, 'over')} or more.`,
   'not-done-since': ({ badUntil, doneInFull }) =>
-    `Bad mornings up to ${badUntil}; the whole dose was done ${timesText(Number(doneInFull))} since, and the step is not earned again.`,
+    `Bad mornings up to ${badUntil}; whole dose done ${timesText(Number(doneInFull))} since, so the step is not earned again.`,
   away: (i) =>
     `Away for ${countText(Number(i['days']), 'day')}, ${i['from']} to ${i['to']}: from ${n(i, 'sameStepUnder')} days on one step back.`,
   'long-away': (i) =>
@@ -52,7 +52,7 @@ const RULES: Readonly<Record<RuleCode, (inputs: Inputs) => string>> = {
     `Pain ${n(i, 'during')} during the exercise, more than the usual ${n(i, 'usual')}: less is done.`,
   'pain-not-written': () => 'Pain during the exercise was not written down.',
   'missing-doneSessions': (i) =>
-    `The whole dose was done ${timesText(Number(i['have']))}; ${n(i, 'need')} are needed.`,
+    `Whole dose done ${timesText(Number(i['have']))}; ${n(i, 'need')} times are needed.`,
   'missing-leastSessions': (i) =>
     `${countText(Number(i['have']), 'session')} done; ${n(i, 'need')} are needed.`,
   'missing-leastDays': (i) =>
@@ -85,7 +85,7 @@ const RULES: Readonly<Record<RuleCode, (inputs: Inputs) => string>> = {
 };
 
 function timesText(count: number): string {
-  return count === 1 ? 'once' : `${numberText(count)} times`;
+  return ['not once', 'once', 'twice'][count] ?? `${numberText(count)} times`;
 }
 
 function stageText(stage: string): string {
@@ -99,7 +99,8 @@ function itemsText(items: string): string {
 
 /** One ground in a sentence. @example 'Of the last 7 mornings 5 are written down.' */
 export function becauseText({ rule, inputs }: Pick<Because, 'rule' | 'inputs'>): string {
-  return RULES[rule](inputs);
+  const since = inputs['since'];
+  return `${since === undefined ? '' : `Since ${since}: `}${RULES[rule](inputs)}`;
 }
 
 /** @example 'house rules 4 (choice)' */
@@ -181,7 +182,7 @@ export function reviewTable(review: Review, titleOf: (card: string) => string): 
         '-',
         doneTimes === null
           ? 'How often it was done is not recorded.'
-          : `Done ${timesText(doneTimes)} of ${neededTimes}.`,
+          : `Done ${timesText(doneTimes)}; ${neededTimes} times are needed.`,
         '-',
         'house rules 10 (choice)',
       ]),

@@ -21,9 +21,9 @@ function didText({ counts, decision }: Review): string {
       ? 'No session is written down'
       : `You did ${numberText(sessionsDone)} of ${countText(sessionsPlanned, 'session')}`;
   if (worstMorning === null) return `${done}, and no mornings are written down.`;
-  if (decision === 'moveOn' || worstMorning === lastMorning)
+  if (decision === 'moveOn' || decision === 'stay')
     return `${done}, and your mornings stayed at ${numberText(worstMorning)} or less.`;
-  return `${done}. Your worst morning was ${numberText(worstMorning)}, the last one ${numberText(lastMorning ?? 0)}.`;
+  return `${done}. Your worst morning was ${numberText(worstMorning)}, and the last one ${numberText(lastMorning ?? 0)}.`;
 }
 
 type Direction = 'on' | 'same' | 'back';

@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { FOLDERS, SCHEMAS, type Kind } from '../../content/kind.ts';
+import { logFile } from '../../content/log/format.ts';
 import { keyOf } from '../../content/layers.ts';
 import { lastingPaths } from '../../content/plausible/lasting.ts';
 import { readLibrary } from '../../content/readLibrary.ts';
@@ -39,9 +40,36 @@ import { onDay } from '../io/today.ts';
  * when the library lacks what the starter names, 73 when the file is there, 65 when the last revision has a Problem.
  */
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
+  if (kind === LOG) return writeLog(flags, id, report);
   if (!isKind(kind)) throw unknownKind(kind);
   const wish = nameOf(kind, id);
   report.answer({ ok: true, files: writeStarter(flags, kind, wish, report, null) });
+  return EXIT.good;
+}
+
+/** No kind of the library: a log is lines beside a consult. */
+const LOG = 'log';
+
+/** A log with its header alone, beside the newest revision, or beside the one that was named. */
+function writeLog(flags: Flags, id: string, report: Report): number {
+  const { consults } = sourceFolders(flags);
+  const { alias, revision: asked, given } = nameOf('consult', id);
+  const last = lastRevisionOf(alias, consults, true);
+  if (last === null) throw new Stop(EXIT.noSuchFile, `there is no consult of ${alias}`);
+  const revision = given ? asked : last.consult.revision;
+  const file = `${alias}-r${revision}.log.csv`;
+  const twin = twinOf(consults, file);
+  if (twin !== null)
+    throw new Stop(EXIT.cannotCreate, `${shownPath(twin)} is there already; nothing was written`);
+  const place = join(consults, file);
+  onDisk(place, () => {
+    writeFileSync(place, logFile([]), { flag: 'wx', mode: PRIVATE_FILE_MODE });
+    keepsMode(place, PRIVATE_FILE_MODE);
+  });
+  report.say(
+    `${shownPath(place)} is written: a line for each thing that was done. Then: loadleaf review ${alias}`,
+  );
+  report.answer({ ok: true, files: [place] });
   return EXIT.good;
 }
 

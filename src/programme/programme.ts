@@ -246,6 +246,8 @@ export interface RecordedReview {
   readonly heading: string;
   readonly sentences: readonly string[];
   readonly table: Table;
+  /** Planned and done, week by week. */
+  readonly weeks: Table;
   readonly asksHeading: string;
   readonly asks: readonly string[];
 }

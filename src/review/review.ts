@@ -17,6 +17,7 @@ import {
   type Move,
   type Review,
 } from './terms.ts';
+import { weeksOf } from './weeks.ts';
 import { ask, asksOf } from './unknown.ts';
 
 /** Missing or contradictory data never move anything on; more pain or fewer sessions never do sooner. */
@@ -45,6 +46,7 @@ export function reviewOf(facts: ReviewFacts): Review {
     running: runningReview(period, whole),
     sitting: sittingReview(period, whole),
     goals: goalsOf(period),
+    weeks: weeksOf(work.sessions, period),
     runsDone: runsDone(period),
     asks: [...asksOf(work, exercises, period), ...place.asks],
     counts: {

@@ -101,6 +101,27 @@ export interface GoalReview {
   readonly neededTimes: number;
 }
 
+/** One week of what was planned and done. */
+export interface ReviewWeek {
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly sessions: PlannedAndDone;
+  readonly runDays: PlannedAndDone;
+  /** Null where none were written down. */
+  readonly km: number | null;
+  /** Scores of the morning check, least and most; null where none were written down. */
+  readonly mornings: { readonly least: number; readonly most: number; readonly written: number } | null;
+  /** The heaviest and the lightest load of each exercise, kilograms. */
+  readonly loads: readonly { readonly card: string; readonly leastKg: number; readonly mostKg: number }[];
+  /** The longest sitting; null where none was written down. */
+  readonly sittingMinutes: number | null;
+}
+
+export interface PlannedAndDone {
+  readonly planned: number;
+  readonly done: number;
+}
+
 export interface Review {
   readonly alias: string;
   /** The revision that is looked back on. */
@@ -120,6 +141,7 @@ export interface Review {
   readonly sitting: HabitReview | null;
   readonly goals: readonly GoalReview[];
   readonly asks: readonly Ask[];
+  readonly weeks: readonly ReviewWeek[];
   /** Kilometres: the longest run of the last thirty days, and a week's mean; null where none was written down. */
   readonly runsDone: { readonly longestKm: number; readonly weeklyKm: number } | null;
   readonly counts: {

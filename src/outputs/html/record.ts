@@ -66,7 +66,7 @@ function reviewHtml({ record: { review } }: Programme): Html {
   return hangHtml(
     'review',
     review.heading,
-    html`${review.sentences.map((sentence) => html`<p>${sentence}</p> `)}${asks}${tableHtml(review.table)}`,
+    html`${review.sentences.map((sentence) => html`<p>${sentence}</p> `)}${asks}${tableHtml(review.table)}${tableHtml(review.weeks)}`,
     'broad',
   );
 }

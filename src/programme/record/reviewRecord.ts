@@ -5,6 +5,7 @@ import {
   decisionText,
   otherThanReviewText,
   reviewTable,
+  weeksTable,
 } from '../../messages/en/clinician/review.ts';
 import type { Review } from '../../review/terms.ts';
 import type { RecordedReview } from '../programme.ts';
@@ -16,6 +17,7 @@ export function reviewRecord(review: Review, { person, stage, step }: Decided): 
     heading: `Review of revision ${review.revision}`,
     sentences: [decisionText(review), ...(other === null ? [] : [other])],
     table: reviewTable(review, titleOf),
+    weeks: weeksTable(review, titleOf),
     asksHeading: 'To ask',
     asks: review.asks.map((one) => askText(one, titleOf)),
   };

@@ -207,3 +207,30 @@ export function otherThanReviewText(review: Review, now: Review['before']): stri
   if (review.stage === now.stage && review.step === now.step) return null;
   return `The review led to ${stageWord(review.stage)} step ${review.step}; ${stageWord(now.stage)} step ${now.step} is the clinician's own, or what tests and caps allow.`;
 }
+
+/** Planned and done, a row a week. No share and no score: what was done is told as it is. */
+export function weeksTable({ weeks }: Review, titleOf: (card: string) => string): Table {
+  return {
+    caption: 'Planned and done, week by week',
+    columns: ['Week', 'Sessions', 'Mornings', 'Runs', 'Sitting', 'Weights'],
+    rows: weeks.map(({ from, to, sessions, mornings, runDays, km, sittingMinutes, loads }) => [
+      `${dayText(from)} to ${dayText(to)}`,
+      `${sessions.done} of ${sessions.planned}`,
+      mornings === null
+        ? 'not written'
+        : `${spanText(mornings.least, mornings.most)} (${mornings.written} written)`,
+      runDays.planned + runDays.done === 0
+        ? '-'
+        : `${runDays.done} of ${runDays.planned} days${km === null ? '' : `, ${numberText(km)} km`}`,
+      sittingMinutes === null ? '-' : `up to ${numberText(sittingMinutes)} min`,
+      loads
+        .filter(({ mostKg }) => mostKg > 0)
+        .map(({ card, leastKg, mostKg }) => `${titleOf(card)} ${spanText(leastKg, mostKg)} kg`)
+        .join('; ') || '-',
+    ]),
+  };
+}
+
+function spanText(least: number, most: number): string {
+  return least === most ? numberText(least) : `${numberText(least)} to ${numberText(most)}`;
+}

@@ -9,6 +9,7 @@ const PARTS = [
   'programme',
   'dose',
   'week',
+  'review',
   'check',
   'site',
   'page',

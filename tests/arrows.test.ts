@@ -12,7 +12,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   scheduling: ['units'],
   content: ['units', 'mechanics', 'dosing', 'scheduling'],
   wording: ['units', 'mechanics', 'content'],
-  ...allLeftOf(['decisions', 'messages', 'programme', 'catalogue', 'lint']),
+  ...allLeftOf(['decisions', 'review', 'messages', 'programme', 'catalogue', 'lint']),
   ...outputs('html', 'pdf', 'text'),
   client: ['units'],
 };
@@ -26,7 +26,7 @@ function allLeftOf(rooms: readonly string[]): Record<string, readonly string[]> 
 
 /** Siblings: none imports another. */
 function outputs(...names: readonly string[]): Record<string, readonly string[]> {
-  const { catalogue = [] } = allLeftOf(['decisions', 'messages', 'programme', 'catalogue']);
+  const { catalogue = [] } = allLeftOf(['decisions', 'review', 'messages', 'programme', 'catalogue']);
   return Object.fromEntries(names.map((name) => [`outputs/${name}`, [...catalogue, 'catalogue', 'drawing']]));
 }
 

@@ -16,6 +16,8 @@ export const PROBLEM_CODES = [
   'wrong-type',
   'out-of-range',
   'not-a-date',
+  'csv',
+  'contradiction',
   'wrong-word',
   'does-not-fit',
   'implausible',

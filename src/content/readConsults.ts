@@ -8,6 +8,7 @@ import { FOLDERS } from './kind.ts';
 import type { Consult, Known } from './library.ts';
 import { placeOfValue } from './locate.ts';
 import { valueAt } from './path.ts';
+import { logOfName } from './log/readLog.ts';
 import { placesIn, type PlaceOf } from './place.ts';
 import { plausibilityProblems } from './plausible/problems.ts';
 import { errorAt, sortProblems, type Place, type Problem } from './problem.ts';
@@ -223,7 +224,8 @@ function fileOf(sheets: readonly Sheet[], id: string): SourceFile | null {
 function misnamed(files: readonly SourceFile[]): Problem[] {
   return files.flatMap(({ file }) => {
     const name = nameOf(file);
-    if (name.endsWith('.md') || !/-r\d+\.|\.md\b/i.test(name)) return [];
+    if (name.endsWith('.md') || logOfName(file) !== null || !/-r\d+\.|\.md\b/i.test(name)) return [];
+    if (/\.(log|csv)\b/i.test(name)) return [misnamedLog(file)];
     return [
       errorAt(topOf(file), 'wrong-file-name', {
         found: `a file called ${name}`,
@@ -231,5 +233,13 @@ function misnamed(files: readonly SourceFile[]): Problem[] {
         fix: `rename it to ${name.replace(/\..*$/, '')}.md`,
       }),
     ];
+  });
+}
+
+function misnamedLog(file: string): Problem {
+  return errorAt(topOf(file), 'wrong-file-name', {
+    found: `a file called ${nameOf(file)}`,
+    expected: 'called by alias and revision, ending in .log.csv',
+    fix: `rename it to ${nameOf(file).replace(/\..*$/, '').toLowerCase()}.log.csv`,
   });
 }

@@ -39,6 +39,7 @@ import { followingParts, type FollowingPart, type StoppedAt } from './days/follo
 import { runsInWeek } from './days/runsInWeek.ts';
 import { screenEffects } from './screen/screen.ts';
 import { isNoSession, sessionFor, shownRungs } from './session/session.ts';
+import { heldToLog } from './session/heldToLog.ts';
 import { sessionLength } from './person/sessionLength.ts';
 import { type SessionLength } from './terms/sessionLength.ts';
 import { sittingPlan, type SittingPlan } from './days/sitting.ts';
@@ -225,7 +226,8 @@ function whatAndWhen(
   );
   const session = sessionFor(kept, person, bounds, week.plan);
   if (isNoSession(session)) return refused([noSession(consult, session)]);
-  const [present, ...next] = shownRungs(session, step);
+  const held = heldToLog(session, step, person);
+  const [present, ...next] = shownRungs(session, held);
   if (present === undefined)
     return refused([noSuchStep(consult, stage.chosen, step, session.ladder.rungs.length)]);
   const own = ownRefusals(session, present, week.plan, person);
@@ -251,7 +253,7 @@ function whatAndWhen(
     running: wished,
     week,
     session,
-    step,
+    step: held,
     shown: [now, ...next.map(show)],
   };
 }

@@ -5,6 +5,8 @@ import { decide, type Workshop } from '../decisions/decide.ts';
 import { languageOf } from '../content/language.ts';
 import { messagesIn, type Messages } from '../messages/messages.ts';
 import { leafletOf } from './leaflet.ts';
+import type { Log } from '../content/log/log.ts';
+import { afterReview, reviewLogged } from './reviewed.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
 import type { Programme } from './programme.ts';
@@ -13,17 +15,34 @@ export type { Workshop } from '../decisions/decide.ts';
 
 export type Assembled = { readonly programme: Programme } | { readonly refusals: readonly Refusal[] };
 
-/** First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has changed; null for the first. `say`: in which words, those of the consult's language. */
+/** What was written down of the revision before, and its consult. */
+export interface LoggedBefore {
+  readonly consult: Consult;
+  readonly log: Log;
+}
+
+/**
+ * First everything is decided, then everything is worded. `previous`: the revision before, for its step and what has
+ * changed; null for the first. `logged`: its log, null where none was kept.
+ * `say`: in which words, those of the consult's language.
+ */
 export function assembleProgramme(
   consult: Consult,
   previous: Programme | null,
   workshop: Workshop,
+  logged: LoggedBefore | null = null,
   say: Messages = messagesIn(languageOf(consult, workshop.library.clinic)),
 ): Assembled {
-  const decided = decide(consult, earlierOf(previous), workshop);
+  const before = earlierOf(previous);
+  const review =
+    previous === null || logged === null
+      ? null
+      : reviewLogged({ ...logged, programme: previous }, consult.seenOn, workshop.library);
+  const earlier = before === null || review === null ? before : afterReview(before, review);
+  const decided = decide(consult, earlier, workshop);
   if ('refusals' in decided)
     return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol, say)) };
-  return { programme: frozen(leafletOf(say, decided, previous, workshop.loadleaf)) };
+  return { programme: frozen(leafletOf(say, decided, previous, review, workshop.loadleaf)) };
 }
 
 function frozen<T>(value: T): T {

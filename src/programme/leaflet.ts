@@ -11,7 +11,7 @@ import { activitiesNow } from '../decisions/days/activities.ts';
 import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
 import type { Decided } from '../decisions/decide.ts';
-import { easierOf } from '../decisions/session/easier.ts';
+import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
@@ -28,7 +28,9 @@ import { datedSitting } from '../decisions/days/sitting.ts';
 import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme } from './programme.ts';
+import { changedSince } from './changedSince.ts';
 import { recordOf } from './record/record.ts';
+import type { Review } from '../review/terms.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
 import { stageNumber, stageOf } from '../decisions/stage/stageChoice.ts';
 import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
@@ -37,11 +39,12 @@ import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
 import { stepTables } from './steps.ts';
 
-/** The whole programme. `previous`: the revision before, null for the first. */
+/** The whole programme. `previous`: the revision before, null for the first. `review`: of its log, null where none was kept. */
 export function leafletOf(
   say: Messages,
   decided: Decided,
   previous: Programme | null,
+  review: Review | null,
   loadleaf: string,
 ): Programme {
   const { person, course, stage, step, bounds, dated, week } = decided;
@@ -82,6 +85,7 @@ export function leafletOf(
       sudden: person.sudden !== null,
       beganSuddenly: beganSuddenly(consult),
       turnedDown: previous !== null && isFurtherOn(previous, decided),
+      changed: review === null || previous === null ? [] : changedSince(previous, decided, review),
     }),
     emergency: say.emergencyText(clinic, consult.country),
     notice: say.NOTICE,
@@ -122,7 +126,9 @@ export function leafletOf(
     plan: planEntries(decided),
     growth: planGrowth(decided),
     letter: letterOf(say, decided),
-    record: recordOf(say, decided, sections, previous, loadleaf),
+    eased: easedExercises(decided.shown[0].prescriptions, person),
+    review,
+    record: recordOf(say, decided, sections, previous, review, loadleaf),
   };
 }
 

@@ -2,6 +2,8 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { EasedExercise } from '../decisions/session/easier.ts';
+import type { Review } from '../review/terms.ts';
 import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { ModelEstimate } from '../decisions/candidates/estimate.ts';
@@ -82,6 +84,10 @@ export interface Programme {
   readonly growth: readonly PlanGrowth[];
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
+  /** The easier numbers of each exercise, where they are other ones; felt-for weights have none. */
+  readonly eased: readonly EasedExercise[];
+  /** What the log of the revision before led to, as codes and numbers; null where none was kept. */
+  readonly review: Review | null;
   readonly record: ProgrammeRecord;
 }
 
@@ -242,6 +248,17 @@ export interface CompressionLadder {
   readonly alt: string;
 }
 
+/** What the log says: the move, its grounds, what to ask. */
+export interface RecordedReview {
+  readonly heading: string;
+  readonly sentences: readonly string[];
+  readonly table: Table;
+  /** Planned and done, week by week. */
+  readonly weeks: Table;
+  readonly asksHeading: string;
+  readonly asks: readonly string[];
+}
+
 export interface ProgrammeRecord {
   readonly heading: string;
   readonly findings: readonly Table[];
@@ -270,6 +287,8 @@ export interface ProgrammeRecord {
   readonly sitting: Section;
   readonly stepsAhead: Section;
   readonly changes: readonly string[];
+  /** Null where no log was kept of the revision before. */
+  readonly review: RecordedReview | null;
   readonly cert: Table;
   readonly settings: Table;
   readonly versions: { readonly library: string; readonly protocol: string; readonly loadleaf: string };

@@ -3,6 +3,9 @@ import { messagesIn, type Messages } from '../messages/messages.ts';
 import type { Library } from '../content/library.ts';
 import type { Refusal as Decided } from '../decisions/terms/refusal.ts';
 
+import { alarmText, withdrawnText } from '../messages/en/clinician/screen.ts';
+import type { LogAlarm } from '../decisions/screen/alarms.ts';
+import { errorAt, type Problem } from '../content/problem.ts';
 import type { Refusal } from '../units/refusal.ts';
 import { testNameIn } from '../content/testName.ts';
 
@@ -29,4 +32,11 @@ export function wordedStop(refusal: Decided): Refusal {
 export function wordedWithdrawal(refusal: Decided): Refusal {
   const said = wordedStop(refusal);
   return { ...said, fix: COMMAND_LINE.withdrawnText(said.fix) };
+}
+
+/** Of a yes in the log: what was written, and what to do now. */
+export function wordedAlarm({ file, line, column, item, date, refusal }: LogAlarm): Problem {
+  const plain = alarmText(item, date);
+  const fix = refusal === null ? plain.fix : withdrawnText(wordedStop(refusal).fix);
+  return errorAt({ file, line, column }, 'screen-block', { ...plain, fix });
 }

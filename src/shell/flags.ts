@@ -31,6 +31,9 @@ export interface Flags {
   readonly part: { readonly part: number; readonly of: number } | null;
   /** Whether files that look unchanged are read all the same. */
   readonly verify: boolean;
+  /** Null: the one beside the consult. */
+  readonly log: string | null;
+  readonly write: boolean;
 }
 
 /** The library folder where none is named. */
@@ -59,6 +62,8 @@ export function flagsOf(said: Said): Flags {
     port: port(said),
     part: part(said),
     verify: said.verify === true,
+    log: folder(said, 'log'),
+    write: said.write === true,
   };
 }
 

@@ -26,6 +26,8 @@ export const OPTIONS = {
   against: { takes: 'dir', says: 'the shipped library as it was, or one protocol of it' },
   part: { takes: 'k/n', says: 'only the k-th of n parts of the persons, to be joined' },
   verify: { takes: null, says: 'read unchanged files too, not their size and times alone' },
+  log: { takes: 'file', says: 'the log to review by (the one beside the consult)' },
+  write: { takes: null, says: 'write the next revision as a draft' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;
 

@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 import type { Consult, Library } from '../../src/content/library.ts';
 import { problemOf } from '../../src/content/place.ts';
 import { lineFinder, problemText } from '../../src/content/problemText.ts';
+import { readLogs } from '../../src/content/log/readLogs.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { readLibrary } from '../../src/content/readLibrary.ts';
 import type { SourceFile } from '../../src/content/source.ts';
@@ -11,10 +12,10 @@ import { assembleProgramme, type Workshop } from '../../src/programme/assemble.t
 import type { Messages } from '../../src/messages/messages.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 
-/** Markdown files below a folder, named from it; none of `except`. */
+/** Markdown files and logs below a folder, named from it; none of `except`. */
 export function filesBelow(folder: string, except?: string): SourceFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.md'))
+    .filter((entry) => entry.isFile() && /\.(md|log\.csv)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name))
     .sort()
     .map((path) => ({
@@ -53,15 +54,23 @@ export function make(files: readonly SourceFile[], over: Workshop = workshop, sa
   });
   const [now] = current;
   if (problems.length > 0 || now === undefined) return print(problems);
+  const { logs } = readLogs(consultFiles, { ...over.library, clinic: null }, new Set([now.alias]));
   const before = consults.filter(({ revision }) => revision < now.revision).at(-1);
   const previous = before === undefined ? null : programmeOf(before, over, say);
-  const made = assembleProgramme(now, previous, over, say);
+  const log = before === undefined ? undefined : logs.get(before.id);
+  const made = assembleProgramme(
+    now,
+    previous,
+    over,
+    before === undefined || log === undefined ? null : { consult: before, log },
+    say,
+  );
   return 'refusals' in made ? print(made.refusals.map((one) => problemOf(one, placeOf))) : made;
 }
 
 /** The programme of a consult; throws what stands against it. */
 export function programmeOf(consult: Consult, over: Workshop = workshop, say?: Messages): Programme {
-  const made = assembleProgramme(consult, null, over, say);
+  const made = assembleProgramme(consult, null, over, null, say);
   if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
   return made.programme;
 }

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadleaf, runHere, smallClinic, type Clinic } from './workbench.ts';
 
-const COMMANDS = ['check', 'build', 'explain', 'estimate', 'serve', 'new'];
+const COMMANDS = ['check', 'build', 'explain', 'estimate', 'serve', 'new', 'review'];
 const BODY = ['--height', '1.75', '--mass', '70'];
 
 let own: Clinic;

@@ -59,6 +59,31 @@ export function startLoad(
   bounds: Bounds,
   settings: readonly RangeSetting[],
 ): StartLoad | Obstacle {
+  const wanted = wantedLoad(card, slot, person, bounds, settings);
+  return 'limit' in wanted ? wanted : heldToLog(wanted, card, person);
+}
+
+/** What was asked for and not lifted is not asked for again: the load starts from what was done. */
+function heldToLog(wanted: StartLoad, card: PosedCard, person: Person): StartLoad {
+  const done = person.logged?.exercises.find((one) => one.card === card.id);
+  if (done === undefined || wanted.byFeel || wanted.load.loadKg <= done.loadKg + 1e-9) return wanted;
+  return {
+    ...wanted,
+    load: roundDownToKit(done.loadKg, loadsFor(card, person)) ?? NOTHING,
+    decidedBy: 'testedSet',
+    rule: { rule: 'logged', wanted: wanted.rule, doneKg: done.loadKg, on: done.on },
+    inputs: { ...wanted.inputs, doneKg: done.loadKg },
+    source: TESTED_LOADS,
+  };
+}
+
+function wantedLoad(
+  card: PosedCard,
+  slot: Slot,
+  person: Person,
+  bounds: Bounds,
+  settings: readonly RangeSetting[],
+): StartLoad | Obstacle {
   const { stage } = bounds;
   const settingsDeg = settings.map(({ deg }) => deg);
   const tested = testedAnswers(card, slot, person, stage, settingsDeg);

@@ -49,10 +49,12 @@ export function isHoldTested(id: string, person: Person): boolean {
   return testsOfSide(cardOf(person, id), person.consult).some(({ seconds }) => seconds !== undefined);
 }
 
-// Within a stage the ladder itself goes on from where it stood; what was done counts where a stage is entered.
-function doneLast(card: PosedCard, { lastDone }: Person, { name }: Bounds): Shown[] {
+// Within a stage the ladder itself goes on from where it stood; what was done counts where a stage is entered, and
+// wherever the log shows that it was done.
+function doneLast(card: PosedCard, { lastDone, logged }: Person, { name }: Bounds): Shown[] {
+  const isLogged = logged?.exercises.some((one) => one.card === card.id) ?? false;
   return lastDone
-    .filter((one) => one.card === card.id && one.stage !== name)
+    .filter((one) => one.card === card.id && (one.stage !== name || isLogged))
     .map(({ rangeDeg, loadKg, tempo, repetitions, holdSeconds, sets, timesPerDay }) => ({
       card,
       by: 'lastDone',

@@ -51,12 +51,21 @@ export function ownSets({ id, legs }: PosedCard, { consult }: Person): readonly 
 }
 
 // What was done in the stage before and not tested again is gone on with as if it had been tested so.
-function lastSets(card: PosedCard, { dose }: Slot, { lastDone, consult, protocol }: Person, stage: Stage) {
+function lastSets(card: PosedCard, { dose }: Slot, person: Person, stage: Stage) {
+  const { lastDone, consult, protocol } = person;
   const held = dose.repetitions === null;
+  // What was written down as lifted is known in its own stage too.
+  const isLogged = person.logged?.exercises.some((one) => one.card === card.id && one.loadKg > 0) ?? false;
   return lastDone.flatMap((one): ConsultSet[] => {
     const { loadKg, repetitions, reserve, rangeDeg, tempo } = one;
     const elsewhere = protocol.stages[Number(one.stage) - 1]?.name !== stage.name;
-    if (one.card !== card.id || !elsewhere || loadKg === null || (repetitions === null) !== held) return [];
+    if (
+      one.card !== card.id ||
+      !(elsewhere || isLogged) ||
+      loadKg === null ||
+      (repetitions === null) !== held
+    )
+      return [];
     return [
       {
         card: card.id,

@@ -12,7 +12,7 @@ import type { Model } from './model.ts';
 import { lastDoneIn } from './lastDone.ts';
 import { type LastDone } from '../terms/lastDone.ts';
 import { painfulSide } from '../screen/painfulSide.ts';
-import type { Earlier } from '../terms/earlier.ts';
+import type { Earlier, LoggedLoads } from '../terms/earlier.ts';
 import type { DecidedBy } from '../terms/cell.ts';
 import type { ScreenEffects } from '../screen/screen.ts';
 import type { StageName } from '../terms/stageName.ts';
@@ -37,6 +37,8 @@ export interface Person {
   readonly provokedDeg: number | null;
   /** The present step of the revision before; empty for a first revision. */
   readonly lastDone: readonly LastDone[];
+  /** What was really lifted under the revision before; null where no log was kept, or it followed another protocol. */
+  readonly logged: LoggedLoads | null;
   /** A cleared sudden start that no programme has followed yet; null for everybody else. */
   readonly sudden: SuddenStart | null;
 }
@@ -64,6 +66,7 @@ export function personOf(
     model: modelFor(body, cappedAngleOf(protocol.angle)),
     provokedDeg: provokedDeg(consult, protocol),
     lastDone: lastDoneIn(earlier, protocol.id),
+    logged: earlier?.protocol === protocol.id ? (earlier.logged ?? null) : null,
     sudden: suddenStartOf(consult, protocol, earlier),
   };
 }

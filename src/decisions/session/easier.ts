@@ -5,6 +5,7 @@ import type { Made } from '../../dosing/kit.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { HowFar } from '../terms/howFar.ts';
 import { countedAs, type Counted } from './counted.ts';
+import type { CellName } from '../terms/cell.ts';
 import { howFar } from './howFar.ts';
 import type { Person } from '../person/person.ts';
 import { loadOf, type Prescription } from './prescribe.ts';
@@ -25,15 +26,15 @@ export interface Easier {
 
 /** In the order of the session. */
 export function easierOf(prescriptions: readonly Prescription[], person: Person): Easier[] {
-  const { setsFactor, loadFactor, rangeLessDeg } = person.protocol.easeBack;
-  const rules = {
-    setsFactor: setsFactor.value,
-    loadFactor: loadFactor.value,
-    rangeLessDeg: rangeLessDeg.value,
-  };
-  return prescriptions.map(({ exercise, card, at, byFeel, beginsOn, howFar: [farNow] }) => {
-    const ladderCard = exercise.ladder.cards.find((one) => one.card === card.id);
-    const easier = ladderCard === undefined ? at : easeBack(at, ladderCard, rules);
+  return prescriptions.map((one) => {
+    const {
+      card,
+      at,
+      byFeel,
+      beginsOn,
+      howFar: [farNow],
+    } = one;
+    const easier = easedAt(one, person);
     const { loadKg, dose } = easier;
     return {
       title: card.title,
@@ -44,5 +45,40 @@ export function easierOf(prescriptions: readonly Prescription[], person: Person)
       farNow,
       farEasier: easier.rangeDeg === at.rangeDeg ? null : howFar(card, easier, person)[0],
     };
+  });
+}
+
+/** The cells that easing back changes, with their numbers. */
+export interface EasedExercise {
+  readonly card: string;
+  readonly cells: Readonly<Partial<Record<CellName, number>>>;
+}
+
+/** The same as numbers, for a next revision that goes no step back. */
+export function easedExercises(prescriptions: readonly Prescription[], person: Person): EasedExercise[] {
+  return prescriptions.map((one) => {
+    const { card, at, byFeel } = one;
+    const { dose, loadKg, rangeDeg } = easedAt(one, person);
+    return {
+      card: card.id,
+      cells: {
+        ...(dose.sets === at.dose.sets ? {} : { sets: dose.sets }),
+        ...(byFeel || loadKg === at.loadKg ? {} : { loadKg }),
+        ...(rangeDeg === null || rangeDeg === at.rangeDeg
+          ? {}
+          : { [`${person.model.guardedBy}Deg`]: rangeDeg }),
+      },
+    };
+  });
+}
+
+function easedAt({ exercise, card, at }: Prescription, { protocol }: Person): Prescription['at'] {
+  const { setsFactor, loadFactor, rangeLessDeg } = protocol.easeBack;
+  const ladderCard = exercise.ladder.cards.find((one) => one.card === card.id);
+  if (ladderCard === undefined) return at;
+  return easeBack(at, ladderCard, {
+    setsFactor: setsFactor.value,
+    loadFactor: loadFactor.value,
+    rangeLessDeg: rangeLessDeg.value,
   });
 }

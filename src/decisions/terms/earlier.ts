@@ -14,6 +14,24 @@ export interface Earlier {
   /** The present step, in the order of the session. */
   readonly exercises: readonly EarlierExercise[];
   readonly plan: readonly PlanEntry[];
+  /** Left out where no log was kept. */
+  readonly logged?: LoggedLoads;
+}
+
+/** What was really lifted, by the log. */
+export interface LoggedLoads {
+  /** The step that the review led to. */
+  readonly step: number;
+  /** The review lets the step go on: the load may grow by one step. */
+  readonly grows: boolean;
+  readonly exercises: readonly LoggedLoad[];
+}
+
+export interface LoggedLoad {
+  readonly card: string;
+  /** The last day on which it was borne. */
+  readonly on: IsoDate;
+  readonly loadKg: number;
 }
 
 export interface EarlierExercise {

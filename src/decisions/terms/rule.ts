@@ -45,6 +45,13 @@ export type LoadRule =
       /** The set that hurt, kg; null where it does not bound the load. */
       readonly hurtFromKg: number | null;
     }
+  /** The log shows less than the tests would allow. */
+  | {
+      readonly rule: 'logged';
+      readonly wanted: LoadRule | EntryRule;
+      readonly doneKg: number;
+      readonly on: string;
+    }
   /** A cap refused the next heavier load. */
   | {
       readonly rule: 'lighter';

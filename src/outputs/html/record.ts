@@ -29,7 +29,7 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     script: assets.script,
     body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>
-        ${stageHtml(programme, labels)} ${foundHtml(programme, labels)}
+        ${stageHtml(programme, labels)} ${reviewHtml(programme)} ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
         ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
         ${passedOverHtml(programme, labels)} ${aheadHtml(programme, leaflet, labels)}
@@ -53,6 +53,22 @@ function stageHtml({ stage, step, dates, clinician }: Programme, labels: RecordL
       </p>
       ${sentences(stage.because)}
       <p class="quiet">${dates}</p>`,
+  );
+}
+
+/** What the log of the revision before says; nothing where none was kept. */
+function reviewHtml({ record: { review } }: Programme): Html {
+  if (review === null) return nothing;
+  const asks =
+    review.asks.length === 0
+      ? nothing
+      : html`<h3>${review.asksHeading}</h3>
+          ${sentences(review.asks)}`;
+  return hangHtml(
+    'review',
+    review.heading,
+    html`${review.sentences.map((sentence) => html`<p>${sentence}</p> `)}${asks}${tableHtml(review.table)}${tableHtml(review.weeks)}`,
+    'broad',
   );
 }
 

@@ -10,6 +10,8 @@ import type { Programme, ProgrammeRecord } from '../programme.ts';
 import type { Section } from '../../messages/shapes.ts';
 import { totalsOf } from '../../decisions/session/totals.ts';
 
+import type { Review } from '../../review/terms.ts';
+import { reviewRecord } from './reviewRecord.ts';
 import { changesFrom } from './changesFrom.ts';
 
 import { exerciseRecord } from './exerciseRecord.ts';
@@ -24,6 +26,7 @@ export function recordOf(
   decided: Decided,
   sections: { readonly running: Section; readonly sitting: Section },
   previous: Programme | null,
+  review: Review | null,
   loadleaf: string,
 ): ProgrammeRecord {
   const { person, bounds, sitting, shown, passedOver, later, dated } = decided;
@@ -50,10 +53,11 @@ export function recordOf(
     ...sections,
     stepsAhead: say.stepsAhead(decided),
     changes: changesFrom(say, previous, decided),
+    review: review === null ? null : reviewRecord(say, review, decided),
     cert: say.certTable(decided),
     settings: say.settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
-    note: say.noteLines(decided, week.gaveUp, (id) => nameOf(id, person)),
+    note: say.noteLines(decided, week.gaveUp, (id) => nameOf(id, person), review),
   };
 }
 

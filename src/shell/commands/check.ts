@@ -40,6 +40,7 @@ export async function check(flags: Flags, report: Report): Promise<number> {
     ...underneath(flags.against, workspace, report),
     ...workspace.consultProblems,
     ...workspace.draftProblems,
+    ...workspace.logProblems,
     ...used,
     ...checkIssued(resolve(flags.out)),
   ]);

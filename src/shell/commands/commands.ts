@@ -61,6 +61,15 @@ export const COMMANDS = {
     example: 'loadleaf estimate hip-hinge --height 1.75 --mass 70 --load 20',
     run: async (flags, [card = ''], report) => (await import('./estimate.ts')).estimate(flags, card, report),
   },
+  review: {
+    says: 'look back by the log, and say what comes next',
+    words: '<alias>',
+    fewest: 1,
+    most: 1,
+    options: ['log', 'write'],
+    example: 'loadleaf review otter --write',
+    run: async (flags, [alias = ''], report) => (await import('./review.ts')).review(flags, alias, report),
+  },
   serve: {
     says: 'build, show at 127.0.0.1, and follow every save',
     words: '',

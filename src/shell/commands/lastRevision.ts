@@ -9,10 +9,15 @@ import { readFolder } from '../io/folder.ts';
 import type { LastRevision } from './nextRevision.ts';
 import { Stop } from '../io/stop.ts';
 
-/** Null where there is none. Stops with 73 where a draft is there already, with 65 where the newest file has a Problem. */
-export function lastRevisionOf(alias: string, consultsFolder: string): LastRevision | null {
+/** Null where there is none. `besideDraft`: a draft does not matter. Stops with 73 where a draft is there already, with 65 where the newest file has a Problem. */
+export function lastRevisionOf(
+  alias: string,
+  consultsFolder: string,
+  besideDraft = false,
+): LastRevision | null {
   const files = isFolder(consultsFolder) ? readFolder(consultsFolder, (file) => file.endsWith('.md')) : [];
-  const own = files.map(sheetOf).filter((sheet) => sheet.alias === alias);
+  const all = files.map(sheetOf).filter((sheet) => sheet.alias === alias);
+  const own = besideDraft ? all.filter((sheet) => !sheet.draft) : all;
   const draft = own.find((sheet) => sheet.draft);
   if (draft !== undefined)
     throw new Stop(EXIT.cannotCreate, `${draft.file} is a draft of ${alias} already; finish that one first`);

@@ -3,7 +3,7 @@ import type { Consult } from '../../content/library.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
-import { assembleProgramme, type Workshop } from '../../programme/assemble.ts';
+import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { letterProblems } from './letterProblems.ts';
@@ -21,7 +21,7 @@ export function makeProgrammes(consults: readonly Consult[], workspace: Workspac
   const programmes: Programme[] = [];
   const problems: Problem[] = [];
   for (const consult of consults) {
-    const made = assembleProgramme(consult, previousOf(consult, workspace, workshop), workshop);
+    const made = assembled(consult, workspace, workshop);
     if ('programme' in made) programmes.push(made.programme);
     else problems.push(...made.refusals.map(workspace.asProblem));
   }
@@ -45,14 +45,23 @@ export async function printable(
   };
 }
 
-/** The revision before, made again from its own file after those before it; null when there is none that can be made. */
-function previousOf(consult: Consult, workspace: Workspace, workshop: Workshop): Programme | null {
+/**
+ * One consult after the revisions before it, each made again from its own file and with its log; without one where there
+ * is none that can be made.
+ */
+export function assembled(
+  consult: Consult,
+  workspace: Pick<Workspace, 'consults' | 'logs'>,
+  workshop: Workshop,
+): Assembled {
   const before = workspace.consults
     .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
     .at(-1);
-  if (before === undefined) return null;
-  const made = assembleProgramme(before, previousOf(before, workspace, workshop), workshop);
-  return 'programme' in made ? made.programme : null;
+  if (before === undefined) return assembleProgramme(consult, null, workshop);
+  const made = assembled(before, workspace, workshop);
+  const previous = 'programme' in made ? made.programme : null;
+  const log = workspace.logs.get(before.id);
+  return assembleProgramme(consult, previous, workshop, log === undefined ? null : { consult: before, log });
 }
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */

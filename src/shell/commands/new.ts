@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { FOLDERS, SCHEMAS, type Kind } from '../../content/kind.ts';
+import { logFile } from '../../content/log/format.ts';
 import { keyOf } from '../../content/layers.ts';
 import { lastingPaths } from '../../content/plausible/lasting.ts';
 import { readLibrary } from '../../content/readLibrary.ts';
@@ -24,6 +25,7 @@ import { contentFolder, sourceFolders, type Folders } from '../io/folders.ts';
 import { readLayers, upperFiles, type Layers } from '../io/layers.ts';
 import { lastRevisionOf } from './lastRevision.ts';
 import { nearestOf } from '../nearest.ts';
+import { withReview, type Reviewed } from './reviewedDraft.ts';
 import { nextRevision, type LastRevision } from './nextRevision.ts';
 import type { Report } from '../report.ts';
 import { starterText } from '../io/shelf.ts';
@@ -38,8 +40,51 @@ import { onDay } from '../io/today.ts';
  * when the library lacks what the starter names, 73 when the file is there, 65 when the last revision has a Problem.
  */
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
+  if (kind === LOG) return writeLog(flags, id, report);
   if (!isKind(kind)) throw unknownKind(kind);
   const wish = nameOf(kind, id);
+  report.answer({ ok: true, files: writeStarter(flags, kind, wish, report, null) });
+  return EXIT.good;
+}
+
+/** No kind of the library: a log is lines beside a consult. */
+const LOG = 'log';
+
+/** A log with its header alone, beside the newest revision, or beside the one that was named. */
+function writeLog(flags: Flags, id: string, report: Report): number {
+  const { consults } = sourceFolders(flags);
+  const { alias, revision: asked, given } = nameOf('consult', id);
+  const last = lastRevisionOf(alias, consults, true);
+  if (last === null) throw new Stop(EXIT.noSuchFile, `there is no consult of ${alias}`);
+  const revision = given ? asked : last.consult.revision;
+  const file = `${alias}-r${revision}.log.csv`;
+  const twin = twinOf(consults, file);
+  if (twin !== null)
+    throw new Stop(EXIT.cannotCreate, `${shownPath(twin)} is there already; nothing was written`);
+  const place = join(consults, file);
+  onDisk(place, () => {
+    writeFileSync(place, logFile([]), { flag: 'wx', mode: PRIVATE_FILE_MODE });
+    keepsMode(place, PRIVATE_FILE_MODE);
+  });
+  report.say(
+    `${shownPath(place)} is written: a line for each thing that was done. Then: loadleaf review ${alias}`,
+  );
+  report.answer({ ok: true, files: [place] });
+  return EXIT.good;
+}
+
+/** The draft of the next revision, with what a review led to. Returns the files; stops as `writeNew` does. */
+export function writeRevision(flags: Flags, alias: string, report: Report, reviewed: Reviewed): string[] {
+  return writeStarter(flags, 'consult', nameOf('consult', alias), report, reviewed);
+}
+
+function writeStarter(
+  flags: Flags,
+  kind: StarterKind,
+  wish: WishedName,
+  report: Report,
+  reviewed: Reviewed | null,
+): string[] {
   const folders = kind === 'consult' ? sourceFolders(flags) : { content: contentFolder(flags.content) };
   const folder = folderOf(kind, folders);
   const last = kind === 'consult' ? lastRevisionOf(wish.alias, folder) : null;
@@ -53,7 +98,7 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
   const made =
     last === null
       ? starterFor(kind, name, layers, schemaWay, onDay(flags))
-      : revisionFor(last, name, layers, schemaWay, onDay(flags));
+      : revisionFor(last, name, layers, schemaWay, onDay(flags), reviewed);
   const place = join(folder, name.file);
   onDisk(place, () => {
     // A consult is a person's; a card is everybody's.
@@ -67,8 +112,7 @@ export async function writeNew(flags: Flags, kind: string, id: string, report: R
   report.say(`${shownPath(place)} is written, ${made.what}. Then: loadleaf check${where}`);
   if (kind === 'consult')
     report.warn('Its screen was asked of nobody: ask every item, and write what was said.');
-  report.answer({ ok: true, files: [place, schema] });
-  return EXIT.good;
+  return [place, schema];
 }
 
 interface Made {
@@ -104,9 +148,11 @@ function revisionFor(
   layers: Layers,
   schema: string,
   today: IsoDate,
+  reviewed: Reviewed | null,
 ): Made {
   const { known } = readLibrary(...layers.folders);
-  const content = nextRevision(last, revision, today, lastingPaths(last.consult, known));
+  const plain = nextRevision(last, revision, today, lastingPaths(last.consult, known));
+  const content = reviewed === null ? plain : withReview(plain, reviewed, last.consult);
   return {
     text: fileOf('consult', content, schema),
     what: `a draft made from revision ${last.consult.revision}: ask what is empty, then take draft: yes out`,

@@ -1,4 +1,6 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
+import type { Log } from '../../content/log/log.ts';
+import { readLogs } from '../../content/log/readLogs.ts';
 import type { Draft } from '../../content/draft.ts';
 import type { Consult, Known, Library, Shelves } from '../../content/library.ts';
 import { problemOf, type PlaceOf } from '../../content/place.ts';
@@ -6,9 +8,10 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
 import { readLibrary, type LibraryReading } from '../../content/readLibrary.ts';
 import type { SourceFile } from '../../content/source.ts';
+import { logAlarms } from '../../decisions/screen/alarms.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
-import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
+import { wordedAlarm, wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import type { Standing } from '../../content/underneath.ts';
 import type { Counts } from './counted.ts';
@@ -29,6 +32,8 @@ export interface Workspace {
   readonly stopped: readonly string[];
   /** Leaflets that must go because of what a newer file says of the screen, be it a draft or broken. */
   readonly withdrawals: readonly Withdrawal[];
+  /** What was written down of each revision, by its id `alias-r2`. */
+  readonly logs: ReadonlyMap<string, Log>;
   /** Files that are still being written: checked, never built. */
   readonly drafts: readonly Draft[];
   /** Whose a consult file is: alias by file. */
@@ -47,6 +52,7 @@ export interface Workspace {
   /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
+  readonly logProblems: readonly Problem[];
   readonly counts: Counts;
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
@@ -82,7 +88,9 @@ export function readWorkspace(
   const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
   const revisions = new Map(own.current.map(({ alias, revision }) => [alias, revision]));
   const withdrawn = withdrawals([...own.drafts, ...own.unreadable], revisions, reading.known.clinic);
-  const gone = new Set(withdrawn.map(({ alias }) => alias));
+  const logs = readLogs(consults, reading.known, new Set(own.aliases.values()));
+  const alarms = logAlarms(logs.logs, own.current, reading.known.clinic);
+  const gone = new Set(aliasesOf([...withdrawn, ...alarms]));
   const current = own.current.filter(({ alias }) => !gone.has(alias));
   const stopped = [
     ...new Set([...own.stopped, ...aliasesOf(own.current).filter((alias) => gone.has(alias))]),
@@ -103,7 +111,8 @@ export function readWorkspace(
     stopped: stopped.sort(),
     withdrawals: withdrawn,
     drafts: own.drafts,
-    aliases: own.aliases,
+    logs: logs.logs,
+    aliases: new Map([...own.aliases, ...logs.aliases]),
     libraryProblems: sortProblems(reading.problems.map(named)),
     asked: layers.asked,
     standing: { own: layers.folders.at(-1) ?? [], below: layers.shipped, extending: reading.extending },
@@ -114,10 +123,12 @@ export function readWorkspace(
     consultProblems: sortProblems([
       ...own.problems,
       ...withdrawn.map(({ refusal }) => asProblem(wordedWithdrawal(refusal))),
+      ...alarms.map(wordedAlarm),
       ...ofStopped,
       ...(reading.library === null ? ofCurrent : []),
     ]),
     draftProblems: own.draftProblems,
+    logProblems: logs.problems,
     counts: { ...reading.counts, consults: own.count + leftOut.size },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),

@@ -57,6 +57,8 @@ const LOAD: WordsOf<LoadRule> = {
       ...(lightShare === null ? [] : [`light after a sudden start: ${lightShare} of it`]),
       ...(hurtFromKg === null ? [] : [`a set with ${hurtFromKg} kg hurt, so it stays below that`]),
     ].join('; '),
+  logged: ({ wanted, doneKg, on }, titleOf) =>
+    `${ruleText(wanted, titleOf)}; as lifted by the log on ${on}: ${doneKg} kg`,
   lighter: ({ wanted, heavierKg, bar }, titleOf) =>
     `${ruleText(wanted, titleOf)}; lighter, for at ${heavierKg} kg ${obstacleWords(bar)}`,
 };

@@ -91,6 +91,18 @@ export function withdrawnText(fix: string): string {
   return `${fix} The leaflet in use is withdrawn meanwhile.`;
 }
 
+/** For a yes that a person wrote in the log; null where the line says alarm and no more of it can be read. */
+export function alarmText(item: ScreenItem | null, on: IsoDate | null): Wording & { readonly found: string } {
+  const what = item === null ? 'an alarm that cannot be read' : `yes to ${SCREEN_WORDS[item]}`;
+  return {
+    found: `${what}${on === null ? '' : ` on ${on}`}`,
+    expected: 'no alarm in the log of a leaflet in use',
+    fix: withdrawnText(
+      'Speak with the person today, ask the whole screen again, and write the next revision; or write done: no with a higher edit where it was a slip.',
+    ),
+  };
+}
+
 /** For an item whose clearance holds no picture. */
 export function noPictureText(item: ScreenItem): Wording {
   return {

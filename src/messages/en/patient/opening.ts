@@ -53,6 +53,8 @@ export interface OpeningFacts {
   readonly beganSuddenly: boolean;
   /** The revision before stood further on. */
   readonly turnedDown: boolean;
+  /** What changed since the last leaflet, and why; empty where no log was kept. */
+  readonly changed: readonly string[];
 }
 
 /** Who, why (the protocol's words), and why it began; at the end of treatment and for prevention, what it is for instead. */
@@ -60,7 +62,7 @@ export function openingText(
   consult: Consult,
   protocol: Protocol,
   course: Course,
-  { lightHolds, gentle, bends, sudden, beganSuddenly, turnedDown }: OpeningFacts,
+  { lightHolds, gentle, bends, sudden, beganSuddenly, turnedDown, changed }: OpeningFacts,
 ): string[] {
   const where = `your ${protocol.tendon}, ${SIDE_WORDS[consult.side]}`;
   const why = whyTexts(protocol, { gentle, bends, beganSuddenly });
@@ -68,11 +70,13 @@ export function openingText(
     case 'treatment':
       return [
         `This is for ${where}.`,
+        ...changed,
         ...why,
-        ...(turnedDown ? [TURNED_DOWN] : []),
+        ...(turnedDown && changed.length === 0 ? [TURNED_DOWN] : []),
         ...(lightHolds ? [LIGHT_HOLDS] : []),
         ...(sudden ? [SUDDEN] : []),
-        ...(beganSuddenly ? besideTexts : beganTexts)(consult.changedBefore),
+        // Why it began was said in the first leaflet; now it is how it goes that matters.
+        ...(changed.length > 0 ? [] : (beganSuddenly ? besideTexts : beganTexts)(consult.changedBefore)),
       ];
     case 'discharge':
       return [

@@ -18,15 +18,19 @@ import { proposeStage } from '../../../../decisions/stage/stageProposal.ts';
 import { testedUnusedText } from '../entry.ts';
 import { testedUnused } from '../../../../decisions/session/testedUnused.ts';
 import { effectTexts } from './effects.ts';
+import type { Review } from '../../../../review/terms.ts';
+import { reviewLine } from '../review.ts';
 
 /** `gaveUp`: sentences. `nameOf`: a test or card by its id, in words. */
 export function noteLines(
   decided: Decided,
   gaveUp: readonly string[],
   nameOf: (id: string) => string,
+  review: Review | null,
 ): string[] {
   return [
     ...beforeLines(decided, nameOf),
+    ...(review === null ? [] : [reviewLine(review)]),
     ...decided.shown[0].prescriptions.map(exerciseLine),
     ...afterLines(decided, gaveUp),
   ];

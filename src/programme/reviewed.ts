@@ -1,0 +1,66 @@
+/** The revision before, looked back on with its log: what it leads to, and what the next one starts from. */
+import type { Consult, Library } from '../content/library.ts';
+import type { Log } from '../content/log/log.ts';
+import type { Earlier, EarlierExercise } from '../decisions/terms/earlier.ts';
+import { reviewOf } from '../review/review.ts';
+import type { DoneDose, Review } from '../review/terms.ts';
+import type { IsoDate } from '../units/date.ts';
+import { earlierOf } from './earlier.ts';
+import type { Programme } from './programme.ts';
+
+/** A revision that was built, its consult and what was written down of it. */
+export interface Logged {
+  readonly consult: Consult;
+  readonly programme: Programme;
+  readonly log: Log;
+}
+
+/** The review of a revision on a day. */
+export function reviewLogged({ consult, programme, log }: Logged, seenOn: IsoDate, library: Library): Review {
+  const protocol = library.protocols.get(consult.protocol);
+  const earlier = earlierOf(programme);
+  if (protocol === undefined || earlier === null)
+    throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);
+  const { review } = programme;
+  return reviewOf({
+    consult,
+    earlier,
+    protocol,
+    isLastStep: programme.steps.every(({ present }) => present),
+    stageSessionsBefore: review?.before.stage === programme.stage.chosen ? review.counts.stageSessions : 0,
+    log,
+    seenOn,
+  });
+}
+
+/** The revision before as the next one starts from it: the step that was decided, and what was done where it was written down. */
+export function afterReview(earlier: Earlier, review: Review): Earlier {
+  const sameStage = review.stage === earlier.stage;
+  const done = new Map(review.exercises.map((one) => [one.card, one.done]));
+  return {
+    ...earlier,
+    step: sameStage ? review.step : earlier.step,
+    exercises: earlier.exercises.map((one) => withDone(one, done.get(one.card))),
+    logged: {
+      step: review.step,
+      grows: review.decision === 'moveOn',
+      exercises: review.exercises.flatMap(({ card, done: { on, loadKg } }) =>
+        on === null || loadKg === null ? [] : [{ card, on, loadKg }],
+      ),
+    },
+  };
+}
+
+function withDone({ card, values }: EarlierExercise, done: DoneDose | undefined): EarlierExercise {
+  if (done === undefined) return { card, values };
+  const written = {
+    sets: done.sets,
+    repetitions: done.repetitions,
+    holdSeconds: done.seconds,
+    loadKg: done.loadKg,
+  };
+  const known = Object.entries(written).filter(
+    ([cell, value]) => value !== null && (cell === 'loadKg' || typeof values[cell as 'sets'] === 'number'),
+  );
+  return { card, values: { ...values, ...Object.fromEntries(known) } };
+}

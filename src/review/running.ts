@@ -1,0 +1,73 @@
+/** Running, by its own rules: what was planned and done, and how it felt (house rules 5 and 7). */
+import type { LogEntry } from '../content/log/log.ts';
+import { painGate } from '../scheduling/morning.ts';
+import { addDays } from '../units/date.ts';
+import type { Period } from './facts.ts';
+import { sourceOf } from './exercise.ts';
+import { gentlestOf } from './step.ts';
+import { gentler, type Because, type HabitReview, type Move } from './terms.ts';
+
+const MOVE_OF = { 'carry-on': 'moveOn', 'same-again': 'stay', 'ease-back': 'easeBack' } as const;
+
+/** Null for somebody of whom no run was planned or written down. `whole`: what the log as a whole leads to; running never goes on beyond it. */
+export function runningReview(period: Period, whole: Move): HabitReview | null {
+  const { earlier, entries, from, until, protocol } = period;
+  const planned = earlier.plan.filter(({ on, runs }) => on >= from && on < until && runs.length > 0).length;
+  const runs = entries.filter(({ kind }) => kind === 'run');
+  if (planned === 0 && runs.length === 0) return null;
+  const done = runs.filter(isRun);
+  const days = new Set(done.map(({ date }) => date)).size;
+  const source = sourceOf(protocol.goingOn.sessionsDoneShare, 'house rules 4 and 7');
+  const share = planned === 0 ? 1 : days / planned;
+  const inputs = { have: days, planned, share: protocol.goingOn.sessionsDoneShare.value };
+  const enough = share >= protocol.goingOn.sessionsDoneShare.value;
+  const amount: Because = {
+    rule: days === 0 ? 'runs-none' : enough ? 'runs-done' : 'runs-few',
+    move: days > 0 && enough ? 'moveOn' : 'stay',
+    inputs,
+    source,
+    entries: done,
+  };
+  const because = [...painOf(done, period), amount];
+  return { decision: gentler(gentlestOf(because), softened(whole)), because };
+}
+
+// Of the whole only what bars going on carries over: a step one back is the exercises' matter, bad mornings are both's.
+function softened(whole: Move): Move {
+  return whole === 'startAgain' ? 'easeBack' : whole;
+}
+
+export function isRun({ done, km, minutes }: LogEntry): boolean {
+  return done === null ? (km ?? 0) > 0 || (minutes ?? 0) > 0 : done !== 'no';
+}
+
+function painOf(runs: readonly LogEntry[], { consult, protocol }: Period): Because[] {
+  const last = runs.slice(-protocol.goingOn.doneSessions.value);
+  return last.flatMap((entry, index): Because[] => {
+    if (entry.painDuring === null) return [];
+    const { usualMorningPain: usualPain, irritability } = consult;
+    const { next, because } = painGate(entry.painDuring, { usualPain, irritability }, protocol.painRule);
+    if (next === 'carry-on') return [];
+    const move = index === last.length - 1 ? MOVE_OF[next] : 'stay';
+    const source = { cite: 'house rules 5', mark: because.mark };
+    return [{ rule: because.code, move, inputs: because.inputs, source, entries: [entry] }];
+  });
+}
+
+/** Kilometres that were run, for the next consult: the longest of thirty days, and the mean of the weeks. Null where none were written. */
+export function runsDone({ entries, until, from }: Pick<Period, 'entries' | 'until' | 'from'>): {
+  readonly longestKm: number;
+  readonly weeklyKm: number;
+} | null {
+  const runs = entries.filter((entry) => entry.kind === 'run' && isRun(entry) && entry.km !== null);
+  if (runs.length === 0) return null;
+  const lately = runs.filter(({ date }) => date >= addDays(until, -LONGEST_DAYS));
+  const longestKm = Math.max(0, ...lately.map(({ km }) => km ?? 0));
+  const weeks = Math.max(1, Math.round((Date.parse(until) - Date.parse(from)) / MS_PER_WEEK));
+  const total = runs.reduce((sum, { km }) => sum + (km ?? 0), 0);
+  return { longestKm, weeklyKm: Math.round((total / weeks) * 10) / 10 };
+}
+
+// The consult asks for the longest run of so many days.
+const LONGEST_DAYS = 30;
+const MS_PER_WEEK = 7 * 86_400_000;

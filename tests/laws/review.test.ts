@@ -1,0 +1,182 @@
+/** Laws of a review over random logs: nothing moves on sooner for more pain, for less work, or for the order of the lines. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { LogRow } from '../../src/content/log/columns.ts';
+import { logFile } from '../../src/content/log/format.ts';
+import { isoDate } from '../../src/units/date.ts';
+import { readText, row } from '../content/log/logs.ts';
+import { CARDS, factsFor, onDay, reviewRows, sessions } from '../review/facts.ts';
+import { reviewOf } from '../../src/review/review.ts';
+
+const DAYS = 21;
+
+// Near what going on asks for, so that both answers come about often.
+const score = fc.oneof(
+  { weight: 8, arbitrary: fc.integer({ min: 1, max: 3 }) },
+  { weight: 1, arbitrary: fc.integer({ min: 0, max: 10 }) },
+);
+const pain = fc.oneof(
+  { weight: 12, arbitrary: fc.integer({ min: 0, max: 3 }) },
+  { weight: 1, arbitrary: fc.integer({ min: 0, max: 10 }) },
+);
+
+const anyMornings = fc
+  .array(fc.option(score, { freq: 25 }), { minLength: DAYS, maxLength: DAYS })
+  .map((scores) =>
+    scores.flatMap((morning, index) => (morning === null ? [] : [row(onDay(index), 'morning', { morning })])),
+  );
+const planned = sessions(0, DAYS);
+const anySessions = fc
+  .array(
+    fc.record({ there: fc.integer({ min: 0, max: 9 }), during: pain, part: fc.integer({ min: 0, max: 9 }) }),
+    {
+      minLength: planned.length,
+      maxLength: planned.length,
+    },
+  )
+  .map((chances) =>
+    planned.flatMap((one, index) => {
+      const chance = chances[index];
+      if (chance === undefined || chance.there === 0) return [];
+      return [
+        { ...one, painDuring: chance.during, done: chance.part === 0 ? ('part' as const) : ('yes' as const) },
+      ];
+    }),
+  );
+const anyLog = fc.tuple(anySessions, anyMornings).map(([work, scores]) => [...work, ...scores]);
+
+const movesOn = (rows: readonly LogRow[]) => reviewRows(rows, DAYS).decision === 'moveOn';
+
+/** Holds the law over logs of both kinds: those that move on, and those that do not. */
+function neverSooner(changed: fc.Arbitrary<readonly [readonly LogRow[], readonly LogRow[]]>): void {
+  let [on, off] = [0, 0];
+  fc.assert(
+    fc.property(changed, ([before, after]) => {
+      if (movesOn(before)) on += 1;
+      else {
+        off += 1;
+        expect(movesOn(after)).toBe(false);
+      }
+    }),
+    { numRuns: 150 },
+  );
+  expect(on).toBeGreaterThan(5);
+  expect(off).toBeGreaterThan(20);
+}
+
+const picks = fc.infiniteStream(fc.integer({ min: 0, max: 9 }));
+const next = (chance: Iterator<number>) => chance.next().value as number;
+
+describe('a review never moves on sooner', () => {
+  it('for more pain, in the morning or during the exercises', () => {
+    neverSooner(
+      fc.tuple(anyLog, picks).map(([rows, chance]) => {
+        const more = (value: number | null) =>
+          value === null ? null : Math.min(10, value + Math.max(0, next(chance) - 6));
+        return [
+          rows,
+          rows.map((one) => ({ ...one, painDuring: more(one.painDuring), morning: more(one.morning) })),
+        ];
+      }),
+    );
+  });
+
+  it('for more pain through the first half alone, which makes a rise look level', () => {
+    neverSooner(
+      anyLog.map((rows) => [
+        rows,
+        rows.map((one) =>
+          one.morning !== null && one.date < onDay(11) ? { ...one, morning: one.morning + 1 } : one,
+        ),
+      ]),
+    );
+  });
+
+  it('for fewer sessions: what hurt in them was felt all the same', () => {
+    neverSooner(
+      fc
+        .tuple(anyLog, picks)
+        .map(([rows, chance]) => [
+          rows,
+          rows.map((one) =>
+            one.kind === 'session' && next(chance) > 6 ? { ...one, done: 'no' as const, sets: null } : one,
+          ),
+        ]),
+    );
+  });
+
+  it('for mornings that were not written down', () => {
+    neverSooner(
+      fc
+        .tuple(anyLog, picks)
+        .map(([rows, chance]) => [rows, rows.filter((one) => one.kind !== 'morning' || next(chance) < 8)]),
+    );
+  });
+
+  it('for lines that contradict or cannot be read', () => {
+    fc.assert(
+      fc.property(
+        anyLog.filter((rows) => rows.length > 0),
+        (rows) => {
+          const [first] = rows as [LogRow];
+          expect(movesOn([...rows, { ...first, note: 'another' }])).toBe(false);
+          const { log } = readText(`${logFile(rows)}2026-03-03,x\r\n`);
+          expect(reviewOf(factsFor(log, DAYS)).decision).not.toBe('moveOn');
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe('a review is the same', () => {
+  it('for lines in another order, for lines told twice, and for a log in two parts', () => {
+    fc.assert(
+      fc.property(anyLog, picks, (rows, chance) => {
+        const expected = reviewRows(rows, DAYS);
+        const order = rows.map((one) => ({ one, at: next(chance) }));
+        const shuffled = order.toSorted((a, b) => a.at - b.at).map(({ one }) => one);
+        expect(reviewRows(shuffled, DAYS)).toEqual(expected);
+        expect(reviewRows([...shuffled, ...rows], DAYS)).toEqual(expected);
+        const half = Math.floor(rows.length / 2);
+        expect(reviewRows([...shuffled.slice(half), ...shuffled.slice(0, half + 3)], DAYS)).toEqual(expected);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('for a correction that says the same', () => {
+    fc.assert(
+      fc.property(anyLog, (rows) => {
+        const strip = (text: string) => text.replaceAll(/"edit":\d+/g, '');
+        const again = reviewRows([...rows, ...rows.map((one) => ({ ...one, edit: 1 }))], DAYS);
+        expect(strip(JSON.stringify(again))).toBe(strip(JSON.stringify(reviewRows(rows, DAYS))));
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe('an empty log', () => {
+  it.each([7, 21, 120])('of %i days stays', (days) => {
+    expect(reviewRows([], days)).toMatchObject({ decision: 'stay', stage: 2, step: 2 });
+  });
+});
+
+describe('every entry of a ground', () => {
+  it('is one of the log', () => {
+    fc.assert(
+      fc.property(anyLog, (rows) => {
+        const { because, exercises } = reviewRows(rows, DAYS);
+        const known = new Set(rows.map(({ date, kind }) => `${date} ${kind}`));
+        for (const { entries } of [...because, ...exercises.flatMap((one) => one.because)])
+          for (const { date, kind } of entries) expect(known).toContain(`${date} ${kind}`);
+        expect(because.length).toBeGreaterThan(0);
+        for (const { card } of exercises) expect(CARDS).toContain(card);
+        for (const { entries } of because)
+          for (const { date } of entries) expect(isoDate(date)).not.toBeNull();
+      }),
+      { numRuns: 30 },
+    );
+  });
+});

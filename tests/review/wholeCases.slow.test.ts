@@ -1,0 +1,69 @@
+/**
+ * Whole reviews of the demo's first revision: a log goes in, what the clinician reads of it and the keys of the draft come
+ * out. A mismatch writes `out-changed` beside `out`, to be read and moved over it when it is right; never in CI.
+ */
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readLog } from '../../src/content/log/readLog.ts';
+import type { Consult } from '../../src/content/library.ts';
+import { readConsults } from '../../src/content/readConsults.ts';
+import { askText, decisionText, MOVE_WORDS, reviewTable } from '../../src/messages/en/clinician/review.ts';
+import { changedTexts } from '../../src/messages/en/patient/review.ts';
+import { reviewLogged } from '../../src/programme/reviewed.ts';
+import { MOVES, type Review } from '../../src/review/terms.ts';
+import { withReview } from '../../src/shell/commands/reviewedDraft.ts';
+import { addDays } from '../../src/units/date.ts';
+import { programmeOf, shipped } from '../programme/shipped.ts';
+
+const FOLDER = 'tests/reviews';
+const CASES = readdirSync(FOLDER).sort();
+const file = 'consults/otter-r1.md';
+const { consults } = readConsults([{ file, bytes: readFileSync(`content/${file}`), link: 'no' }], shipped);
+const consult = consults[0] as Consult;
+const programme = programmeOf(consult);
+
+function reviewOfCase(name: string): Review {
+  const path = join(FOLDER, name, 'in', 'otter-r1.log.csv');
+  const source = { file: path, bytes: readFileSync(path), link: 'no' as const };
+  const { log } = readLog(source, { alias: 'otter', revision: 1 }, shipped.exercises);
+  return reviewLogged({ consult, programme, log }, addDays(consult.reviewOn, 0), shipped);
+}
+
+function textOf(review: Review): string {
+  const titleOf = (card: string) => shipped.exercises.get(card)?.title ?? card;
+  const { values } = withReview(
+    { values: { stage: 'auto', running: { runs: true } }, hints: new Map() },
+    { review, eased: programme.eased },
+    { ...consult, overrides: [] },
+  );
+  return [
+    decisionText(review),
+    ...reviewTable(review, titleOf).rows.map((row) => row.join(' | ')),
+    '# To ask',
+    ...review.asks.map((one) => askText(one, titleOf)),
+    '# The draft',
+    JSON.stringify(values, null, 1),
+    '# The patient reads',
+    ...changedTexts(review, review, { more: [], less: [], fresh: [] }),
+    '',
+  ].join('\n');
+}
+
+describe('whole reviews', () => {
+  it.each(CASES)('%s', (name) => {
+    const text = textOf(reviewOfCase(name));
+    const expected = join(FOLDER, name, 'out', 'review.txt');
+    const same = existsSync(expected) && readFileSync(expected, 'utf8') === text;
+    if (!same && process.env['CI'] === undefined) {
+      mkdirSync(join(FOLDER, name, 'out-changed'), { recursive: true });
+      writeFileSync(join(FOLDER, name, 'out-changed', 'review.txt'), text);
+    }
+    expect(text).toBe(existsSync(expected) ? readFileSync(expected, 'utf8') : '');
+  });
+
+  it('come out as each of the five moves', () => {
+    const moves = CASES.map((name) => reviewOfCase(name).decision);
+    for (const move of MOVES) expect(moves, MOVE_WORDS[move]).toContain(move);
+  });
+});

@@ -12,6 +12,7 @@ import { easierRows } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
+import { pacedExercises, rulesInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -139,6 +140,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     calendar: calendarOf(days, words),
     plan: planEntries(decided),
     growth: planGrowth(decided),
+    inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
     letter: letterOf(decided),
     record: recordOf(decided, sections, previous, loadleaf),
   };

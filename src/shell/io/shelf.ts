@@ -39,6 +39,7 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
       ),
     })),
     arrival: read('dist/scripts/arrival.js'),
+    inUse: read('dist/scripts/inUse.js'),
     script: read('dist/scripts/leaflet.js'),
     catalogue: read('dist/scripts/catalogue.js'),
   };

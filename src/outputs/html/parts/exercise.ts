@@ -17,7 +17,12 @@ export function exerciseHtml(
   const dose = woven(exercise.doseWords, cellsNamed(exercise, 'sets', 'repetitions', 'holdSeconds'));
   const howFar = exercise.howFar.slice(0, 1).map((line) => woven(line, cellsNamed(exercise, 'howFar')));
   const told = [dose, ...howFar].flatMap(({ cells }) => cells);
-  return html`<article class="exercise hang" id="${id}" aria-labelledby="${id}-heading">
+  return html`<article
+    class="exercise hang"
+    id="${id}"
+    data-exercise="${exercise.card}"
+    aria-labelledby="${id}-heading"
+  >
     <div class="dose-side">
       <h3 id="${id}-heading"><bdi>${exercise.title}</bdi></h3>
       <p class="dose">${doseHtml(exercise.dose)}</p>
@@ -29,8 +34,8 @@ export function exerciseHtml(
       ${exercise.figures === null ? nothing : figureHtml(exercise.figures)}
       ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
-        ${numbersHtml(exercise, told, columns, labels.dose)}
         <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise.cautions, labels)}</div>
+        ${numbersHtml(exercise, told, columns, labels.dose)}
       </div>
     </div>
   </article> `;

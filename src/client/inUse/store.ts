@@ -38,6 +38,8 @@ export function logStore(alias: string, mark: string): LogStore {
   const own = `${PREFIX}:${alias}:${mark}`;
   const listeners: (() => void)[] = [];
   let inMemory: readonly LogRow[] = [];
+  /** What this page wrote itself, to see whether another tab wrote over it. */
+  let written: readonly LogRow[] = [];
   let kept: Kept = storage() === null ? 'denied' : location.protocol === 'file:' ? 'disk' : 'kept';
   let damaged = false;
   const changed = () => listeners.forEach((tell) => tell());
@@ -58,7 +60,17 @@ export function logStore(alias: string, mark: string): LogStore {
     changed();
   };
 
-  addEventListener('storage', ({ key }) => {
+  // Two tabs that write within the same moment know nothing of each other: the one that was written over writes again.
+  const writeAgain = (): void => {
+    const rows = stored();
+    const holds = (one: LogRow) => rows.some((row) => logKey(row) === logKey(one) && row.edit >= one.edit);
+    const lost = written.filter((one) => !holds(one));
+    if (lost.length > 0) put(holding([...rows, ...lost]));
+  };
+
+  addEventListener('storage', ({ key, newValue }) => {
+    if (key === null || (key === own && newValue === null)) written = [];
+    else if (key === own) writeAgain();
     if (key === null || key.startsWith(`${PREFIX}:${alias}:`)) changed();
   });
 
@@ -74,12 +86,14 @@ export function logStore(alias: string, mark: string): LogStore {
         [field]: value,
         edit: before === null ? 0 : before.edit + 1,
       };
+      written = holding([...written, row]);
       put(holding([...rows, row]));
       if (rows.length === 0) void navigator.storage?.persist?.().catch(() => false);
     },
     clear() {
       const rows = stored();
       inMemory = [];
+      written = [];
       damaged = false;
       for (const key of [...keysOf(alias), ...laidAside(alias)]) storage()?.removeItem(key);
       changed();

@@ -316,13 +316,29 @@ describe('the storage', () => {
       await entry(one, TODAY, 'morning').selectOption('3');
       await entry(two, TODAY, 'done', 'prone-leg-curl').selectOption('yes');
       await entry(one, TODAY, 'painDuring', 'prone-leg-curl').selectOption('2');
-      await expect.poll(() => entry(two, TODAY, 'painDuring', 'prone-leg-curl').inputValue()).toBe('2');
+      await expect
+        .poll(() => entry(two, TODAY, 'painDuring', 'prone-leg-curl').inputValue(), { timeout: 10_000 })
+        .toBe('2');
       const rows = await sharedRows(two);
       expect(rows).toEqual(await sharedRows(one));
       expect(rows.slice(2).sort()).toEqual([
         expect.stringMatching(/^2026-03-06,1,morning,,,0,,,,,,,3,/),
         expect.stringMatching(/^2026-03-06,1,session,prone-leg-curl,both,1,yes,,,,,2,/),
       ]);
+    });
+  });
+
+  it('that another tab wrote over in the same moment is written again, but not when it was deleted there', async () => {
+    await phone(`${TODAY}T09:00:00Z`, async (page, context) => {
+      const two = await openedAt(context, `${TODAY}T09:00:00Z`);
+      await entry(page, TODAY, 'morning').selectOption('3');
+      await two.evaluate(`localStorage.setItem('${KEY}', JSON.stringify({ format: 1, rows: [] }))`);
+      const kept = () =>
+        page.evaluate<number>(`JSON.parse(localStorage.getItem('${KEY}') ?? '{"rows":[]}').rows.length`);
+      await expect.poll(kept, { timeout: 10_000 }).toBe(1);
+      await two.evaluate(`localStorage.removeItem('${KEY}')`);
+      await expect.poll(() => entry(page, TODAY, 'morning').inputValue(), { timeout: 10_000 }).toBe('');
+      expect(await kept()).toBe(0);
     });
   });
 

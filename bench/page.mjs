@@ -14,8 +14,8 @@ const PROGRAMMES = 200;
 const ROUNDS = 120;
 const RATIO_LIMIT = 2.5;
 const PAGE_LIMIT_MS = 15;
-const SIZE_LIMIT_KB = 150;
-const PACKED_LIMIT_KB = 60;
+const SIZE_LIMIT_KB = 220;
+const PACKED_LIMIT_KB = 80;
 
 const [way] = process.argv.slice(2);
 const assets = await pageShelf();

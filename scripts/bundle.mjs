@@ -12,6 +12,7 @@ const STYLES = join(TOP, 'templates', 'styles');
 export const SCRIPTS = {
   arrival: 'arrival.ts',
   leaflet: 'leaflet.ts',
+  inUse: 'inUse/inUse.ts',
   live: 'live.ts',
   liveWorker: 'liveWorker.ts',
   catalogue: 'catalogue/catalogue.ts',

@@ -1,7 +1,7 @@
 /**
  * What runs at the end of a sheet: print, light or dark, and no tab stop where nothing scrolls. Without it nothing is
  * missing but these two buttons.
- * One plain script without imports; nothing is stored, since pages opened from a disk share one store.
+ * One plain script without imports. Of all that is chosen only light or dark is kept, where the browser lets it.
  */
 (() => {
   const root = document.documentElement;
@@ -32,8 +32,17 @@
   };
   theme?.addEventListener('click', () => {
     root.dataset['theme'] = isDark() ? 'light' : 'dark';
+    keep(root.dataset['theme']);
     name();
   });
+  // Asking for the store may throw where it is denied, and writing where it is full.
+  function keep(chosen: string): void {
+    try {
+      localStorage.setItem('loadleaf:theme', chosen);
+    } catch {
+      // It holds for this page then.
+    }
+  }
   dark.addEventListener('change', name);
   name();
 

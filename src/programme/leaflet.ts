@@ -15,6 +15,7 @@ import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
+import { pacedExercises, rulesInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -125,6 +126,7 @@ export function leafletOf(
     calendar: calendarOf(say, days, words),
     plan: planEntries(decided),
     growth: planGrowth(decided),
+    inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
     letter: letterOf(say, decided),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,

@@ -120,7 +120,7 @@ const MOST_SCORE = 10;
 function filled(scores: readonly (number | null)[]): number[] {
   const known: number[] = [];
   for (const score of scores) {
-    const value = score ?? known.at(-1);
+    const value = score ?? known[known.length - 1];
     if (value !== undefined) known.push(value);
   }
   return known;
@@ -128,7 +128,8 @@ function filled(scores: readonly (number | null)[]): number[] {
 
 /** Mornings in a row above what is still all right, up to today; 0 when today is all right. */
 function lastUnsettled(mornings: readonly number[], carryOnTo: number): number {
-  return mornings.length - 1 - mornings.findLastIndex((score) => score <= carryOnTo);
+  const settled = mornings.map((score) => score <= carryOnTo).lastIndexOf(true);
+  return mornings.length - 1 - settled;
 }
 
 /**

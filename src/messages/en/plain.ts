@@ -56,7 +56,7 @@ export function weekdayText(weekday: Weekday): string {
 /** @example listText(['hills', 'speed', 'stress']) // => 'hills, speed and stress' */
 export function listText(words: readonly string[], joint = 'and'): string {
   if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)}`;
+  return `${words.slice(0, -1).join(', ')} ${joint} ${words[words.length - 1]}`;
 }
 
 /** @example nounText(2, 'set') // => 'sets' */

@@ -28,6 +28,8 @@ export interface PageFiles {
   /** For the head of a sheet, and for its end. */
   readonly arrival: string;
   readonly script: string;
+  /** For the leaflet in use. */
+  readonly inUse: string;
   /** The script of the index. */
   readonly catalogue: string;
 }
@@ -53,6 +55,8 @@ export interface PageAssets {
   readonly public: Hashed;
   readonly arrival: Hashed;
   readonly script: Hashed;
+  /** For the leaflet in use, after the script of all sheets. */
+  readonly inUse: Hashed;
   /** For the index of the public pages. */
   readonly catalogue: Hashed;
   /** Colours of a picture that stands alone, light and dark. */
@@ -61,7 +65,7 @@ export interface PageAssets {
 
 /** Everything that dresses the pages, ready to stand in them. `logo`: a PNG, or null for a clinic without one. */
 export function pageAssets(
-  { tokens, styles, fonts, arrival, script, catalogue }: PageFiles,
+  { tokens, styles, fonts, arrival, script, inUse, catalogue }: PageFiles,
   logo: Uint8Array | null = null,
 ): PageAssets {
   const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
@@ -74,6 +78,7 @@ export function pageAssets(
     public: dressed(styles.leaflet, styles.record, styles.public),
     arrival: hashed(arrival),
     script: hashed(script),
+    inUse: hashed(inUse),
     catalogue: hashed(catalogue),
     picture: pictureSheet(tokens),
   };

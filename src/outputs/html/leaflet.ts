@@ -1,16 +1,19 @@
 /** The patient's page: one long quiet sheet laid out from the finished programme, nothing worked out or worded here. */
 import { labelsOf, type LeafletLabels } from '../../messages/en/labels.ts';
+import type { Part } from '../../messages/shapes.ts';
 import type { Programme } from '../../programme/programme.ts';
+import { sheetInUse } from '../../programme/inUse.ts';
 import type { PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
+import { contactHtml } from './parts/contact.ts';
 import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
 import { betweenHtml, doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
 import { logHtml } from './parts/log.ts';
 import { footHtml, mastheadHtml } from './parts/masthead.ts';
 import { namedHtml, placesOf } from './parts/named.ts';
 import { proseHtml } from './parts/prose.ts';
-import { hangHtml, sectionHtml } from './parts/section.ts';
+import { hangHtml, partHtml, sectionHtml } from './parts/section.ts';
 import { stepsHtml } from './parts/steps.ts';
 
 /**
@@ -25,7 +28,8 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     kind: 'leaflet',
     style: assets.leaflet,
     arrival: assets.arrival,
-    script: assets.script,
+    scripts: [assets.script, assets.inUse],
+    block: sheetInUse(programme),
     body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
       <main>
         ${nextSessionHtml(programme, labels)}${laterHtml(
@@ -103,7 +107,16 @@ function planHtml(programme: Programme, labels: LeafletLabels): Html {
 }
 
 function helpHtml({ getHelp, emergency }: Programme): Html {
-  return html`${sectionHtml(getHelp)}${emergencyHtml(emergency)}`;
+  const { id, heading, parts } = getHelp;
+  const content = parts.map((part) =>
+    isSaid(part) ? html`<p>${contactHtml(part.text)}</p> ` : partHtml(part),
+  );
+  return html`${hangHtml(id, heading, html`${content}`)}${emergencyHtml(emergency)}`;
+}
+
+// How to reach the clinic stands in a sentence of its own.
+function isSaid(part: Part): part is Extract<Part, { kind: 'paragraph' }> {
+  return part.kind === 'paragraph' && part.weight === 'normal';
 }
 
 function adviceHtml({ advice }: Programme): Html {

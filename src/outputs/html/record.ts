@@ -26,7 +26,7 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     kind: 'record',
     style: assets.record,
     arrival: assets.arrival,
-    script: assets.script,
+    scripts: [assets.script],
     body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>
         ${stageHtml(programme, labels)} ${reviewHtml(programme)} ${foundHtml(programme, labels)}

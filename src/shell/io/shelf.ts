@@ -50,6 +50,7 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
       base64: bytes(PAGE_FONTS[weight]).toString('base64'),
     })),
     arrival: read('dist/scripts/arrival.js'),
+    inUse: read('dist/scripts/inUse.js'),
     script: read('dist/scripts/leaflet.js'),
     catalogue: read('dist/scripts/catalogue.js'),
   };

@@ -58,12 +58,14 @@ describe('the tokens as properties', () => {
   });
 });
 
-describe.each(['arrival', 'script'] as const)('the %s of a sheet', (name) => {
-  it('has the hash of its text, and neither stores nor sends', () => {
+describe.each(['arrival', 'script', 'inUse'] as const)('the %s of a sheet', (name) => {
+  it('has the hash of its text, sends nothing, and stores under names of the house alone', () => {
     const { text, hash } = assets[name];
     expect(hash).toBe(`sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}`);
     expect(text).not.toMatch(
-      /localStorage|sessionStorage|indexedDB|fetch|XMLHttpRequest|sendBeacon|cookie|import|export/,
+      /sessionStorage|indexedDB|fetch|XMLHttpRequest|sendBeacon|cookie|WebSocket|EventSource|\bimport\b|\bexport\b/,
     );
+    const places = [...text.matchAll(/localStorage\.\w+\(("[^"]*")/g)].map(([, place]) => place);
+    expect(new Set(places)).toEqual(new Set(name === 'inUse' ? [] : ['"loadleaf:theme"']));
   });
 });

@@ -20,6 +20,7 @@ export const files: PageFiles = {
   ],
   arrival: bundledScript('arrival'),
   script: bundledScript('leaflet'),
+  inUse: bundledScript('inUse'),
   catalogue: bundledScript('catalogue'),
 };
 

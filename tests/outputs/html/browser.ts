@@ -44,8 +44,12 @@ export function fileOf(markup: string, name: string): string {
   return pathToFileURL(path).href;
 }
 
+/** A session day of the invented otter, on which every leaflet is looked at: what a page shows follows its day. */
+const SESSION_DAY = '2026-03-06T09:00:00';
+
 /** Opens the address and waits until all of the page is laid out: what lies below the first screen is so after it. */
-export async function visit(page: Page, address: string): Promise<void> {
+export async function visit(page: Page, address: string, at = SESSION_DAY): Promise<void> {
+  await page.clock.setFixedTime(at);
   await page.goto(address);
   while (await page.evaluate<boolean>("'arriving' in document.documentElement.dataset"))
     await page.evaluate('new Promise((drawn) => requestAnimationFrame(drawn))');
@@ -116,7 +120,9 @@ export async function inBothSchemes(page: Page, address: string): Promise<Sight>
 export async function unfolded(page: Page, address: string): Promise<void> {
   await page.emulateMedia({ colorScheme: 'light' });
   await visit(page, address);
-  await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
+  await page.evaluate(`
+    document.querySelectorAll('details').forEach((one) => (one.open = true));
+    document.querySelectorAll('[aria-expanded="false"]').forEach((one) => one.click());`);
 }
 
 /**

@@ -65,7 +65,7 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
       .sort((a, b) => b.length - a.length);
     let rest = ` ${squeezed(
       markup
-        .replace(/<(style|script)>[^]*?<\/\1>/g, '')
+        .replace(/<(style|script)\b[^>]*>[^]*?<\/\1>/g, '')
         .replace(/<svg[^]*?<\/svg>/g, '')
         .replace(/<\/?(span|bdi|a)\b[^>]*>/g, '')
         .replace(/<[^>]*>/g, '\n'),
@@ -79,7 +79,7 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
       .attributes['content']!;
     for (const [name, count] of [
       ['style', 1],
-      ['script', 2],
+      ['script', 3],
     ] as const) {
       const hashes = [...markup.matchAll(new RegExp(`<${name}>([^]*?)</${name}>`, 'g'))].map(
         ([, text]) => `'sha256-${createHash('sha256').update(text!, 'utf8').digest('base64')}'`,
@@ -122,9 +122,9 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
     expect(names).toEqual(expect.arrayContaining([programme.clinic.name, programme.clinician]));
   });
 
-  it('stays under 150 KB, and 60 KB packed', () => {
-    expect(Buffer.byteLength(markup)).toBeLessThan(150_000);
-    expect(gzipSync(markup).byteLength).toBeLessThan(60_000);
+  it('stays under 220 KB, and 80 KB packed', () => {
+    expect(Buffer.byteLength(markup)).toBeLessThan(220_000);
+    expect(gzipSync(markup).byteLength).toBeLessThan(80_000);
   });
 
   it('gives the same text again', () => {

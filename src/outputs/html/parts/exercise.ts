@@ -17,7 +17,12 @@ export function exerciseHtml(
   const dose = said(exercise.doseParts, exercise);
   const howFar = exercise.howFar.slice(0, 1).map((text) => said([{ text, cell: 'howFar' }], exercise));
   const told = [dose, ...howFar].flatMap(({ cells }) => cells);
-  return html`<article class="exercise hang" id="${id}" aria-labelledby="${id}-heading">
+  return html`<article
+    class="exercise hang"
+    id="${id}"
+    data-exercise="${exercise.card}"
+    aria-labelledby="${id}-heading"
+  >
     <div class="dose-side">
       <h3 id="${id}-heading"><bdi>${exercise.title}</bdi></h3>
       <p class="dose">${doseHtml(exercise)}</p>
@@ -29,8 +34,8 @@ export function exerciseHtml(
       ${exercise.figures === null ? nothing : figureHtml(exercise.figures, exercise.title)}
       ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
-        ${numbersHtml(exercise, told, columns, labels.dose)}
         <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise.cautions, labels)}</div>
+        ${numbersHtml(exercise, told, columns, labels.dose)}
       </div>
     </div>
   </article> `;

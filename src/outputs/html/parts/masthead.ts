@@ -3,6 +3,7 @@ import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Programme } from '../../../programme/programme.ts';
 import type { LogoImage } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
+import { contactHtml } from './contact.ts';
 
 /** Clinic, line of alias and dates, title, and the two buttons that only a script can bring to life. */
 export function mastheadHtml(
@@ -27,7 +28,7 @@ export function footHtml(programme: Programme, labels: LeafletLabels): Html {
     ${programme.notice.map((sentence) => html`<p>${sentence}</p> `)}
     <p>${labels.from} <bdi>${programme.clinician}</bdi>, <bdi>${programme.clinic.name}</bdi></p>
     <ul class="contact">
-      ${programme.clinic.contact.map((line) => html`<li><bdi>${line}</bdi></li> `)}
+      ${programme.clinic.contact.map((line) => html`<li><bdi>${contactHtml(line)}</bdi></li> `)}
     </ul>
     <p class="running">${programme.runningLine}</p>
     ${markHtml(programme, labels)}

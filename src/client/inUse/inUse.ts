@@ -1,0 +1,165 @@
+/**
+ * The leaflet in use: it knows today, folds what is not for today, and keeps a log. It only adds: without it, and on
+ * paper, the sheet is whole. Whatever goes wrong here leaves the sheet as it was built.
+ */
+import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.ts';
+import type { SheetInUse } from '../../programme/sheetInUse.ts';
+import { todayOf, type Today } from '../../scheduling/today.ts';
+import type { IsoDate } from '../../units/date.ts';
+import { element, spoken } from './element.ts';
+import { dateOf, type Book } from './entry.ts';
+import { foldSections } from './fold.ts';
+import {
+  cardsOf,
+  exerciseForms,
+  lineForm,
+  morningForm,
+  pacedOf,
+  runForm,
+  sessionCards,
+  sittingForm,
+  titleOf,
+} from './logForms.ts';
+import { fillTable, sessionsDone, weeksPicture } from './logTable.ts';
+import { deviceDay, readSheet } from './sheet.ts';
+import { isCounting, pacer } from './pacer.ts';
+import { shareBar } from './share.ts';
+import { logStore } from './store.ts';
+import { showToday } from './today.ts';
+import { shortDay } from '../../messages/en/plain.ts';
+
+// After an entry the page stays with its day for so long, so that midnight does not part one session.
+const STAYS_MS = 60 * 60 * 1000;
+
+const sheet = readSheet();
+if (sheet !== null) start(sheet);
+
+function start(sheet: SheetInUse): void {
+  foldSections();
+  const store = logStore(sheet.alias, sheet.mark);
+  const book: Book = { store, rules: sheet.rules, startOn: sheet.startOn };
+  let shown: IsoDate | null = null;
+  let lastEntry = 0;
+  const now = () => todayOf(deviceDay(), sheet.days, sessionsDone(store.rows()), sheet.rules.spacing);
+
+  const look = (): void => {
+    const today = now();
+    showToday(today, sheet);
+    const isBusy = Date.now() - lastEntry < STAYS_MS || isCounting();
+    if (today.on === shown || (shown !== null && isBusy)) return;
+    shown = today.on;
+    putForms(today, book, sheet);
+  };
+  store.onChange(() => {
+    lastEntry = Date.now();
+    look();
+  });
+  showToday(now(), sheet);
+  const notes = logNotes(book, sheet);
+  store.onChange(notes);
+  look();
+  notes();
+  document.addEventListener('visibilitychange', look);
+  addEventListener('pageshow', look);
+  setInterval(look, 30_000);
+}
+
+/** The forms of the day: morning and running on the first screen, the exercises' under each, the rest after the last. */
+function putForms(today: Today, book: Book, sheet: SheetInUse): void {
+  for (const old of document.querySelectorAll('[data-forms]')) old.remove();
+  const { on, kind } = today;
+  if (kind === 'before' || kind === 'after') return;
+  const day = sheet.days.find((one) => one.on === on);
+  const forms = (...all: readonly HTMLElement[]) => element('div', { 'data-forms': '' }, ...all);
+  const top = forms(morningForm(book, on), ...(day?.run || day?.race ? [runForm(book, on)] : []));
+  document.querySelector('.now .warning')?.after(top);
+  const between = cardsOf(day).filter((one) => one.between);
+  for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
+    const paced = pacedOf(sheet, card);
+    const place = document.querySelector(`[data-exercise="${card}"] > .text`);
+    if (paced === undefined || place === null) continue;
+    const counts = pacer(paced, place.parentElement as HTMLElement);
+    if (counts !== null) place.append(forms(counts));
+    place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
+  }
+  const rest = [sittingForm(book, on), lineForm(book, on)];
+  document.querySelector('.log-bar .log-day')?.append(forms(...rest));
+}
+
+/** Where the log is kept and how it is shared, after the exercises; in the log itself any day to look at and to correct. */
+function logNotes(book: Book, sheet: SheetInUse): () => void {
+  const { store } = book;
+  const kept = spoken({ class: 'quiet kept' });
+  const bar = element(
+    'section',
+    { class: 'log-bar on-screen', 'aria-labelledby': 'log-bar-heading' },
+    element('h3', { id: 'log-bar-heading' }, IN_USE.log),
+    element('div', { class: 'log-day' }),
+    kept,
+    shareBar(store, sheet),
+  );
+  document.querySelector('.next')?.append(bar);
+  const warning = element('p', { class: 'on-screen warning', hidden: true });
+  document.querySelector('.now .today-lines')?.after(warning);
+  const place = document.querySelector<HTMLElement>('#log > .text');
+  const picture = element('div', {});
+  const days = element('div', { class: 'on-screen' });
+  place?.prepend(picture, days);
+  let choosable = '';
+  return () => {
+    const rows = store.rows();
+    const today = deviceDay();
+    const earlier = rows.filter(({ date }) => date < sheet.startOn).length;
+    const words = `${keptText(store.kept(), store.damaged())} ${earlierText(earlier)}`.trim();
+    if (kept.textContent !== words) kept.textContent = words;
+    // Before the first entry, and in the way of it.
+    warning.hidden = store.kept() === 'kept' && !store.damaged();
+    warning.replaceChildren(
+      `${keptText(store.kept(), store.damaged())} `,
+      element('a', { href: '#log-bar-heading' }, IN_USE.share),
+    );
+    fillTable(sheet, rows);
+    picture.replaceChildren(...[weeksPicture(sheet, rows, today)].filter((one) => one !== null));
+    const until = sheet.days.filter(({ on }) => on <= today).map(({ on }) => on);
+    if (until.join() === choosable) return;
+    choosable = until.join();
+    days.replaceChildren(...dayPicker(book, sheet, until));
+  };
+}
+
+/** Any day up to today, to look at and to correct. */
+function dayPicker(book: Book, sheet: SheetInUse, until: readonly IsoDate[]): readonly HTMLElement[] {
+  if (until.length === 0) return [];
+  const forms = element('div', {});
+  const choice = element(
+    'select',
+    { id: 'log-day-choice' },
+    element('option', { value: '' }, '–'),
+    ...[...until].reverse().map((on) => element('option', { value: on }, shortDay(on))),
+  );
+  choice.addEventListener('change', () => {
+    forms.replaceChildren(...(choice.value === '' ? [] : dayForms(book, sheet, dateOf(choice.value))));
+  });
+  return [
+    element('p', { class: 'field' }, element('label', { for: 'log-day-choice' }, IN_USE.day), choice),
+    forms,
+  ];
+}
+
+function dayForms(book: Book, sheet: SheetInUse, on: IsoDate): readonly HTMLElement[] {
+  const exercises = cardsOf(sheet.days.find((day) => day.on === on)).flatMap(({ card, between }) => {
+    const paced = pacedOf(sheet, card);
+    const title = titleOf(card);
+    return paced === undefined
+      ? []
+      : [element('h3', {}, title), ...exerciseForms(book, on, paced, title, between)];
+  });
+  return [
+    morningForm(book, on),
+    ...exercises,
+    element('h3', {}, IN_USE.run),
+    runForm(book, on),
+    sittingForm(book, on),
+    lineForm(book, on),
+  ];
+}

@@ -1,0 +1,177 @@
+/** A pacer in an exercise: counts what the person starts, set by set, and never goes on by itself to the next. */
+import { boutsOf, isPaced, phaseAt, phasesOf, type Phase } from '../../dosing/pace.ts';
+import { boutText, PACER, PHASE_WORDS } from '../../messages/en/patient/pacer.ts';
+import type { PacedExercise } from '../../programme/sheetInUse.ts';
+import { button, element, spoken } from './element.ts';
+import { CAN, keepAwake, readySignals, signal, signals } from './signals.ts';
+
+const TICK_MS = 50;
+
+type State = 'ready' | 'moving' | 'holding' | 'resting' | 'waiting' | 'done';
+
+const STATES: Readonly<Record<Phase['kind'], State>> = {
+  ready: 'ready',
+  go: 'moving',
+  hold: 'holding',
+  back: 'moving',
+  rest: 'resting',
+};
+
+/** The pacer of one exercise, or null where there is nothing to count. Pictures of the exercise change with it. */
+export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement | null {
+  if (!isPaced(paced)) return null;
+  const bouts = boutsOf(paced);
+  let at = 0;
+  let phases: readonly Phase[] = [];
+  /** When the bout began on the page's own clock; null while nothing runs. */
+  let beganMs: number | null = null;
+  let elapsedMs = 0;
+  let shown: Phase | null = null;
+  let timer = 0;
+
+  const number = element('p', { class: 'count', 'aria-hidden': 'true' });
+  const word = element('p', { class: 'phase', 'aria-hidden': 'true' });
+  const line = spoken({ class: 'bout' });
+  const begin = button(PACER.start, { class: 'press', 'data-pacer': 'start' }, () => run());
+  const pause = button(PACER.pause, { class: 'press', 'data-pacer': 'pause' }, () =>
+    beganMs === null ? goOn() : halt(),
+  );
+  const back = button(PACER.back, { class: 'press quiet', 'data-pacer': 'back' }, () => wait(at));
+  const next = button(PACER.next, { class: 'press quiet', 'data-pacer': 'next' }, () => wait(at + 1));
+  const stop = button(PACER.stop, { class: 'press quiet', 'data-pacer': 'stop' }, () => close());
+  const running = element('div', { class: 'counting', hidden: true }, number, word, line, switches());
+  const box = element(
+    'div',
+    { class: 'pacer on-screen' },
+    running,
+    element('p', { class: 'buttons' }, begin, pause, back, next, stop),
+  );
+
+  const bout = () => bouts[Math.min(at, bouts.length - 1)] ?? { set: 1, side: null, restSeconds: 0 };
+
+  function tell(state: State, repetition: number): void {
+    box.dataset['pacerState'] = state;
+    box.dataset['set'] = String(bout().set);
+    box.dataset['rep'] = String(repetition);
+    const open = running.hidden === false;
+    const isRunning = phases.length > 0;
+    begin.hidden = isRunning || state === 'done';
+    begin.textContent = open ? PACER.begin : PACER.start;
+    pause.hidden = !isRunning;
+    pause.textContent = beganMs === null ? PACER.goOn : PACER.pause;
+    back.hidden = !isRunning;
+    next.hidden = !open || state === 'done';
+    stop.hidden = !open;
+  }
+
+  function run(): void {
+    if (closeRunning !== close) closeRunning?.();
+    closeRunning = close;
+    readySignals();
+    keepAwake(true);
+    running.hidden = false;
+    phases = phasesOf(paced, bout());
+    [elapsedMs, shown] = [0, null];
+    line.textContent = `${boutText(bout(), paced)}.`;
+    keepingFocus(goOn, pause);
+  }
+
+  function goOn(): void {
+    beganMs = performance.now() - elapsedMs;
+    clearInterval(timer);
+    timer = setInterval(tick, TICK_MS) as unknown as number;
+    tick();
+  }
+
+  function halt(): void {
+    elapsedMs = performance.now() - (beganMs ?? performance.now());
+    beganMs = null;
+    clearInterval(timer);
+    word.textContent = PACER.paused;
+    tell(shown === null ? 'ready' : STATES[shown.kind], shown?.repetition ?? 0);
+  }
+
+  /** Always from the time that has gone by, never from ticks counted: so nothing drifts. */
+  function tick(): void {
+    if (beganMs === null) return;
+    elapsedMs = performance.now() - beganMs;
+    const phase = phaseAt(phases, elapsedMs);
+    if (phase === null) return wait(at + 1);
+    const left = Math.ceil((phase.toMs - elapsedMs) / 1000);
+    const count = phase.kind === 'go' || phase.kind === 'back' ? phase.repetition : left;
+    if (number.textContent !== String(count)) number.textContent = String(count);
+    if (phase === shown) return;
+    shown = phase;
+    word.textContent = PHASE_WORDS[phase.kind];
+    exercise.classList.toggle(
+      'at-start',
+      phase.kind === 'ready' || phase.kind === 'back' || phase.kind === 'rest',
+    );
+    signal(
+      phase.kind !== 'back' && phase.kind !== 'rest',
+      phase.kind === 'go' ? String(phase.repetition) : PHASE_WORDS[phase.kind],
+    );
+    tell(STATES[phase.kind], phase.repetition);
+  }
+
+  /** Waits for the person before the bout `which`; after the last one all is done. */
+  function wait(which: number): void {
+    clearInterval(timer);
+    [at, phases, beganMs, shown, elapsedMs] = [which, [], null, null, 0];
+    number.textContent = '';
+    exercise.classList.remove('at-start');
+    const done = at >= bouts.length;
+    if (done) {
+      word.textContent = '';
+      line.textContent = PACER.done;
+      keepAwake(false);
+    } else {
+      word.textContent = PACER.waiting;
+      line.textContent = `${boutText(bout(), paced)}. ${PACER.waiting}`;
+    }
+    signal(false, done ? PACER.done : '');
+    keepingFocus(() => tell(done ? 'done' : 'waiting', 0), done ? stop : begin);
+  }
+
+  function close(): void {
+    clearInterval(timer);
+    [at, phases, beganMs, shown, elapsedMs] = [0, [], null, null, 0];
+    exercise.classList.remove('at-start');
+    running.hidden = true;
+    keepAwake(false);
+    keepingFocus(() => tell('ready', 0), begin);
+  }
+
+  // A button that goes away hands its focus on; focus that is elsewhere stays there.
+  function keepingFocus(change: () => void, to: HTMLElement): void {
+    const isHere = box.contains(document.activeElement);
+    change();
+    if (isHere) to.focus();
+  }
+
+  tell('ready', 0);
+  return box;
+}
+
+// One at a time: who starts another exercise has left this one.
+let closeRunning: (() => void) | null = null;
+
+/** Whether any pacer is open. */
+export function isCounting(): boolean {
+  return document.querySelector('.counting:not([hidden])') !== null;
+}
+
+/** Which signs are given; only those the device can give. */
+function switches(): HTMLElement {
+  const names = (['sound', 'vibration', 'voice'] as const).filter((name) => CAN[name]);
+  const boxes = names.map((name) => {
+    const box = element('input', { type: 'checkbox', 'data-signal': name, checked: signals[name] });
+    box.addEventListener('change', () => {
+      signals[name] = box.checked;
+      for (const other of document.querySelectorAll<HTMLInputElement>(`[data-signal="${name}"]`))
+        other.checked = box.checked;
+    });
+    return element('label', { class: 'switch' }, box, ` ${PACER[name]}`);
+  });
+  return element('p', { class: 'switches' }, ...boxes);
+}

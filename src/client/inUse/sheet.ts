@@ -1,0 +1,19 @@
+/** The block of data in the page, and the device's day. */
+import type { SheetInUse } from '../../programme/sheetInUse.ts';
+import { isoDate, type IsoDate } from '../../units/date.ts';
+
+/** The page's block; null for a page without one. */
+export function readSheet(): SheetInUse | null {
+  const block = document.getElementById('sheet-in-use');
+  return block === null ? null : (JSON.parse(block.textContent ?? '') as SheetInUse);
+}
+
+/** The calendar day where the device is, whatever the zone and its summer time. */
+export function deviceDay(): IsoDate {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  const text = `${String(now.getFullYear()).padStart(4, '0')}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  const day = isoDate(text);
+  if (day === null) throw new RangeError(`the device's clock says ${text}`);
+  return day;
+}

@@ -1,0 +1,95 @@
+/** The first screen says what today is, what comes next, and leads to it. */
+import { IN_USE, todayWords } from '../../messages/en/patient/inUse.ts';
+import { shortDay } from '../../messages/en/plain.ts';
+import type { DayInUse, SheetInUse } from '../../programme/sheetInUse.ts';
+import { type Today, weekAround } from '../../scheduling/today.ts';
+import { element } from './element.ts';
+import { toggle } from './fold.ts';
+import { cardsOf, type CardOfDay, sessionCards } from './logForms.ts';
+
+/** Writes today over the printed next session, which stays for paper. */
+export function showToday(today: Today, sheet: SheetInUse): void {
+  const { startOn, reviewOn, rules, days } = sheet;
+  const main = document.querySelector('main');
+  const now = document.querySelector<HTMLElement>('.now');
+  if (main === null || now === null) return;
+  const dates = { startOn, reviewOn, gapDays: rules.spacing.gapDays };
+  const day = days.find(({ on }) => on === today.on);
+  const words = todayWords(today, dates, day?.text ?? '');
+  const key = JSON.stringify([today, words]);
+  if (now.dataset['shows'] === key) return;
+  now.dataset['shows'] = key;
+  main.dataset['today'] = today.kind;
+  main.dataset['todayOn'] = today.on;
+  const [heading, lines, week] = panelOf(now);
+  heading.textContent = words.heading;
+  lines.replaceChildren(
+    ...words.lines.map((line, at) => element('p', at === 0 ? { class: 'when' } : {}, line)),
+  );
+  week.replaceChildren(...weekAround(today.on, days).map((one) => dayLine(one, today)));
+  setExercises(today, sheet);
+}
+
+/** The panel, made once before what is printed there. */
+function panelOf(now: HTMLElement): readonly [HTMLElement, HTMLElement, HTMLElement] {
+  const there = [...now.querySelectorAll<HTMLElement>('#today-heading, .today-lines, .week-now ul')];
+  const [heading, lines, week] = there;
+  if (heading !== undefined && lines !== undefined && week !== undefined) return [heading, lines, week];
+  const made = [
+    element('h2', { id: 'today-heading', class: 'on-screen' }),
+    element('div', { class: 'today-lines on-screen', 'aria-live': 'polite' }),
+    element('ul', {}),
+  ] as const;
+  for (const old of now.querySelectorAll('h2, .when')) old.classList.add('on-paper');
+  now.prepend(
+    made[0],
+    made[1],
+    element('details', { class: 'week-now on-screen' }, element('summary', {}, IN_USE.thisWeek), made[2]),
+  );
+  now.closest('section')?.setAttribute('aria-labelledby', 'today-heading');
+  return made;
+}
+
+function dayLine({ on, text }: DayInUse, today: Today): HTMLElement {
+  const label = element('strong', {}, on === today.on ? `${shortDay(on)}, ${IN_USE.today}` : shortDay(on));
+  const words = text === '' ? IN_USE.free : text;
+  return element('li', on === today.on ? { 'aria-current': 'date' } : {}, label, ` ${words}`);
+}
+
+/** What is not for today waits behind its name; before the start the first session stands there. */
+function setExercises(today: Today, { days }: SheetInUse): void {
+  const cards = new Set(cardsToday(today, days).map(({ card }) => card));
+  const list = document.querySelectorAll<HTMLElement>('.glance li');
+  const all = [...document.querySelectorAll<HTMLElement>('[data-exercise]')];
+  all.forEach((exercise, at) => {
+    const off = !cards.has(exercise.dataset['exercise'] ?? '');
+    list[at]?.classList.toggle('off-list', off);
+    setOff(exercise, off);
+  });
+  document.querySelector('.glance')?.classList.toggle('off-list', cards.size === 0);
+  document.querySelector('.now')?.classList.toggle('without-session', !hasSession(today));
+}
+
+function hasSession({ kind, moved }: Today): boolean {
+  return kind === 'session' || kind === 'before' || moved === 'late';
+}
+
+function cardsToday(today: Today, days: readonly DayInUse[]): readonly CardOfDay[] {
+  const { kind, on, nextOn } = today;
+  const dayOf = (date: string | null) => days.find((day) => day.on === date);
+  if (kind === 'after') return [];
+  if (kind === 'before') return cardsOf(dayOf(nextOn));
+  const between = cardsOf(dayOf(on)).filter((one) => one.between);
+  return hasSession(today) ? [...sessionCards(today, days), ...between] : between;
+}
+
+function setOff(exercise: HTMLElement, off: boolean): void {
+  if (exercise.querySelector('.not-today') === null) {
+    const fold = toggle(exercise, 'off', exercise.id);
+    fold.classList.add('not-today');
+    fold.append(IN_USE.notToday);
+    exercise.querySelector('h3')?.after(element('p', { class: 'on-screen' }, fold));
+  }
+  exercise.classList.toggle('off', off);
+  exercise.classList.toggle('is-off-today', off);
+}

@@ -1,0 +1,96 @@
+/** The rules and doses that the page goes on with by itself once it is in use, and the block it carries them in. */
+import type { Decided } from '../decisions/decide.ts';
+import { painfulSide } from '../decisions/person/person.ts';
+import type { Prescription } from '../decisions/session/prescribe.ts';
+import type { Setting } from '../units/reason.ts';
+import type { Programme } from './programme.ts';
+import type { DayInUse, PacedExercise, RulesInUse, SheetInUse } from './sheetInUse.ts';
+
+/** Rules of this person's protocol and week. */
+export function rulesInUse({ person, week }: Decided): RulesInUse {
+  const { consult, protocol } = person;
+  const { painRule, morningCheck, runningRules } = protocol;
+  return {
+    pain: {
+      duringAtMost: numbered(painRule.duringAtMost),
+      overUsualAtMost: numbered(painRule.overUsualAtMost),
+      neverAbove: numbered(painRule.neverAbove),
+      usualOnlyFrom: numbered(painRule.usualOnlyFrom),
+    },
+    person: { usualPain: consult.usualMorningPain, irritability: consult.irritability },
+    morning: {
+      carryOnOver: numbered(morningCheck.carryOnOver),
+      sameAgainOver: numbered(morningCheck.sameAgainOver),
+      easeBackAt: numbered(morningCheck.easeBackAt),
+      contactAfterDays: numbered(morningCheck.contactAfterDays),
+      contactWhenRisingDays: numbered(morningCheck.contactWhenRisingDays),
+    },
+    spacing: {
+      gapDays: week.plan.liftGapDays,
+      openDays: week.plan.openDays,
+      noHeavyDays: runningRules.raceNoHeavyDays.value,
+    },
+  };
+}
+
+// Where a number comes from is the record's to say.
+function numbered({ value, mark }: Setting): Setting {
+  return { value, mark };
+}
+
+/** Doses of all exercises of the leaflet, each card once. */
+export function pacedExercises({ person, shown, following }: Decided): PacedExercise[] {
+  const all = [...shown[0].prescriptions, ...following.flatMap((part) => part.shown.prescriptions)];
+  const firstSide = painfulSide(person.consult);
+  return all
+    .filter(({ card }, at) => all.findIndex((one) => one.card.id === card.id) === at)
+    .map((one) => paced(one, firstSide));
+}
+
+function paced({ card, at: { dose, loadKg } }: Prescription, firstSide: 'left' | 'right'): PacedExercise {
+  const { sets, repetitions, holdSeconds, tempo, restSeconds, timesPerDay } = dose;
+  return {
+    card: card.id,
+    sets,
+    repetitions,
+    holdSeconds,
+    tempo,
+    restSeconds,
+    timesPerDay,
+    loadKg: loadKg > 0 ? loadKg : null,
+    legs: card.alternating ? 'turns' : card.legs,
+    firstSide,
+  };
+}
+
+/** The block of the page: picked from the finished programme, nothing decided. */
+export function sheetInUse(programme: Programme): SheetInUse {
+  const { alias, revision, mark = '', startOn, reviewOn, inUse, exercises } = programme;
+  return {
+    alias,
+    revision,
+    mark,
+    startOn,
+    reviewOn,
+    rules: inUse.rules,
+    exercises: inUse.exercises.filter(({ card }) => exercises.some((one) => one.card === card)),
+    days: programme.plan.map((entry) => dayInUse(entry, programme)),
+  };
+}
+
+function dayInUse(entry: Programme['plan'][number], { calendar }: Programme): DayInUse {
+  const { on, sessions, between, daily, runs, races, other, easyAfterRace } = entry;
+  const texts = calendar.filter((one) => one.on === on).map(({ text }) => text);
+  return {
+    on,
+    session: sessions.length > 0,
+    between: between.length + daily.length > 0,
+    run: runs.length > 0,
+    race: races.length > 0,
+    easyAfterRace,
+    sessionCards: sessions.flatMap(({ exercises }) => exercises.map(({ card }) => card)),
+    betweenCards: [...between, ...daily].map(({ card }) => card),
+    other: other.length > 0,
+    text: texts.join('; '),
+  };
+}

@@ -1,0 +1,55 @@
+/** What the page's script knows: the plan and the rules of one person as codes and numbers. Data alone, no words. */
+import type { MorningRules } from '../scheduling/morning.ts';
+import type { PainPerson, PainRules } from '../scheduling/painLimits.ts';
+import type { PlannedDay, Spacing } from '../scheduling/today.ts';
+import type { IsoDate } from '../units/date.ts';
+
+/** What answers an entry of the log, and spaces the sessions. */
+export interface RulesInUse {
+  readonly pain: PainRules;
+  readonly person: PainPerson;
+  readonly morning: MorningRules;
+  readonly spacing: Spacing;
+}
+
+/** What is counted through with an exercise. */
+export interface PacedExercise {
+  readonly card: string;
+  readonly sets: number;
+  readonly repetitions: number | null;
+  readonly holdSeconds: number | null;
+  /** Seconds out, at the far end, and back; null where there is no pace. */
+  readonly tempo: {
+    readonly goSeconds: number;
+    readonly holdSeconds: number;
+    readonly backSeconds: number;
+  } | null;
+  readonly restSeconds: number;
+  readonly timesPerDay: number;
+  readonly loadKg: number | null;
+  /** `each`: one leg after the other, the first of them first; `turns`: both within a set. */
+  readonly legs: 'together' | 'turns' | 'each';
+  readonly firstSide: 'left' | 'right';
+}
+
+export interface DayInUse extends PlannedDay {
+  /** Cards of the session, and of what is done between the sessions or every day. */
+  readonly sessionCards: readonly string[];
+  readonly betweenCards: readonly string[];
+  readonly other: boolean;
+  /** All of the day as the calendar says it; empty on a free day. */
+  readonly text: string;
+}
+
+/** The block that stands in the page. */
+export interface SheetInUse {
+  readonly alias: string;
+  readonly revision: number;
+  /** Of the make; empty where none is printed. */
+  readonly mark: string;
+  readonly startOn: IsoDate;
+  readonly reviewOn: IsoDate;
+  readonly rules: RulesInUse;
+  readonly exercises: readonly PacedExercise[];
+  readonly days: readonly DayInUse[];
+}

@@ -13,7 +13,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   content: ['units', 'mechanics', 'dosing', 'scheduling'],
   wording: ['units', 'mechanics', 'content'],
   ...allLeftOf(['decisions', 'messages', 'programme', 'catalogue', 'lint']),
-  ...outputs('html', 'pdf', 'text'),
+  ...outputs('html', 'pdf', 'text', 'calendar', 'mail', 'sealed'),
   client: ['units'],
 };
 MAY_IMPORT['shell'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');

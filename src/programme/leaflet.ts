@@ -60,6 +60,7 @@ import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
 import { stageTexts } from '../messages/en/clinician/stage.ts';
 import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
+import { postOf } from './post.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. */
@@ -72,6 +73,7 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
   const runsNow = decided.running.decision.decision === 'keep';
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const next = nextSession(decided);
+  const calendar = calendarOf(days, words);
   const sections = {
     running: runningSection(decided),
     sitting: sittingSection(decided),
@@ -136,10 +138,11 @@ export function leafletOf(decided: Decided, previous: Programme | null, loadleaf
     whatComesNext: nextSection(decided),
     advice: adviceFor(person, stage.chosen, course, runsNow),
     log: logSheet(logDays(days, words), course),
-    calendar: calendarOf(days, words),
+    calendar,
     plan: planEntries(decided),
     growth: planGrowth(decided),
     letter: letterOf(decided),
+    post: postOf(decided, next.minutesValue, calendar, previous?.post ?? null),
     record: recordOf(decided, sections, previous, loadleaf),
   };
 }

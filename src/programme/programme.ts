@@ -9,6 +9,7 @@ import type { CellName, DecidedBy, DecidedCell } from '../decisions/terms/cell.t
 import type { EmergencyBox, LogSheet, Section, Table } from '../messages/shapes.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
+import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Weekday } from '../units/weekday.ts';
 
@@ -79,6 +80,8 @@ export interface Programme {
   readonly growth: readonly PlanGrowth[];
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
+  /** What goes to the patient by mail and calendar. */
+  readonly post: Post;
   readonly record: ProgrammeRecord;
 }
 
@@ -269,3 +272,6 @@ export interface ProgrammeRecord {
   /** The plain note to paste into the clinic's own system, 12 to 15 lines. */
   readonly note: readonly string[];
 }
+
+/** Enough of a programme for what is sent. */
+export type Posted = Pick<Programme, 'alias' | 'revision' | 'seenOn' | 'language' | 'mark' | 'post'>;

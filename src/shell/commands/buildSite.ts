@@ -193,7 +193,8 @@ async function setOf(
   const { alias, revision, mark } = programme;
   const before = `${folderOf(alias)}/`;
   const own = pages.filter(({ path }) => path.startsWith(before));
-  const files = [...own, ...(await papersOf(programme, paper))];
+  const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
+  const files = [...own, ...(await papersOf(programme, paper, page, null))];
   return {
     alias,
     revision,

@@ -122,7 +122,7 @@ function faultsOf(text: string): string[] {
     ...(physical.at(-1) === '' ? [] : ['no break at the end']),
     ...(/(?<!\r)\n|\r(?!\n)/.test(text) ? ['a bare break'] : []),
     ...physical.filter((line) => Buffer.byteLength(line) > 75).map((line) => `over 75 octets: ${line}`),
-    // eslint-disable-next-line no-control-regex
+     
     ...(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text) ? ['a control'] : []),
     ...names.filter((name) => !MAY_STAND.includes(name)).map((name) => `property ${name}`),
     ...events.flatMap((event) =>

@@ -31,10 +31,10 @@ export function messageWords(clinic: Clinic, country: string, clinician: string)
     greeting: 'Hello,',
     attached: {
       intro: 'Attached to this message:',
-      pdf: 'home-exercises.pdf: your leaflet, to print or to read.',
-      page: 'home-exercises.html: the same as a page. Save it, then open it in your browser.',
+      pdf: 'a PDF: your leaflet, to print or to read.',
+      page: 'a page (HTML): the same for a screen. Save it, then open it in your browser.',
       calendar:
-        'sessions.ics: your days, for the calendar on your phone. Open it and say yes to all. When you get a new one, open that too: what has changed is put right.',
+        'a calendar file (ICS): your days, for the calendar on your phone. When you get a newer one, open that too, and look whether the old days have gone.',
     },
     bare: 'Your leaflet comes by another way.',
     link: {

@@ -31,6 +31,8 @@ export function postOf(
     from: senderOf(clinic),
     attach: { pdf: post.attachPdf, page: post.attachPage, calendar: post.attachCalendar },
     message: messageWords(clinic, consult.country, consult.clinician),
+    withdrawOn: consult.withdrawOn ?? null,
+    words: post.words,
     fridge: post.fridge,
   };
 }

@@ -23,6 +23,10 @@ export const OPTIONS = {
   'compression-cap': { takes: 'bw', says: 'squeeze at most, in body weights' },
   'tension-cap': { takes: 'bw', says: 'pull at most, in body weights' },
   'demand-cap': { takes: 'share', says: 'share of strength at most' },
+  sealed: { takes: null, says: 'seal the leaflets for a web host too' },
+  site: { takes: 'url', says: 'address at which public/ will stand, https' },
+  secret: { takes: 'file', says: 'the clinic secret (~/.config/loadleaf/secret)' },
+  public: { takes: 'dir', says: 'prove that nothing private is in this folder' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;
 

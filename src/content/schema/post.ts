@@ -47,6 +47,9 @@ export const post = z.strictObject({
   attachPage: about('Is the page attached to the message?', yesNo).default(false),
   attachCalendar: about('Is the calendar attached to the message?', yesNo).default(true),
   calendar: about('How the dated plan stands in a calendar.', calendar).prefault({}),
+  words: about('Does a sealed leaflet ask for five words too, which are told by telephone?', yesNo).default(
+    false,
+  ),
   fridge: about('Is the one-page sheet for the fridge made?', yesNo).default(false),
 });
 

@@ -5,6 +5,7 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import { LOGO_FILE } from '../../outputs/html/public/frame.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import type { Link } from '../../outputs/mail/messageText.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Models } from '../../decisions/person/model.ts';
 import { libraryView } from '../../catalogue/libraryView.ts';
@@ -27,6 +28,8 @@ import { openSite, type Manner, type Outcome, type OutFile, type Site } from '..
 import { pageShelf, paperShelf, version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
+import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
+import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
 import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
@@ -55,6 +58,8 @@ export interface Built {
   readonly isClosed: boolean;
   /** Aliases whose files were put aside. */
   readonly setAside: readonly string[];
+  /** Leaflets that were sealed by this build, with the words that open them. */
+  readonly sealed: readonly { readonly alias: string; readonly words: string | null }[];
 }
 
 /** For somebody who waits at a screen: the library's pages come first, and older work makes way for newer. */
@@ -74,6 +79,7 @@ export async function buildSite(
   aliases: readonly string[],
   on: IsoDate,
   haste: Haste | null = null,
+  sealing: Sealing | null = null,
 ): Promise<Built> {
   const workspace = readWorkspace(folders);
   const { library, libraryProblems } = workspace;
@@ -99,6 +105,7 @@ export async function buildSite(
     pages: await pageShelf(png),
     paper,
     photos,
+    sealing,
   };
   const toGo = toWithdraw(aliases, workspace);
   return orTakenAway(folders.out, toGo, () =>
@@ -108,8 +115,13 @@ export async function buildSite(
       const site = openSite(folders.out, { ...manner, hold });
       // Before anything can go wrong: what must not be followed goes first.
       withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      const list = await sealedPlaces(folders.out, workspace, aliases, sealing);
+      // Before the pages themselves: a place that this machine does not know could not be withdrawn.
+      if (list.length > 0) site.write(sealedListFile(list));
+      const withdrawn = await withdrawnSealed(folders.out, workspace, on, aliases.length === 0);
+      withdrawn.forEach(site.write);
       openPrivate(folders.out);
-      const built = await writeAll(site, workspace, shop, aliases, haste);
+      const built = await writeAll(site, workspace, shop, aliases, haste, on);
       return { ...built, isClosed: closePrivate(folders.out) };
     }),
   );
@@ -125,6 +137,8 @@ interface Shop {
   readonly pages: PageAssets;
   readonly paper: PaperAssets;
   readonly photos: PhotoWork;
+  /** Null where nothing is sealed. */
+  readonly sealing: Sealing | null;
 }
 
 async function writeAll(
@@ -133,12 +147,14 @@ async function writeAll(
   shop: Shop,
   aliases: readonly string[],
   haste: Haste | null,
+  on: IsoDate,
 ): Promise<Omit<Built, 'isClosed'>> {
   const isAsked = askedIn(aliases);
   const problems = problemsOfAsked(aliases, workspace);
   const stopped = workspace.stopped.filter(isAsked);
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
+  const sealed: Sealed[] = [];
   const isWhole = aliases.length === 0;
   let view = isWhole ? writeLibrary(site, shop) : null;
   if (view !== null && haste !== null) {
@@ -162,7 +178,16 @@ async function writeAll(
     pages.filter(({ path }) => path.startsWith('public/')).forEach(site.write);
     // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
-    for (const programme of finished) site.issue(await setOf(programme, pages, shop));
+    for (const programme of finished) {
+      const one = isWithdrawn(programme.alias, workspace, on, isWhole)
+        ? null
+        : await sealedIn(programme, pages, shop);
+      if (one !== null) {
+        sealed.push(one);
+        one.files.forEach(site.write);
+      }
+      site.issue(await setOf(programme, pages, shop, one?.link ?? null));
+    }
     programmes.push(
       ...made.programmes.map(({ alias, revision, stage, step }) => ({ alias, revision, stage, step })),
     );
@@ -181,7 +206,32 @@ async function writeAll(
     problems: sortProblems(problems),
     outcome,
     setAside: outcome.setAside,
+    sealed: sealed.map(({ alias, words }) => ({ alias, words })),
   };
+}
+
+/** Null where this build seals nothing. */
+async function sealedIn(
+  programme: Programme,
+  pages: readonly OutFile[],
+  { sealing }: Shop,
+): Promise<Sealed | null> {
+  const page = pages.find(({ path }) => path === `${folderOf(programme.alias)}/leaflet.html`);
+  return sealing === null || page === undefined ? null : sealedOf(programme, page.bytes, sealing);
+}
+
+/** What stands sealed already, and what this build may seal. */
+async function sealedPlaces(
+  out: string,
+  { current }: Workspace,
+  aliases: readonly string[],
+  sealing: Sealing | null,
+): Promise<SealedPlace[]> {
+  const list = readSealedList(out);
+  if (sealing === null) return list;
+  const asked = current.map(({ alias }) => alias).filter(askedIn(aliases));
+  const now = await Promise.all(asked.map((alias) => sealedPlace(alias, sealing)));
+  return [...list.filter(({ id }) => now.every((place) => place.id !== id)), ...now];
 }
 
 /** Everything of one make: the pages that are there, and what goes with them. */
@@ -189,12 +239,13 @@ async function setOf(
   programme: Programme & { readonly mark: string },
   pages: readonly OutFile[],
   { paper, workshop }: Shop,
+  link: Link | null,
 ): Promise<PersonSet> {
   const { alias, revision, mark } = programme;
   const before = `${folderOf(alias)}/`;
   const own = pages.filter(({ path }) => path.startsWith(before));
   const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
-  const files = [...own, ...(await papersOf(programme, paper, page, null))];
+  const files = [...own, ...(await papersOf(programme, paper, page, link))];
   return {
     alias,
     revision,
@@ -238,7 +289,16 @@ async function nothingBuilt(
     ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
   ]);
   const setAside = await withdrawBlocked(out, workspace, manner);
-  return { workspace, programmes: [], failed: [], problems, outcome: null, setAside, isClosed: true };
+  return {
+    workspace,
+    programmes: [],
+    failed: [],
+    problems,
+    outcome: null,
+    setAside,
+    isClosed: true,
+    sealed: [],
+  };
 }
 
 function checkAliases(aliases: readonly string[], { current, stopped, drafts }: Workspace): void {

@@ -39,6 +39,7 @@ import { onDay } from '../io/today.ts';
  */
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
   if (!isKind(kind)) throw unknownKind(kind);
+  if (id === '') throw new Stop(EXIT.usage, 'new needs <kind> <id>');
   const wish = nameOf(kind, id);
   const folders = kind === 'consult' ? sourceFolders(flags) : { content: contentFolder(flags.content) };
   const folder = folderOf(kind, folders);
@@ -165,7 +166,7 @@ function isKind(kind: string): kind is StarterKind {
 }
 
 function unknownKind(kind: string): Stop {
-  const kinds = Object.keys(FOLDERS);
+  const kinds = [...Object.keys(FOLDERS), 'secret'];
   return new Stop(
     EXIT.usage,
     `there is no kind ${kind}; write one of ${kinds.join(', ')}`,

@@ -43,6 +43,8 @@ export interface Workspace {
   /** Of the files that stand, and of what withdraws one. */
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
+  /** Null where its file cannot be read. */
+  readonly clinic: Known['clinic'];
   readonly counts: {
     readonly exercises: number;
     readonly advice: number;
@@ -112,6 +114,7 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
       ...(reading.library === null ? ofCurrent : []),
     ]),
     draftProblems: own.draftProblems,
+    clinic: reading.known.clinic,
     counts: { ...reading.counts, consults: own.count },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),

@@ -13,10 +13,13 @@ import {
 
 type Octets = Uint8Array<ArrayBuffer>;
 
+/** `CryptoKey`, by a name that browsers' and Node's types both know. */
+export type Key = Awaited<ReturnType<typeof crypto.subtle.importKey>>;
+
 /** The keys that have opened it, which do not leave the browser; `inner` where words were asked for. */
 export interface OpeningKeys {
-  readonly outer: CryptoKey;
-  readonly inner: CryptoKey | null;
+  readonly outer: Key;
+  readonly inner: Key | null;
 }
 
 export interface Opened {
@@ -25,7 +28,7 @@ export interface Opened {
 }
 
 /** The key as the link's fragment gives it; null for anything else. */
-export async function keyOfFragment(fragment: string): Promise<CryptoKey | null> {
+export async function keyOfFragment(fragment: string): Promise<Key | null> {
   const bytes = fromBase64url(fragment.replace(/^#/, ''));
   if (bytes === null || bytes.length !== KEY_OCTETS) return null;
   return crypto.subtle.importKey('raw', bytes, 'AES-GCM', false, ['decrypt']);
@@ -37,7 +40,7 @@ export function asksWords(jwe: string): boolean {
 }
 
 /** Whether this is the key of the outer JWE. */
-export async function fits(jwe: string, outer: CryptoKey): Promise<boolean> {
+export async function fits(jwe: string, outer: Key): Promise<boolean> {
   return decrypted(jwe, outer).then(
     () => true,
     () => false,
@@ -83,14 +86,14 @@ function partsOf(jwe: string): { header: string; wrapped: Octets; iv: Octets; se
   return { header, wrapped, iv, sealed };
 }
 
-async function decrypted(jwe: string, key: CryptoKey): Promise<Octets> {
+async function decrypted(jwe: string, key: Key): Promise<Octets> {
   const { header, iv, sealed } = partsOf(jwe);
   const additionalData = new TextEncoder().encode(header);
   return new Uint8Array(await crypto.subtle.decrypt({ name: 'AES-GCM', iv, additionalData }, key, sealed));
 }
 
 /** The content key of the inner JWE, by the words (RFC 7518, 4.8.1.1: the salt is the name of the way, a zero and p2s). */
-async function unwrapped(jwe: string, words: string): Promise<CryptoKey> {
+async function unwrapped(jwe: string, words: string): Promise<Key> {
   const { wrapped } = partsOf(jwe);
   const { alg, enc, p2s, p2c } = JSON.parse(headerOf(jwe)) as Readonly<Record<string, unknown>>;
   const salt = typeof p2s === 'string' ? fromBase64url(p2s) : null;

@@ -1,4 +1,7 @@
-export const SCRIPTS: Readonly<Record<'arrival' | 'leaflet' | 'live' | 'liveWorker' | 'catalogue', string>>;
-export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public')[];
+type SealedScript = 'sealed' | 'sealedWorker' | 'withdrawn' | 'withdrawnWorker';
+export const SCRIPTS: Readonly<
+  Record<'arrival' | 'leaflet' | 'live' | 'liveWorker' | 'catalogue' | SealedScript, string>
+>;
+export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public' | 'sealed')[];
 export function bundledScript(name: keyof typeof SCRIPTS): string;
 export function bundledSheet(name: (typeof SHEETS)[number]): string;

@@ -1,6 +1,7 @@
 /** The page that stands on the web: it holds a leaflet sealed, or says that it is in use no longer. Nobody's name is in it. */
 import type { SealedWords } from '../../../messages/en/patient/sealed.ts';
 import type { Hashed } from '../assets.ts';
+import { element } from '../document.ts';
 import { html, trusted, type Html } from '../html.ts';
 import { withSources } from './policy.ts';
 
@@ -33,9 +34,7 @@ export function sealedPage(
       <script type="application/jose" id="sealed-leaflet">
         ${trusted(jwe)}
       </script>
-      <script>
-        ${trusted(script.text)};
-      </script>
+      ${element('script', script)}
     `,
   );
 }
@@ -49,12 +48,13 @@ export function withdrawnPage(words: SealedWords, { style, withdrawn }: SealedAs
     style,
     html`
       <div data-part="withdrawn">${paragraphs(words.withdrawn)}${contact(words)}</div>
-      <script>
-        ${trusted(withdrawn.text)};
-      </script>
+      ${element('script', withdrawn)}
     `,
   );
 }
+
+// Where one letter of an end tag is spoilt, its element would swallow the message: it ends here at the latest.
+const ENDED = trusted('<!-- </title></style> -->');
 
 function frame(
   { title }: SealedWords,
@@ -70,15 +70,14 @@ function frame(
           <meta charset="utf-8" />
           <meta http-equiv="Content-Security-Policy" content="${policy}" />
           <title>${title}</title>
+          ${ENDED}
           <meta name="viewport" content="width=device-width, initial-scale=1" />
           <meta name="robots" content="noindex, nofollow, noarchive" />
           <meta name="referrer" content="no-referrer" />
           <meta name="color-scheme" content="light dark" />
           <meta name="generator" content="Loadleaf" />
           <link rel="icon" href="data:," />
-          <style>
-            ${trusted(style.text)}
-          </style>
+          ${element('style', style)} ${ENDED}
         </head>
         <body>
           <main>

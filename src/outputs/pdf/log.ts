@@ -30,8 +30,14 @@ export function logColumnsFor(pen: Pen, log: LogSheet): 1 | 2 {
   return Math.max(0, ...widths) > 2 * (PLANNED_MOST_PT - GUTTER_PT) ? 1 : 2;
 }
 
-/** The log as blocks for a column. */
-export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): readonly Block[] {
+/** The log as blocks for a column. `paddingPt`: white above and below a row's text. */
+export function logBlocks(
+  pen: Pen,
+  root: Tag,
+  log: LogSheet,
+  widthPt: number,
+  paddingPt = PADDING_PT,
+): readonly Block[] {
   const { look } = pen;
   const tag = open(root, 'Sect');
   const note = look.style('note');
@@ -55,7 +61,7 @@ export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): 
     rows,
     widthsPt,
     gutterPt: GUTTER_PT,
-    paddingPt: PADDING_PT,
+    paddingPt,
     boxesFrom: PRINTED,
   };
   return [

@@ -72,16 +72,23 @@ export async function papersOf(
   ]);
   const folder = `private/${programme.alias}`;
   const pdf = await leafletPdf(programme, paper);
+  const fridge = programme.post.fridge ? await fridgeOf(programme, paper) : null;
   const { files, made } = await postFiles(programme, pdf, page, link);
   const letter = programme.letter;
-  const told = { ...made, pdf: true, fridge: false, letter: letter !== null };
+  const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };
   return [
     { path: `${folder}/leaflet.pdf`, bytes: pdf },
+    ...(fridge === null ? [] : [{ path: `${folder}/fridge.pdf`, bytes: fridge }]),
     { path: `${folder}/record.json`, bytes: recordJson(programme) },
     { path: `${folder}/note.txt`, bytes: noteText(programme, told) },
     ...(letter === null ? [] : [{ path: `${folder}/letter.txt`, bytes: letterText(letter, programme) }]),
     ...files,
   ];
+}
+
+async function fridgeOf(programme: Programme, paper: PaperAssets): Promise<Uint8Array | null> {
+  const { fridgePdf } = await import('../../outputs/pdf/fridge.ts');
+  return fridgePdf(programme, paper);
 }
 
 /** Pages of the programmes, and of the library unless it is null, by Eleventy. */

@@ -134,7 +134,7 @@ function sessionTable({ exercises, steps, language }: Programme): Table {
 
 /** With its side, and its days where it is no part of the session. */
 function nameOf({ title, side, between }: Exercise): string {
-  return [title, side, ...(between === null ? [] : [`${between.label}: ${between.text}`])].join(', ');
+  return [title, side, ...(between === null ? [] : [`${between.label}: ${between.text}`])].join(' · ');
 }
 
 /** Its table, and what is said in strong words: why the days lie so stands in the leaflet. */

@@ -65,7 +65,7 @@ export const COMMANDS = {
     run: async (flags, _, report) => (await import('./serve.ts')).serve(flags, report),
   },
   new: {
-    says: 'write a starter, the next revision of a consult, or the secret',
+    says: 'write a starter, the next revision, or the clinic secret',
     words: '<kind> <id>',
     fewest: 1,
     most: 2,

@@ -210,7 +210,7 @@ describe('the whole text or nothing', () => {
   });
 
   it('what swells without end is not inflated to its end', async () => {
-    const bomb = gzipSync(Buffer.alloc(INFLATED_OCTETS_MOST + 1, 0x20));
+    const bomb = gzipSync(JSON.stringify({ ...PAYLOAD, html: ' '.repeat(INFLATED_OCTETS_MOST) }));
     const jwe = await sealedDirectly(new Uint8Array(bomb), 'plain', keys);
     expect(await opened(jwe)).toBeNull();
   });

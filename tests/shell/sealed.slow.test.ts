@@ -121,7 +121,11 @@ describe('a sealed leaflet', () => {
 
   it('stays as it is in a build that seals nothing, and after a Problem that is no danger', async () => {
     const before = page();
-    expect((await clinic.run('build')).exit).toBe(0);
+    const { exit, err } = await clinic.run('build');
+    expect([exit, err]).toEqual([
+      0,
+      'Sealed leaflets stand as they were; build with --sealed to renew them.\n',
+    ]);
     expect(page()).toBe(before);
     const back = clinic.edit(CONSULT, /\nminutesPerDay: .*/, '\nminutesPerDay: many');
     expect((await sealed()).exit).toBe(65);

@@ -8,6 +8,7 @@ import type { Outcome } from '../io/site.ts';
 import type { Report } from '../report.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { onDay } from '../io/today.ts';
+import { readSealedList } from '../io/sealedList.ts';
 import { sealingOf } from './sealing.ts';
 
 const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed';
@@ -25,6 +26,8 @@ export async function build(flags: Flags, aliases: readonly string[], report: Re
   const sealing = await sealingOf(flags);
   const built = await buildSite(folders, aliases, onDay(flags), null, sealing);
   const isGood = await tellOf(built, folders.out, report);
+  if (sealing === null && readSealedList(folders.out).length > 0)
+    report.warn('Sealed leaflets stand as they were; build with --sealed to renew them.');
   report.answer({
     ok: isGood,
     out: folders.out,

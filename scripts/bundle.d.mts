@@ -1,6 +1,7 @@
+type SealedScript = 'sealed' | 'sealedWorker' | 'withdrawn' | 'withdrawnWorker';
 export const SCRIPTS: Readonly<
-  Record<'arrival' | 'leaflet' | 'inUse' | 'live' | 'liveWorker' | 'catalogue', string>
+  Record<'arrival' | 'leaflet' | 'inUse' | 'live' | 'liveWorker' | 'catalogue' | SealedScript, string>
 >;
-export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public')[];
+export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public' | 'sealed')[];
 export function bundledScript(name: keyof typeof SCRIPTS): string;
 export function bundledSheet(name: (typeof SHEETS)[number]): string;

@@ -16,8 +16,12 @@ export const SCRIPTS = {
   live: 'live.ts',
   liveWorker: 'liveWorker.ts',
   catalogue: 'catalogue/catalogue.ts',
+  sealed: 'sealed/sealed.ts',
+  sealedWorker: 'sealed/worker.ts',
+  withdrawn: 'sealed/withdrawn.ts',
+  withdrawnWorker: 'sealed/withdrawnWorker.ts',
 };
-export const SHEETS = ['sheet', 'leaflet', 'record', 'public'];
+export const SHEETS = ['sheet', 'leaflet', 'record', 'public', 'sealed'];
 
 /** One plain script with all it imports, for browsers back to 2020: pages opened from a disk may not load modules. */
 export function bundledScript(name) {

@@ -13,7 +13,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   content: ['units', 'mechanics', 'dosing', 'scheduling'],
   wording: ['units', 'mechanics', 'content'],
   ...allLeftOf(['decisions', 'review', 'messages', 'programme', 'catalogue', 'lint']),
-  ...outputs('html', 'pdf', 'text'),
+  ...outputs('html', 'pdf', 'text', 'calendar', 'mail', 'sealed'),
   // Words, rules and shapes that page and shell share; a script's bundle holds what it calls alone.
   client: ['units', 'content/log', 'scheduling', 'dosing', 'messages', 'programme'],
   'content/log': [],

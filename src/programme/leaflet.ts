@@ -38,6 +38,7 @@ import { sessionDaySeconds } from '../decisions/session/sessionTime.ts';
 
 import { testNameIn } from '../content/testName.ts';
 import { beganSuddenly } from '../decisions/screen/suddenStart.ts';
+import { postOf } from './post.ts';
 import { stepTables } from './steps.ts';
 
 /** The whole programme. `previous`: the revision before, null for the first. `review`: of its log, null where none was kept. */
@@ -57,6 +58,7 @@ export function leafletOf(
   const runsNow = decided.running.decision.decision === 'keep' && !walksInto;
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
   const next = nextSession(say, decided);
+  const calendar = calendarOf(say, days, words);
   const sections = {
     running: runningSection(say, decided),
     sitting: sittingSection(say, decided),
@@ -123,13 +125,14 @@ export function leafletOf(
       body,
     })),
     log: say.logSheet(logDays(say, days, words), course),
-    calendar: calendarOf(say, days, words),
+    calendar,
     plan: planEntries(decided),
     growth: planGrowth(decided),
     inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
     letter: letterOf(say, decided),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
+    post: postOf(say, decided, next.minutesValue, calendar, previous?.post ?? null),
     record: recordOf(say, decided, sections, previous, review, loadleaf),
   };
 }

@@ -12,6 +12,7 @@ import type { DoseSign, EmergencyBox, LogSheet, SaidPart, Section, Table } from 
 import type { Language } from '../content/schema/words.ts';
 import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
+import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Weekday } from '../units/weekday.ts';
 import type { PacedExercise, RulesInUse } from './sheetInUse.ts';
@@ -91,6 +92,8 @@ export interface Programme {
   readonly eased: readonly EasedExercise[];
   /** What the log of the revision before led to, as codes and numbers; null where none was kept. */
   readonly review: Review | null;
+  /** What goes to the patient by mail and calendar. */
+  readonly post: Post;
   readonly record: ProgrammeRecord;
 }
 
@@ -298,3 +301,6 @@ export interface ProgrammeRecord {
   /** The plain note to paste into the clinic's own system, an exercise a line. */
   readonly note: readonly string[];
 }
+
+/** Enough of a programme for what is sent. */
+export type Posted = Pick<Programme, 'alias' | 'revision' | 'seenOn' | 'language' | 'mark' | 'post'>;

@@ -34,6 +34,13 @@ export interface Flags {
   /** Null: the one beside the consult. */
   readonly log: string | null;
   readonly write: boolean;
+  readonly sealed: boolean;
+  /** Where `public/` will stand, with a slash at its end. */
+  readonly site: string | null;
+  /** The file of the clinic secret; null for the usual one. */
+  readonly secret: string | null;
+  /** The folder that is to be looked through. */
+  readonly public: string | null;
 }
 
 /** The library folder where none is named. */
@@ -64,7 +71,31 @@ export function flagsOf(said: Said): Flags {
     verify: said.verify === true,
     log: folder(said, 'log'),
     write: said.write === true,
+    ...sealing(said),
+    secret: folder(said, 'secret'),
+    public: folder(said, 'public'),
   };
+}
+
+/** Neither goes without the other: a link needs a place. */
+function sealing(said: Said): Pick<Flags, 'sealed' | 'site'> {
+  const site = siteOf(said);
+  if ((said.sealed === true) !== (site !== null))
+    throw new Stop(
+      EXIT.usage,
+      '--sealed and --site go together: build --sealed --site https://clinic.example/',
+    );
+  return { sealed: said.sealed === true, site };
+}
+
+// Only over HTTPS does a browser give a page the means to open what is sealed; a machine's own pages excepted.
+function siteOf({ site }: Said): string | null {
+  if (typeof site !== 'string') return null;
+  const url = URL.canParse(site) ? new URL(site) : null;
+  const isHere = url?.protocol === 'http:' && ['localhost', '127.0.0.1'].includes(url.hostname);
+  if (url === null || (url.protocol !== 'https:' && !isHere) || url.search + url.hash + url.username !== '')
+    throw new Stop(EXIT.usage, `--site ${site}: must be an https address, such as https://clinic.example/`);
+  return url.href.endsWith('/') ? url.href : `${url.href}/`;
 }
 
 function folder(said: Said, name: OptionName): string | null {

@@ -28,6 +28,10 @@ export const OPTIONS = {
   verify: { takes: null, says: 'read unchanged files too, not their size and times alone' },
   log: { takes: 'file', says: 'the log to review by (the one beside the consult)' },
   write: { takes: null, says: 'write the next revision as a draft' },
+  sealed: { takes: null, says: 'seal the leaflets for a web host too' },
+  site: { takes: 'url', says: 'address at which public/ will stand, https' },
+  secret: { takes: 'file', says: 'the clinic secret (~/.config/loadleaf/secret)' },
+  public: { takes: 'dir', says: 'prove that nothing private is in this folder' },
   port: { takes: 'n', says: 'port (any that is free)' },
 } as const satisfies Record<string, Option>;
 

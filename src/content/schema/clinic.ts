@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { plausible } from './plausible.ts';
 import { about, from, id, LANGUAGES, line, setting, wholeFrom, yesNo } from './words.ts';
+import { post } from './post.ts';
 
 // Greatest forces of a body and the least of the hamstrings: what mechanics takes as MuscleSettings.
 const muscles = z.strictObject({
@@ -105,6 +106,7 @@ export const clinicSchema = z.strictObject({
   ),
   muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
   landmarks: about('What a house has to see by how far to go.', landmarks).prefault({}),
+  post: about('What goes to the patient by mail and calendar.', post).prefault({}),
   plausible: about(
     'Where a value of a consult stops being plausible: beyond it is an error until the consult confirms it.',
     plausible,

@@ -233,6 +233,8 @@ export const consultSchema = across(
         on: about('When.', date),
       }),
     ).optional(),
+    withdraw: about('yes: the leaflet on the web says whom to ring, and no more.', yesNo).optional(),
+    withdrawOn: about('The day from which it does.', date).optional(),
     draft: about('yes: checked, never built, and displaces nothing.', yesNo).optional(),
     step: about(
       'The step within the stage; left out, that of the revision before, and 1 in a first one.',

@@ -58,6 +58,7 @@ export * from './patient/named.ts';
 export * from './patient/next.ts';
 export * from './patient/opening.ts';
 export * from './patient/pain.ts';
+export * from './patient/post.ts';
 export * from './patient/precautions.ts';
 export * from './patient/races.ts';
 export * from './patient/review.ts';

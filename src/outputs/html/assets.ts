@@ -149,6 +149,7 @@ function face(family: string, font: { readonly weight: number; readonly base64: 
   return `@font-face{font-family:"${family}";font-weight:${font.weight};font-style:normal;src:url(data:font/woff2;base64,${font.base64}) format("woff2")}`;
 }
 
+/** With the hash by which a policy lets it run. */
 export function hashed(text: string): Hashed {
   return { text, hash: `sha256-${createHash('sha256').update(text).digest('base64')}` };
 }

@@ -42,8 +42,8 @@ export function documentText(sheet: PageDocument): string {
   return page.markup;
 }
 
-// Not a letter may come between the tags, or the hash no longer fits.
-function element(name: 'style' | 'script', { text }: Hashed): Html {
+/** Not a letter may come between the tags, or the hash no longer fits. */
+export function element(name: 'style' | 'script', { text }: Hashed): Html {
   return trusted(`<${name}>${text}</${name}>`);
 }
 

@@ -20,8 +20,14 @@ const PRINTED = 2;
 /** A number has its box, no wider than this, points. */
 const BOX_MOST_PT = 42;
 
-/** The log as blocks for a column. */
-export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): readonly Block[] {
+/** The log as blocks for a column. `paddingPt`: white above and below a row's text. */
+export function logBlocks(
+  pen: Pen,
+  root: Tag,
+  log: LogSheet,
+  widthPt: number,
+  paddingPt = PADDING_PT,
+): readonly Block[] {
   const { look } = pen;
   const tag = open(root, 'Sect');
   const note = look.style('small');
@@ -44,7 +50,7 @@ export function logBlocks(pen: Pen, root: Tag, log: LogSheet, widthPt: number): 
     rows,
     widthsPt,
     gutterPt: GUTTER_PT,
-    paddingPt: PADDING_PT,
+    paddingPt,
     boxesFrom: PRINTED,
   };
   return [

@@ -8,6 +8,8 @@ import type { Outcome } from '../io/site.ts';
 import type { Report } from '../report.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { onDay } from '../io/today.ts';
+import { readSealedList } from '../io/sealedList.ts';
+import { sealingOf } from './sealing.ts';
 
 const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed';
 
@@ -21,8 +23,11 @@ export function notBuiltText({ setAside }: Pick<Built, 'setAside'>): string {
 /** Exit 65 when a consult has a Problem (the others are written), or a library file (nothing is). */
 export async function build(flags: Flags, aliases: readonly string[], report: Report): Promise<number> {
   const folders = foldersOf(flags);
-  const built = await buildSite(folders, { aliases, on: onDay(flags), flags });
+  const sealing = await sealingOf(flags);
+  const built = await buildSite(folders, { aliases, on: onDay(flags), flags, sealing });
   const isGood = await tellOf(built, folders.out, report);
+  if (sealing === null && readSealedList(folders.out).length > 0)
+    report.warn('Sealed leaflets stand as they were; build with --sealed to renew them.');
   report.answer({
     ok: isGood,
     out: folders.out,
@@ -64,6 +69,7 @@ function tellWritten(built: Built, outcome: Outcome, shown: string, report: Repo
       `${alias}, revision ${revision}: ${where}, step ${step}  ${shown}/private/${alias}/leaflet.html, leaflet.pdf, record.html`,
     );
   }
+  tellSealed(built, shown, report);
   for (const alias of failed)
     report.warn(`${alias}: no programme was written${goneText(alias, outcome, shown)}.`);
   tellRest(built, outcome, shown, report);
@@ -72,6 +78,17 @@ function tellWritten(built: Built, outcome: Outcome, shown: string, report: Repo
   report.say(
     `${outcome.files.length} files in ${shown}. Only ${shown}/public is for the web; ${shown}/private is for the persons named.`,
   );
+}
+
+/** The link stands in a file, the words on the screen of the one who builds and nowhere else. */
+function tellSealed({ sealed }: Built, shown: string, report: Report): void {
+  for (const { alias, words } of sealed) {
+    report.say(`${alias}: sealed; its link is in ${shown}/private/${alias}/link.txt`);
+    if (words === null) continue;
+    // What is no terminal may be a file or a log.
+    if (process.stderr.isTTY) report.warn(`${alias}: tell these five words by telephone: ${words}`);
+    else report.warn(`${alias}: its five words are shown on a terminal only; build there.`);
+  }
 }
 
 /** Leaflets that are out of force though nobody asked for their build, and what hands have changed. */

@@ -2,6 +2,7 @@
 import type { Programme } from '../../programme/programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
+import type { Sealing } from './sealing.ts';
 import type { Meanwhile } from '../server/rebuilder.ts';
 
 /** What was chosen for one person. */
@@ -23,4 +24,6 @@ export interface BuildAsk {
   readonly on: IsoDate;
   readonly flags: Flags;
   readonly haste?: Haste;
+  /** Null or left out where nothing is sealed. */
+  readonly sealing?: Sealing | null;
 }

@@ -5,6 +5,7 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import { LOGO_FILE } from '../../outputs/html/public/frame.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import type { Link } from '../../outputs/mail/messageText.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Models } from '../../decisions/person/model.ts';
 import type { BuildAsk, Chosen, Haste } from './buildAsk.ts';
@@ -15,6 +16,8 @@ import { marked } from '../../outputs/text/mark.ts';
 import { EXIT } from '../exit.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
+import { logOfName } from '../../content/log/readLog.ts';
+import { nameOf } from '../../content/fileName.ts';
 import { readLedger, type Finished, type FinishedLibrary, type Ledger } from '../io/ledger.ts';
 import {
   consultsRead,
@@ -41,6 +44,8 @@ import { openSite, type Manner, type Outcome, type OutFile, type Site } from '..
 import { pageShelf, paperShelf, version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
+import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
+import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
 import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
@@ -81,6 +86,8 @@ export interface Built {
   readonly isClosed: boolean;
   /** Aliases whose files were put aside. */
   readonly setAside: readonly string[];
+  /** Leaflets that were sealed by this build, with the words that open them. */
+  readonly sealed: readonly { readonly alias: string; readonly words: string | null }[];
 }
 
 /**
@@ -95,7 +102,10 @@ export async function buildSite(
   const looked = lookAt(folders);
   const ledger = readLedger(folders.out);
   const sources = ofPart(looked, ask.flags.part, ledger);
-  const reuse = reuseOf(folders.out, sources, ledger, { ...ask, distrusted });
+  const reuse = reuseOf(folders.out, sources, ledger, {
+    ...ask,
+    distrusted: new Set([...distrusted, ...alwaysMade(folders.out, looked, ledger, ask)]),
+  });
   const work = { folders, ask, looked, sources, ledger, reuse };
   if (Object.keys(ledger.people).some((alias) => !reuse.keys.has(alias))) await untilSettled(ask);
   try {
@@ -106,6 +116,17 @@ export async function buildSite(
     const again = await buildSite(folders, ask, new Set([...distrusted, ...error.whose]));
     return withSetAside(again, error.setAside);
   }
+}
+
+/**
+ * Persons whose files are made again whatever the ledger says: of a log what was written may stop a leaflet, and a sealed
+ * page follows from the day and from the secret besides.
+ */
+function alwaysMade(out: string, { consults }: Sources, { people }: Ledger, { sealing }: BuildAsk): string[] {
+  const isSealed = (sealing ?? null) !== null || readSealedList(out).length > 0;
+  return isSealed
+    ? Object.keys(people)
+    : consults.flatMap(({ file }) => logOfName(nameOf(file))?.alias ?? []);
 }
 
 /** Also those whose sets were put aside before the build began anew. */
@@ -165,6 +186,7 @@ async function keepAll(
       outcome,
       setAside: outcome.setAside,
       isClosed: closePrivate(folders.out),
+      sealed: [],
     };
   });
 }
@@ -209,6 +231,7 @@ async function buildRest(work: Work): Promise<Built> {
     pages,
     paper,
     photos,
+    sealing: ask.sealing ?? null,
   };
   const toGo = toWithdraw(aliases, workspace);
   return orTakenAway(folders.out, toGo, () =>
@@ -217,6 +240,11 @@ async function buildRest(work: Work): Promise<Built> {
       const site = openSite(folders.out, { ...manner, hold });
       // Before anything can go wrong: what must not be followed goes first.
       withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      const list = await sealedPlaces(folders.out, workspace, aliases, shop.sealing);
+      // Before the pages themselves: a place that this machine does not know could not be withdrawn.
+      if (list.length > 0) site.write(sealedListFile(list));
+      const withdrawn = await withdrawnSealed(folders.out, workspace, ask.on, aliases.length === 0);
+      withdrawn.forEach(site.write);
       openPrivate(folders.out);
       const built = await writeAll(site, workspace, shop, work, toGo);
       return { ...built, isClosed: closePrivate(folders.out) };
@@ -239,6 +267,8 @@ interface Shop {
   readonly pages: PageAssets;
   readonly paper: PaperAssets;
   readonly photos: PhotoWork;
+  /** Null where nothing is sealed. */
+  readonly sealing: Sealing | null;
 }
 
 async function writeAll(
@@ -254,6 +284,7 @@ async function writeAll(
   const stopped = workspace.stopped.filter(isAsked);
   const programmes = [...keptProgrammes(reuse)];
   const failed = [...stopped];
+  const sealed: Sealed[] = [];
   const isWhole = aliases.length === 0;
   const shelf: OutFile[] = [];
   const issued: (readonly [string, Finished])[] = [];
@@ -284,7 +315,14 @@ async function writeAll(
     // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
     view = null;
     for (const programme of finished) {
-      const set = await setOf(programme, pages, shop);
+      const one = isWithdrawn(programme.alias, workspace, ask.on, isWhole)
+        ? null
+        : await sealedIn(programme, pages, shop);
+      if (one !== null) {
+        sealed.push(one);
+        one.files.forEach(site.write);
+      }
+      const set = await setOf(programme, pages, shop, one?.link ?? null);
       const { left } = site.issue(set);
       const key = reuse.keys.get(set.alias);
       if (left.length === 0 && key !== undefined)
@@ -325,7 +363,32 @@ async function writeAll(
     problems: sortProblems([...workspace.asked, ...problems]),
     outcome,
     setAside: outcome.setAside,
+    sealed: sealed.map(({ alias, words }) => ({ alias, words })),
   };
+}
+
+/** Null where this build seals nothing. */
+async function sealedIn(
+  programme: Programme,
+  pages: readonly OutFile[],
+  { sealing }: Shop,
+): Promise<Sealed | null> {
+  const page = pages.find(({ path }) => path === `${folderOf(programme.alias)}/leaflet.html`);
+  return sealing === null || page === undefined ? null : sealedOf(programme, page.bytes, sealing);
+}
+
+/** What stands sealed already, and what this build may seal. */
+async function sealedPlaces(
+  out: string,
+  { current }: Workspace,
+  aliases: readonly string[],
+  sealing: Sealing | null,
+): Promise<SealedPlace[]> {
+  const list = readSealedList(out);
+  if (sealing === null) return list;
+  const asked = current.map(({ alias }) => alias).filter(askedIn(aliases));
+  const now = await Promise.all(asked.map((alias) => sealedPlace(alias, sealing)));
+  return [...list.filter(({ id }) => now.every((place) => place.id !== id)), ...now];
 }
 
 /** Everything of one make: the pages that are there, and what goes with them. */
@@ -333,11 +396,13 @@ async function setOf(
   programme: Programme & { readonly mark: string },
   pages: readonly OutFile[],
   { paper, workshop }: Shop,
+  link: Link | null,
 ): Promise<PersonSet> {
   const { alias, revision, mark } = programme;
   const before = `${folderOf(alias)}/`;
   const own = pages.filter(({ path }) => path.startsWith(before));
-  const files = [...own, ...(await papersOf(programme, paper))];
+  const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
+  const files = [...own, ...(await papersOf(programme, paper, page, link))];
   return {
     alias,
     revision,
@@ -381,7 +446,16 @@ async function nothingBuilt(
     ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
   ]);
   const setAside = await withdrawBlocked(out, workspace, manner);
-  return { workspace, programmes: [], failed: [], problems, outcome: null, setAside, isClosed: true };
+  return {
+    workspace,
+    programmes: [],
+    failed: [],
+    problems,
+    outcome: null,
+    setAside,
+    isClosed: true,
+    sealed: [],
+  };
 }
 
 function checkAliases(

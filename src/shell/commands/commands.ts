@@ -21,16 +21,19 @@ export const COMMANDS = {
     words: '',
     fewest: 0,
     most: 0,
-    options: ['against'],
+    options: ['against', 'public'],
     example: 'loadleaf check --content library',
-    run: async (flags, _, report) => (await import('./check.ts')).check(flags, report),
+    run: async (flags, _, report) =>
+      flags.public === null
+        ? (await import('./check.ts')).check(flags, report)
+        : (await import('./checkPublic.ts')).checkPublic(flags.public, flags, report),
   },
   build: {
     says: 'write the library and all leaflets, or only those named',
     words: '[alias...]',
     fewest: 0,
     most: Infinity,
-    options: ['part', 'verify'],
+    options: ['part', 'verify', 'sealed', 'site', 'secret'],
     example: 'loadleaf build otter --out leaflets',
     run: async (flags, aliases, report) => (await import('./build.ts')).build(flags, aliases, report),
   },
@@ -80,14 +83,16 @@ export const COMMANDS = {
     run: async (flags, _, report) => (await import('./serve.ts')).serve(flags, report),
   },
   new: {
-    says: 'write a starter, or the next revision of a consult',
+    says: 'write a starter, the next revision, or the clinic secret',
     words: '<kind> <id>',
-    fewest: 2,
+    fewest: 1,
     most: 2,
-    options: [],
+    options: ['secret'],
     example: 'loadleaf new exercise wall-bridge',
     run: async (flags, [kind = '', id = ''], report) =>
-      (await import('./new.ts')).writeNew(flags, kind, id, report),
+      kind === 'secret'
+        ? (await import('./newSecret.ts')).writeSecret(flags, id, report)
+        : (await import('./new.ts')).writeNew(flags, kind, id, report),
   },
 } as const satisfies Record<string, Command>;
 

@@ -2,11 +2,13 @@
 import type { Consult } from '../../content/library.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { letterProblems } from './letterProblems.ts';
+import { postFiles } from './postFiles.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
@@ -64,8 +66,13 @@ export function assembled(
   return assembleProgramme(consult, previous, workshop, log === undefined ? null : { consult: before, log });
 }
 
-/** PDF, JSON and note of one programme; its pages come with those of the others. */
-export async function papersOf(programme: Programme, paper: PaperAssets): Promise<OutFile[]> {
+/** PDF, JSON, note, letter and post of one programme; its pages come with those of the others. `page`: its leaflet among them. */
+export async function papersOf(
+  programme: Programme,
+  paper: PaperAssets,
+  page: OutFile['bytes'] | null,
+  link: Link | null,
+): Promise<OutFile[]> {
   const [{ leafletPdf }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
     import('../../outputs/pdf/leaflet.ts'),
     import('../../outputs/text/recordJson.ts'),
@@ -73,14 +80,24 @@ export async function papersOf(programme: Programme, paper: PaperAssets): Promis
     import('../../outputs/text/letterText.ts'),
   ]);
   const folder = `private/${programme.alias}`;
+  const pdf = await leafletPdf(programme, paper);
+  const fridge = programme.post.fridge ? await fridgeOf(programme, paper) : null;
+  const { files, made } = await postFiles(programme, pdf, page, link);
+  const letter = programme.letter;
+  const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };
   return [
-    { path: `${folder}/leaflet.pdf`, bytes: await leafletPdf(programme, paper) },
+    { path: `${folder}/leaflet.pdf`, bytes: pdf },
+    ...(fridge === null ? [] : [{ path: `${folder}/fridge.pdf`, bytes: fridge }]),
     { path: `${folder}/record.json`, bytes: recordJson(programme) },
-    { path: `${folder}/note.txt`, bytes: noteText(programme) },
-    ...(programme.letter === null
-      ? []
-      : [{ path: `${folder}/letter.txt`, bytes: letterText(programme.letter, programme) }]),
+    { path: `${folder}/note.txt`, bytes: noteText(programme, told) },
+    ...(letter === null ? [] : [{ path: `${folder}/letter.txt`, bytes: letterText(letter, programme) }]),
+    ...files,
   ];
+}
+
+async function fridgeOf(programme: Programme, paper: PaperAssets): Promise<Uint8Array | null> {
+  const { fridgePdf } = await import('../../outputs/pdf/fridge.ts');
+  return fridgePdf(programme, paper);
 }
 
 /** Pages of the programmes, and of the library unless it is null, by Eleventy. */

@@ -42,6 +42,7 @@ import { onDay } from '../io/today.ts';
 export async function writeNew(flags: Flags, kind: string, id: string, report: Report): Promise<number> {
   if (kind === LOG) return writeLog(flags, id, report);
   if (!isKind(kind)) throw unknownKind(kind);
+  if (id === '') throw new Stop(EXIT.usage, 'new needs <kind> <id>');
   const wish = nameOf(kind, id);
   report.answer({ ok: true, files: writeStarter(flags, kind, wish, report, null) });
   return EXIT.good;
@@ -211,7 +212,7 @@ function isKind(kind: string): kind is StarterKind {
 }
 
 function unknownKind(kind: string): Stop {
-  const kinds = Object.keys(FOLDERS);
+  const kinds = [...Object.keys(FOLDERS), 'secret'];
   return new Stop(
     EXIT.usage,
     `there is no kind ${kind}; write one of ${kinds.join(', ')}`,

@@ -10,6 +10,7 @@ import { openSite, type Manner, type Site } from '../io/site.ts';
 import { Stop } from '../io/stop.ts';
 import { unsettledIn } from '../io/swap.ts';
 import type { Workspace } from '../io/workspace.ts';
+import { withdrawnSealed } from './sealing.ts';
 
 const HEADING =
   'Set aside: do not hand this out, and do not follow it, until its consult was mended and built again.';
@@ -50,11 +51,13 @@ export async function withdrawBlocked(
 ): Promise<readonly string[]> {
   const people = isFolder(out) ? peopleWith(out) : [];
   const blocked = blockedOf(workspace).filter((alias) => people.includes(alias));
-  if (blocked.length === 0 && (!isFolder(out) || unsettledIn(out).length === 0)) return [];
+  const sealed = await withdrawnSealed(out, workspace, manner.on, false);
+  if (blocked.length + sealed.length === 0 && (!isFolder(out) || unsettledIn(out).length === 0)) return [];
   return orTakenAway(out, blocked, () =>
     locked(out, async (hold) => {
       const site = openSite(out, { ...manner, hold });
       withdrawAll(site, blocked, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      sealed.forEach(site.write);
       return site.finish(() => true).setAside;
     }),
   );

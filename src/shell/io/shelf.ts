@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { SealedAssets } from '../../outputs/html/sealed/sealedPage.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
 import type { LiveScripts } from '../server/server.ts';
@@ -55,6 +56,26 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
     catalogue: read('dist/scripts/catalogue.js'),
   };
   return pageAssets(files, logo);
+}
+
+/** What dresses the pages of sealed leaflets, and their service workers. */
+export interface SealedShelf {
+  readonly assets: SealedAssets;
+  readonly worker: string;
+  readonly withdrawnWorker: string;
+}
+
+export async function sealedShelf(): Promise<SealedShelf> {
+  const { hashed } = await import('../../outputs/html/assets.ts');
+  return {
+    assets: {
+      style: hashed(read('dist/styles/sealed.css')),
+      script: hashed(read('dist/scripts/sealed.js')),
+      withdrawn: hashed(read('dist/scripts/withdrawn.js')),
+    },
+    worker: `${read('dist/scripts/sealedWorker.js')}\n`,
+    withdrawnWorker: `${read('dist/scripts/withdrawnWorker.js')}\n`,
+  };
 }
 
 /** What `serve` puts into the pages it shows, and what they share. */

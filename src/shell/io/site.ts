@@ -36,6 +36,9 @@ import { peopleIn, peopleWith } from './people.ts';
 import { Stop } from './stop.ts';
 import { isAway, putBack } from './swap.ts';
 
+/** Sealed leaflets: a build without the secret cannot write them, and must not take them away. */
+const SEALED = 'public/for/';
+
 export interface OutFile {
   /** Relative to the output folder, `/` between folders. */
   readonly path: string;
@@ -178,11 +181,12 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
 
   const finish = (kept?: (path: string) => boolean): Outcome => {
     hold();
-    const gone = [...ours.keys()].filter((path) => !now.has(path) && kept?.(path) !== true);
+    const isKept = (path: string) => path.startsWith(SEALED) || kept?.(path) === true;
+    const gone = [...ours.keys()].filter((path) => !now.has(path) && !isKept(path));
     remove(gone.filter((path) => !isOfPerson(path)));
     const leftHere = gone.filter((path) => hashThere(out, path) !== null);
     const keptHere = [...ours.keys()].filter(
-      (path) => !now.has(path) && kept?.(path) === true && existsSync(join(out, path)),
+      (path) => !now.has(path) && isKept(path) && existsSync(join(out, path)),
     );
     const files = sorted(
       [...now].map(([path, sha256]) => ({ path, sha256 })),

@@ -53,6 +53,8 @@ export interface Workspace {
   readonly consultProblems: readonly Problem[];
   readonly draftProblems: readonly Problem[];
   readonly logProblems: readonly Problem[];
+  /** Null where its file cannot be read. */
+  readonly clinic: Known['clinic'];
   readonly counts: Counts;
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
@@ -129,6 +131,7 @@ export function readWorkspace(
     ]),
     draftProblems: own.draftProblems,
     logProblems: logs.problems,
+    clinic: reading.known.clinic,
     counts: { ...reading.counts, consults: own.count + leftOut.size },
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),

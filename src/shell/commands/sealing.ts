@@ -1,0 +1,110 @@
+/** Sealed leaflets among the files of a site: made anew, left as they are, or replaced by a page that says whom to ring. */
+import { sealedWords } from '../../messages/en/patient/sealed.ts';
+import type { Link } from '../../outputs/mail/messageText.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { IsoDate } from '../../units/date.ts';
+import type { Flags } from '../flags.ts';
+import { readSecret, secretPlace } from '../io/secret.ts';
+import { join } from 'node:path';
+import { isRegularFile } from '../io/people.ts';
+import { readSealedList, type SealedPlace } from '../io/sealedList.ts';
+import { sealedShelf, type SealedShelf } from '../io/shelf.ts';
+import type { OutFile } from '../io/site.ts';
+import type { Workspace } from '../io/workspace.ts';
+
+/** What seals: the secret, and where the site will stand. */
+export interface Sealing {
+  readonly site: string;
+  readonly secret: Uint8Array<ArrayBuffer>;
+  readonly shelf: SealedShelf;
+}
+
+/** Null for a build that seals nothing. Stops as `readSecret` does. */
+export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>): Promise<Sealing | null> {
+  if (site === null) return null;
+  return { site, secret: readSecret(secretPlace(secret)), shelf: await sealedShelf() };
+}
+
+export interface Sealed {
+  readonly alias: string;
+  readonly files: readonly OutFile[];
+  readonly link: Link;
+  /** To be told by telephone; null where none are asked for. */
+  readonly words: string | null;
+}
+
+/** Where a person's leaflet stands, by the secret alone. */
+export async function sealedPlace(alias: string, { secret }: Pick<Sealing, 'secret'>): Promise<SealedPlace> {
+  const { sealingKeys } = await import('../../outputs/sealed/keys.ts');
+  return { alias, id: (await sealingKeys(secret, alias)).id };
+}
+
+/** `page`: the leaflet's HTML. */
+export async function sealedOf(
+  programme: Programme,
+  page: OutFile['bytes'],
+  { site, secret, shelf }: Sealing,
+): Promise<Sealed> {
+  const [{ sealingKeys, fragmentOf }, { seal }, { sealedPage }, { policyOf }] = await Promise.all([
+    import('../../outputs/sealed/keys.ts'),
+    import('../../outputs/sealed/seal.ts'),
+    import('../../outputs/html/sealed/sealedPage.ts'),
+    import('../../outputs/html/sealed/policy.ts'),
+  ]);
+  const { alias, revision, clinic, post } = programme;
+  const keys = await sealingKeys(secret, alias);
+  const html = typeof page === 'string' ? page : new TextDecoder().decode(page);
+  const payload = { loadleaf: 1 as const, revision, withdrawOn: post.withdrawOn, html };
+  const jwe = await seal(payload, keys, post.words);
+  const text = sealedPage(jwe, sealedWords(clinic), policyOf(html), shelf.assets);
+  return {
+    alias,
+    files: filesAt(keys.id, text, shelf.worker),
+    link: { address: `${site}for/${keys.id}/#${fragmentOf(keys)}`, hasWords: post.words },
+    words: post.words ? keys.words : null,
+  };
+}
+
+/**
+ * The pages that take the place of sealed leaflets: of those whose screen blocks, whose consult says so or whose day has
+ * come; and, where all consults were read (`isWhole`), of those who have none any more. Any other Problem leaves the last
+ * good one.
+ */
+export async function withdrawnSealed(
+  out: string,
+  workspace: Workspace,
+  on: IsoDate,
+  isWhole: boolean,
+): Promise<OutFile[]> {
+  const gone = readSealedList(out)
+    .filter(({ alias }) => isWithdrawn(alias, workspace, on, isWhole))
+    // Of somebody who was never sealed nothing need be said.
+    .filter(({ id }) => isRegularFile(join(out, 'public', 'for', id, 'index.html')));
+  if (gone.length === 0) return [];
+  const { assets, withdrawnWorker } = await sealedShelf();
+  const { withdrawnPage } = await import('../../outputs/html/sealed/sealedPage.ts');
+  const page = withdrawnPage(sealedWords(workspace.clinic ?? NO_CLINIC), assets);
+  return gone.flatMap(({ id }) => filesAt(id, page, withdrawnWorker));
+}
+
+// The clinic file has an error; who it is stands on the paper and in the message.
+const NO_CLINIC = { name: 'Your clinic, as it stands on your leaflet', contact: [] };
+
+export function isWithdrawn(
+  alias: string,
+  { blocked, current, aliases }: Pick<Workspace, 'blocked' | 'current' | 'aliases'>,
+  on: IsoDate,
+  isWhole: boolean,
+): boolean {
+  if (blocked.includes(alias)) return true;
+  const consult = current.find((one) => one.alias === alias);
+  if (consult === undefined) return isWhole && ![...aliases.values()].includes(alias);
+  return consult.withdraw === true || (consult.withdrawOn !== undefined && consult.withdrawOn <= on);
+}
+
+function filesAt(id: string, page: string, worker: string): OutFile[] {
+  return [
+    { path: `public/for/${id}/index.html`, bytes: page },
+    { path: `public/for/${id}/sw.js`, bytes: worker },
+  ];
+}

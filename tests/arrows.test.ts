@@ -51,7 +51,7 @@ function localImports(file: string): string[] {
 const roomOf = (file: string) => {
   const [, room = '', inner = ''] = file.split(/[\\/]/);
   // What a log is made of stands inside `content` and imports nothing of it.
-  if (room === 'content' && inner === 'log') return 'content/log';
+  if (/^src[\\/]content[\\/]log[\\/](columns|format)\.ts$/.test(file)) return 'content/log';
   return room === 'outputs' ? `${room}/${inner}` : room;
 };
 

@@ -4,9 +4,9 @@ import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { assembleProgramme, type Workshop } from '../../programme/assemble.ts';
+import { previousOf } from '../../programme/previous.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { letterProblems } from './letterProblems.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
@@ -21,7 +21,7 @@ export function makeProgrammes(consults: readonly Consult[], workspace: Workspac
   const programmes: Programme[] = [];
   const problems: Problem[] = [];
   for (const consult of consults) {
-    const made = assembleProgramme(consult, previousOf(consult, workspace, workshop), workshop);
+    const made = assembleProgramme(consult, previousOf(consult, workspace.consults, workshop), workshop);
     if ('programme' in made) programmes.push(made.programme);
     else problems.push(...made.refusals.map(workspace.asProblem));
   }
@@ -34,7 +34,10 @@ export async function printable(
   workspace: Workspace,
   paper: PaperAssets,
 ): Promise<Made> {
-  const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
+  const [{ letterRefusals }, { letterProblems }] = await Promise.all([
+    import('../../outputs/pdf/letters.ts'),
+    import('../../outputs/pdf/letterProblems.ts'),
+  ]);
   const looked = programmes.map((programme) => ({
     programme,
     refusals: letterRefusals(programme, paper.fonts),
@@ -43,16 +46,6 @@ export async function printable(
     programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
     problems: [...problems, ...looked.flatMap(({ refusals }) => letterProblems(refusals, workspace))],
   };
-}
-
-/** The revision before, made again from its own file after those before it; null when there is none that can be made. */
-function previousOf(consult: Consult, workspace: Workspace, workshop: Workshop): Programme | null {
-  const before = workspace.consults
-    .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
-    .at(-1);
-  if (before === undefined) return null;
-  const made = assembleProgramme(before, previousOf(before, workspace, workshop), workshop);
-  return 'programme' in made ? made.programme : null;
 }
 
 /** PDF, JSON and note of one programme; its pages come with those of the others. */

@@ -1,7 +1,8 @@
 /** From one consult and the library to one finished programme, or to the refusals that stand against it. */
 import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { decide, type Workshop } from '../decisions/decide.ts';
+import { decide, type Decided, type Workshop } from '../decisions/decide.ts';
+import type { Refused } from '../decisions/terms/refusal.ts';
 import { leafletOf } from './leaflet.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
@@ -17,10 +18,19 @@ export function assembleProgramme(
   previous: Programme | null,
   workshop: Workshop,
 ): Assembled {
-  const decided = decide(consult, earlierOf(previous), workshop);
+  return assembleFrom(consult, decide(consult, earlierOf(previous), workshop), previous, workshop);
+}
+
+/** What was decided, put into words: for those who look at the decisions themselves, too. */
+export function assembleFrom(
+  { protocol }: Consult,
+  decided: Decided | Refused,
+  previous: Programme | null,
+  { library, loadleaf }: Workshop,
+): Assembled {
   if ('refusals' in decided)
-    return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol)) };
-  return { programme: frozen(leafletOf(decided, previous, workshop.loadleaf)) };
+    return { refusals: decided.refusals.map((one) => worded(one, library, protocol)) };
+  return { programme: frozen(leafletOf(decided, previous, loadleaf)) };
 }
 
 function frozen<T>(value: T): T {

@@ -22,7 +22,7 @@ export interface PageTokens {
 export interface PageFiles {
   readonly tokens: PageTokens;
   /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
-  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
+  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public' | 'desk', string>>;
   /** WOFF2 faces, base64. */
   readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
   /** For the head of a sheet, and for its end. */
@@ -51,6 +51,8 @@ export interface PageAssets {
   readonly leaflet: Hashed;
   readonly record: Hashed;
   readonly public: Hashed;
+  /** Without typefaces: the desk takes them from what its leaflets are dressed with. */
+  readonly desk: Hashed;
   readonly arrival: Hashed;
   readonly script: Hashed;
   /** For the index of the public pages. */
@@ -72,6 +74,7 @@ export function pageAssets(
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
+    desk: hashed([tokenSheet(tokens), paintSheet(tokens), styles.sheet, styles.leaflet, styles.record, styles.desk].join('')),
     arrival: hashed(arrival),
     script: hashed(script),
     catalogue: hashed(catalogue),

@@ -15,6 +15,7 @@ import type { IsoDate } from '../../units/date.ts';
 import { EXIT } from '../exit.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
+import { deskFiles } from './deskFiles.ts';
 import { libraryFaults } from './libraryFaults.ts';
 import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
@@ -140,7 +141,7 @@ async function writeAll(
   const programmes: Built['programmes'][number][] = [];
   const failed = [...stopped];
   const isWhole = aliases.length === 0;
-  let view = isWhole ? writeLibrary(site, shop) : null;
+  let view = isWhole ? await writeLibrary(site, shop, workspace) : null;
   if (view !== null && haste !== null) {
     const pages = await libraryFiles(view, shop.pages);
     if (pages.filter(site.write).length > 0) haste.libraryWritten();
@@ -205,8 +206,14 @@ async function setOf(
 }
 
 /** Writes the library's pictures, and gives what its pages show. */
-function writeLibrary(site: Site, { workshop, pages: { logo }, photos }: Shop): LibraryView {
+async function writeLibrary(
+  site: Site,
+  { workshop, pages, paper, photos }: Shop,
+  { layers }: Workspace,
+): Promise<LibraryView> {
+  const { logo } = pages;
   photos.files.forEach(site.write);
+  (await deskFiles(workshop.library, layers, paper.logo, pages, paper)).forEach(site.write);
   if (logo !== null) site.write({ path: `public/${LOGO_FILE}`, bytes: logo.png });
   return libraryView(workshop.library, photos.photos, workshop.models);
 }

@@ -1,7 +1,7 @@
 /** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, starters, version. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { LiveScripts } from '../server/server.ts';
 
@@ -24,13 +24,19 @@ export function starterText(kind: string): string {
 
 export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAssets> {
   const { pageAssets } = await import('../../outputs/html/assets.ts');
-  const files = {
+  return pageAssets(pageFiles(), logo);
+}
+
+/** Style, faces and scripts of the pages, as they are read. */
+export function pageFiles(): PageFiles {
+  return {
     tokens: tokens(),
     styles: {
       sheet: read('dist/styles/sheet.css'),
       leaflet: read('dist/styles/leaflet.css'),
       record: read('dist/styles/record.css'),
       public: read('dist/styles/public.css'),
+      desk: read('dist/styles/desk.css'),
     },
     fonts: ([400, 700] as const).map((weight) => ({
       weight,
@@ -42,7 +48,19 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
     script: read('dist/scripts/leaflet.js'),
     catalogue: read('dist/scripts/catalogue.js'),
   };
-  return pageAssets(files, logo);
+}
+
+/** One of the desk's own scripts. */
+export function deskScript(name: 'desk' | 'worker' | 'paper'): string {
+  return read(`dist/desk/${name}.js`);
+}
+
+/** The two cuts of the printed typeface, TrueType. */
+export function printedFaces(): Readonly<Record<'regular' | 'bold', Uint8Array>> {
+  return {
+    regular: bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
+    bold: bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
+  };
 }
 
 /** What `serve` puts into the pages it shows, and what they share. */
@@ -52,10 +70,8 @@ export function liveScripts(): LiveScripts {
 
 export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
-  const fonts = openFonts(
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
-    bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
-  );
+  const { regular, bold } = printedFaces();
+  const fonts = openFonts(regular, bold);
   return { fonts, tokens: tokens(), logo };
 }
 

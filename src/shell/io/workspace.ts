@@ -49,6 +49,8 @@ export interface Workspace {
     readonly protocols: number;
     readonly consults: number;
   };
+  /** The library's files as they lie in its folders, lowest first. */
+  readonly layers: readonly (readonly SourceFile[])[];
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
   /** The names of those that belong to the shipped library below a clinic's own folder. */
@@ -113,6 +115,7 @@ export function readWorkspace(folders: Pick<Folders, 'content' | 'consults'>): W
     ]),
     draftProblems: own.draftProblems,
     counts: { ...reading.counts, consults: own.count },
+    layers: layers.folders,
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
     isStill: () => areSame([...layers.folders.flat(), ...consults], filesNow(folders)),

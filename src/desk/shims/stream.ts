@@ -31,6 +31,11 @@ class Readable {
     return this;
   }
 
+  /** What pdfkit tells of its pages nobody listens to. */
+  emit(): boolean {
+    return false;
+  }
+
   #tell(): void {
     for (const listener of this.#listeners.splice(0)) listener();
   }

@@ -104,7 +104,10 @@ const BASE: Consult = {
   outcomes: [],
   notExamined: [],
   confirmed: [],
-  overrides: [],
+  chosen: [],
+      leftOut: [],
+      added: [],
+      overrides: [],
 };
 
 /** The person with some of it different; fast work is asked for with tests that hurt nobody. */

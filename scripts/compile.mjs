@@ -43,7 +43,8 @@ function emit(tsc, project, outDir) {
 
 // The bundler is a package for developers: it is asked for only when there is something to compile.
 async function bundle(outDir) {
-  const { SCRIPTS, SHEETS, DESK_SCRIPTS, bundledScript, bundledSheet, bundledDeskScript } = await import('./bundle.mjs');
+  const { SCRIPTS, SHEETS, DESK_SCRIPTS, bundledScript, bundledSheet, bundledDeskScript } =
+    await import('./bundle.mjs');
   for (const folder of ['scripts', 'styles']) mkdirSync(join(outDir, folder));
   for (const name of Object.keys(SCRIPTS))
     writeFileSync(join(outDir, 'scripts', `${name}.js`), bundledScript(name));

@@ -29,13 +29,23 @@ export function chosenReferences(
   const unknown = slots.filter(({ slot }) => protocol !== null && !names.includes(slot));
   return [
     ...cards,
-    ...unknown.map(({ path }) => wrong(front, path, `a slot of ${protocol?.id ?? ''}: ${listed(names, 'or')}`, 'write the name of the slot as the protocol has it')),
+    ...unknown.map(({ path }) =>
+      wrong(
+        front,
+        path,
+        `a slot of ${protocol?.id ?? ''}: ${listed(names, 'or')}`,
+        'write the name of the slot as the protocol has it',
+      ),
+    ),
     ...twice(front, lists),
   ];
 }
 
 /** A card in two places, or a slot filled twice: nobody could tell which holds. */
-function twice(front: FrontMatter, { chosen, leftOut, added }: Pick<ConsultFrontMatter, 'chosen' | 'leftOut' | 'added'>): Problem[] {
+function twice(
+  front: FrontMatter,
+  { chosen, leftOut, added }: Pick<ConsultFrontMatter, 'chosen' | 'leftOut' | 'added'>,
+): Problem[] {
   const cards = [
     ...leftOut.map(({ card }, index) => ({ card, path: ['leftOut', index, 'card'] })),
     ...chosen.map(({ card }, index) => ({ card, path: ['chosen', index, 'card'] })),
@@ -46,7 +56,12 @@ function twice(front: FrontMatter, { chosen, leftOut, added }: Pick<ConsultFront
     chosen.findIndex((one) => one.slot === slot) < index ? [{ path: ['chosen', index, 'slot'] }] : [],
   );
   return [...again, ...slots].map(({ path }) =>
-    wrong(front, path, 'named once among chosen, leftOut and added', 'keep the entry that holds, and take the other out'),
+    wrong(
+      front,
+      path,
+      'named once among chosen, leftOut and added',
+      'keep the entry that holds, and take the other out',
+    ),
   );
 }
 

@@ -77,7 +77,13 @@ export function catalogueOf(library: Library): DeskCatalogue {
 }
 
 function cardName({ id, title, positions, movement, picture }: ExerciseCard): CardName {
-  return { id, title, positions, hasPicture: movement !== null || picture !== null, hasPose: movement !== null };
+  return {
+    id,
+    title,
+    positions,
+    hasPicture: movement !== null || picture !== null,
+    hasPose: movement !== null,
+  };
 }
 
 function protocolName({ id, title, angle, stages, tests }: Protocol, library: Library): ProtocolName {

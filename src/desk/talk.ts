@@ -4,7 +4,14 @@ import type { Beside } from '../outputs/html/desk/beside.ts';
 import type { DeskFile, DeskShelf } from './shelf.ts';
 
 /** Files of one make, by the names of `build`. */
-export const MADE = ['leaflet.html', 'leaflet.pdf', 'record.json', 'record.html', 'note.txt', 'letter.txt'] as const;
+export const MADE = [
+  'leaflet.html',
+  'leaflet.pdf',
+  'record.json',
+  'record.html',
+  'note.txt',
+  'letter.txt',
+] as const;
 export type MadeName = (typeof MADE)[number];
 
 export interface SheetText {
@@ -16,17 +23,45 @@ export interface SheetText {
 export type Ask =
   | { readonly ask: 'bench'; readonly shelf: DeskShelf }
   | { readonly ask: 'view'; readonly at: number; readonly sheet: SheetText }
-  | { readonly ask: 'make'; readonly at: number; readonly sheet: SheetText; readonly name: MadeName; readonly firstName: string }
-  | { readonly ask: 'paper'; readonly script: string; readonly regular: Uint8Array; readonly bold: Uint8Array }
+  | {
+      readonly ask: 'make';
+      readonly at: number;
+      readonly sheet: SheetText;
+      readonly name: MadeName;
+      readonly firstName: string;
+    }
+  | {
+      readonly ask: 'paper';
+      readonly script: string;
+      readonly regular: Uint8Array;
+      readonly bold: Uint8Array;
+    }
   | { readonly ask: 'read'; readonly at: number; readonly name: string; readonly bytes: Uint8Array }
-  | { readonly ask: 'landmarks'; readonly at: number; readonly card: string; readonly heightM: number | null; readonly massKg: number | null; readonly protocol: string };
+  | {
+      readonly ask: 'landmarks';
+      readonly at: number;
+      readonly card: string;
+      readonly heightM: number | null;
+      readonly massKg: number | null;
+      readonly protocol: string;
+    };
 
 export type Answer =
   | { readonly answer: 'bench' }
   | { readonly answer: 'view'; readonly at: number; readonly view: View }
-  | { readonly answer: 'made'; readonly at: number; readonly name: MadeName; readonly bytes: Uint8Array | string | null }
+  | {
+      readonly answer: 'made';
+      readonly at: number;
+      readonly name: MadeName;
+      readonly bytes: Uint8Array | string | null;
+    }
   | { readonly answer: 'paper' }
-  | { readonly answer: 'read'; readonly at: number; readonly text: string | null; readonly problems: readonly Problem[] }
+  | {
+      readonly answer: 'read';
+      readonly at: number;
+      readonly text: string | null;
+      readonly problems: readonly Problem[];
+    }
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
 
@@ -58,6 +93,7 @@ export interface Ready {
   readonly beside: Beside;
   readonly reasons: Readonly<Record<string, Reason>>;
   readonly slots: readonly SlotOffer[];
+  readonly hasLetter: boolean;
 }
 
 /** Why a number is what it is, by `step|card|cell`. */
@@ -76,7 +112,10 @@ export interface Reason {
 export interface SlotOffer {
   readonly slot: string;
   readonly needed: boolean;
+  /** Whether the clinician chose it. */
+  readonly isOwn: boolean;
   readonly card: string | null;
+  readonly title: string | null;
   readonly fits: readonly Offer[];
   readonly others: readonly Offer[];
 }

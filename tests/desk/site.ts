@@ -24,9 +24,13 @@ export interface Site {
 /** The demo built by the command, and its public folder served. */
 export async function builtSite(): Promise<Site> {
   const out = mkdtempSync(join(tmpdir(), 'desk-'));
-  const { status, stderr } = spawnSync(process.execPath, ['dist/shell/main.js', 'build', '--out', out, '--quiet'], {
-    encoding: 'utf8',
-  });
+  const { status, stderr } = spawnSync(
+    process.execPath,
+    ['dist/shell/main.js', 'build', '--out', out, '--quiet'],
+    {
+      encoding: 'utf8',
+    },
+  );
   if (status !== 0) throw new Error(stderr);
   const server = createServer(({ url = '/' }, response) => {
     const path = normalize(new URL(url, 'http://x').pathname);
@@ -39,5 +43,9 @@ export async function builtSite(): Promise<Site> {
     }
   });
   await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
-  return { address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/desk/index.html`, out, server };
+  return {
+    address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/desk/index.html`,
+    out,
+    server,
+  };
 }

@@ -122,7 +122,8 @@ describe('above a cap of the house', () => {
     const own = programme.steps.map(({ prescriptions }) =>
       prescriptions.find(({ slot }) => slot === 'Bow')?.cells.map(({ cell, value }) => [cell, value]),
     );
-    expect(new Set(own.map((one) => JSON.stringify(one))).size).toBe(1);
+    // A later step lists what changes.
+    expect(own.slice(1).filter((cells) => cells !== undefined)).toEqual([]);
     expect(programme.record.remarks.join(' ')).toContain('ABOVE A CAP OF THE HOUSE, decided by R. Sample');
   });
 

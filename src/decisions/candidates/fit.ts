@@ -33,12 +33,7 @@ export interface Fit {
 }
 
 /** The card at the first step of a stage, or the first thing that stands against it. */
-export function fitCard(
-  card: ExerciseCard,
-  slot: Slot,
-  person: Person,
-  stageBounds: Bounds,
-): Fit | Obstacle {
+export function fitCard(card: ExerciseCard, slot: Slot, person: Person, stageBounds: Bounds): Fit | Obstacle {
   const bounds = boundsFor(card.id, person, stageBounds);
   const obstacle = obstacleTo(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;

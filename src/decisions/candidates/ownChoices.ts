@@ -11,16 +11,30 @@ import { fitCard, isObstacle } from './fit.ts';
 export function slotRefusals({ consult }: Person, { stage }: Bounds): Refusal[] {
   const names = stage.slots.map(({ name }) => name);
   const own = consult.chosen.flatMap(({ slot, card }, index) =>
-    names.includes(slot) ? [] : [refusal(consult.id, ['chosen', index, 'slot'], { reason: 'own-choice-no-slot', card, slots: names })],
+    names.includes(slot)
+      ? []
+      : [
+          refusal(consult.id, ['chosen', index, 'slot'], {
+            reason: 'own-choice-no-slot',
+            card,
+            slots: names,
+          }),
+        ],
   );
   const added = consult.added.flatMap(({ card }, index) =>
-    names.includes(addedSlotName(card)) ? [] : [refusal(consult.id, ['added', index, 'card'], { reason: 'own-choice-no-slot', card, slots: names })],
+    names.includes(addedSlotName(card))
+      ? []
+      : [refusal(consult.id, ['added', index, 'card'], { reason: 'own-choice-no-slot', card, slots: names })],
   );
   return [...own, ...added];
 }
 
 /** Cards that were chosen and stand in no slot after all, and decisions to go above a cap that may not be, or need not. */
-export function ownChoiceRefusals(person: Person, bounds: Bounds, { choices, passedOver }: Chosen): Refusal[] {
+export function ownChoiceRefusals(
+  person: Person,
+  bounds: Bounds,
+  { choices, passedOver }: Chosen,
+): Refusal[] {
   const { consult } = person;
   return bounds.stage.slots.flatMap((slot) => {
     const card = ownCardOf(slot, consult);
@@ -28,8 +42,10 @@ export function ownChoiceRefusals(person: Person, bounds: Bounds, { choices, pas
     const path = pathOf(card, person);
     const faultOf = (fault: OwnChoiceFault) => [refusal(consult.id, path, fault)];
     if (isBeyond(card, consult)) {
-      if (bounds.name === 1 && consult.irritability === 'high') return faultOf({ reason: 'beyond-cap-irritable', card });
-      if (!isHouseCap(fitInside(card, slot, person, bounds))) return faultOf({ reason: 'beyond-cap-idle', card });
+      if (bounds.name === 1 && consult.irritability === 'high')
+        return faultOf({ reason: 'beyond-cap-irritable', card });
+      if (!isHouseCap(fitInside(card, slot, person, bounds)))
+        return faultOf({ reason: 'beyond-cap-idle', card });
     }
     if (choices.some((one) => one.slot.name === slot.name)) return [];
     const barred = passedOver.find((one) => one.slot === slot.name && one.card === card);
@@ -42,7 +58,12 @@ export function ownChoiceRefusals(person: Person, bounds: Bounds, { choices, pas
 }
 
 /** As it would be without a decision; null where nothing stands against it. */
-function fitInside(card: string, slot: Bounds['stage']['slots'][number], person: Person, bounds: Bounds): Obstacle | null {
+function fitInside(
+  card: string,
+  slot: Bounds['stage']['slots'][number],
+  person: Person,
+  bounds: Bounds,
+): Obstacle | null {
   const undecided = { ...person, consult: { ...person.consult, chosen: [], added: [] } };
   const answer = fitCard(cardOf(person, card), slot, undecided, bounds);
   return isObstacle(answer) ? answer : null;
@@ -57,7 +78,9 @@ export function isHouseCap(obstacle: Pick<Obstacle, 'limit'> | null): boolean {
 
 function pathOf(card: string, { consult }: Person): (string | number)[] {
   const chosen = consult.chosen.findIndex((one) => one.card === card);
-  return chosen === -1 ? ['added', consult.added.findIndex((one) => one.card === card), 'card'] : ['chosen', chosen, 'card'];
+  return chosen === -1
+    ? ['added', consult.added.findIndex((one) => one.card === card), 'card']
+    : ['chosen', chosen, 'card'];
 }
 
 function refusal(id: string, path: readonly (string | number)[], why: OwnChoiceFault): Refusal {

@@ -110,7 +110,9 @@ function sessionExercise(
       when: slot.when,
       cards,
       start,
-      progression: (isFixed ? [] : slot.progression).map((change) => heldShort(gentler(change, person), fit, person)),
+      progression: (isFixed ? [] : slot.progression).map((change) =>
+        heldShort(gentler(change, person), fit, person),
+      ),
       atMostKg: limited ? start.loadKg : null,
       feltFor: fit.load.byFeel,
       setUpSeconds,

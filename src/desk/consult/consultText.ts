@@ -35,7 +35,13 @@ function textOf({ mark, isWindows, head, rest }: Parts): string {
 
 /** As the reader of `content` parses it, so that nothing turns into something else. */
 function documentOf(head: string): Document {
-  return parseDocument(head, { schema: 'core', version: '1.2', merge: false, uniqueKeys: false, logLevel: 'error' });
+  return parseDocument(head, {
+    schema: 'core',
+    version: '1.2',
+    merge: false,
+    uniqueKeys: false,
+    logLevel: 'error',
+  });
 }
 
 /** Whether the form can change it: the head is YAML without a slip, and a group of keys. */
@@ -44,7 +50,10 @@ export function isEditable(text: string): boolean {
   if (parts === null) return false;
   const document = documentOf(parts.head);
   const { contents } = document;
-  return document.errors.length === 0 && (contents === null || isMap(contents) || (isScalar(contents) && contents.value === null));
+  return (
+    document.errors.length === 0 &&
+    (contents === null || isMap(contents) || (isScalar(contents) && contents.value === null))
+  );
 }
 
 /** The keys as plain values; an empty object where they cannot be read. */
@@ -55,7 +64,9 @@ export function valueOf(text: string): Readonly<Record<string, unknown>> {
   if (document.errors.length > 0) return {};
   try {
     const value: unknown = document.toJS({ maxAliasCount: 0 });
-    return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Record<string, unknown>) : {};
+    return typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? (value as Record<string, unknown>)
+      : {};
   } catch {
     return {};
   }
@@ -92,7 +103,9 @@ export function withValue(text: string, name: string, value: unknown, order: Ord
 }
 
 function put(document: Document, path: readonly Step[], value: unknown, order: Order): void {
-  const before = path.map((_, length) => path.slice(0, length)).filter((way) => !document.hasIn(way) && way.length > 0);
+  const before = path
+    .map((_, length) => path.slice(0, length))
+    .filter((way) => !document.hasIn(way) && way.length > 0);
   const there = document.getIn(path, true);
   if (isScalar(there) && !isObject(value)) there.value = value;
   else {
@@ -100,7 +113,8 @@ function put(document: Document, path: readonly Step[], value: unknown, order: O
     for (let length = 1; length < path.length; length += 1) {
       const way = path.slice(0, length);
       const at = document.getIn(way, true);
-      if (!isCollection(at)) document.setIn(way, document.createNode(typeof path[length] === 'number' ? [] : {}));
+      if (!isCollection(at))
+        document.setIn(way, document.createNode(typeof path[length] === 'number' ? [] : {}));
     }
     document.setIn(path, isObject(value) ? document.createNode(value) : value);
   }
@@ -162,4 +176,3 @@ function isObject(value: unknown): boolean {
 function isSame(there: unknown, value: unknown): boolean {
   return there === value && !isObject(value);
 }
-

@@ -6,7 +6,9 @@ export interface Week {
 }
 
 /** The usual week is their mean to half a kilometre, down; the longest run the longest of them. Null until all four are known. */
-export function usualOf(weeks: readonly Week[]): { readonly weeklyKm: number; readonly longestKm: number } | null {
+export function usualOf(
+  weeks: readonly Week[],
+): { readonly weeklyKm: number; readonly longestKm: number } | null {
   const km = weeks.flatMap((week) => week.km ?? []);
   const longest = weeks.flatMap((week) => week.longestKm ?? []);
   if (km.length < 4 || longest.length < 4) return null;

@@ -24,7 +24,14 @@ export const HOMES: readonly { readonly id: string; readonly label: string; read
   {
     id: 'dumbbells',
     label: 'A pair of dumbbells as well',
-    kit: { ...NOTHING, dumbbellsKg: [5, 5], rucksack: 'yes', bottlesL: [1.5, 1.5], bench: 'yes', stepCm: [18] },
+    kit: {
+      ...NOTHING,
+      dumbbellsKg: [5, 5],
+      rucksack: 'yes',
+      bottlesL: [1.5, 1.5],
+      bench: 'yes',
+      stepCm: [18],
+    },
   },
   {
     id: 'bar',

@@ -55,7 +55,11 @@ export function isEntries(row: Row): row is Entries {
   return 'fields' in row;
 }
 
-const SCREEN: readonly { readonly id: string; readonly title: string; readonly items: Readonly<Record<string, string>> }[] = [
+const SCREEN: readonly {
+  readonly id: string;
+  readonly title: string;
+  readonly items: Readonly<Record<string, string>>;
+}[] = [
   {
     id: 'nerves',
     title: 'Nerves',
@@ -146,7 +150,11 @@ export const PARTS: readonly Part[] = [
     by: 'screen',
     rows: [
       ...SCREEN.flatMap(({ items }) =>
-        Object.entries(items).map(([item, label]): Field => ({ path: `screen.${item}`, label, ask: 'choice' })),
+        Object.entries(items).map(([item, label]): Field => ({
+          path: `screen.${item}`,
+          label,
+          ask: 'choice',
+        })),
       ),
       {
         path: 'clearances',
@@ -166,9 +174,24 @@ export const PARTS: readonly Part[] = [
       { path: 'cannotDo', label: 'Cannot do, or must not', ask: 'marks' },
       { path: 'pregnancy.weeks', label: 'Pregnant: full weeks', ask: 'number', unit: 'weeks' },
       { path: 'afterBirth.weeks', label: 'After birth: full weeks since', ask: 'number', unit: 'weeks' },
-      { path: 'afterBirth.clearance.by', label: 'Impact after birth cleared by', ask: 'text', when: { path: 'afterBirth.weeks', is: [] } },
-      { path: 'afterBirth.clearance.on', label: 'Cleared on', ask: 'date', when: { path: 'afterBirth.weeks', is: [] } },
-      { path: 'afterBirth.clearance.decision', label: 'Decision and ground', ask: 'text', when: { path: 'afterBirth.weeks', is: [] } },
+      {
+        path: 'afterBirth.clearance.by',
+        label: 'Impact after birth cleared by',
+        ask: 'text',
+        when: { path: 'afterBirth.weeks', is: [] },
+      },
+      {
+        path: 'afterBirth.clearance.on',
+        label: 'Cleared on',
+        ask: 'date',
+        when: { path: 'afterBirth.weeks', is: [] },
+      },
+      {
+        path: 'afterBirth.clearance.decision',
+        label: 'Decision and ground',
+        ask: 'text',
+        when: { path: 'afterBirth.weeks', is: [] },
+      },
     ],
   },
   {
@@ -189,7 +212,12 @@ export const PARTS: readonly Part[] = [
           { path: 'pain', label: 'Pain during it', ask: 'pain' },
           { path: 'painFreeHipFlexionDeg', label: 'Hip bend where pain began', ask: 'number', unit: '°' },
           { path: 'painFreeKneeFlexionDeg', label: 'Knee bend where pain began', ask: 'number', unit: '°' },
-          { path: 'painFreeAnkleDorsiflexionDeg', label: 'Dorsiflexion where pain began', ask: 'number', unit: '°' },
+          {
+            path: 'painFreeAnkleDorsiflexionDeg',
+            label: 'Dorsiflexion where pain began',
+            ask: 'number',
+            unit: '°',
+          },
           { path: 'seconds', label: 'Held for', ask: 'number', unit: 'seconds' },
           { path: 'repetitions', label: 'Repetitions', ask: 'number' },
           { path: 'side', label: 'Leg', ask: 'choice' },
@@ -257,10 +285,28 @@ export const PARTS: readonly Part[] = [
       { path: 'running.runs', label: 'Runs', ask: 'yesNo' },
       { path: 'running.decision', label: 'Decision on running now', ask: 'choice' },
       { path: 'running.weeklyKm', label: 'A usual week', ask: 'number', unit: 'km', when: runs },
-      { path: 'running.longestIn30DaysKm', label: 'Longest run in 30 days', ask: 'number', unit: 'km', when: runs },
+      {
+        path: 'running.longestIn30DaysKm',
+        label: 'Longest run in 30 days',
+        ask: 'number',
+        unit: 'km',
+        when: runs,
+      },
       { path: 'running.runsPerWeek', label: 'Runs a week', ask: 'number', when: runs },
-      { path: 'running.weeksOff', label: 'Weeks without running just now', ask: 'number', unit: 'weeks', when: runs },
-      { path: 'running.trainingYears', label: 'Years of regular running', ask: 'number', unit: 'years', when: runs },
+      {
+        path: 'running.weeksOff',
+        label: 'Weeks without running just now',
+        ask: 'number',
+        unit: 'weeks',
+        when: runs,
+      },
+      {
+        path: 'running.trainingYears',
+        label: 'Years of regular running',
+        ask: 'number',
+        unit: 'years',
+        when: runs,
+      },
       { path: 'running.hills', label: 'Used to hill work', ask: 'yesNo', when: runs },
       { path: 'running.speed', label: 'Used to fast running', ask: 'yesNo', when: runs },
       { path: 'running.hillyRoutes', label: 'Everyday routes hilly', ask: 'yesNo', when: runs },
@@ -284,7 +330,12 @@ export const PARTS: readonly Part[] = [
     title: 'Sitting and recovery',
     rows: [
       { path: 'sitting.toleranceMinutes', label: 'Sits before it hurts', ask: 'number', unit: 'minutes' },
-      { path: 'sitting.fixedBlocksMinutes', label: 'Sitting that cannot be broken', ask: 'numbers', unit: 'minutes' },
+      {
+        path: 'sitting.fixedBlocksMinutes',
+        label: 'Sitting that cannot be broken',
+        ask: 'numbers',
+        unit: 'minutes',
+      },
       { path: 'sitting.goalMinutes', label: 'Wishes to sit', ask: 'number', unit: 'minutes' },
       { path: 'recovery.sleep', label: 'Sleep', ask: 'choice' },
       { path: 'recovery.stress', label: 'Stress', ask: 'choice' },
@@ -356,7 +407,12 @@ export const PARTS: readonly Part[] = [
       { path: 'stage', label: 'Stage', ask: 'stage' },
       { path: 'stageBecause', label: 'Why a later stage than proposed', ask: 'text' },
       { path: 'step', label: 'Step', ask: 'number' },
-      { path: 'discharge.decidedBy', label: 'Treatment ended by', ask: 'text', when: { path: 'stage', is: ['keepGoing'] } },
+      {
+        path: 'discharge.decidedBy',
+        label: 'Treatment ended by',
+        ask: 'text',
+        when: { path: 'stage', is: ['keepGoing'] },
+      },
       { path: 'discharge.on', label: 'Ended on', ask: 'date', when: { path: 'stage', is: ['keepGoing'] } },
       {
         path: 'chosen',

@@ -23,6 +23,9 @@ export function wordFor(name: string, word: string | number): string {
   if (typeof word === 'number') return name === 'stage' ? `Stage ${word}` : String(word);
   const own = WORDS[word];
   if (own !== undefined) return own;
-  const plain = word.replace(/([a-z])([A-Z0-9])/g, '$1 $2').replaceAll('-', ' ').toLowerCase();
+  const plain = word
+    .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
+    .replaceAll('-', ' ')
+    .toLowerCase();
   return plain.charAt(0).toUpperCase() + plain.slice(1);
 }

@@ -1,7 +1,7 @@
 /** Beside the form: what stands against a programme, or the programme as it will be, every number with its reason. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../content/problem.ts';
-import { labelOf } from '../form/labelOf.ts';
+import { labelOf, placeOf } from '../form/labelOf.ts';
 import { reasonKey, type Ready, type Reason } from '../talk.ts';
 import { controlAt } from './fields.tsx';
 import { Slots } from './slots.tsx';
@@ -19,7 +19,8 @@ export function Beside() {
 
 function Status() {
   const now = stopped.value;
-  if (fault.value !== null) return <p class="status wrong">The desk could not work this out: {fault.value}</p>;
+  if (fault.value !== null)
+    return <p class="status wrong">The desk could not work this out: {fault.value}</p>;
   if (view.value === null) return <p class="status">The library is being read.</p>;
   if (now === null) return null;
   const isUnderWay = now.state === 'incomplete';
@@ -27,7 +28,7 @@ function Status() {
     <div class={isUnderWay ? 'status underway' : 'status wrong'} role="status">
       <h2>{isUnderWay ? 'Still to be asked' : 'No programme from this'}</h2>
       <ul class="refusals">
-        {now.problems.map((problem, index) => (
+        {ordered(now.problems).map((problem, index) => (
           <li key={index}>
             <button type="button" data-problem={problem.path} onClick={() => lead(problem.path)}>
               {sentenceOf(problem, isUnderWay)}
@@ -37,6 +38,10 @@ function Status() {
       </ul>
     </div>
   );
+}
+
+function ordered(problems: readonly Problem[]): readonly Problem[] {
+  return problems.toSorted((a, b) => placeOf(a.path) - placeOf(b.path));
 }
 
 function lead(path: string): void {
@@ -63,7 +68,8 @@ function Programme({ good }: { good: Ready }) {
       ) : null}
       <h2 class="who">{title}</h2>
       <p class="lead">
-        {stage.chosen === 'keepGoing' ? 'Keep going' : `Stage ${stage.chosen}`}: {stage.name}. Step {stage.step}.
+        {stage.chosen === 'keepGoing' ? 'Keep going' : `Stage ${stage.chosen}`}: {stage.name}. Step{' '}
+        {stage.step}.
       </p>
       <ul class="because">
         {stage.because.map((one) => (

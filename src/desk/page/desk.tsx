@@ -9,7 +9,20 @@ import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
 import { nearby } from './nearby.ts';
 import { lookIntoFolder, Persons } from './persons.tsx';
-import { catalogue, fault, fileName, lastGood, others, redo, said, startAnew, state, text, undo, view } from './state.ts';
+import {
+  catalogue,
+  fault,
+  fileName,
+  lastGood,
+  others,
+  redo,
+  said,
+  startAnew,
+  state,
+  text,
+  undo,
+  view,
+} from './state.ts';
 import { look, readLibrary } from './thread.ts';
 
 function Desk() {
@@ -19,7 +32,8 @@ function Desk() {
         <div class="line">
           <p class="clinic">{catalogue.value?.clinic}</p>
           <p class="quiet">
-            Everything is worked out in this browser; nothing is sent. Until it is saved, the draft is kept in this tab and nowhere else.
+            Everything is worked out in this browser; nothing is sent. Until it is saved, the draft is kept in
+            this tab and nowhere else.
           </p>
         </div>
         <h1>Desk</h1>
@@ -84,7 +98,9 @@ function follow(): void {
 /** The faces of the leaflet are those of the desk. */
 function dress({ pages: { fonts, tokens } }: DeskShelf): void {
   for (const { weight, base64 } of fonts)
-    document.fonts.add(new FontFace(tokens.type.family, `url(data:font/woff2;base64,${base64})`, { weight: String(weight) }));
+    document.fonts.add(
+      new FontFace(tokens.type.family, `url(data:font/woff2;base64,${base64})`, { weight: String(weight) }),
+    );
 }
 
 function listen(): void {
@@ -110,5 +126,6 @@ begin().catch((error: unknown) => {
   const words = error instanceof Error ? error.message : String(error);
   fault.value = words;
   document.body.dataset['state'] = 'refused';
-  if (catalogue.value === null) (document.getElementById('desk') ?? document.body).textContent = `The desk could not begin: ${words}`;
+  if (catalogue.value === null)
+    (document.getElementById('desk') ?? document.body).textContent = `The desk could not begin: ${words}`;
 });

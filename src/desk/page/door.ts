@@ -34,7 +34,10 @@ export async function get(name: string): Promise<string> {
 export async function put(name: string, text: string, known: string | null): Promise<string | null> {
   const answer = await asked(`consults/${encodeURIComponent(name)}`, {
     method: 'PUT',
-    headers: { 'content-type': 'text/markdown; charset=utf-8', 'if-match': known === null ? 'none' : await hashOf(known) },
+    headers: {
+      'content-type': 'text/markdown; charset=utf-8',
+      'if-match': known === null ? 'none' : await hashOf(known),
+    },
     body: text,
   });
   if (answer.status === 412) return answer.text();

@@ -20,7 +20,11 @@ export function takeDraft(): boolean {
       readonly isInFolder: boolean;
       readonly others: typeof others.value;
     };
-    lay(draft.text, { name: draft.name, text: draft.from, handle: null, isInFolder: draft.isInFolder }, draft.others);
+    lay(
+      draft.text,
+      { name: draft.name, text: draft.from, handle: null, isInFolder: draft.isInFolder },
+      draft.others,
+    );
     return true;
   } catch {
     clearDraft();

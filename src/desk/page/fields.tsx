@@ -25,11 +25,12 @@ interface Asked {
 export function Field({ name, field }: Asked) {
   if (isHidden(name, field)) return null;
   const { ask } = field;
-  if (ask === 'choice' || ask === 'yesNo' || ask === 'pain' || ask === 'stage') return <Radios name={name} field={field} />;
+  if (ask === 'choice' || ask === 'yesNo' || ask === 'pain' || ask === 'stage')
+    return <Radios name={name} field={field} />;
   if (ask === 'marks' || ask === 'bands') return <Marks name={name} field={field} />;
   if (ask === 'numbers' || ask === 'names') return <Line name={name} field={field} />;
   return (
-    <div class={`field ${ask}`}>
+    <div class={`field as-${ask}`}>
       <label for={idOf(name)}>{field.label}</label>
       <span class="with">
         <Control name={name} field={field} />
@@ -44,9 +45,14 @@ export function Field({ name, field }: Asked) {
 function Control({ name, field: { ask, label } }: Asked) {
   if (ask === 'card') return <Select name={name} options={cardOptions()} />;
   if (ask === 'test') return <TestChoice name={name} />;
-  if (ask === 'protocol') return <Select name={name} options={(catalogue.value?.protocols ?? []).map(({ id, title }) => [id, title])} />;
+  if (ask === 'protocol')
+    return (
+      <Select name={name} options={(catalogue.value?.protocols ?? []).map(({ id, title }) => [id, title])} />
+    );
   if (ask === 'country')
-    return <Select name={name} options={(catalogue.value?.countries ?? []).map((one) => [one.code, one.name])} />;
+    return (
+      <Select name={name} options={(catalogue.value?.countries ?? []).map((one) => [one.code, one.name])} />
+    );
   return <Typed name={name} label={label} ask={ask} />;
 }
 
@@ -59,7 +65,17 @@ function isHidden(name: string, { when, path }: FieldAsked): boolean {
 }
 
 /** What was typed stays as it was typed while it means what stands in the consult. */
-export function Typed({ name, label, ask, hideLabel = false }: { name: string; label: string; ask: FieldAsked['ask']; hideLabel?: boolean }) {
+export function Typed({
+  name,
+  label,
+  ask,
+  hideLabel = false,
+}: {
+  name: string;
+  label: string;
+  ask: FieldAsked['ask'];
+  hideLabel?: boolean;
+}) {
   const there = at(name);
   const shown = textOf(there);
   const [typed, setTyped] = useState(shown);
@@ -96,7 +112,13 @@ function read(typed: string, ask: FieldAsked['ask']): unknown {
 }
 
 function textOf(there: unknown): string {
-  return typeof there === 'string' || typeof there === 'number' ? String(there) : there === true ? 'yes' : there === false ? 'no' : '';
+  return typeof there === 'string' || typeof there === 'number'
+    ? String(there)
+    : there === true
+      ? 'yes'
+      : there === false
+        ? 'no'
+        : '';
 }
 
 function isSame(a: unknown, b: unknown): boolean {
@@ -144,7 +166,9 @@ function Select({ name, options }: { name: string; options: readonly Option[] })
       name={name}
       value={there === undefined ? '' : String(there)}
       {...describedBy(name)}
-      onChange={({ currentTarget }) => set(name, currentTarget.value === '' ? undefined : currentTarget.value)}
+      onChange={({ currentTarget }) =>
+        set(name, currentTarget.value === '' ? undefined : currentTarget.value)
+      }
     >
       <option value="">-</option>
       {isKnown || there === undefined ? null : <option value={String(there)}>{String(there)}</option>}
@@ -168,7 +192,7 @@ export function Radios({ name, field, hideLegend = false }: Asked & { hideLegend
   const options = optionsOf(field.ask, about);
   const isOptional = about?.isNeeded === false && field.ask !== 'stage';
   return (
-    <fieldset class={`field radios ${field.ask}`} {...(hideLegend ? { 'aria-label': field.label } : {})}>
+    <fieldset class={`field radios as-${field.ask}`} {...(hideLegend ? { 'aria-label': field.label } : {})}>
       <legend class={hideLegend ? 'unseen' : undefined}>{field.label}</legend>
       <span class="presses">
         {options.map((one) => (
@@ -186,7 +210,13 @@ export function Radios({ name, field, hideLegend = false }: Asked & { hideLegend
         ))}
         {isOptional ? (
           <label class="press none">
-            <input type="radio" name={name} value="" checked={there === undefined} onChange={() => set(name, undefined)} />
+            <input
+              type="radio"
+              name={name}
+              value=""
+              checked={there === undefined}
+              onChange={() => set(name, undefined)}
+            />
             <span>Not recorded</span>
           </label>
         ) : null}
@@ -215,7 +245,9 @@ function Marks({ name, field }: Asked) {
   const isNeeded = aboutOf(name)?.isNeeded === true;
   const isAsked = Array.isArray(at(name));
   const toggle = (word: string | number) => {
-    const next = there.includes(word) ? there.filter((one) => one !== word) : words.filter((one) => one === word || there.includes(one));
+    const next = there.includes(word)
+      ? there.filter((one) => one !== word)
+      : words.filter((one) => one === word || there.includes(one));
     set(name, next.length === 0 && !isNeeded ? undefined : next);
   };
   return (
@@ -272,8 +304,18 @@ function Line({ name, field }: Asked) {
       <span class="presses">
         {there.map((_, index) => (
           <span class="one" key={index}>
-            <Typed name={`${name}.${index}`} label={`${field.label} ${index + 1}`} ask={field.ask} hideLabel />
-            <button type="button" data-take={`${name}.${index}`} aria-label={`Take out ${field.label} ${index + 1}`} onClick={() => take(index)}>
+            <Typed
+              name={`${name}.${index}`}
+              label={`${field.label} ${index + 1}`}
+              ask={field.ask}
+              hideLabel
+            />
+            <button
+              type="button"
+              data-take={`${name}.${index}`}
+              aria-label={`Take out ${field.label} ${index + 1}`}
+              onClick={() => take(index)}
+            >
               ×
             </button>
             <Help name={`${name}.${index}`} />

@@ -5,7 +5,24 @@ import { pathOf, valueIn } from '../consult/path.ts';
 import { valueOf } from '../consult/consultText.ts';
 import { clearDraft } from './draft.ts';
 import * as door from './door.ts';
-import { fileName, firstName, isChanged, lay, origin, others, redo, canRedo, canUndo, said, startAnew, startText, text, undo, value, view } from './state.ts';
+import {
+  fileName,
+  firstName,
+  isChanged,
+  lay,
+  origin,
+  others,
+  redo,
+  canRedo,
+  canUndo,
+  said,
+  startAnew,
+  startText,
+  text,
+  undo,
+  value,
+  view,
+} from './state.ts';
 import { make, read } from './thread.ts';
 
 /** The longest consult that is read; longer ones are not even opened. */
@@ -13,7 +30,10 @@ const MOST_BYTES = 256 * 1024;
 /** What another hand wrote meanwhile; saving waits for a decision. */
 const clash = signal<{ readonly theirs: string; readonly overwrite: () => Promise<void> } | null>(null);
 
-export async function openFiles(files: readonly File[], handle: FileSystemFileHandle | null = null): Promise<void> {
+export async function openFiles(
+  files: readonly File[],
+  handle: FileSystemFileHandle | null = null,
+): Promise<void> {
   const texts: { name: string; text: string }[] = [];
   for (const file of files) {
     if (file.size > MOST_BYTES) {
@@ -78,7 +98,8 @@ async function download(name: MadeName): Promise<void> {
   try {
     const bytes = await make(sheetNow(), name, firstName.value);
     if (bytes !== null) saveAs(madeName(name), bytes, TYPES[name]);
-    said.value = bytes === null ? 'There is no letter before the treatment ends.' : `${madeName(name)} was made.`;
+    said.value =
+      bytes === null ? 'There is no letter before the treatment ends.' : `${madeName(name)} was made.`;
   } catch (error) {
     said.value = `${name} could not be made: ${error instanceof Error ? error.message : String(error)}`;
   }
@@ -133,6 +154,7 @@ async function saveByHandle(handle: FileSystemFileHandle, known: string | null):
 
 export function FileBar() {
   const isReady = view.value?.state === 'ready';
+  const hasLetter = view.value?.state === 'ready' && view.value.hasLetter;
   return (
     <>
       <div class="bar" role="toolbar" aria-label="Consult file">
@@ -151,7 +173,11 @@ export function FileBar() {
         <button type="button" onClick={() => void save()} data-save>
           Save
         </button>
-        <button type="button" data-make="consult" onClick={() => saveAs(fileName.value, text.value, 'text/markdown')}>
+        <button
+          type="button"
+          data-make="consult"
+          onClick={() => saveAs(fileName.value, text.value, 'text/markdown')}
+        >
           Consult as a file
         </button>
         <button type="button" disabled={!canUndo.value} onClick={undo}>
@@ -178,10 +204,21 @@ export function FileBar() {
       <div class="bar" role="toolbar" aria-label="Make">
         <label class="firstname">
           <span>First name, on the leaflet alone</span>
-          <input type="text" autocomplete="off" value={firstName.value} onInput={({ currentTarget }) => (firstName.value = currentTarget.value)} />
+          <input
+            type="text"
+            autocomplete="off"
+            value={firstName.value}
+            onInput={({ currentTarget }) => (firstName.value = currentTarget.value)}
+          />
         </label>
         {MADE.map((name) => (
-          <button key={name} type="button" data-make={name} disabled={!isReady} onClick={() => void download(name)}>
+          <button
+            key={name}
+            type="button"
+            data-make={name}
+            disabled={!isReady || (name === 'letter.txt' && !hasLetter)}
+            onClick={() => void download(name)}
+          >
             {LABELS[name]}
           </button>
         ))}
@@ -212,7 +249,8 @@ function Earlier() {
     <p class="earlier">
       <label>
         <span>
-          Revision {revision} goes on from the one before: open {String(alias)}-r{revision - 1}.md and those before it as well.
+          Revision {revision} goes on from the one before: open {String(alias)}-r{revision - 1}.md and those
+          before it as well.
         </span>
         <input
           type="file"
@@ -232,9 +270,14 @@ async function openEarlier(files: readonly File[]): Promise<void> {
   const found = await Promise.all(
     files
       .filter(({ size }) => size <= MOST_BYTES)
-      .map(async (file) => ({ name: file.name, ...(await read(file.name, new Uint8Array(await file.arrayBuffer()))) })),
+      .map(async (file) => ({
+        name: file.name,
+        ...(await read(file.name, new Uint8Array(await file.arrayBuffer()))),
+      })),
   );
-  others.value = found.flatMap(({ name, text: one }) => (one === null ? [] : [{ file: `consults/${name}`, text: one }]));
+  others.value = found.flatMap(({ name, text: one }) =>
+    one === null ? [] : [{ file: `consults/${name}`, text: one }],
+  );
 }
 
 /** Both texts line by line where they differ; nothing is written before somebody decides. */

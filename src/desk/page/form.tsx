@@ -14,15 +14,23 @@ export function Form() {
   if (!canEdit.value)
     return (
       <p class="lead">
-        This file cannot be changed here: its head is not what a consult begins with. Mend it in an editor and open it again.
+        This file cannot be changed here: its head is not what a consult begins with. Mend it in an editor and
+        open it again.
       </p>
     );
   const tell = ({ target }: { readonly target: EventTarget | null }) => {
-    const name = target instanceof HTMLElement ? (target.getAttribute('name') ?? target.dataset['add'] ?? '') : '';
+    const name =
+      target instanceof HTMLElement ? (target.getAttribute('name') ?? target.dataset['add'] ?? '') : '';
     setHelp(aboutOf(name)?.help ?? '');
   };
   return (
-    <form id="form" autocomplete="off" onFocusIn={tell} onSubmit={(event) => event.preventDefault()} aria-label="Consult">
+    <form
+      id="form"
+      autocomplete="off"
+      onFocusIn={tell}
+      onSubmit={(event) => event.preventDefault()}
+      aria-label="Consult"
+    >
       {PARTS.map((part) => (
         <PartOf key={part.id} part={part} />
       ))}

@@ -32,7 +32,9 @@ export function Persons() {
           <li key={person.alias}>
             <button type="button" data-person={person.alias} onClick={() => void open(person)}>
               {person.alias}, revision {person.revision}
-              {person.reviewOn === null ? '' : `, review ${person.reviewOn}${person.reviewOn <= today() ? ', due' : ''}`}
+              {person.reviewOn === null
+                ? ''
+                : `, review ${person.reviewOn}${person.reviewOn <= today() ? ', due' : ''}`}
             </button>
           </li>
         ))}

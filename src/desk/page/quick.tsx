@@ -48,7 +48,9 @@ export function Dates() {
             </button>
           ))
         : null}
-      {starts?.clinician === null || starts?.clinician === undefined || at('clinician') !== undefined ? null : (
+      {starts?.clinician === null ||
+      starts?.clinician === undefined ||
+      at('clinician') !== undefined ? null : (
         <button type="button" onClick={() => setAll([['clinician', starts.clinician]])}>
           Seen by {starts.clinician}
         </button>

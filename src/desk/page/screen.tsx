@@ -66,7 +66,9 @@ function ScreenItem({ item, label }: { item: string; label: string }) {
         ))}
       </span>
       {answer === 'no' ? null : (
-        <span class="effect">{answer === 'yes' ? `Yes: ${effect}.` : `Not asked, which acts like a yes: ${effect}.`}</span>
+        <span class="effect">
+          {answer === 'yes' ? `Yes: ${effect}.` : `Not asked, which acts like a yes: ${effect}.`}
+        </span>
       )}
       <Help name={name} />
     </fieldset>

@@ -13,7 +13,8 @@ function protocol(): ProtocolName | undefined {
 /** A press for each test that was not done yet. */
 export function OwnTests() {
   const own = protocol();
-  if (own === undefined) return <p class="quiet">Choose the protocol above: its tests are offered here by name.</p>;
+  if (own === undefined)
+    return <p class="quiet">Choose the protocol above: its tests are offered here by name.</p>;
   const done = new Set(listAt('tests').map((test) => (test as { test?: unknown } | null)?.test));
   const add = (id: string) => {
     const index = listAt('tests').length;
@@ -25,7 +26,11 @@ export function OwnTests() {
       {own.tests.map(({ id, name, card }) => (
         <li key={id}>
           <button type="button" disabled={done.has(id)} onClick={() => add(id)}>
-            {card === null || !hasPicture(card) ? <span class="nopicture" /> : <img src={`../exercises/figures/${card}.svg`} alt="" width="96" height="72" loading="lazy" />}
+            {card === null || !hasPicture(card) ? (
+              <span class="nopicture" />
+            ) : (
+              <img src={`../exercises/figures/${card}.svg`} alt="" width="96" height="72" loading="lazy" />
+            )}
             <span>{name}</span>
           </button>
         </li>
@@ -50,7 +55,9 @@ export function TestChoice({ name }: { name: string }) {
       name={name}
       value={there === undefined ? '' : String(there)}
       {...describedBy(name)}
-      onChange={({ currentTarget }) => set(name, currentTarget.value === '' ? undefined : currentTarget.value)}
+      onChange={({ currentTarget }) =>
+        set(name, currentTarget.value === '' ? undefined : currentTarget.value)
+      }
     >
       <option value="">-</option>
       {isKnown || there === undefined ? null : <option value={String(there)}>{String(there)}</option>}
@@ -85,7 +92,9 @@ export function provokedKey(): string {
 /** "Hands reached the knee" and its like, for the body in hand. */
 export function Seen({ name }: { name: string }) {
   const card = at(`${name}.test`);
-  const [heightM, massKg] = [at('heightM'), at('massKg')].map((one) => (typeof one === 'number' ? one : null));
+  const [heightM, massKg] = [at('heightM'), at('massKg')].map((one) =>
+    typeof one === 'number' ? one : null,
+  );
   const protocolId = at('protocol');
   const [marks, setMarks] = useState<readonly Landmark[]>([]);
   const isPosed = catalogue.value?.cards.find(({ id }) => id === card)?.hasPose === true;
@@ -109,7 +118,9 @@ export function Seen({ name }: { name: string }) {
       <select
         id={`${idOf(name)}-seen`}
         value={nearest === undefined ? '' : String(nearest.deg)}
-        onChange={({ currentTarget }) => set(key, currentTarget.value === '' ? undefined : Number(currentTarget.value))}
+        onChange={({ currentTarget }) =>
+          set(key, currentTarget.value === '' ? undefined : Number(currentTarget.value))
+        }
       >
         <option value="">-</option>
         {marks.map(({ deg, words }) => (

@@ -31,7 +31,9 @@ function asked(ask: Ask, key: number | string): Promise<Answer> {
   worker ??= open();
   const thread = worker;
   return new Promise((resolve, reject) => {
-    waiting.set(key, (answer) => (answer.answer === 'fault' ? reject(new Fault(answer.text)) : resolve(answer)));
+    waiting.set(key, (answer) =>
+      answer.answer === 'fault' ? reject(new Fault(answer.text)) : resolve(answer),
+    );
     thread.postMessage(ask);
   });
 }
@@ -41,7 +43,11 @@ export async function readLibrary(shelf: DeskShelf): Promise<void> {
 }
 
 let isBusy = false;
-let next: { readonly sheet: SheetText; readonly show: (view: View) => void; readonly fail: (text: string) => void } | null = null;
+let next: {
+  readonly sheet: SheetText;
+  readonly show: (view: View) => void;
+  readonly fail: (text: string) => void;
+} | null = null;
 
 /** Typing goes on meanwhile; what was asked in between is passed over. */
 export function look(sheet: SheetText, show: (view: View) => void, fail: (text: string) => void): void {

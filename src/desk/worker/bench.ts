@@ -25,7 +25,9 @@ export function openBench(shelf: DeskShelf): Bench {
   const reading = readLibrary(...shelf.folders.map((files) => files.map(sourceOf)));
   const { library, known, placeOf, files } = reading;
   if (library === null)
-    throw new Error(`the library has an error: ${reading.problems[0]?.file ?? ''} ${reading.problems[0]?.found ?? ''}`);
+    throw new Error(
+      `the library has an error: ${reading.problems[0]?.file ?? ''} ${reading.problems[0]?.found ?? ''}`,
+    );
   const logo = shelf.logo === null ? null : fromBase64(shelf.logo);
   return {
     library,

@@ -54,7 +54,8 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
 
 function problemMaker(reading: ConsultsReading, { placeOf }: Bench): (refusal: Refusal) => Problem {
   const place = firstPlace(placeOf, reading.placeOf);
-  return (refusal) => problemOf(refusal, (kind, ...where) => (kind === 'consult' ? reading.placeOf : place)(kind, ...where));
+  return (refusal) =>
+    problemOf(refusal, (kind, ...where) => (kind === 'consult' ? reading.placeOf : place)(kind, ...where));
 }
 
 function problemsOf(
@@ -70,7 +71,11 @@ function problemsOf(
 }
 
 /** A red flag is told at once, whatever else is still to be written. */
-function stops(alias: string, { stoppedScreens }: ConsultsReading, clinic: Bench['known']['clinic']): Refusal[] {
+function stops(
+  alias: string,
+  { stoppedScreens }: ConsultsReading,
+  clinic: Bench['known']['clinic'],
+): Refusal[] {
   return (stoppedScreens.get(alias) ?? []).flatMap((screen) => {
     if (screen === null) return [];
     const effects = screenEffects(screen, clinic ?? { emergency: {} });
@@ -79,4 +84,3 @@ function stops(alias: string, { stoppedScreens }: ConsultsReading, clinic: Bench
       : [];
   });
 }
-

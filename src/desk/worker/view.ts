@@ -4,22 +4,27 @@ import { labelsOf } from '../../messages/en/labels.ts';
 import { besideOf } from '../../outputs/html/desk/beside.ts';
 import type { Cell, Programme } from '../../programme/programme.ts';
 import { reasonKey, type Ready, type Reason, type Stopped, type View } from '../talk.ts';
-import type { Bench } from './bench.ts';
 import type { Made } from './make.ts';
 import { offersOf } from './offers.ts';
 
-export function viewOf(made: Made, bench: Bench): View {
-  return 'problems' in made ? stopped(made.problems) : ready(made, bench);
+export function viewOf(made: Made): View {
+  return 'problems' in made ? stopped(made.problems) : ready(made);
 }
 
 /** Nothing but keys that are not there yet: the consult is on its way. */
 function stopped(problems: readonly Problem[]): Stopped {
   const isMissing = ({ code, path, expected }: Problem) =>
-    code === 'missing-key' || code === 'no-front-matter' || (path === 'tests' && expected.startsWith('at least'));
-  return { state: problems.every(isMissing) ? 'incomplete' : 'refused', problems };
+    code === 'missing-key' ||
+    code === 'no-front-matter' ||
+    (path === 'tests' && expected.startsWith('at least'));
+  return {
+    state: problems.every(isMissing) ? 'incomplete' : 'refused',
+    // As the controls are named.
+    problems: problems.map((problem) => ({ ...problem, path: problem.path.replace(/\[(\d+)\]/g, '.$1') })),
+  };
 }
 
-function ready(made: Extract<Made, { programme: Programme }>, bench: Bench): Ready {
+function ready(made: Extract<Made, { programme: Programme }>): Ready {
   const { programme } = made;
   const { alias, revision, title, stage, step } = programme;
   return {
@@ -36,7 +41,8 @@ function ready(made: Extract<Made, { programme: Programme }>, bench: Bench): Rea
     },
     beside: besideOf(programme),
     reasons: reasonsOf(programme),
-    slots: offersOf(made, bench),
+    slots: offersOf(made),
+    hasLetter: programme.letter !== null,
   };
 }
 

@@ -23,7 +23,15 @@ const scope = globalThis as unknown as WorkerScope & Record<string, unknown>;
 const load = scope.importScripts.bind(scope);
 
 // A worker's script has no policy of its own where a server sends none: nothing in it can speak to anybody from here on.
-for (const way of ['fetch', 'XMLHttpRequest', 'WebSocket', 'EventSource', 'WebTransport', 'importScripts', 'Worker'])
+for (const way of [
+  'fetch',
+  'XMLHttpRequest',
+  'WebSocket',
+  'EventSource',
+  'WebTransport',
+  'importScripts',
+  'Worker',
+])
   scope[way] = undefined;
 
 let bench: Bench | null = null;
@@ -47,7 +55,7 @@ async function answered(ask: Ask): Promise<Answer> {
     case 'bench':
       return opened(ask.shelf);
     case 'view':
-      return { answer: 'view', at: ask.at, view: viewOf(makeSheet(ask.sheet, there(bench)), there(bench)) };
+      return { answer: 'view', at: ask.at, view: viewOf(makeSheet(ask.sheet, there(bench))) };
     case 'make':
       return made(ask);
     case 'paper':
@@ -80,7 +88,9 @@ async function made(ask: Extract<Ask, { ask: 'make' }>): Promise<Answer> {
 /** pdfkit is parsed once; so are the two faces, which forget the words of a leaflet with it. */
 function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): Answer {
   load(script);
-  const { openFonts, leafletPdf } = there((scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper);
+  const { openFonts, leafletPdf } = there(
+    (scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper,
+  );
   const fonts: Fonts = openFonts(regular, bold);
   paper = (programme, { logo }) => leafletPdf(programme, { fonts, tokens: there(tokens), logo });
   return { answer: 'paper' };
@@ -89,7 +99,10 @@ function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): A
 function textOf(name: string, bytes: Uint8Array) {
   const { source, problems } = decode({ file: `${FOLDERS.consult}/${name}`, bytes, link: 'no' });
   // The bytes are text; what stands in them is kept as it stands, line ends too.
-  return { text: source === null ? null : new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes), problems };
+  return {
+    text: source === null ? null : new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes),
+    problems,
+  };
 }
 
 function there<T>(one: T | null | undefined): T {

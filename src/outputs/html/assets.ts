@@ -74,12 +74,27 @@ export function pageAssets(
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
-    desk: hashed([tokenSheet(tokens), paintSheet(tokens), styles.sheet, styles.leaflet, styles.record, styles.desk].join('')),
+    desk: hashed(
+      [
+        tokenSheet(tokens),
+        paintSheet(tokens),
+        inColumn([styles.sheet, styles.leaflet, styles.record].join('')),
+        styles.desk,
+      ].join(''),
+    ),
     arrival: hashed(arrival),
     script: hashed(script),
     catalogue: hashed(catalogue),
     picture: pictureSheet(tokens),
   };
+}
+
+/** The desk shows a leaflet in a column: as wide as that is, not as the window is. */
+function inColumn(sheets: string): string {
+  return sheets.replace(
+    /@media (?:screen and )?\((min|max)-width:\s*([\d.]+rem)\)/g,
+    '@container paper ($1-width:$2)',
+  );
 }
 
 /** Width and height stand in the first chunk of a PNG (W3C PNG, 11.2.1 IHDR). */

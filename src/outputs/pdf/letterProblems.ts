@@ -15,10 +15,7 @@ export interface Read {
 }
 
 /** A field that is printed in several sentences is told of once. */
-export function letterProblems(
-  refusals: readonly LetterRefusal[],
-  read: Read,
-): Problem[] {
+export function letterProblems(refusals: readonly LetterRefusal[], read: Read): Problem[] {
   const problems = new Map<string, Problem>();
   for (const problem of refusals.map((refusal) => problemOf(refusal, read))) {
     const { file, line, column, path, found } = problem;
@@ -29,10 +26,7 @@ export function letterProblems(
   return [...problems.values()];
 }
 
-function problemOf(
-  refusal: LetterRefusal,
-  { files, placeOf, asProblem }: Read,
-): Problem {
+function problemOf(refusal: LetterRefusal, { files, placeOf, asProblem }: Read): Problem {
   const { kind, id, letters, text } = refusal;
   const file = files.find((one) => one.file === placeOf(kind, id, [])?.file);
   const field = file === undefined ? null : fieldOfLetter(file, letters[0] ?? '', text);

@@ -62,7 +62,9 @@ function hashOf(bytes: Uint8Array | string): string {
 }
 
 function isOfLibrary(file: string): boolean {
-  const isOurs = [FOLDERS.exercise, FOLDERS.advice, FOLDERS.protocol].some((one) => file.startsWith(`${one}/`));
+  const isOurs = [FOLDERS.exercise, FOLDERS.advice, FOLDERS.protocol].some((one) =>
+    file.startsWith(`${one}/`),
+  );
   return (isOurs || file === CLINIC_FILE) && !isHidden(file);
 }
 

@@ -51,8 +51,14 @@ export function ownChoiceTexts(
   titleOf: (card: string) => string,
 ): string[] {
   return [
-    ...chosen.map(({ slot, card, reason, beyondCap }) => `${titleOf(card)}: chosen by the clinician for "${slot}": ${ended(reason)}${aboveText(beyondCap)}`),
-    ...added.map(({ card, reason, beyondCap }) => `${titleOf(card)}: added by the clinician: ${ended(reason)}${aboveText(beyondCap)}`),
+    ...chosen.map(
+      ({ slot, card, reason, beyondCap }) =>
+        `${titleOf(card)}: chosen by the clinician for "${slot}": ${ended(reason)}${aboveText(beyondCap)}`,
+    ),
+    ...added.map(
+      ({ card, reason, beyondCap }) =>
+        `${titleOf(card)}: added by the clinician: ${ended(reason)}${aboveText(beyondCap)}`,
+    ),
     ...leftOut.map(({ card, reason }) => `${titleOf(card)}: left out by the clinician: ${ended(reason)}`),
   ];
 }

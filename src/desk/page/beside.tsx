@@ -160,9 +160,9 @@ function ReasonOf({ reason, close }: { reason: Reason; close: () => void }) {
       ref={place}
       onKeyDown={({ key }) => (key === 'Escape' ? close() : undefined)}
     >
-      <h4>
+      <p class="strong">
         {reason.title}: {reason.label} {reason.text}
-      </h4>
+      </p>
       <p>{reason.rule}</p>
       <p>Decided by {reason.decidedBy}.</p>
       {reason.inputs === '' ? null : <p class="quiet">{reason.inputs}</p>}

@@ -34,7 +34,7 @@ export function Form() {
       {PARTS.map((part) => (
         <PartOf key={part.id} part={part} />
       ))}
-      <section class="part" id="part-notes" aria-labelledby="part-notes-title">
+      <div class="part" role="group" id="part-notes" aria-labelledby="part-notes-title">
         <h2 id="part-notes-title">Notes for the record</h2>
         <textarea
           aria-labelledby="part-notes-title"
@@ -43,7 +43,7 @@ export function Form() {
           value={bodyOf(text.value)}
           onInput={({ currentTarget }) => setBody(currentTarget.value)}
         />
-      </section>
+      </div>
       <p class="helpline" aria-hidden="true">
         {help}
       </p>
@@ -54,7 +54,7 @@ export function Form() {
 function PartOf({ part: { id, title, by, lead, rows } }: { part: Part }) {
   const shown = by === 'screen' ? rows.filter(({ path }) => !path.startsWith('screen.')) : rows;
   return (
-    <section class="part" id={`part-${id}`} aria-labelledby={`part-${id}-title`}>
+    <div class="part" role="group" id={`part-${id}`} aria-labelledby={`part-${id}-title`}>
       <h2 id={`part-${id}-title`}>{title}</h2>
       {lead === undefined ? null : <p class="quiet">{lead}</p>}
       {by === 'screen' ? <Screen /> : null}
@@ -65,7 +65,7 @@ function PartOf({ part: { id, title, by, lead, rows } }: { part: Part }) {
       {by === 'dates' ? <Dates /> : null}
       {by === 'days' ? <Minutes /> : null}
       {by === 'running' ? <FourWeeks /> : null}
-    </section>
+    </div>
   );
 }
 

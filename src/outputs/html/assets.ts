@@ -92,7 +92,7 @@ export function pageAssets(
 /** The desk shows a leaflet in a column: as wide as that is, not as the window is. */
 function inColumn(sheets: string): string {
   return sheets.replace(
-    /@media (?:screen and )?\((min|max)-width:\s*([\d.]+rem)\)/g,
+    /@media ?(?:screen and )?\((min|max)-width:\s*([\d.]+rem)\)/g,
     '@container paper ($1-width:$2)',
   );
 }

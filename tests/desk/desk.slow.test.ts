@@ -94,7 +94,7 @@ describe('what the desk makes', () => {
     await page.keyboard.press('Enter');
     expect(await page.textContent('.reason')).toMatch(/Decided by/);
     await page.keyboard.press('Escape');
-    expect(await page.locator('.reason').count()).toBe(0);
+    await expect.poll(() => page.locator('.reason').count()).toBe(0);
     await page.close();
   });
 });
@@ -161,6 +161,14 @@ describe('a consult typed by keyboard alone', () => {
 });
 
 describe('what is dropped on the desk', () => {
+  let page: Page;
+  const faults: string[] = [];
+  beforeAll(async () => {
+    page = await opened();
+    page.on('pageerror', ({ message }) => faults.push(message));
+  });
+  afterAll(() => page.close());
+
   it.each([
     [
       'names with markup',
@@ -173,28 +181,24 @@ describe('what is dropped on the desk', () => {
     ['broken YAML', '---\na: [1\nb: {\n---\n'],
     ['aliases', '---\na: &a [1]\nb: *a\n---\n'],
   ])('%s: no element comes of it, and no fault', async (_, text) => {
-    const page = await opened();
-    const faults: string[] = [];
-    page.on('pageerror', ({ message }) => faults.push(message));
+    await page.click('text=Clear this desk');
+    await page.waitForSelector('.said:text-is("The desk is clear.")');
     await laid(page, 'heron-r1.md', text);
-    await page.waitForSelector('.said:not(:empty)');
+    await page.waitForSelector('.said:not(:text-is("The desk is clear."))');
     await page.waitForSelector('body:not([data-state="loading"])');
     expect(await page.locator('img[src="x"], [onerror]').count()).toBe(0);
     expect(await page.evaluate('({}).a')).toBeUndefined();
     expect(await page.locator('#beside').count()).toBe(1);
     expect(faults).toEqual([]);
-    await page.close();
   });
 
   it('a refusal leads to its field', async () => {
-    const page = await opened();
     await laid(page, 'heron-r1.md', textOf('heron').replace('saddleNumbness: no', 'saddleNumbness: yes'));
     await becomes(page, 'refused');
     const refusal = page.locator('[data-problem="screen.saddleNumbness"]').first();
     expect(await refusal.textContent()).toMatch(/emergency assessment now/);
     await refusal.click();
     expect(await page.evaluate('document.activeElement.name')).toBe('screen.saddleNumbness');
-    await page.close();
   });
 });
 
@@ -215,29 +219,30 @@ describe('the draft', () => {
 });
 
 describe('to look at', () => {
-  it.each([320, 768, 1280])(
-    'breaks no rule of axe at %i px, light and dark, empty, refused and ready',
-    async (width) => {
-      const page = await opened({ viewport: { width, height: 900 }, bypassCSP: true });
-      const look = async () => {
-        expect(await violations(page)).toEqual([]);
-        await page.emulateMedia({ colorScheme: 'dark' });
-        expect(await violations(page, 'colour')).toEqual([]);
-        await page.emulateMedia({ colorScheme: 'light' });
-        expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
-      };
-      await look();
+  // A width each: what axe looks for does not hang on the width but for reflow, which is held at every one.
+  it.each([
+    [320, 'ready'],
+    [768, 'refused'],
+    [1280, 'incomplete'],
+  ])('breaks no rule of axe at %i px, %s, light and dark', async (width, wanted) => {
+    const page = await opened({ viewport: { width, height: 900 }, bypassCSP: true });
+    if (wanted !== 'incomplete') {
       await laid(page, 'otter-r1.md', textOf('otter'));
       await becomes(page, 'ready');
+    }
+    if (wanted === 'ready') {
       await page.locator('.slots button').first().click();
       await page.locator('#beside button.number').first().click();
-      await look();
+    }
+    if (wanted === 'refused')
       await page.locator('[name="screen.footDrop"][value="yes"]').check({ force: true });
-      await becomes(page, 'refused');
-      await look();
-      await page.close();
-    },
-  );
+    await becomes(page, wanted);
+    expect(await violations(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await violations(page, 'colour')).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+    await page.close();
+  });
 
   it('opened straight from a disk it says what to do', async () => {
     const page = await browser.newPage();

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../content/problem.ts';
 import { labelOf, placeOf } from '../form/labelOf.ts';
 import { reasonKey, type Ready, type Reason } from '../talk.ts';
-import { controlAt } from './fields.tsx';
+import { controlAt } from './control.ts';
 import { Slots } from './slots.tsx';
 import { fault, lastGood, stopped, view } from './state.ts';
 

@@ -1,6 +1,7 @@
 /** Lists of entries: tests, tested sets, races, goals. */
 import { isEntries, type Entries as EntriesAsked, type Field as FieldAsked } from '../form/layout.ts';
-import { aboutOf, Field, focusSoon, Group, Help, idOf, Wrong } from './fields.tsx';
+import { aboutOf, focusSoon, idOf } from './control.ts';
+import { Field, Group, Help, Wrong } from './fields.tsx';
 import { at, listAt, set } from './state.ts';
 import { provokedKey, Seen } from './tests.tsx';
 

@@ -1,20 +1,12 @@
 /** Single keys of the consult as controls; each carries its path as its name. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { patternOf } from '../consult/path.ts';
 import type { FieldAbout } from '../catalogue.ts';
 import type { Field as FieldAsked } from '../form/layout.ts';
 import { wordFor } from '../form/words.ts';
 import { at, catalogue, listAt, set, stopped } from './state.ts';
+import { aboutOf, describedBy, focusSoon, idOf, wrongAt } from './control.ts';
 import { TestChoice } from './tests.tsx';
-
-export function aboutOf(name: string): FieldAbout | undefined {
-  return catalogue.value?.fields[patternOf(name)];
-}
-
-export function idOf(name: string): string {
-  return `field-${name.replaceAll('.', '-')}`;
-}
 
 interface Asked {
   readonly name: string;
@@ -123,18 +115,6 @@ function textOf(there: unknown): string {
 
 function isSame(a: unknown, b: unknown): boolean {
   return a === b || (a === '' && b === undefined);
-}
-
-export function describedBy(name: string) {
-  const wrong = wrongAt(name);
-  return {
-    'aria-describedby': `${idOf(name)}-help${wrong === undefined ? '' : ` ${idOf(name)}-wrong`}`,
-    ...(wrong === undefined || wrong.code === 'missing-key' ? {} : { 'aria-invalid': true as const }),
-  };
-}
-
-export function wrongAt(name: string) {
-  return stopped.value?.problems.find(({ path }) => path === name);
 }
 
 export function Help({ name }: { name: string }) {
@@ -345,23 +325,6 @@ function Line({ name, field }: Asked) {
       <Wrong name={name} />
     </fieldset>
   );
-}
-
-/** A control that is only now being drawn. */
-export function focusSoon(name: string): void {
-  requestAnimationFrame(() => requestAnimationFrame(() => controlAt(name)?.focus()));
-}
-
-/** The control of a path, or of the nearest around it. */
-export function controlAt(name: string): HTMLElement | null {
-  for (let way = name; way !== ''; way = way.includes('.') ? way.slice(0, way.lastIndexOf('.')) : '') {
-    const quoted = CSS.escape(way);
-    const found = document.querySelector<HTMLElement>(
-      `#form [name="${quoted}"], #form [data-add="${quoted}"], #form [name^="${quoted}."]`,
-    );
-    if (found !== null) return found;
-  }
-  return null;
 }
 
 export function Group({ children, label }: { children: ComponentChildren; label: string }) {

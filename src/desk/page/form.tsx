@@ -2,7 +2,8 @@
 import { useState } from 'preact/hooks';
 import { bodyOf } from '../consult/consultText.ts';
 import { isEntries, PARTS, type Part, type Row } from '../form/layout.ts';
-import { aboutOf, Field } from './fields.tsx';
+import { aboutOf } from './control.ts';
+import { Field } from './fields.tsx';
 import { Entries } from './entries.tsx';
 import { Dates, FourWeeks, Homes, Minutes } from './quick.tsx';
 import { Screen } from './screen.tsx';

@@ -1,6 +1,7 @@
 /** The screen in groups: each item alone, or a whole group as asked and answered no. */
 import { SCREEN_GROUPS } from '../form/layout.ts';
-import { describedBy, Help, idOf } from './fields.tsx';
+import { describedBy, idOf } from './control.ts';
+import { Help } from './fields.tsx';
 import { at, catalogue, set, setAll } from './state.ts';
 
 const ANSWERS = [

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { Offer, SlotOffer } from '../talk.ts';
 import { listAt, set, setAll } from './state.ts';
-import { focusSoon } from './fields.tsx';
+import { focusSoon } from './control.ts';
 
 export function Slots({ slots }: { slots: readonly SlotOffer[] }) {
   return (

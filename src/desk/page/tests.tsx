@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { ProtocolName } from '../catalogue.ts';
 import type { Landmark } from '../talk.ts';
 import { at, catalogue, listAt, set, setAll } from './state.ts';
-import { describedBy, focusSoon, idOf } from './fields.tsx';
+import { describedBy, focusSoon, idOf } from './control.ts';
 import { landmarks } from './thread.ts';
 
 function protocol(): ProtocolName | undefined {

@@ -98,10 +98,10 @@ function listening(server: ReturnType<typeof siteServer>, port: number): Promise
 function sayAddresses(at: string, { programmes }: Built, out: string, report: Report): void {
   const pages = [
     { alias: null, address: `${at}/public/` },
-    { alias: null, address: `${at}/public/desk/` },
     ...programmes.map(({ alias }) => ({ alias, address: `${at}/private/${alias}/leaflet.html` })),
   ];
   for (const { address } of pages) report.say(address);
+  report.say(`The desk: ${at}/public/desk/`);
   report.say('Ctrl-C stops.');
   report.answer({ ok: true, out, pages });
 }

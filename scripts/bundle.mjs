@@ -77,6 +77,8 @@ export async function bundledDeskScript(name) {
             pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),
             stream: join(SHIMS, 'stream.ts'),
             zlib: join(SHIMS, 'zlib.ts'),
+            // For web fonts (WOFF2), which paper never has.
+            'brotli/decompress.js': join(SHIMS, 'nothing.ts'),
             fs: join(SHIMS, 'nothing.ts'),
             module: join(SHIMS, 'nothing.ts'),
           }

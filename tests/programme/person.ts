@@ -105,9 +105,9 @@ const BASE: Consult = {
   notExamined: [],
   confirmed: [],
   chosen: [],
-      leftOut: [],
-      added: [],
-      overrides: [],
+  leftOut: [],
+  added: [],
+  overrides: [],
 };
 
 /** The person with some of it different; fast work is asked for with tests that hurt nobody. */

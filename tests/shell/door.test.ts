@@ -14,8 +14,12 @@ writeFileSync(join(folder, 'secret.txt'), 'no');
 symlinkSync(join(folder, 'secret.txt'), join(folder, 'link-r1.md'));
 
 const own = { host: '127.0.0.1:8000', origin: 'http://127.0.0.1:8000', 'x-loadleaf-key': KEY };
-const asked = (method: string, inside: string, headers: Parameters<typeof doorAnswer>[0]['headers'] = own, sent = '') =>
-  doorAnswer({ method, headers }, inside, Buffer.from(sent), { folder, key: KEY });
+const asked = (
+  method: string,
+  inside: string,
+  headers: Parameters<typeof doorAnswer>[0]['headers'] = own,
+  sent = '',
+) => doorAnswer({ method, headers }, inside, Buffer.from(sent), { folder, key: KEY });
 const hashOf = (text: string) => createHash('sha256').update(text).digest('hex');
 
 describe('whoever comes to the door', () => {

@@ -1,4 +1,5 @@
 /** Laws of sport in the week, over random people who may do it: nobody is refused, and a match day is a match day. */
+import { timesText } from '../../src/messages/en/plain.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
@@ -104,7 +105,7 @@ describe('sport in the week', () => {
         const wished = Math.min(7, times);
         const said = record.week.gaveUp.find((gave) => gave.toLowerCase().startsWith(`${what} `));
         expect(said !== undefined).toBe(kept.length < wished);
-        if (said !== undefined) expect(said).toContain(`instead of ${wished}`);
+        if (said !== undefined) expect(said).toContain(`instead of ${timesText(wished)}`);
         if (kept.length === wished)
           expect(kept.map(({ weekday }) => weekday)).toEqual(expect.arrayContaining([...days]));
       }

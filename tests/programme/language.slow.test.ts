@@ -15,10 +15,18 @@ function wordsOf(content: unknown): string[] {
   return typeof content === 'object' && content !== null ? Object.values(content).flatMap(wordsOf) : [];
 }
 
-const WRITTEN = wordsOf([shipped.exercises, shipped.advice, shipped.protocols, shipped.clinic]);
+const WRITTEN = wordsOf([
+  shipped.exercises,
+  shipped.advice,
+  shipped.protocols,
+  shipped.pages,
+  shipped.clinic,
+]);
 
 // The keys of files are told in the words of their own checks.
-const OF_KEYS = wordsOf((['exercise', 'advice', 'protocol', 'clinic', 'consult'] as const).map(jsonSchemaOf));
+const OF_KEYS = wordsOf(
+  (['exercise', 'advice', 'protocol', 'page', 'clinic', 'consult'] as const).map(jsonSchemaOf),
+);
 
 interface Found {
   readonly path: string;

@@ -104,6 +104,9 @@ const BASE: Consult = {
   outcomes: [],
   notExamined: [],
   confirmed: [],
+  chosen: [],
+  leftOut: [],
+  added: [],
   overrides: [],
 };
 

@@ -23,7 +23,16 @@ afterEach(() => own.remove());
 
 const build = (on: string, ...words: string[]) => own.run('build', ...words, '--on', on);
 const finch = (...steps: string[]) => join(own.site, 'private/finch', ...steps);
-const set = ['leaflet.html', 'leaflet.pdf', 'note.txt', 'record.html', 'record.json'];
+const set = [
+  'leaflet.html',
+  'leaflet.pdf',
+  'message.eml',
+  'message.txt',
+  'note.txt',
+  'record.html',
+  'record.json',
+  'sessions.ics',
+];
 const history = () => linesOf(readFileSync(finch('issued.jsonl'), 'utf8'));
 const told = () => history().map(({ on, event, revision }) => `${on} ${event} r${revision}`);
 const spoil = (file = 'consults/finch-r1.md') => own.edit(file, 'massKg: 65', 'massKg: 700');

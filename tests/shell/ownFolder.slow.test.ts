@@ -150,7 +150,7 @@ describe('its own pictures', () => {
       .flatMap((file) =>
         [...readFileSync(join(library, file), 'utf8').matchAll(/\s(?:src|srcset|href)="([^"]*)"/g)]
           .flatMap(([, value = '']) => value.split(', ').map((one) => one.split(' ')[0] ?? ''))
-          .filter((address) => !/^(#|data:|https?:)/.test(address))
+          .filter((address) => !/^(#|data:|https?:|tel:|mailto:)/.test(address))
           .map((address) => join(file, '..', address.replace(/[?#].*$/, '') || '.')),
       );
     expect(

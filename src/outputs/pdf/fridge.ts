@@ -35,6 +35,9 @@ interface Sheet {
   readonly loose: Tag;
 }
 
+/** A sheet to glance at is set smaller than what is read, points [choice]. */
+const BODY_PT = 10;
+
 /** Texts in three columns; of the log what is ticked: the day, what is planned, and the first two answers. */
 const TEXT_COLUMNS = 3;
 const LOG_COLUMNS = 4;
@@ -47,7 +50,7 @@ export async function fridgePdf(programme: Programme, assets: PaperAssets): Prom
   const [missing] = letterRefusals(programme, assets.fonts);
   if (missing) throw new Error(`${missing.code}: ${missing.found}`);
   const { title, clinic, language, startOn, mark } = programme;
-  const look = lookOf(programme.paper, programme.bodyTypePt, assets.tokens);
+  const look = lookOf(programme.paper, BODY_PT, assets.tokens);
   const pen = openPen({ title, author: clinic.name, language, on: startOn, mark }, assets.fonts, look);
   const pages = firstPage(pen, bodyBottomPt(pen, programme));
   const root = looseTag('Document');

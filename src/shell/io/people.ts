@@ -24,8 +24,8 @@ export function isRegularFile(place: string): boolean {
   try {
     return lstatSync(place, { throwIfNoEntry: false })?.isFile() === true;
   } catch (error) {
-    // Below a file there is none.
-    if ((error as NodeJS.ErrnoException).code === 'ENOTDIR') return false;
+    // Below a file, or under a name that no disk takes, there is none.
+    if (['ENOTDIR', 'ENAMETOOLONG'].includes((error as NodeJS.ErrnoException).code ?? '')) return false;
     throw error;
   }
 }

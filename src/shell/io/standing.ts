@@ -23,6 +23,9 @@ const NAMES: readonly string[] = [
   'fridge.pdf',
 ];
 
+/** What goes out by mail carries no mark that a patient would have to read; beside marked files of ours it is ours by its name. */
+const WITHOUT_MARK: readonly string[] = ['message.eml', 'message.txt', 'sessions.ics', 'link.txt'];
+
 export interface Found {
   readonly name: string;
   readonly sha256: string;
@@ -82,7 +85,10 @@ function judgeOf(folder: string, issued: string, known: Known): (at: string, nam
     if (hashes?.has(sha256) === true || listed.has(`${name} ${sha256}`))
       return { name, sha256, isChanged: false };
     if (hashes !== undefined) return { name, sha256, isChanged: true };
-    if (!NAMES.includes(name) || ![...marks].some((mark) => bytes.includes(mark))) return null;
+    const isMarked = WITHOUT_MARK.includes(name)
+      ? [...marks].length > 0
+      : [...marks].some((mark) => bytes.includes(mark));
+    if (!NAMES.includes(name) || !isMarked) return null;
     // Where nothing else is left to know it by, the mark must do.
     return { name, sha256, isChanged: listed.size > 0 };
   };

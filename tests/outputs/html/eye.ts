@@ -12,7 +12,7 @@ export async function seen(page: Page): Promise<string[]> {
     'new Promise((laid) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(laid))))',
   );
   return page.evaluate<string[]>(`(() => {
-    const shown = [...document.querySelectorAll('body *')].filter((one) => one.checkVisibility());
+    const shown = [...document.querySelectorAll('body *')].filter((one) => one.checkVisibility({ visibilityProperty: true }));
     const named = (one) => one.hasAttribute('aria-label') || one.hasAttribute('aria-labelledby') || one.querySelector(':scope > figcaption');
     const found = (kind, some) => some.map((one) => kind + ': ' + one.outerHTML.slice(0, 90));
     const range = document.createRange();

@@ -65,7 +65,8 @@ function printed(programme: Programme): readonly string[] {
     ...exercises.flatMap((one) => [
       one.title,
       one.side,
-      one.dose,
+      // The paper draws the sign by its parts.
+      one.doseSign.figures,
       one.doseWords,
       ...one.howFar,
       ...one.cautions,

@@ -67,6 +67,8 @@ function neverSooner(changed: fc.Arbitrary<readonly [readonly LogRow[], readonly
 const picks = fc.infiniteStream(fc.integer({ min: 0, max: 9 }));
 const next = (chance: Iterator<number>) => chance.next().value as number;
 
+const isQuiet = ({ kind, morning }: LogRow) => kind === 'morning' && morning !== null && morning <= 2;
+
 describe('a review never moves on sooner', () => {
   it('for more pain, in the morning or during the exercises', () => {
     neverSooner(
@@ -105,11 +107,12 @@ describe('a review never moves on sooner', () => {
     );
   });
 
-  it('for mornings that were not written down', () => {
+  // Of a bad morning that nobody wrote down nobody can know; the log then looks like that of a better week.
+  it('for quiet mornings that were not written down', () => {
     neverSooner(
       fc
         .tuple(anyLog, picks)
-        .map(([rows, chance]) => [rows, rows.filter((one) => one.kind !== 'morning' || next(chance) < 8)]),
+        .map(([rows, chance]) => [rows, rows.filter((one) => !isQuiet(one) || next(chance) < 8)]),
     );
   });
 

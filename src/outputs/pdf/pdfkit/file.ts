@@ -28,7 +28,13 @@ export function filed(doc: PDFDocument): Promise<Uint8Array> {
     refEnd(ref);
   };
   return new Promise((resolve) => {
-    doc._finalize = () => resolve(fileOf(doc, objects));
+    doc._finalize = () => {
+      const file = fileOf(doc, objects);
+      // A document is a stream, and what it told Node to do later holds it until then: told together with its close, one
+      // document after the other is let go of, where a build never waits for anything else.
+      doc.once('close', () => resolve(file));
+      doc.destroy();
+    };
   });
 }
 

@@ -104,6 +104,9 @@ declare module 'pdfkit' {
     _refEnd(ref: Reference): void;
     /** Called once, when all objects are. */
     _finalize(): void;
+    /** Of a stream of Node. */
+    once(event: 'close', listener: () => void): this;
+    destroy(): this;
     readonly _root: Reference;
     readonly _info: Reference;
     readonly _id: Uint8Array;

@@ -42,7 +42,7 @@ function kindSection(say: Messages, kind: Kind): Section {
 }
 
 /** A row for each key, those of a group after the group's own. A group that came before is named instead of told again. */
-export function keyRows(say: Messages, schema: Schema): readonly (readonly string[])[] {
+function keyRows(say: Messages, schema: Schema): readonly (readonly string[])[] {
   return rowsBelow(say, schema, '', new Map());
 }
 

@@ -3,7 +3,7 @@ import { errorAt, type Problem } from './problem.ts';
 import { decode, type SourceFile } from './source.ts';
 import { placeAt, type SourceText } from './sourceText.ts';
 
-export const STYLE_FILE = 'style.css';
+const STYLE_FILE = 'style.css';
 export const LAYOUT_FILE = 'layouts/page.liquid';
 
 export interface Dress {

@@ -13,7 +13,7 @@ export function cappedAngleOf(angle: ProtocolFrontMatter['angle']): JointAngle {
 }
 
 /** Keys of the front matter by the angle they speak of. */
-export const CAP_KEYS = {
+const CAP_KEYS = {
   hipFlexion: 'hipFlexionDeg',
   kneeFlexion: 'kneeFlexionDeg',
   ankleDorsiflexion: 'ankleDorsiflexionDeg',

@@ -13,7 +13,7 @@ export function repetitionSeconds(tempo: Tempo): number {
 }
 
 /** Seconds under tension of one set on one leg: the hold, or repetitions times their tempo. */
-export function tensionSecondsOfSet(dose: TimedDose): number {
+function tensionSecondsOfSet(dose: TimedDose): number {
   if (dose.holdSeconds !== null) return dose.holdSeconds;
   return (dose.repetitions ?? 0) * (repetitionSeconds(dose.tempo) || CONTACT_SECONDS);
 }

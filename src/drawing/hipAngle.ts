@@ -21,9 +21,9 @@ const ORIGIN: Point = { x: 0, y: 0 };
 const RADIUS = 0.145;
 const TAIL = 0.175;
 /** No bend to show. */
-export const NO_ANGLE: HipAngle = { strokes: [], captions: [], bars: [], arcDeg: null };
+const NO_ANGLE: HipAngle = { strokes: [], captions: [], bars: [], arcDeg: null };
 /** Under this an arc is a hook on the thigh and no angle: dashed line and degrees stand alone [choice]. */
-export const ARC_FROM_DEG = 12;
+const ARC_FROM_DEG = 12;
 const ARC_BARS = 8;
 
 /**

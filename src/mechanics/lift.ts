@@ -15,7 +15,7 @@ import { bisect, largestRange, type Barred } from './range.ts';
 import { poseAt } from './trajectory.ts';
 
 /** The lift as a movement: from standing down to the floor [choice]. */
-export const LIFT: Movement = {
+const LIFT: Movement = {
   supports: ['both.mid'],
   solve: { unknown: 'trunk', kind: 'balance', range: [-30, 120] },
   mode: 'active',

@@ -14,7 +14,7 @@ export interface AdmittedLoad {
 }
 
 /** Heaviest load anybody is asked about, kilograms. */
-export const HEAVIEST_KG = 100;
+const HEAVIEST_KG = 100;
 
 /**
  * The largest load up to `mostKg` under which every cap holds at all samples of the interval, for it and every lighter

@@ -4,21 +4,19 @@ import type { Point } from './pose.ts';
 import type { Prop, Scene } from './scene.ts';
 
 /** What a drawn hand touches. */
-export const TOUCHED = [
-  'table',
-  'chair',
-  'wall',
-  'floor',
-  'band',
-  'weight',
-  'strap',
-  'grip',
-  'hips',
-  'thighs',
-  'chest',
-  'forehead',
-] as const;
-export type Touched = (typeof TOUCHED)[number];
+export type Touched =
+  | 'table'
+  | 'chair'
+  | 'wall'
+  | 'floor'
+  | 'band'
+  | 'weight'
+  | 'strap'
+  | 'grip'
+  | 'hips'
+  | 'thighs'
+  | 'chest'
+  | 'forehead';
 
 /** A part of the body that reaches into a thing, by how much. */
 export interface Entered {

@@ -41,7 +41,7 @@ export function sessionDays({ entries, earlier, from, until }: Period): readonly
 }
 
 /** Cards of the sessions of these days. */
-export function cardsOfPlan(plan: readonly PlanEntry[]): readonly string[] {
+function cardsOfPlan(plan: readonly PlanEntry[]): readonly string[] {
   return [
     ...new Set(
       plan.flatMap(({ sessions }) => sessions.flatMap(({ exercises }) => exercises.map(({ card }) => card))),

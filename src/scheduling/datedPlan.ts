@@ -66,7 +66,7 @@ export interface DatedPlan {
 }
 
 /** The last day there is: the day before the review, or the review day when a race is run on it. */
-export function lastDay(reviewOn: IsoDate, races: readonly Pick<JudgedRace, 'on'>[]): IsoDate {
+function lastDay(reviewOn: IsoDate, races: readonly Pick<JudgedRace, 'on'>[]): IsoDate {
   return races.some(({ on }) => on === reviewOn) ? reviewOn : addDays(reviewOn, -1);
 }
 

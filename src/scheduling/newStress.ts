@@ -1,7 +1,7 @@
 /** What is new to a tendon that comes back to sport, in the order in which it begins (house rules 7 and 11.3). */
 
 /** `springs`: jumps and hops · `strides`: fast drills on foot · then hilly and fast runs. */
-export const STRESSES = ['springs', 'strides', 'hills-or-strides', 'fast'] as const;
+const STRESSES = ['springs', 'strides', 'hills-or-strides', 'fast'] as const;
 export type Stress = (typeof STRESSES)[number];
 
 export interface NewStress {

@@ -88,7 +88,7 @@ export function judgedRaces(races: readonly Race[], facts: RaceFacts): JudgedRac
 }
 
 /** One race; `close`: it lies within the easy days of another that stands. */
-export function judgedRace(race: Race, facts: RaceFacts, close: boolean): JudgedRace {
+function judgedRace(race: Race, facts: RaceFacts, close: boolean): JudgedRace {
   const { fitsFrom, barred } = facts;
   const easyDays = easyDaysAfterRace(race.km, facts.table);
   const early = fitsFrom !== null && race.on < fitsFrom;

@@ -2,8 +2,7 @@
 import type { Setting } from '../units/reason.ts';
 
 /** `heavy`: slow heavy lifts and runs hard by their route · `energy-storage`: jumps, hills, strides, fast running. */
-export const RECOVERY_KINDS = ['heavy', 'energy-storage', 'easy-run'] as const;
-export type RecoveryKind = (typeof RECOVERY_KINDS)[number];
+export type RecoveryKind = 'heavy' | 'energy-storage' | 'easy-run';
 
 export interface RecoveryRules {
   readonly heavyHours: Setting;

@@ -2,7 +2,7 @@
 import type { NewStress, Stress } from './newStress.ts';
 
 /** In the order in which they take turns: quicker steps come before longer ones, for they spare the tendon [choice]. */
-export const GROWS = ['exercises', 'stepRate', 'running', 'sitting'] as const;
+const GROWS = ['exercises', 'stepRate', 'running', 'sitting'] as const;
 export type Grows = (typeof GROWS)[number];
 
 /** A week before it is known what grows in it. */

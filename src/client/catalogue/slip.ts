@@ -1,7 +1,7 @@
 /** Whether a word was meant that the keys made another of. */
 
 /** A word of fewer letters has too many neighbours. */
-export const LEAST_LETTERS = 4;
+const LEAST_LETTERS = 4;
 
 /**
  * Whether one slip made `asked` of a beginning of `word`: a letter put for another, left out, doubled or put in, or two

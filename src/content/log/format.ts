@@ -2,7 +2,7 @@
 import { LOG_COLUMNS, type LogRow } from './columns.ts';
 
 /** Of the text's own form, not of the programme. */
-export const LOG_FORMAT = 1;
+const LOG_FORMAT = 1;
 const LOG_WORD = 'loadleaf-log';
 
 /** Whose log it is. */
@@ -14,7 +14,7 @@ export interface LogHead {
 export type LogHeadReading = LogHead | 'none' | 'broken' | 'other-format';
 
 /** The header, as a line of the file. */
-export const LOG_HEADER = LOG_COLUMNS.join(',');
+const LOG_HEADER = LOG_COLUMNS.join(',');
 
 // Lines end as RFC 4180 says, 2.1.
 const LINE_END = '\r\n';
@@ -47,7 +47,7 @@ export function sharedLog(head: LogHead, rows: readonly LogRow[]): string {
 }
 
 /** One line without its end. An empty cell is empty, never nought. */
-export function logLine(row: LogRow): string {
+function logLine(row: LogRow): string {
   return LOG_COLUMNS.map((column) => cellText(row[column])).join(',');
 }
 

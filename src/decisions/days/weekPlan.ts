@@ -118,7 +118,7 @@ function springs({ slot }: Choice): boolean {
  * `energy-storage` as soon as anything springs; `light` where everything that is needed is held or only moved, or where
  * the stage spaces its sessions closer than the clock does heavy ones (`closer`) and nothing carries a weight.
  */
-export function sessionKind(chosen: readonly Choice[], closer: boolean): WeekWish['lifts']['kind'] {
+function sessionKind(chosen: readonly Choice[], closer: boolean): WeekWish['lifts']['kind'] {
   const onSession = chosen.filter(({ slot }) => slot.when === 'session');
   if (chosen.some(springs)) return 'energy-storage';
   const needed = onSession.filter(({ slot }) => slot.needed);

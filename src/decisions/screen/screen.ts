@@ -110,10 +110,7 @@ function cannotDo(item: ScreenItem, consult: ScreenPart): boolean {
 }
 
 /** Items whose clearance must hold a picture: free text lifts neither (house rules 11.6). Not asked acts like yes. */
-export function needsImaging(
-  item: ScreenItem,
-  { screen, ageYears }: Pick<Consult, 'screen' | 'ageYears'>,
-): boolean {
+function needsImaging(item: ScreenItem, { screen, ageYears }: Pick<Consult, 'screen' | 'ageYears'>): boolean {
   if (screen[item] === 'no') return false;
   return item === 'popBruise' || (item === 'suddenOnsetUnder18' && ageYears < 18);
 }

@@ -16,11 +16,7 @@ export interface Total {
 }
 
 /** One exercise over one day on which it is done; null without an estimate. */
-export function dayTotal(
-  { card, at, estimate }: Prescription,
-  person: Person,
-  { stage }: Bounds,
-): Total | null {
+function dayTotal({ card, at, estimate }: Prescription, person: Person, { stage }: Bounds): Total | null {
   if (!isPosed(card) || estimate === null) return null;
   const swept = person.model.sweepTo(card, at.rangeDeg, at.loadKg, at.dose.tempo);
   if (swept === null) return null;

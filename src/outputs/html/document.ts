@@ -48,7 +48,7 @@ export function element(name: 'style' | 'script', { text }: Hashed): Html {
 }
 
 /** The address of the block in the page. */
-export const BLOCK_ID = 'sheet-in-use';
+const BLOCK_ID = 'sheet-in-use';
 
 // A block of data is never run, so the policy need not name it. No letter in it may end it.
 function blockHtml(block: object): Html {

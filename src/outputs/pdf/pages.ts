@@ -16,7 +16,7 @@ export interface Pages {
 }
 
 /** White between two columns of text, points. */
-export const COLUMN_GAP_PT = 20;
+const COLUMN_GAP_PT = 20;
 
 /** Page one has no running head: its masthead begins in its place, this far from the edge of the sheet, points. */
 const MASTHEAD_PT = 24;

@@ -93,7 +93,7 @@ export function drawArtifact(pen: Pen, type: 'Layout' | 'Pagination', draw: () =
 }
 
 /** Stands for a tag where a run is no content of the document, such as a dot between two numbers. */
-export const FURNITURE: Tag = looseTag('Span');
+const FURNITURE: Tag = looseTag('Span');
 
 /** Draws a line of text that is page furniture, its baseline at `yPt`. Call inside `drawArtifact`. */
 export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): void {

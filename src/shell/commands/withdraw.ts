@@ -84,7 +84,7 @@ export async function orWithdrawn(
 }
 
 /** Aliases whose screen stops every programme, or cannot be read. */
-export function blockedOf({ blocked, unreadable }: Workspace): string[] {
+function blockedOf({ blocked, unreadable }: Workspace): string[] {
   return [...new Set([...blocked, ...unreadable])];
 }
 

@@ -10,7 +10,7 @@ import { keep, recalled } from './cache.ts';
 import { shippedLibrary } from './shelf.ts';
 import type { Sources } from './sources.ts';
 
-export const LIBRARY_FILE = 'library.bin';
+const LIBRARY_FILE = 'library.bin';
 
 interface KeptReading extends KeptLibrary {
   readonly key: string;

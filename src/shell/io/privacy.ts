@@ -12,11 +12,9 @@ const OUT_IGNORES = [
 ].join('\n');
 
 /** Stands in `private/` itself, for whatever stands around it. */
-export const PRIVATE_IGNORES = [
-  '# Everything here belongs to single persons, and to no repository.',
-  '*',
-  '',
-].join('\n');
+const PRIVATE_IGNORES = ['# Everything here belongs to single persons, and to no repository.', '*', ''].join(
+  '\n',
+);
 
 /** Before the first private file: the folder for this user alone, and the lists that keep it out of a repository. */
 export function openPrivate(out: string): void {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { isRegularFile } from './people.ts';
 import type { OutFile } from './site.ts';
 
-export const SEALED_LIST = 'private/sealed.json';
+const SEALED_LIST = 'private/sealed.json';
 
 export interface SealedPlace {
   readonly alias: string;

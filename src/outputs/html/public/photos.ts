@@ -9,7 +9,7 @@ const SIZES = {
 } as const;
 
 /** Where a photo's file lies, from the public folder. @example photoPath('hip-hinge-1', 480, 'webp') // => 'exercises/photos/hip-hinge-1-480.webp' */
-export function photoPath(name: string, widthPx: number, kind: 'webp' | 'jpg'): string {
+function photoPath(name: string, widthPx: number, kind: 'webp' | 'jpg'): string {
   return `exercises/photos/${name}-${widthPx}.${kind}`;
 }
 

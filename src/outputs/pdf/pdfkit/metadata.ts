@@ -21,7 +21,7 @@ function escaped(info: PDFDocument['info']): PDFDocument['info'] {
 }
 
 /** A text as it may stand between two XML tags; what XML 1.0 cannot hold at all (most control characters) is left out. */
-export function xmlText(text: string): string {
+function xmlText(text: string): string {
   return text.replace(NOT_XML, '').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
 

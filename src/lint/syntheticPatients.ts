@@ -18,7 +18,8 @@ export const SYNTHETIC_PATIENTS: readonly SyntheticPatient[] = [
   { cannotDo: ['get-to-the-floor'] },
 ];
 
-const NO_KIT: ConsultKit = {
+/** A home without a thing beyond the household's. */
+export const NO_KIT: ConsultKit = {
   dumbbellsKg: [],
   kettlebellsKg: [],
   platesKg: [],

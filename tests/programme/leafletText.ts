@@ -4,7 +4,7 @@ import { labelsOf } from '../../src/messages/en/labels.ts';
 import type { Programme } from '../../src/programme/programme.ts';
 import type { Section } from '../../src/messages/shapes.ts';
 
-const SECTIONS = [
+export const SECTIONS = [
   'precautions',
   'painRule',
   'morningCheck',

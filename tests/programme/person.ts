@@ -52,17 +52,7 @@ export const FULL_KIT: Consult['kit'] = {
   stepCm: [18, 28],
 };
 
-export const NO_KIT: Consult['kit'] = {
-  dumbbellsKg: [],
-  kettlebellsKg: [],
-  platesKg: [],
-  bands: [],
-  rucksack: false,
-  bottlesL: [],
-  bench: false,
-  ball: false,
-  stepCm: [],
-};
+export { NO_KIT } from '../../src/lint/syntheticPatients.ts';
 
 const BASE: Consult = {
   id: 'vole-r1',

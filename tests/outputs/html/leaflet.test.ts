@@ -9,6 +9,7 @@ import type { Section } from '../../../src/messages/shapes.ts';
 import { assets } from './assets.ts';
 import { programmes, reworded } from './programmes.ts';
 import { squeezed, tagsOf, wordsOf } from './readBack.ts';
+import { SECTIONS } from '../../programme/leafletText.ts';
 
 describe.each(programmes)('the leaflet of %s', (_, programme) => {
   const markup = leafletHtml(programme, assets);
@@ -157,21 +158,6 @@ function shape(markup: string): string[] {
 /** Everything a patient must be able to read, as the programme words it. */
 function textsOf(programme: Programme): string[] {
   const { exercises, steps, named, advice, log, nextSession, emergency, clinic } = programme;
-  const sections = [
-    'precautions',
-    'painRule',
-    'morningCheck',
-    'easier',
-    'flare',
-    'missedDays',
-    'getHelp',
-    'week',
-    'running',
-    'sitting',
-    'stretching',
-    'activities',
-    'whatComesNext',
-  ] as const;
   return [
     programme.title, programme.runningLine, programme.dates, programme.clinician, clinic.name, ...clinic.contact,
     ...programme.opening, ...programme.notice, nextSession.heading, nextSession.when, nextSession.minutes,
@@ -185,7 +171,7 @@ function textsOf(programme: Programme): string[] {
       ...(step.present ? [] : [step.heading, step.caption, step.change, ...step.goOnWhen]),
       ...step.prescriptions.flatMap(({ title, cells }) => [title, ...cells.map(({ text }) => text)]),
     ]),
-    ...sections.flatMap((name) => sectionTexts(programme[name])),
+    ...SECTIONS.flatMap((name) => sectionTexts(programme[name])),
     ...named.exercises.flatMap((one) => [
       named.heading, one.title, one.where, one.side, ...one.cautions, ...proseTexts(one.body),
       ...(one.figures === null ? [] : [one.figures.alt, ...one.figures.captions.slice(-1)]),

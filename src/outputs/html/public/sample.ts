@@ -12,26 +12,11 @@ import {
 import { CELLS, type CellName } from '../../../decisions/terms/cell.ts';
 import type { EmergencyBox, LogSheet, Section } from '../../../messages/shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
+import { COLUMN_WORDS } from '../../../messages/en/patient/dose.ts';
 
 const BODY = { massKg: 70, heightM: 1.75 };
 const CARD = 'forward-bend';
 const SLOT = 'slow bend';
-
-const COLUMNS: Readonly<Record<CellName, string>> = {
-  sets: 'Sets',
-  repetitions: 'Repetitions',
-  holdSeconds: 'Hold',
-  tempo: 'Pace',
-  restSeconds: 'Rest between sets',
-  loadKg: 'Weight',
-  reserve: 'Stop when',
-  hipFlexionDeg: 'Hip bend',
-  kneeFlexionDeg: 'Knee bend',
-  ankleDorsiflexionDeg: 'Ankle bend',
-  howFar: 'How far',
-  timesPerDay: 'Times a day',
-  days: 'Days',
-};
 
 const DOSE: Partial<Record<CellName, readonly [number | string, string]>> = {
   sets: [3, '3 sets'],
@@ -181,7 +166,7 @@ function step(number: number, dose: typeof DOSE): StepTable {
   return {
     step: number,
     heading: `Step ${number}`,
-    columns: COLUMNS,
+    columns: COLUMN_WORDS,
     caption: `What you do in step ${number}`,
     change: number === 1 ? '' : 'Two repetitions more.',
     goOnWhen: number === 1 ? [] : ['the full dose is done in 2 sessions'],

@@ -73,8 +73,9 @@ export async function papersOf(
   page: OutFile['bytes'] | null,
   link: Link | null,
 ): Promise<OutFile[]> {
-  const [{ leafletPdf }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
+  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
     import('../../outputs/pdf/leaflet.ts'),
+    import('../../outputs/pdf/fonts.ts'),
     import('../../outputs/text/recordJson.ts'),
     import('../../outputs/text/noteText.ts'),
     import('../../outputs/text/letterText.ts'),
@@ -82,6 +83,8 @@ export async function papersOf(
   const folder = `private/${programme.alias}`;
   const pdf = await leafletPdf(programme, paper);
   const fridge = programme.post.fridge ? await fridgeOf(programme, paper) : null;
+  // A server lives on; what was read of this person must not.
+  forgetWords(paper.fonts);
   const { files, made } = await postFiles(programme, pdf, page, link);
   const letter = programme.letter;
   const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };

@@ -94,7 +94,7 @@ export function goOnTexts({ goingOn }: Protocol, checkAtMost: number): string[] 
   return [
     `you have done the whole dose in ${countText(goingOn.doneSessions.value, 'session')}`,
     `the morning check has been ${checkAtMost} or less for ${countText(goingOn.checkDays.value, 'day')}`,
-    `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} of 10)`,
+    `you have done most of the sessions (${Math.ceil(goingOn.sessionsDoneShare.value * 10)} in every 10)`,
     `you have been on this step for at least ${countText(goingOn.leastDays.value, 'day')} and ${countText(goingOn.leastSessions.value, 'session')}`,
   ];
 }

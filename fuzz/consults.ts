@@ -4,7 +4,7 @@ import type { Problem } from '../src/content/problem.ts';
 import { readConsults } from '../src/content/readConsults.ts';
 import type { SourceFile } from '../src/content/source.ts';
 import { paperShelf } from '../src/shell/io/shelf.ts';
-import { letterProblems } from '../src/shell/commands/letterProblems.ts';
+import { letterProblems } from '../src/outputs/pdf/letterProblems.ts';
 import { letterRefusals } from '../src/outputs/pdf/letters.ts';
 import type { PaperAssets } from '../src/outputs/pdf/leaflet.ts';
 import { assembleProgramme } from '../src/programme/assemble.ts';

@@ -2,6 +2,8 @@ type SealedScript = 'sealed' | 'sealedWorker' | 'withdrawn' | 'withdrawnWorker';
 export const SCRIPTS: Readonly<
   Record<'arrival' | 'leaflet' | 'inUse' | 'live' | 'liveWorker' | 'catalogue' | SealedScript, string>
 >;
-export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public' | 'sealed')[];
+export const SHEETS: readonly ('sheet' | 'leaflet' | 'record' | 'public' | 'sealed' | 'desk')[];
+export const DESK_SCRIPTS: Readonly<Record<'desk' | 'worker' | 'paper', string>>;
 export function bundledScript(name: keyof typeof SCRIPTS): string;
+export function bundledDeskScript(name: keyof typeof DESK_SCRIPTS): Promise<string>;
 export function bundledSheet(name: (typeof SHEETS)[number]): string;

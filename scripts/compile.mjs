@@ -51,10 +51,15 @@ function emit(tsc, project, outDir) {
 
 // The bundler is a package for developers: it is asked for only when there is something to compile.
 async function bundle(outDir) {
-  const { SCRIPTS, SHEETS, bundledScript, bundledSheet } = await import('./bundle.mjs');
+  const { SCRIPTS, SHEETS, DESK_SCRIPTS, bundledScript, bundledSheet, bundledDeskScript } =
+    await import('./bundle.mjs');
   for (const folder of ['scripts', 'styles']) mkdirSync(join(outDir, folder));
   for (const name of Object.keys(SCRIPTS))
     writeFileSync(join(outDir, 'scripts', `${name}.js`), bundledScript(name));
+  // Types were left in its folder by the compiler, which knows nothing of the bundles.
+  mkdirSync(join(outDir, 'desk'), { recursive: true });
+  for (const name of Object.keys(DESK_SCRIPTS))
+    writeFileSync(join(outDir, 'desk', `${name}.js`), await bundledDeskScript(name));
   for (const name of SHEETS) writeFileSync(join(outDir, 'styles', `${name}.css`), bundledSheet(name));
   const { bundleProgram } = await import('./program.mjs');
   bundleProgram(outDir);
@@ -76,7 +81,7 @@ function swap(fresh) {
 function hashOfSources() {
   const sources = SOURCES.flatMap((folder) =>
     readdirSync(join(TOP, folder), { recursive: true })
-      .filter((file) => /\.(ts|js|json|css)$/.test(file))
+      .filter((file) => /\.(tsx?|json|css)$/.test(file))
       .map((file) => join(folder, file)),
   );
   const hash = createHash('sha256');

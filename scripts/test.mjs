@@ -15,6 +15,7 @@ if (await readied()) {
   await steps([
     ['types', 'typescript/bin/tsc', ['--noEmit']],
     ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/client/tsconfig.json', '--noEmit']],
+    ['types of the desk', 'typescript/bin/tsc', ['-p', 'src/desk/tsconfig.json']],
     ['lint', 'eslint/bin/eslint.js', ['--max-warnings', '0', '.']],
   ]);
   allTests(process.argv.slice(2));

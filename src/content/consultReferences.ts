@@ -1,5 +1,6 @@
 /** What a consult says of the library: protocol, cards, tests, country, cells. */
 import type { z } from 'zod';
+import { chosenReferences } from './chosenReferences.ts';
 import { cappedAngleOf, PAIN_FREE_KEYS } from './guardedAngle.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { slug } from './cure.ts';
@@ -43,6 +44,7 @@ export function consultReferences(
       checkOverride(front, override, ['overrides', index], cards, wordsOf),
     ),
     ...overriddenTwice(front, consult),
+    ...chosenReferences(front, consult, protocol ?? null, { exercises }),
   ];
 }
 

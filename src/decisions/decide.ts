@@ -12,10 +12,12 @@ import { modelIn, type Models } from './person/model.ts';
 import { flareHolds, type FlareHold } from './session/flareHolds.ts';
 import { morningTask } from './candidates/morningTask.ts';
 import { outlookOf, type Outlook } from './days/outlook.ts';
+import { ownChoiceRefusals, slotRefusals } from './candidates/ownChoices.ts';
 import { ownDoubtRefusals } from './session/ownDoubts.ts';
 import { ownRefusals } from './session/ownRefusals.ts';
 import { needsDecision, painDecision } from './screen/painLimits.ts';
 import { boundsOf, personOf, type Bounds, type Person } from './person/person.ts';
+import { ownStage } from './person/ownStage.ts';
 import { prescribe } from './session/prescribe.ts';
 import { hollowOf, noWhole } from './session/wholeStage.ts';
 import type { Hollow, NoWholeStage } from './terms/noWholeStage.ts';
@@ -189,7 +191,10 @@ function wholeAt(
   earlier: Earlier | null,
   waits: readonly string[],
 ): Whole | Refused {
-  const bounds = boundsOf(person, stage.chosen, stageOf(person.protocol, stage.chosen), false);
+  const own = ownStage(stageOf(person.protocol, stage.chosen), person);
+  const bounds = boundsOf(person, stage.chosen, own, false);
+  const slotless = slotRefusals(person, bounds);
+  if (slotless.length > 0) return refused(slotless);
   const where = { person, stage, bounds };
   const step = stepNow(person.consult, stage, earlier);
   if (step === null) return refused([noStepBefore(person.consult)]);
@@ -211,7 +216,10 @@ function whatAndWhen(
   waits: readonly string[],
 ): Work | Refused {
   const { consult } = person;
-  const { choices: all, passedOver: barred, empty } = chooseCards(person, bounds);
+  const chosen = chooseCards(person, bounds);
+  const { choices: all, passedOver: barred, empty } = chosen;
+  const ownWrong = bounds.ahead ? [] : ownChoiceRefusals(person, bounds, chosen);
+  if (ownWrong.length > 0) return refused(ownWrong);
   if (empty.length > 0) return refused(empty.map((slot) => noCardFor(consult, stage.chosen, slot, barred)));
   const choices = all.filter(({ slot }) => !waits.includes(slot.name));
   const passedOver = [...barred, ...waiting(all, waits, person, bounds)];

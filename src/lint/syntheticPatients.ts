@@ -69,6 +69,9 @@ export function syntheticConsult({ cannotDo }: SyntheticPatient, protocol: strin
     outcomes: [],
     notExamined: [],
     confirmed: [],
+    chosen: [],
+    leftOut: [],
+    added: [],
     overrides: [],
     notes: [],
   };

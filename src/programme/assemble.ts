@@ -1,14 +1,16 @@
 /** From one consult and the library to one finished programme, or to the refusals that stand against it. */
 import type { Consult } from '../content/library.ts';
 import type { Refusal } from '../units/refusal.ts';
-import { decide, type Workshop } from '../decisions/decide.ts';
+import { decide, type Decided, type Workshop } from '../decisions/decide.ts';
 import { languageOf } from '../content/language.ts';
 import { messagesIn, type Messages } from '../messages/messages.ts';
+import type { Refused } from '../decisions/terms/refusal.ts';
 import { leafletOf } from './leaflet.ts';
 import type { Log } from '../content/log/log.ts';
 import { afterReview, reviewLogged } from './reviewed.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
+import type { Review } from '../review/terms.ts';
 import type { Programme } from './programme.ts';
 
 export type { Workshop } from '../decisions/decide.ts';
@@ -39,10 +41,20 @@ export function assembleProgramme(
       ? null
       : reviewLogged({ ...logged, programme: previous }, consult.seenOn, workshop.library);
   const earlier = before === null || review === null ? before : afterReview(before, review);
-  const decided = decide(consult, earlier, workshop);
+  return assembleFrom(consult, decide(consult, earlier, workshop), { previous, review }, workshop, say);
+}
+
+/** What was decided, put into words: for those who look at the decisions themselves, too. */
+export function assembleFrom(
+  consult: Consult,
+  decided: Decided | Refused,
+  { previous, review }: { readonly previous: Programme | null; readonly review: Review | null },
+  { library, loadleaf }: Workshop,
+  say: Messages = messagesIn(languageOf(consult, library.clinic)),
+): Assembled {
   if ('refusals' in decided)
-    return { refusals: decided.refusals.map((one) => worded(one, workshop.library, consult.protocol, say)) };
-  return { programme: frozen(leafletOf(say, decided, previous, review, workshop.loadleaf)) };
+    return { refusals: decided.refusals.map((one) => worded(one, library, consult.protocol, say)) };
+  return { programme: frozen(leafletOf(say, decided, previous, review, loadleaf)) };
 }
 
 function frozen<T>(value: T): T {

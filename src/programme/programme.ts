@@ -227,7 +227,7 @@ export interface PassedOver {
   readonly stage: number | 'keepGoing';
   /** In a sentence: what stood against it. */
   readonly because: string;
-  /** The name of the limit: position, hipFlexion, kneeFlexion, ankleDorsiflexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
+  /** The name of the limit: position, hipFlexion, kneeFlexion, ankleDorsiflexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress, kind, clinician. */
   readonly limit: string;
   readonly value: number | string | null;
 }

@@ -416,7 +416,7 @@ describe('does-not-fit', () => {
       consults/otter-r1.md:8:1: error unknown-key colour is an unknown key; must be a key that is known here.
           colour: blue
           ^
-      Fix: take it out; the keys here are alias, revision, clinician, seenOn, startOn, reviewOn, language, country, ageYears, side, worseSide, heightM, massKg, protocol, stage, stageBecause, discharge, withdraw, withdrawOn, draft, step, irritability, response24h, usualMorningPain, symptomWeeks, painArea, screen, clearances, cannotDo, pregnancy, afterBirth, tests, testedSets, kit, days, minutesPerDay, running, sitting, recovery, changedBefore, doesNow, goals, outcomes, notExamined, overrides and confirmed."
+      Fix: take it out; the keys here are alias, revision, clinician, seenOn, startOn, reviewOn, language, country, ageYears, side, worseSide, heightM, massKg, protocol, stage, stageBecause, discharge, withdraw, withdrawOn, draft, step, irritability, response24h, usualMorningPain, symptomWeeks, painArea, screen, clearances, cannotDo, pregnancy, afterBirth, tests, testedSets, kit, days, minutesPerDay, running, sitting, recovery, changedBefore, doesNow, goals, outcomes, notExamined, overrides, chosen, leftOut, added and confirmed."
     `);
   });
 

@@ -94,6 +94,9 @@ const BASE: Consult = {
   outcomes: [],
   notExamined: [],
   confirmed: [],
+  chosen: [],
+  leftOut: [],
+  added: [],
   overrides: [],
 };
 

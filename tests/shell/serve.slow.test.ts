@@ -62,6 +62,20 @@ describe('what it says', () => {
     for (const { address } of served.pages) expect(said).toContain(`${address}\n`);
   });
 
+  it('gives the desk the key of its door, and no other page; who has none is not let in', async () => {
+    const at = served.pages[0]!.address.replace(/public\/$/, '');
+    const keyIn = (page: string) => /name="loadleaf-door" content="([0-9a-f]{32})"/.exec(page)?.[1];
+    expect(said).toContain(`The desk: ${at}public/desk/\n`);
+    const key = keyIn(await (await fetch(`${at}public/desk/`)).text()) ?? '';
+    expect(keyIn(await (await fetch(`${at}public/`)).text())).toBeUndefined();
+    const door = `${at}.door/consults`;
+    expect((await fetch(door)).status).toBe(403);
+    expect(
+      (await fetch(door, { headers: { 'x-loadleaf-key': key, origin: 'https://elsewhere.example' } })).status,
+    ).toBe(403);
+    expect((await fetch(door, { headers: { 'x-loadleaf-key': key } })).status).toBe(200);
+  });
+
   it('leads to pages that are there', async () => {
     for (const { address } of served.pages) {
       const response = await fetch(address);

@@ -100,6 +100,16 @@ export const clinicSchema = z.strictObject({
         'Bands by name with the force the clinic measured, newtons.',
         z.record(id, from(1, 1000, 'N')),
       ),
+      country: about(
+        'The country a new consult begins with at the desk.',
+        z.string().regex(/^[A-Z]{2}$/, 'a two-letter country code in capitals'),
+      ).optional(),
+      clinician: about('The clinician the desk offers for a new consult.', line).optional(),
+      reviewAfterWeeks: about(
+        'Weeks to the review that the desk offers.',
+        wholeFrom(1, 26, 'weeks'),
+      ).optional(),
+      minutesPerDay: about('Minutes a day that the desk offers.', from(5, 180, 'minutes')).optional(),
       setUpSeconds: about('Seconds to get ready for an exercise.', from(0, 600, 'seconds')),
       sideChangeSeconds: about('Seconds to change sides.', from(0, 120, 'seconds')),
     }),

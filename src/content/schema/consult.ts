@@ -87,6 +87,14 @@ const testedSet = z.strictObject({
   pain: about('Pain during it, 0 to 10; above 3 the set is not used.', pain),
 });
 
+const beyondCap = about(
+  'The recorded decision to go above a cap of the house; the exercise then begins in its gentlest version and does not grow before the review.',
+  z.strictObject({
+    decidedBy: about('Who decided.', line),
+    reason: about('On what ground.', line),
+  }),
+);
+
 const clearance = z.strictObject({
   flag: about(
     'The screen item that is cleared.',
@@ -355,6 +363,37 @@ export const consultSchema = across(
           ),
           value: about('The value.', z.union([z.number(), z.string()], 'a number or text')),
           reason: about('Why.', line),
+        }),
+      ),
+    ).default([]),
+    chosen: about(
+      "The clinician's own card for a slot of the present stage.",
+      z.array(
+        z.strictObject({
+          slot: about('The name of the slot, as the protocol has it.', line),
+          card: about('The id of the exercise card.', id),
+          reason: about('Why.', line),
+          beyondCap: beyondCap.optional(),
+        }),
+      ),
+    ).default([]),
+    leftOut: about(
+      'Cards that are not used for this person, wherever the protocol would.',
+      z.array(
+        z.strictObject({
+          card: about('The id of the exercise card.', id),
+          reason: about('Why.', line),
+        }),
+      ),
+    ).default([]),
+    added: about(
+      'Cards done besides those of the slots.',
+      z.array(
+        z.strictObject({
+          card: about('The id of the exercise card.', id),
+          afterSlot: about('The slot after which it is done; left out, at the end.', line).optional(),
+          reason: about('Why.', line),
+          beyondCap: beyondCap.optional(),
         }),
       ),
     ).default([]),

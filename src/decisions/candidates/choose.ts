@@ -7,6 +7,7 @@ import { fitCard, isObstacle, type Fit } from './fit.ts';
 import { NOTHING } from './load.ts';
 import { isPosed } from '../person/model.ts';
 import type { Obstacle } from '../terms/obstacle.ts';
+import { boundsFor, isBeyond, isOfKind, ownCardOf } from '../person/ownStage.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
 import type { PassedOver } from '../terms/passedOver.ts';
 import { sessionLength } from '../person/sessionLength.ts';
@@ -72,6 +73,8 @@ interface Filled {
  * what was shown. Where none does, the gentlest of the slot's chain in its gentlest version (house rules 11.2).
  */
 function fill(slot: Slot, before: readonly Choice[], person: Person, bounds: Bounds): Filled {
+  const own = bounds.ahead ? null : ownCardOf(slot, person.consult);
+  if (own !== null) return fillWith(own, slot, before, person, bounds);
   const passedOver: PassedOver[] = [];
   const left: { readonly fit: Fit; readonly because: Obstacle }[] = [];
   const over = (id: string, obstacle: Obstacle) =>
@@ -100,6 +103,36 @@ function fill(slot: Slot, before: readonly Choice[], person: Person, bounds: Bou
   }
   return { fit: gentlest, passedOver };
 }
+
+/**
+ * With the clinician's own card, or with none. It enters as any other would; above a cap of the house it begins in its
+ * gentlest version, for nobody has said how far above.
+ */
+function fillWith(
+  id: string,
+  slot: Slot,
+  before: readonly Choice[],
+  person: Person,
+  stageBounds: Bounds,
+): Filled {
+  const bounds = boundsFor(id, person, stageBounds);
+  const others = slot.cards
+    .filter((one) => one !== id)
+    .map((one) => passed(person, one, slot, bounds, OTHER_CHOSEN));
+  const over = (obstacle: Obstacle) => ({
+    fit: null,
+    passedOver: [passed(person, id, slot, bounds, obstacle), ...others],
+  });
+  if (!isOfKind(cardOf(person, id), slot)) return over(OTHER_KIND);
+  const answer = tried(id, slot, before, person, bounds);
+  if (isObstacle(answer)) return over(answer);
+  const entered = isBeyond(id, person.consult) ? null : enter(answer, slot, person, bounds);
+  const fit = entered ?? gentlestVersion(answer, slot, person, bounds);
+  return fit === null ? over(TOO_MUCH) : { fit, passedOver: others };
+}
+
+const OTHER_CHOSEN: Obstacle = { limit: 'clinician', value: null, why: { reason: 'other-chosen' } };
+const OTHER_KIND: Obstacle = { limit: 'kind', value: null, why: { reason: 'other-kind' } };
 
 // What squeezes too little to matter goes in its turn only: not before a card that would have to begin gently.
 function isEntry({ entry }: Fit, leftBefore: number): boolean {

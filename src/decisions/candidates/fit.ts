@@ -10,6 +10,7 @@ import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLo
 import { isPosed, type PosedCard } from '../person/model.ts';
 import { obstacleTo, painObstacle } from './obstacle.ts';
 import type { Obstacle } from '../terms/obstacle.ts';
+import { boundsFor } from '../person/ownStage.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from '../person/person.ts';
 import type { DecidedBy } from '../terms/cell.ts';
 import { painfulFromKg } from './painfulSets.ts';
@@ -32,7 +33,8 @@ export interface Fit {
 }
 
 /** The card at the first step of a stage, or the first thing that stands against it. */
-export function fitCard(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): Fit | Obstacle {
+export function fitCard(card: ExerciseCard, slot: Slot, person: Person, stageBounds: Bounds): Fit | Obstacle {
+  const bounds = boundsFor(card.id, person, stageBounds);
   const obstacle = obstacleTo(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;
   const first = firstDose(slot, card, person, isKnown(card.id, person, bounds));

@@ -4,6 +4,7 @@ import type { Cap } from '../../dosing/rung.ts';
 import { marginOf, type Limit } from '../../mechanics/cap.ts';
 import type { Sweep } from '../../mechanics/sweep.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
+import { boundsFor } from '../person/ownStage.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
 import { isJointAngle } from '../../mechanics/jointAngle.ts';
 
@@ -15,9 +16,10 @@ export function measureFor(person: Person, opened: Bounds, first: Bounds): Measu
   return (id, at) => {
     const card = cardOf(person, id);
     if (!isPosed(card) || person.effects.under18) return null;
-    const alone = measured(card, at, person, opened);
+    const [far, near] = [opened, first].map((bounds) => boundsFor(id, person, bounds)) as [Bounds, Bounds];
+    const alone = measured(card, at, person, far);
     return alone.refusedBy === null
-      ? { ...alone, refusedBy: liftRefusedBy(card, at, person, opened, first) }
+      ? { ...alone, refusedBy: liftRefusedBy(card, at, person, far, near) }
       : alone;
   };
 }

@@ -7,13 +7,16 @@ import type { Obstacle } from '../terms/obstacle.ts';
 import { triedAtMost } from '../screen/painLimits.ts';
 import type { Bounds, Person } from '../person/person.ts';
 
-/** The first obstacle in the order position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
+/** The first obstacle in the order left out by the clinician, position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
 export function obstacleTo(
   card: ExerciseCard,
   slot: Slot,
   person: Person,
   { stage, caps, byProvokedAngle }: Bounds,
 ): Obstacle | null {
+  const leftOut = person.consult.leftOut.find((one) => one.card === card.id);
+  if (leftOut !== undefined)
+    return { limit: 'clinician', value: null, why: { reason: 'left-out', because: leftOut.reason } };
   const position = card.positions.find((one) => !stage.positions.includes(one));
   if (position !== undefined)
     return {

@@ -33,6 +33,11 @@ const EFFECTS: Readonly<Record<ScreenItem, Effect>> = {
 
 export type Effect = 'emergency' | 'block' | 'noRunning' | 'lightHolds' | 'shortHolds' | 'under18';
 
+/** What an item does where it is answered yes, or was not asked. */
+export function effectOf(item: ScreenItem): Effect {
+  return EFFECTS[item];
+}
+
 /** The items behind each effect that holds for this person; empty lists when none does. */
 export interface ScreenEffects {
   readonly noRunning: readonly ScreenItem[];

@@ -9,6 +9,7 @@ import { lighterBy, longestHoldSeconds } from '../candidates/firstDose.ts';
 import { fitCard, isObstacle, type Fit } from '../candidates/fit.ts';
 import type { Kept } from './fitDays.ts';
 import { measureFor } from '../candidates/measure.ts';
+import { boundsFor, isBeyond } from '../person/ownStage.ts';
 import { boundsOf, cardOf, type Bounds, type Person } from '../person/person.ts';
 import type { NoRoom } from '../terms/noWholeStage.ts';
 import { growthFloorOf } from '../candidates/growthFloor.ts';
@@ -94,10 +95,12 @@ function sessionExercise(
     daysPerWeek: daysPerWeek(slot, plan),
   };
   const limited = opened.stage.loadLimit !== 'none' || person.effects.under18 || person.sudden !== null;
-  const harder = harderFits(fit, slot, person, opened, taken);
+  // Above a cap of the house nothing grows before the review.
+  const isFixed = isBeyond(fit.card.id, person.consult);
+  const harder = isFixed ? [] : harderFits(fit, slot, person, opened, taken);
   const fits: readonly [Fit, ...Fit[]] = [fit, ...harder];
   const cards: readonly [LadderCard, ...LadderCard[]] = [
-    ladderCard(fit, Infinity, opened),
+    ladderCard(fit, Infinity, boundsFor(fit.card.id, person, opened)),
     ...harder.map((one) => ladderCard(one, one.load.load.loadKg, opened)),
   ];
   return {
@@ -107,7 +110,9 @@ function sessionExercise(
       when: slot.when,
       cards,
       start,
-      progression: slot.progression.map((change) => heldShort(gentler(change, person), fit, person)),
+      progression: (isFixed ? [] : slot.progression).map((change) =>
+        heldShort(gentler(change, person), fit, person),
+      ),
       atMostKg: limited ? start.loadKg : null,
       feltGrowth: fit.load.byFeel ? person.protocol.limits.feltLoadGrowth.value : null,
       setUpSeconds,

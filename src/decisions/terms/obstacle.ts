@@ -6,7 +6,7 @@ import type { Limit } from '../../mechanics/cap.ts';
 import type { TestedReason } from './testedReason.ts';
 
 export interface Obstacle {
-  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress. */
+  /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress, kind, clinician. */
   readonly limit: string;
   readonly value: number | string | null;
   readonly why: ObstacleReason;
@@ -35,6 +35,9 @@ export type ObstacleReason =
       readonly where: 'session' | 'daily' | 'between';
     }
   | { readonly reason: 'waits-for-review' }
+  /** By the clinician. `because`: as written. */
+  | { readonly reason: 'left-out'; readonly because: string }
+  | { readonly reason: 'other-chosen' | 'other-kind' }
   | { readonly reason: 'no-minutes'; readonly minutes: number }
   | { readonly reason: 'no-day' | 'makes-way' };
 

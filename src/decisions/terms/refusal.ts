@@ -6,6 +6,7 @@ import type { Clinic } from '../../content/library.ts';
 import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { NoWeek } from '../../scheduling/plan.ts';
 import type { Weekday } from '../../units/weekday.ts';
+import type { ObstacleReason } from './obstacle.ts';
 import type { BarredCard, NoRoom } from './noWholeStage.ts';
 import type { StageLooked, StageObstacle } from './stageObstacle.ts';
 import type { StageName } from './stageName.ts';
@@ -24,7 +25,20 @@ export interface Refused {
   readonly refusals: readonly Refusal[];
 }
 
-export type RefusalReason = ScreenStop | StageRefusal | OwnEntryFault | PlanRefusal | SlipRefusal;
+export type RefusalReason =
+  ScreenStop | StageRefusal | OwnEntryFault | OwnChoiceFault | PlanRefusal | SlipRefusal;
+
+/** An exercise of the clinician's own choice that cannot be carried out. `card`: what is written. */
+export type OwnChoiceFault = { readonly card: string } & (
+  | {
+      readonly reason: 'own-choice-barred';
+      readonly why: ObstacleReason;
+      /** Whether a recorded decision would lift it: a cap of the house, and nothing else. */
+      readonly isHouseCap: boolean;
+    }
+  | { readonly reason: 'own-choice-no-slot'; readonly slots: readonly string[] }
+  | { readonly reason: 'beyond-cap-irritable' | 'beyond-cap-idle' | 'own-choice-no-room' }
+);
 
 type Answer = 'yes' | 'no' | 'notAsked';
 

@@ -22,7 +22,7 @@ export interface PageTokens {
 export interface PageFiles {
   readonly tokens: PageTokens;
   /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
-  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public', string>>;
+  readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public' | 'desk', string>>;
   /** WOFF2 faces, base64. */
   readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
   /** For the head of a sheet, and for its end. */
@@ -53,6 +53,8 @@ export interface PageAssets {
   readonly leaflet: Hashed;
   readonly record: Hashed;
   readonly public: Hashed;
+  /** Without typefaces: the desk takes them from what its leaflets are dressed with. */
+  readonly desk: Hashed;
   readonly arrival: Hashed;
   readonly script: Hashed;
   /** For the leaflet in use, after the script of all sheets. */
@@ -76,12 +78,28 @@ export function pageAssets(
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
+    desk: hashed(
+      [
+        tokenSheet(tokens),
+        paintSheet(tokens),
+        inColumn([styles.sheet, styles.leaflet, styles.record].join('')),
+        styles.desk,
+      ].join(''),
+    ),
     arrival: hashed(arrival),
     script: hashed(script),
     inUse: hashed(inUse),
     catalogue: hashed(catalogue),
     picture: pictureSheet(tokens),
   };
+}
+
+/** The desk shows a leaflet in a column: as wide as that is, not as the window is. */
+function inColumn(sheets: string): string {
+  return sheets.replace(
+    /@media ?(?:screen and )?\((min|max)-width:\s*([\d.]+rem)\)/g,
+    '@container paper ($1-width:$2)',
+  );
 }
 
 /** Width and height stand in the first chunk of a PNG (W3C PNG, 11.2.1 IHDR). */

@@ -31,13 +31,19 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     scripts: [assets.script, assets.inUse],
     block: sheetInUse(programme),
     body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
-      <main>
-        ${nextSessionHtml(programme, labels)}${laterHtml(
-          html`${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}`,
-        )}
-      </main>
+      <main>${leafletMain(programme)}</main>
       ${footHtml(programme, labels)}`,
   });
+}
+
+/** What stands between masthead and foot: the leaflet itself, also where it is only looked at. */
+export function leafletMain(programme: Programme): Html {
+  const labels = labelsOf(programme.language).leaflet;
+  return html`
+    ${nextSessionHtml(programme, labels)}${laterHtml(
+      html`${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}`,
+    )}
+  `;
 }
 
 /** First what to do next, beside it for whom and why, then the exercises. */

@@ -29,6 +29,7 @@ import {
   without,
   writeNext,
 } from './kept.ts';
+import { deskFiles } from './deskFiles.ts';
 import { libraryFaults } from './libraryFaults.ts';
 import { hashOf } from '../io/issued.ts';
 import { libraryReading } from '../io/libraryReading.ts';
@@ -292,7 +293,7 @@ async function writeAll(
     shelf.push(file);
     return site.write(file);
   };
-  let view = isWhole && reuse.library === null ? writeLibrary(put, shop) : null;
+  let view = isWhole && reuse.library === null ? await writeLibrary(put, shop, workspace) : null;
   if (view !== null && haste !== null) {
     const pages = await libraryFiles(view, shop.pages);
     if (pages.filter(put).length > 0) haste.libraryWritten();
@@ -414,8 +415,14 @@ async function setOf(
 }
 
 /** Writes the library's pictures, and gives what its pages show. */
-function writeLibrary(put: Site['write'], { workshop, pages: { logo }, photos }: Shop): LibraryView {
+async function writeLibrary(
+  put: Site['write'],
+  { workshop, pages, paper, photos }: Shop,
+  { layers }: Workspace,
+): Promise<LibraryView> {
+  const { logo } = pages;
   photos.files.forEach(put);
+  (await deskFiles(workshop.library, layers, paper.logo, pages, paper)).forEach(put);
   if (logo !== null) put({ path: `public/${LOGO_FILE}`, bytes: logo.png });
   return libraryView(workshop.library, photos.photos, workshop.models);
 }

@@ -7,7 +7,6 @@ import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { letterProblems } from './letterProblems.ts';
 import { postFiles } from './postFiles.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
@@ -36,7 +35,10 @@ export async function printable(
   workspace: Workspace,
   paper: PaperAssets,
 ): Promise<Made> {
-  const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
+  const [{ letterRefusals }, { letterProblems }] = await Promise.all([
+    import('../../outputs/pdf/letters.ts'),
+    import('../../outputs/pdf/letterProblems.ts'),
+  ]);
   const looked = programmes.map((programme) => ({
     programme,
     refusals: letterRefusals(programme, paper.fonts),

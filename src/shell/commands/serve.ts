@@ -29,7 +29,8 @@ export async function serve(flags: Flags, report: Report): Promise<number> {
   await tellPages(built, live);
   // Whoever else uses this machine finds the port, but not the path: it is another in every run.
   const way = `/${randomBytes(PATH_BYTES).toString('hex')}`;
-  const server = siteServer(folders.out, live, liveScripts(), way);
+  const door = { folder: folders.consults, key: randomBytes(PATH_BYTES).toString('hex') };
+  const server = siteServer(folders.out, live, liveScripts(), way, door);
   const port = await listening(server, flags.port ?? 0);
   sayAddresses(`http://127.0.0.1:${port}${way}`, built, folders.out, report);
   const again = rebuilder((meanwhile) => buildAgain(folders, flags, meanwhile, live, report), report);
@@ -98,6 +99,7 @@ function sayAddresses(at: string, { programmes }: Built, out: string, report: Re
     ...programmes.map(({ alias }) => ({ alias, address: `${at}/private/${alias}/leaflet.html` })),
   ];
   for (const { address } of pages) report.say(address);
+  report.say(`The desk: ${at}/public/desk/`);
   report.say('Ctrl-C stops.');
   report.answer({ ok: true, out, pages });
 }

@@ -1,7 +1,7 @@
 /** What is shipped with the tool and dresses every output: tokens, styles, fonts, templates, starters, version. */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { SealedAssets } from '../../outputs/html/sealed/sealedPage.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
@@ -38,13 +38,19 @@ export function starterText(kind: string): string {
 
 export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAssets> {
   const { pageAssets } = await import('../../outputs/html/assets.ts');
-  const files = {
+  return pageAssets(pageFiles(), logo);
+}
+
+/** Style, faces and scripts of the pages, as they are read. */
+export function pageFiles(): PageFiles {
+  return {
     tokens: tokens(),
     styles: {
       sheet: read('dist/styles/sheet.css'),
       leaflet: read('dist/styles/leaflet.css'),
       record: read('dist/styles/record.css'),
       public: read('dist/styles/public.css'),
+      desk: read('dist/styles/desk.css'),
     },
     fonts: ([400, 700] as const).map((weight) => ({
       weight,
@@ -55,7 +61,19 @@ export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAss
     script: read('dist/scripts/leaflet.js'),
     catalogue: read('dist/scripts/catalogue.js'),
   };
-  return pageAssets(files, logo);
+}
+
+/** One of the desk's own scripts. */
+export function deskScript(name: 'desk' | 'worker' | 'paper'): string {
+  return read(`dist/desk/${name}.js`);
+}
+
+/** The two cuts of the printed typeface, TrueType. */
+export function printedFaces(): Readonly<Record<'regular' | 'bold', Uint8Array>> {
+  return {
+    regular: bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
+    bold: bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
+  };
 }
 
 /** What dresses the pages of sealed leaflets, and their service workers. */

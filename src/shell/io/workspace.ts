@@ -56,6 +56,8 @@ export interface Workspace {
   /** Null where its file cannot be read. */
   readonly clinic: Known['clinic'];
   readonly counts: Counts;
+  /** The library's files as they lie in its folders, lowest first. */
+  readonly layers: readonly (readonly SourceFile[])[];
   /** All files, for the source lines of Problems. */
   readonly files: readonly SourceFile[];
   /** The names of those that belong to the shipped library below a clinic's own folder. */
@@ -133,6 +135,7 @@ export function readWorkspace(
     logProblems: logs.problems,
     clinic: reading.known.clinic,
     counts: { ...reading.counts, consults: own.count + leftOut.size },
+    layers: layers.folders,
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
     isStill: () => isStill(sources, folders),

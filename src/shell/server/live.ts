@@ -65,5 +65,6 @@ const POLICY = /(http-equiv="Content-Security-Policy" content=")([^"]*)/;
 // The policies are our own: each names its scripts, and none lets a page ask for anything. The worker asks, not the page.
 function withLeave(policy: string): string {
   const self = '&#39;self&#39;';
-  return `${policy.replace(/script-src (?:&#39;(?:none|self)&#39;)?/, `script-src ${self} `)}; worker-src ${self}`;
+  const scripts = policy.replace(/script-src (?:&#39;(?:none|self)&#39;)?/, `script-src ${self} `);
+  return policy.includes('worker-src') ? scripts : `${scripts}; worker-src ${self}`;
 }

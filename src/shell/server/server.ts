@@ -2,6 +2,8 @@
 import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, relative, sep } from 'node:path';
+import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
+import { DOOR, doorAnswer, type Door } from './door.ts';
 import { contains } from '../io/disk.ts';
 import { LIVE_CHANGES, LIVE_SCRIPT, LIVE_WORKER, livePage, type Live, type Part } from './live.ts';
 
@@ -13,6 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.pdf': 'application/pdf',
+  '.ttf': 'font/ttf',
   '.woff2': 'font/woff2',
   '.webp': 'image/webp',
   '.jpg': 'image/jpeg',
@@ -47,17 +50,62 @@ export interface LiveScripts {
  * those who do not know `way`, the path of this run (`/` and what nobody guesses). Pages are handed out with the script
  * of `live`, so that they follow what is built.
  */
-export function siteServer(root: string, live: Live, scripts: LiveScripts, way: string): Server {
+export function siteServer(
+  root: string,
+  live: Live,
+  scripts: LiveScripts,
+  way: string,
+  door: Door | null = null,
+): Server {
   return createServer((request, response) => {
+    const inside = below(way, request.url) ?? '';
+    if (door !== null && inside.startsWith(DOOR)) return void atDoor(request, response, inside, door);
     const answer = answerTo(request, root, way);
     if (answer === 'changes') return follow(live, request, response);
     const { status, headers, body } =
       typeof answer === 'string'
         ? scriptAnswer(scripts[answer])
-        : withLive(answer, partOf(below(way, request.url) ?? ''), live, way);
+        : withLive(withKey(answer, inside, door), partOf(inside), live, way);
     response.writeHead(status, { ...HEADERS, ...headers, 'content-length': body.length });
     response.end(request.method === 'HEAD' ? undefined : body);
   });
+}
+
+// A consult has some kB; more is not even listened to.
+const MOST_SENT = MOST_TEXT_BYTES + 1;
+
+async function atDoor(
+  request: IncomingMessage,
+  response: ServerResponse,
+  inside: string,
+  door: Door,
+): Promise<void> {
+  const parts: Buffer[] = [];
+  let length = 0;
+  try {
+    for await (const part of request as AsyncIterable<Buffer>) {
+      if (length < MOST_SENT) parts.push(part);
+      length += part.length;
+    }
+  } catch {
+    return;
+  }
+  const { headers } = request;
+  const { status, type, body } = OWN_NAME.test(headers.host ?? '')
+    ? doorAnswer(request, inside.slice(DOOR.length), Buffer.concat(parts), door)
+    : { status: 403, type: 'text/plain; charset=utf-8', body: 'only for this machine\n' };
+  response.writeHead(status, { ...HEADERS, 'content-type': type });
+  response.end(body);
+}
+
+/** The desk, and no other page, is given the key of the door. */
+function withKey(answer: Answer, inside: string, door: Door | null): Answer {
+  if (door === null || answer.status !== 200 || !/^\/public\/desk\/(index\.html)?$/.test(inside))
+    return answer;
+  const markup = answer.body
+    .toString()
+    .replace('</head>', () => `<meta name="loadleaf-door" content="${door.key}" /></head>`);
+  return { ...answer, body: Buffer.from(markup) };
 }
 
 interface Answer {

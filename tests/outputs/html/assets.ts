@@ -13,6 +13,7 @@ export const files: PageFiles = {
     leaflet: bundledSheet('leaflet'),
     record: bundledSheet('record'),
     public: bundledSheet('public'),
+    desk: bundledSheet('desk'),
   },
   fonts: [
     { weight: 400, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2') },

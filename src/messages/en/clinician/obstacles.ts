@@ -54,6 +54,9 @@ const WORDS: Words = {
   'half-cap': ({ cardsAtMost }) => `the session already has ${cardsAtMost} cards above half the squeeze cap`,
   'slot-full': ({ exercisesAtMost, where }) =>
     `there ${exercisesAtMost === 1 ? 'is already 1 exercise' : `are already ${exercisesAtMost} exercises`} for ${PLACES[where]}`,
+  'left-out': ({ because }) => `left out by the clinician: ${because}`,
+  'other-chosen': () => 'the clinician chose another card for this slot',
+  'other-kind': () => 'a hold does not go into a slot of repetitions, nor repetitions into one of holds',
   'waits-for-review': () => 'begins after the review: one new stress a week',
   'no-minutes': ({ minutes }) => `left out, to fit ${minutes} minutes`,
   'no-day': () => 'left out: no day between the sessions has time for it',

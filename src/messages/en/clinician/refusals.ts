@@ -13,6 +13,7 @@ import { ANGLE_WORDS } from '../angle.ts';
 import { listText, numberText } from '../plain.ts';
 import { gaveUpText } from '../patient/week.ts';
 import { notDischarged } from './discharged.ts';
+import { OWN_CHOICE } from './ownChoices.ts';
 import { blockText, lightHoldsText, noPictureText, under18Text } from './screen.ts';
 import { lookedText, noRoomText, obstacleText, slotText, stageWord } from './stage.ts';
 
@@ -188,7 +189,7 @@ const SLIP: Of<SlipRefusal> = {
   idle: ({ idle }) => idleWords(idle),
 };
 
-const WORDS: Of<RefusalReason> = { ...SCREEN, ...STAGE, ...PLAN, ...OWN, ...SLIP };
+const WORDS: Of<RefusalReason> = { ...SCREEN, ...STAGE, ...PLAN, ...OWN, ...OWN_CHOICE, ...SLIP };
 
 // A sentence of the record as a part of another one.
 function asClause(sentence: string): string {

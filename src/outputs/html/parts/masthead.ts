@@ -1,4 +1,5 @@
 /** Head and foot of a sheet: whose it is, from when to when, who stands behind it. */
+import { base64 } from '../../../units/base64.ts';
 import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Programme } from '../../../programme/programme.ts';
 import type { LogoImage } from '../assets.ts';
@@ -43,7 +44,7 @@ function markHtml({ mark }: Programme, labels: LeafletLabels): Html {
 // A sheet is one file: the picture stands in it.
 function sheetLogoHtml(logo: LogoImage | null): Html {
   if (logo === null) return nothing;
-  return logoHtml(logo, `data:image/png;base64,${Buffer.from(logo.png).toString('base64')}`);
+  return logoHtml(logo, `data:image/png;base64,${base64(logo.png)}`);
 }
 
 /** The picture alone, for the name stands beside it. */

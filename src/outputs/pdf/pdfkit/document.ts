@@ -8,6 +8,7 @@ import { gatherContent } from './content.ts';
 import { filed } from './file.ts';
 import { escapeMetadata } from './metadata.ts';
 import { nameNotdef } from './notdef.ts';
+import { packStreams } from './streams.ts';
 import { unlimitParentTree } from './parentTree.ts';
 
 /** A document with everything put right, and its bytes once `ended`. */
@@ -20,6 +21,7 @@ export function openDocument(options: DocumentOptions): OpenDocument {
   const doc = new PDFDocument(options);
   unlimitParentTree(doc);
   escapeMetadata(doc);
+  packStreams(doc);
   gatherContent(doc);
   return { doc, bytes: filed(doc) };
 }

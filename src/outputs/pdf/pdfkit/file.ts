@@ -6,6 +6,7 @@
  */
 import type PDFDocument from 'pdfkit';
 import type { Reference } from 'pdfkit';
+import { joined, latin1 } from './bytes.ts';
 import { deflated } from './deflated.ts';
 
 /** An object that pdfkit has ended. */
@@ -79,8 +80,7 @@ function fileOf(doc: PDFDocument, objects: readonly Written[]): Uint8Array {
   places.set(table, [1, start, 0]);
   put(table, ...crossReferences(doc, places, table + 1));
   parts.push(latin1(`startxref\n${start}\n%%EOF\n`));
-  // Plain bytes: a Buffer's slices share its memory, and readers such as pdf.js refuse it.
-  return new Uint8Array(Buffer.concat(parts));
+  return joined(parts);
 }
 
 /** The numbers of the objects with their places, then the objects (7.5.7). */
@@ -110,15 +110,16 @@ function crossReferences(
   places: ReadonlyMap<number, Place>,
   size: number,
 ): readonly [head: string, stream: Uint8Array] {
-  let above: Buffer = Buffer.alloc(ENTRY);
+  let above = new Uint8Array(ENTRY);
   const rows = Array.from({ length: size }, (_, id) => {
     const entry = entryOf(places.get(id) ?? FREE);
-    const row = [UP, ...entry.map((byte, at) => (byte - (above[at] ?? 0)) & 255)];
+    const before = above;
+    const row = [UP, ...entry.map((byte, at) => (byte - (before[at] ?? 0)) & 255)];
     above = entry;
     return String.fromCharCode(...row);
   });
   const stream = deflated(rows.join(''));
-  const id = `<${Buffer.from(_id).toString('hex')}>`;
+  const id = `<${hex(_id)}>`;
   const head = [
     `/Type /XRef /Size ${size} /W [${FIELDS.join(' ')}] /Root ${_root} /Info ${_info} /ID [${id} ${id}]`,
     `/Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns ${ENTRY} >> /Length ${stream.length}`,
@@ -126,14 +127,15 @@ function crossReferences(
   return [`<< ${head.join(' ')} >>`, stream];
 }
 
-function entryOf([kind, place, at]: readonly [number, number, number]): Buffer {
-  const entry = Buffer.alloc(ENTRY);
-  entry.writeUInt8(kind, 0);
-  entry.writeUInt32BE(place, FIELDS[0]);
-  entry.writeUInt16BE(at, FIELDS[0] + FIELDS[1]);
+function entryOf([kind, place, at]: readonly [number, number, number]): Uint8Array<ArrayBuffer> {
+  const entry = new Uint8Array(ENTRY);
+  const fields = new DataView(entry.buffer);
+  fields.setUint8(0, kind);
+  fields.setUint32(FIELDS[0], place);
+  fields.setUint16(FIELDS[0] + FIELDS[1], at);
   return entry;
 }
 
-function latin1(text: string): Buffer {
-  return Buffer.from(text, 'latin1');
+function hex(bytes: Uint8Array): string {
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -19,6 +19,8 @@ declare module 'fontkit' {
     readonly capHeight: number;
     readonly availableFeatures: readonly string[];
     layout(text: string, features?: readonly string[]): GlyphRun;
+    /** Code points it has. */
+    readonly characterSet: readonly number[];
     hasGlyphForCodePoint(codePoint: number): boolean;
   }
 

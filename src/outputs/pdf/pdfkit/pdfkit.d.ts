@@ -32,6 +32,7 @@ declare module 'pdfkit' {
   export interface Stream extends Reference {
     buffer: Uint8Array[];
     compress: boolean;
+    finalize(): void;
   }
 
   export interface OutlineItem {
@@ -90,6 +91,7 @@ declare module 'pdfkit' {
     switchToPage(at: number): this;
     bufferedPageRange(): { start: number; count: number };
     addContent(operators: string): this;
+    ref(data?: Record<string, unknown>): Stream;
 
     struct(type: string, options?: StructOptions): StructElement;
     addStructure(element: StructElement): this;

@@ -27,6 +27,7 @@ import {
   usualOnlyText,
   type LongestWaits,
 } from '../remarks.ts';
+import { ownChoiceTexts } from '../ownChoices.ts';
 import { hollowRemark, stageWord } from '../stage.ts';
 import { recoveryText, sessionLengthText } from '../../patient/week.ts';
 import { contradictions } from '../../../../decisions/candidates/painfulSets.ts';
@@ -38,11 +39,12 @@ import { order } from '../../../../scheduling/run.ts';
 import { cardOf, type Person } from '../../../../decisions/person/person.ts';
 import { ANGLE_WORDS } from '../../angle.ts';
 
-/** In the order person, stage, week, running, steps, dates, later stages, model. */
+/** In the order person, stage, own choices, week, running, steps, dates, later stages, model. */
 export function remarksOf(decided: Decided): string[] {
   return [
     ...personRemarks(decided),
     ...stageRemarks(decided),
+    ...ownChoiceTexts(decided.person.consult, (id) => cardOf(decided.person, id).title),
     ...entryRemarks(decided),
     sessionLengthText(decided.length, decided.person.consult.minutesPerDay),
     `Recovery: ${recoveryText(decided.week.plan.liftRecovery)}`,

@@ -1,0 +1,177 @@
+/** Beside the form: what stands against a programme, or the programme as it will be, every number with its reason. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Problem } from '../../content/problem.ts';
+import { labelOf, placeOf } from '../form/labelOf.ts';
+import { reasonKey, type Ready, type Reason } from '../talk.ts';
+import { controlAt } from './control.ts';
+import { Slots } from './slots.tsx';
+import { fault, lastGood, stopped, view } from './state.ts';
+
+export function Beside() {
+  const good = view.value?.state === 'ready' ? view.value : lastGood.value;
+  return (
+    <section id="beside" aria-label="Leaflet as it will be">
+      <Status />
+      {good === null ? null : <Programme good={good} />}
+    </section>
+  );
+}
+
+function Status() {
+  const now = stopped.value;
+  if (fault.value !== null)
+    return <p class="status wrong">The desk could not work this out: {fault.value}</p>;
+  if (view.value === null) return <p class="status">The library is being read.</p>;
+  if (now === null) return null;
+  const isUnderWay = now.state === 'incomplete';
+  return (
+    <div class={isUnderWay ? 'status underway' : 'status wrong'} role="status">
+      <h2>{isUnderWay ? 'Still to be asked' : 'No programme from this'}</h2>
+      <ul class="refusals">
+        {ordered(now.problems).map((problem, index) => (
+          <li key={index}>
+            <button type="button" data-problem={problem.path} onClick={() => lead(problem.path)}>
+              {sentenceOf(problem, isUnderWay)}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function ordered(problems: readonly Problem[]): readonly Problem[] {
+  return problems.toSorted((a, b) => placeOf(a.path) - placeOf(b.path));
+}
+
+function lead(path: string): void {
+  const control = controlAt(path);
+  control?.scrollIntoView({ block: 'center' });
+  control?.focus({ preventScroll: true });
+}
+
+function sentenceOf({ path, found, expected, fix, code, file, line }: Problem, isShort: boolean): string {
+  const label = path === '' ? `${file}, line ${line}` : labelOf(path);
+  if (code === 'missing-key' && isShort) return label;
+  return `${label}: ${found}; must be ${expected}. ${fix}`;
+}
+
+function Programme({ good }: { good: Ready }) {
+  const isOld = view.value?.state !== 'ready';
+  const { stage, beside, title } = good;
+  return (
+    <div class={isOld ? 'programme old' : 'programme'}>
+      {isOld ? (
+        <p class="oldmark" role="status">
+          This is the last whole programme, from before the last changes.
+        </p>
+      ) : null}
+      <h2 class="who">{title}</h2>
+      <p class="lead">
+        {stage.chosen === 'keepGoing' ? 'Keep going' : `Stage ${stage.chosen}`}: {stage.name}. Step{' '}
+        {stage.step}.
+      </p>
+      <ul class="because">
+        {stage.because.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+      <h3>The week</h3>
+      <Made markup={beside.week} />
+      <h3>Exercises</h3>
+      <Slots slots={good.slots} />
+      <details>
+        <summary>How far, and what decided it</summary>
+        <Made markup={beside.why} />
+      </details>
+      <details>
+        <summary>Squeeze of all cards, the chosen ones marked</summary>
+        <Made markup={beside.ladder} />
+      </details>
+      <details>
+        <summary>Passed over, and why</summary>
+        <Made markup={beside.passedOver} />
+      </details>
+      <h3>The leaflet</h3>
+      <Leaflet good={good} />
+    </div>
+  );
+}
+
+/** Markup of our own pages, escaped where it was made. */
+function Made({ markup }: { markup: string }) {
+  return <div dangerouslySetInnerHTML={{ __html: markup }} />;
+}
+
+/** The leaflet's own main part; a press on a number opens its reason beneath the line. */
+function Leaflet({ good: { beside, reasons } }: { good: Ready }) {
+  const place = useRef<HTMLDivElement>(null);
+  const [reason, setReason] = useState<Reason | null>(null);
+  const opener = useRef<HTMLElement | null>(null);
+  useEffect(() => {
+    const around = place.current;
+    if (around === null) return;
+    around.innerHTML = beside.leaflet;
+    for (const cell of around.querySelectorAll<HTMLElement>('[data-cell]')) askable(cell);
+    setReason(null);
+  }, [beside.leaflet]);
+  const open = ({ target }: { readonly target: EventTarget | null }) => {
+    const button = target instanceof Element ? target.closest<HTMLElement>('button.number') : null;
+    const cell = button?.closest<HTMLElement>('[data-cell]');
+    if (button === null || cell === null || cell === undefined) return;
+    const { step = '', card = '', cell: name = '' } = cell.dataset;
+    opener.current = button;
+    setReason(reasons[reasonKey(step, card, name)] ?? null);
+  };
+  return (
+    <>
+      <div class="paper" ref={place} onClick={open} />
+      {reason === null ? null : (
+        <ReasonOf
+          reason={reason}
+          close={() => {
+            setReason(null);
+            opener.current?.focus();
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function askable(cell: HTMLElement): void {
+  if (cell.textContent === '') return;
+  const button = document.createElement('button');
+  button.type = 'button';
+  button.className = 'number';
+  button.append(...cell.childNodes);
+  cell.append(button);
+}
+
+function ReasonOf({ reason, close }: { reason: Reason; close: () => void }) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.focus(), [reason]);
+  return (
+    <div
+      class="reason"
+      role="dialog"
+      aria-label={`Why ${reason.text}`}
+      tabIndex={-1}
+      ref={place}
+      onKeyDown={({ key }) => (key === 'Escape' ? close() : undefined)}
+    >
+      <p class="strong">
+        {reason.title}: {reason.label} {reason.text}
+      </p>
+      <p>{reason.rule}</p>
+      <p>Decided by {reason.decidedBy}.</p>
+      {reason.inputs === '' ? null : <p class="quiet">{reason.inputs}</p>}
+      <p class="quiet">
+        {reason.source} ({reason.mark})
+      </p>
+      <button type="button" onClick={close}>
+        Close
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,131 @@
+/** The desk begins: what it needs is fetched from beside the page, the worker reads the library, the sheet is drawn. */
+import { effect } from '@preact/signals';
+import { render } from 'preact';
+import type { DeskCatalogue } from '../catalogue.ts';
+import type { DeskShelf } from '../shelf.ts';
+import { Beside } from './beside.tsx';
+import { keepDraft, takeDraft } from './draft.ts';
+import { FileBar, openFiles, save } from './files.tsx';
+import { Form } from './form.tsx';
+import { nearby } from './nearby.ts';
+import { lookIntoFolder, Persons } from './persons.tsx';
+import {
+  catalogue,
+  fault,
+  fileName,
+  lastGood,
+  others,
+  redo,
+  said,
+  startAnew,
+  state,
+  text,
+  undo,
+  view,
+} from './state.ts';
+import { look, readLibrary } from './thread.ts';
+
+function Desk() {
+  return (
+    <>
+      <header class="masthead">
+        <div class="line">
+          <p class="clinic">{catalogue.value?.clinic}</p>
+          <p class="quiet">
+            Everything is worked out in this browser; nothing is sent. Until it is saved, the draft is kept in
+            this tab and nowhere else.
+          </p>
+        </div>
+        <h1>Desk</h1>
+        <FileBar />
+        <Persons />
+      </header>
+      <main class="columns">
+        <Form />
+        <Beside />
+      </main>
+    </>
+  );
+}
+
+async function begin(): Promise<void> {
+  const sheet = document.getElementById('desk');
+  if (sheet === null) return;
+  if (location.protocol === 'file:') {
+    sheet.textContent =
+      'The desk cannot work when its page is opened straight from a disk: browsers forbid it to read what lies beside it. Open it by "loadleaf serve", or from a site with HTTPS.';
+    document.body.dataset['state'] = 'refused';
+    return;
+  }
+  catalogue.value = await fetched<DeskCatalogue>('catalogue');
+  if (!takeDraft()) startAnew();
+  else said.value = 'The draft of this tab lies on the desk again.';
+  sheet.replaceChildren();
+  render(<Desk />, sheet);
+  follow();
+  listen();
+  void lookIntoFolder();
+  const shelf = await fetched<DeskShelf>('shelf');
+  dress(shelf);
+  await readLibrary(shelf);
+  effect(() => {
+    const now = { name: fileName.value, text: text.value, others: others.value };
+    look(
+      now,
+      (next) => {
+        fault.value = null;
+        if (next.state === 'ready') lastGood.value = next;
+        view.value = next;
+      },
+      (words) => (fault.value = words),
+    );
+  });
+}
+
+async function fetched<T>(name: 'catalogue' | 'shelf'): Promise<T> {
+  const answer = await fetch(nearby(name));
+  if (!answer.ok) throw new Error(`${name} could not be fetched: ${answer.status}`);
+  return (await answer.json()) as T;
+}
+
+function follow(): void {
+  keepDraft();
+  effect(() => {
+    document.body.dataset['state'] = state.value;
+  });
+}
+
+/** The faces of the leaflet are those of the desk. */
+function dress({ pages: { fonts, tokens } }: DeskShelf): void {
+  for (const { weight, base64 } of fonts)
+    document.fonts.add(
+      new FontFace(tokens.type.family, `url(data:font/woff2;base64,${base64})`, { weight: String(weight) }),
+    );
+}
+
+function listen(): void {
+  addEventListener('keydown', (event) => {
+    if (!(event.ctrlKey || event.metaKey)) return;
+    const key = event.key.toLowerCase();
+    if (key === 's') void save();
+    else if (key === 'z' && event.shiftKey) redo();
+    else if (key === 'z') undo();
+    else if (key === 'y') redo();
+    else return;
+    event.preventDefault();
+  });
+  addEventListener('dragover', (event) => event.preventDefault());
+  addEventListener('drop', (event) => {
+    event.preventDefault();
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length > 0) void openFiles(files);
+  });
+}
+
+begin().catch((error: unknown) => {
+  const words = error instanceof Error ? error.message : String(error);
+  fault.value = words;
+  document.body.dataset['state'] = 'refused';
+  if (catalogue.value === null)
+    (document.getElementById('desk') ?? document.body).textContent = `The desk could not begin: ${words}`;
+});

@@ -1,0 +1,313 @@
+/** Opening, saving and making: the one place where something leaves the page, and that onto this machine's disk. */
+import { signal } from '@preact/signals';
+import { MADE, type MadeName } from '../talk.ts';
+import { pathOf, valueIn } from '../consult/path.ts';
+import { valueOf } from '../consult/consultText.ts';
+import { clearDraft } from './draft.ts';
+import * as door from './door.ts';
+import {
+  fileName,
+  firstName,
+  isChanged,
+  lay,
+  origin,
+  others,
+  redo,
+  canRedo,
+  canUndo,
+  said,
+  startAnew,
+  startText,
+  text,
+  undo,
+  value,
+  view,
+} from './state.ts';
+import { make, read } from './thread.ts';
+
+/** The longest consult that is read; longer ones are not even opened. */
+const MOST_BYTES = 256 * 1024;
+/** What another hand wrote meanwhile; saving waits for a decision. */
+const clash = signal<{ readonly theirs: string; readonly overwrite: () => Promise<void> } | null>(null);
+
+export async function openFiles(
+  files: readonly File[],
+  handle: FileSystemFileHandle | null = null,
+): Promise<void> {
+  const texts: { name: string; text: string }[] = [];
+  for (const file of files) {
+    if (file.size > MOST_BYTES) {
+      said.value = `${file.name} is ${Math.ceil(file.size / 1024)} kB; a consult has at most ${MOST_BYTES / 1024} kB. Nothing was opened.`;
+      return;
+    }
+    const { text: found, problems } = await read(file.name, new Uint8Array(await file.arrayBuffer()));
+    const [first] = problems;
+    if (found === null) {
+      said.value = `${file.name} was not opened: ${first?.found ?? 'no text'}; must be ${first?.expected ?? 'text'}. ${first?.fix ?? ''}`;
+      return;
+    }
+    texts.push({ name: file.name, text: found });
+  }
+  // Of several the highest revision is laid on the desk; the others are what went before.
+  const [own, ...before] = texts.sort((a, b) => revisionOf(b.text) - revisionOf(a.text));
+  if (own === undefined) return;
+  lay(
+    own.text,
+    { name: own.name, text: own.text, handle, isInFolder: false },
+    before.map((one) => ({ file: `consults/${one.name}`, text: one.text })),
+  );
+  said.value = `${own.name} lies on the desk.`;
+}
+
+function revisionOf(text: string): number {
+  const revision = valueIn(valueOf(text), pathOf('revision'));
+  return typeof revision === 'number' ? revision : 0;
+}
+
+function saveAs(name: string, bytes: Uint8Array | string, type: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+const TYPES: Readonly<Record<MadeName, string>> = {
+  'leaflet.html': 'text/html',
+  'leaflet.pdf': 'application/pdf',
+  'record.json': 'application/json',
+  'record.html': 'text/html',
+  'note.txt': 'text/plain',
+  'letter.txt': 'text/plain',
+};
+
+/** Says whose it is and which: by the alias, never by a name. */
+function madeName(name: MadeName): string {
+  const { alias, revision } = value.value;
+  const [kind = '', ending = ''] = name.split('.');
+  const what = kind === 'leaflet' ? 'home-exercises' : kind;
+  return `${what}-${String(alias)}-r${String(revision)}.${ending}`;
+}
+
+function sheetNow() {
+  return { name: fileName.value, text: text.value, others: others.value };
+}
+
+async function download(name: MadeName): Promise<void> {
+  try {
+    const bytes = await make(sheetNow(), name, firstName.value);
+    if (bytes !== null) saveAs(madeName(name), bytes, TYPES[name]);
+    said.value =
+      bytes === null ? 'There is no letter before the treatment ends.' : `${madeName(name)} was made.`;
+  } catch (error) {
+    said.value = `${name} could not be made: ${error instanceof Error ? error.message : String(error)}`;
+  }
+}
+
+function written(name: string, handle: FileSystemFileHandle | null, isInFolder: boolean): void {
+  origin.value = { name, text: text.value, handle, isInFolder };
+  clash.value = null;
+  clearDraft();
+  said.value = `${name} is saved.`;
+}
+
+/** Back to where it came from, unless somebody wrote there meanwhile; else onto the disk as a download. */
+export async function save(): Promise<void> {
+  const { handle, text: known, isInFolder } = origin.value;
+  const name = fileName.value;
+  try {
+    if (door.isThere() && (isInFolder || known === null)) return await saveInFolder(name, known);
+    if (handle !== null && handle.name === name) return await saveByHandle(handle, known);
+    saveAs(name, text.value, 'text/markdown');
+    written(name, null, false);
+  } catch (error) {
+    said.value = `${name} could not be saved: ${error instanceof Error ? error.message : String(error)}`;
+  }
+}
+
+async function saveInFolder(name: string, known: string | null): Promise<void> {
+  // Under another name it is another file, and must not be there yet.
+  const before = name === origin.value.name ? known : null;
+  const theirs = await door.put(name, text.value, before);
+  if (theirs === null) return written(name, null, true);
+  clash.value = {
+    theirs,
+    overwrite: async () => {
+      const again = await door.put(name, text.value, theirs);
+      if (again === null) written(name, null, true);
+    },
+  };
+}
+
+async function saveByHandle(handle: FileSystemFileHandle, known: string | null): Promise<void> {
+  const theirs = await (await handle.getFile()).text();
+  const write = async () => {
+    const file = await handle.createWritable();
+    await file.write(text.value);
+    await file.close();
+    written(handle.name, handle, false);
+  };
+  if (theirs === known) await write();
+  else clash.value = { theirs, overwrite: write };
+}
+
+export function FileBar() {
+  const isReady = view.value?.state === 'ready';
+  const hasLetter = view.value?.state === 'ready' && view.value.hasLetter;
+  return (
+    <>
+      <div class="bar" role="toolbar" aria-label="Consult file">
+        <label class="open">
+          <span>Open a consult</span>
+          <input
+            type="file"
+            accept=".md,text/markdown"
+            multiple
+            data-open="consult"
+            onChange={({ currentTarget }) => {
+              void openFiles([...(currentTarget.files ?? [])]).then(() => (currentTarget.value = ''));
+            }}
+          />
+        </label>
+        <button type="button" onClick={() => void save()} data-save>
+          Save
+        </button>
+        <button
+          type="button"
+          data-make="consult"
+          onClick={() => saveAs(fileName.value, text.value, 'text/markdown')}
+        >
+          Consult as a file
+        </button>
+        <button type="button" disabled={!canUndo.value} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={!canRedo.value} onClick={redo}>
+          Redo
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            startAnew();
+            clearDraft();
+            said.value = 'The desk is clear.';
+          }}
+        >
+          Clear this desk
+        </button>
+        <span class="filename">
+          {fileName.value}
+          {isChanged.value ? ', not saved' : text.value === startText() ? '' : ', saved'}
+        </span>
+      </div>
+      <div class="bar" role="toolbar" aria-label="Make">
+        <label class="firstname">
+          <span>First name, on the leaflet alone</span>
+          <input
+            type="text"
+            autocomplete="off"
+            value={firstName.value}
+            onInput={({ currentTarget }) => (firstName.value = currentTarget.value)}
+          />
+        </label>
+        {MADE.map((name) => (
+          <button
+            key={name}
+            type="button"
+            data-make={name}
+            disabled={!isReady || (name === 'letter.txt' && !hasLetter)}
+            onClick={() => void download(name)}
+          >
+            {LABELS[name]}
+          </button>
+        ))}
+      </div>
+      <p class="said" role="status">
+        {said.value}
+      </p>
+      <Earlier />
+      <Clash />
+    </>
+  );
+}
+
+const LABELS: Readonly<Record<MadeName, string>> = {
+  'leaflet.html': 'Leaflet',
+  'leaflet.pdf': 'Leaflet, PDF',
+  'record.json': 'Record, JSON',
+  'record.html': 'Record',
+  'note.txt': 'Note',
+  'letter.txt': 'Letter',
+};
+
+/** A later revision is made after the ones before it: without them it would not be what a build makes. */
+function Earlier() {
+  const { alias, revision } = value.value;
+  if (typeof revision !== 'number' || revision < 2 || others.value.length > 0) return null;
+  return (
+    <p class="earlier">
+      <label>
+        <span>
+          Revision {revision} goes on from the one before: open {String(alias)}-r{revision - 1}.md and those
+          before it as well.
+        </span>
+        <input
+          type="file"
+          accept=".md,text/markdown"
+          multiple
+          data-open="earlier"
+          onChange={({ currentTarget }) => {
+            void openEarlier([...(currentTarget.files ?? [])]);
+          }}
+        />
+      </label>
+    </p>
+  );
+}
+
+async function openEarlier(files: readonly File[]): Promise<void> {
+  const found = await Promise.all(
+    files
+      .filter(({ size }) => size <= MOST_BYTES)
+      .map(async (file) => ({
+        name: file.name,
+        ...(await read(file.name, new Uint8Array(await file.arrayBuffer()))),
+      })),
+  );
+  others.value = found.flatMap(({ name, text: one }) =>
+    one === null ? [] : [{ file: `consults/${name}`, text: one }],
+  );
+}
+
+/** Both texts line by line where they differ; nothing is written before somebody decides. */
+function Clash() {
+  const now = clash.value;
+  if (now === null) return null;
+  const ours = text.value.split('\n');
+  const theirs = now.theirs.split('\n');
+  return (
+    <div class="clash" role="alertdialog" aria-label="Changed meanwhile">
+      <p>The file was changed meanwhile. Nothing was written.</p>
+      <pre>
+        {theirs.filter((line) => !ours.includes(line)).map((line) => `there  ${line}\n`)}
+        {ours.filter((line) => !theirs.includes(line)).map((line) => `here   ${line}\n`)}
+      </pre>
+      <button type="button" onClick={() => void now.overwrite()}>
+        Write mine over it
+      </button>
+      <button
+        type="button"
+        onClick={() => {
+          lay(now.theirs, { ...origin.value, text: now.theirs }, others.value);
+          clash.value = null;
+        }}
+      >
+        Take the other one
+      </button>
+      <button type="button" onClick={() => (clash.value = null)}>
+        Leave both
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,118 @@
+/** The page's side of the worker: one question after the other, and of views only the newest. */
+import type { Answer, Ask, Landmark, MadeName, SheetText, View } from '../talk.ts';
+import type { Problem } from '../../content/problem.ts';
+import type { DeskShelf } from '../shelf.ts';
+import { nearby } from './nearby.ts';
+
+type Waiting = (answer: Answer) => void;
+
+export class Fault extends Error {}
+
+let worker: Worker | null = null;
+let count = 0;
+const waiting = new Map<number | string, Waiting>();
+
+function open(): Worker {
+  const one = new Worker(nearby('worker'));
+  one.onmessage = ({ data }: MessageEvent<Answer>) => {
+    const key = 'at' in data && data.at !== null ? data.at : data.answer;
+    const heard = waiting.get(key) ?? (data.answer === 'fault' ? [...waiting.values()][0] : undefined);
+    waiting.delete(key);
+    heard?.(data);
+  };
+  one.onerror = ({ message }) => {
+    for (const heard of waiting.values()) heard({ answer: 'fault', at: null, text: message });
+    waiting.clear();
+  };
+  return one;
+}
+
+function asked(ask: Ask, key: number | string): Promise<Answer> {
+  worker ??= open();
+  const thread = worker;
+  return new Promise((resolve, reject) => {
+    waiting.set(key, (answer) =>
+      answer.answer === 'fault' ? reject(new Fault(answer.text)) : resolve(answer),
+    );
+    thread.postMessage(ask);
+  });
+}
+
+export async function readLibrary(shelf: DeskShelf): Promise<void> {
+  await asked({ ask: 'bench', shelf }, 'bench');
+}
+
+let isBusy = false;
+let next: {
+  readonly sheet: SheetText;
+  readonly show: (view: View) => void;
+  readonly fail: (text: string) => void;
+} | null = null;
+
+/** Typing goes on meanwhile; what was asked in between is passed over. */
+export function look(sheet: SheetText, show: (view: View) => void, fail: (text: string) => void): void {
+  next = { sheet, show, fail };
+  if (!isBusy) void lookAgain();
+}
+
+async function lookAgain(): Promise<void> {
+  while (next !== null) {
+    const { sheet, show, fail } = next;
+    next = null;
+    isBusy = true;
+    try {
+      const answer = await asked({ ask: 'view', at: ++count, sheet }, count);
+      if (answer.answer === 'view' && next === null) show(answer.view);
+    } catch (error) {
+      if (next === null) fail(error instanceof Error ? error.message : String(error));
+    } finally {
+      isBusy = false;
+    }
+  }
+}
+
+let paper: Promise<void> | null = null;
+
+/** The script and the faces that draw PDFs come once, when they are first asked for. */
+function withPaper(): Promise<void> {
+  paper ??= (async () => {
+    const [regular, bold] = await Promise.all([bytesOf('regular'), bytesOf('bold')]);
+    await asked({ ask: 'paper', script: nearby('paper'), regular, bold }, 'paper');
+  })();
+  paper.catch(() => (paper = null));
+  return paper;
+}
+
+async function bytesOf(name: 'regular' | 'bold'): Promise<Uint8Array> {
+  const answer = await fetch(nearby(name));
+  if (!answer.ok) throw new Fault(`${name} could not be fetched: ${answer.status}`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
+
+export async function make(
+  sheet: SheetText,
+  name: MadeName,
+  firstName: string,
+): Promise<Uint8Array | string | null> {
+  if (name === 'leaflet.pdf') await withPaper();
+  const answer = await asked({ ask: 'make', at: ++count, sheet, name, firstName }, count);
+  return answer.answer === 'made' ? answer.bytes : null;
+}
+
+export async function read(
+  name: string,
+  bytes: Uint8Array,
+): Promise<{ readonly text: string | null; readonly problems: readonly Problem[] }> {
+  const answer = await asked({ ask: 'read', at: ++count, name, bytes }, count);
+  return answer.answer === 'read' ? answer : { text: null, problems: [] };
+}
+
+export async function landmarks(
+  card: string,
+  protocol: string,
+  heightM: number | null,
+  massKg: number | null,
+): Promise<readonly Landmark[]> {
+  const answer = await asked({ ask: 'landmarks', at: ++count, card, protocol, heightM, massKg }, count);
+  return answer.answer === 'landmarks' ? answer.landmarks : [];
+}

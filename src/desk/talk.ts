@@ -1,0 +1,135 @@
+/** What the page and its worker say to each other. */
+import type { Problem } from '../content/problem.ts';
+import type { Beside } from '../outputs/html/desk/beside.ts';
+import type { DeskFile, DeskShelf } from './shelf.ts';
+
+/** Files of one make, by the names of `build`. */
+export const MADE = [
+  'leaflet.html',
+  'leaflet.pdf',
+  'record.json',
+  'record.html',
+  'note.txt',
+  'letter.txt',
+] as const;
+export type MadeName = (typeof MADE)[number];
+
+export interface SheetText {
+  readonly name: string;
+  readonly text: string;
+  readonly others: readonly DeskFile[];
+}
+
+export type Ask =
+  | { readonly ask: 'bench'; readonly shelf: DeskShelf }
+  | { readonly ask: 'view'; readonly at: number; readonly sheet: SheetText }
+  | {
+      readonly ask: 'make';
+      readonly at: number;
+      readonly sheet: SheetText;
+      readonly name: MadeName;
+      readonly firstName: string;
+    }
+  | {
+      readonly ask: 'paper';
+      readonly script: string;
+      readonly regular: Uint8Array;
+      readonly bold: Uint8Array;
+    }
+  | { readonly ask: 'read'; readonly at: number; readonly name: string; readonly bytes: Uint8Array }
+  | {
+      readonly ask: 'landmarks';
+      readonly at: number;
+      readonly card: string;
+      readonly heightM: number | null;
+      readonly massKg: number | null;
+      readonly protocol: string;
+    };
+
+export type Answer =
+  | { readonly answer: 'bench' }
+  | { readonly answer: 'view'; readonly at: number; readonly view: View }
+  | {
+      readonly answer: 'made';
+      readonly at: number;
+      readonly name: MadeName;
+      readonly bytes: Uint8Array | string | null;
+    }
+  | { readonly answer: 'paper' }
+  | {
+      readonly answer: 'read';
+      readonly at: number;
+      readonly text: string | null;
+      readonly problems: readonly Problem[];
+    }
+  | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
+  | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
+
+/** What was seen of a bend, and the degrees the model makes of it for this body. */
+export interface Landmark {
+  readonly words: string;
+  readonly deg: number;
+}
+
+export type View = Ready | Stopped;
+
+export interface Stopped {
+  readonly state: 'incomplete' | 'refused';
+  readonly problems: readonly Problem[];
+}
+
+export interface Ready {
+  readonly state: 'ready';
+  readonly alias: string;
+  readonly revision: number;
+  readonly title: string;
+  readonly stage: {
+    readonly chosen: string;
+    readonly name: string;
+    readonly proposed: string;
+    readonly because: readonly string[];
+    readonly step: number;
+  };
+  readonly beside: Beside;
+  readonly reasons: Readonly<Record<string, Reason>>;
+  readonly slots: readonly SlotOffer[];
+  readonly hasLetter: boolean;
+}
+
+/** Why a number is what it is, by `step|card|cell`. */
+export interface Reason {
+  readonly title: string;
+  readonly label: string;
+  readonly text: string;
+  readonly rule: string;
+  readonly inputs: string;
+  readonly decidedBy: string;
+  readonly source: string;
+  readonly mark: string;
+}
+
+/** A slot of the present stage with the card in it, what else would fit, and what would not. */
+export interface SlotOffer {
+  readonly slot: string;
+  readonly needed: boolean;
+  /** Whether the clinician chose it. */
+  readonly isOwn: boolean;
+  readonly card: string | null;
+  readonly title: string | null;
+  readonly fits: readonly Offer[];
+  readonly others: readonly Offer[];
+}
+
+export interface Offer {
+  readonly card: string;
+  readonly title: string;
+  /** Empty for one that fits. */
+  readonly limit: string;
+  readonly because: string;
+  /** `beyond`: only above a cap of the house, with a decision. */
+  readonly may: 'now' | 'beyond' | 'never';
+}
+
+export function reasonKey(step: string | number, card: string, cell: string): string {
+  return `${step}|${card}|${cell}`;
+}

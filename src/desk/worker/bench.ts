@@ -1,0 +1,48 @@
+/** The library read once, and everything that programmes are made with. */
+import type { Known, Library } from '../../content/library.ts';
+import { readLibrary } from '../../content/readLibrary.ts';
+import type { PlaceOf } from '../../content/place.ts';
+import type { SourceFile } from '../../content/source.ts';
+import { pageAssets, type PageAssets } from '../../outputs/html/assets.ts';
+import type { Fonts } from '../../outputs/pdf/fonts.ts';
+import type { Workshop } from '../../programme/assemble.ts';
+import { fromBase64 } from '../../units/base64.ts';
+import { isInRuns, sourceOf, type DeskShelf, type Run } from '../shelf.ts';
+
+export interface Bench {
+  readonly library: Library;
+  readonly known: Known;
+  readonly workshop: Workshop;
+  readonly assets: PageAssets;
+  readonly logo: Uint8Array | null;
+  readonly letters: Fonts;
+  readonly placeOf: PlaceOf;
+  readonly files: readonly SourceFile[];
+}
+
+/** Throws where the library has an error: the build lays out none that has. */
+export function openBench(shelf: DeskShelf): Bench {
+  const reading = readLibrary(...shelf.folders.map((files) => files.map(sourceOf)));
+  const { library, known, placeOf, files } = reading;
+  if (library === null)
+    throw new Error(
+      `the library has an error: ${reading.problems[0]?.file ?? ''} ${reading.problems[0]?.found ?? ''}`,
+    );
+  const logo = shelf.logo === null ? null : fromBase64(shelf.logo);
+  return {
+    library,
+    known,
+    workshop: { library, models: new Map(), loadleaf: shelf.loadleaf },
+    assets: pageAssets(shelf.pages, logo),
+    logo,
+    letters: lettersOnly(shelf.letters),
+    placeOf,
+    files,
+  };
+}
+
+/** As much of the typeface as tells which letters it has; the typeface itself comes with the paper. */
+function lettersOnly(runs: readonly Run[]): Fonts {
+  const face = { font: { hasGlyphForCodePoint: (codePoint: number) => isInRuns(runs, codePoint) } };
+  return { regular: face, bold: face, printable: new Set() } as unknown as Fonts;
+}

@@ -1,0 +1,86 @@
+/** From a consult's text to its programme, or to the Problems that stand against it: as `build` does, in the same order. */
+import { FOLDERS } from '../../content/kind.ts';
+import { firstPlace, problemOf } from '../../content/place.ts';
+import { sortProblems, type Problem } from '../../content/problem.ts';
+import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
+import { decide, type Decided } from '../../decisions/decide.ts';
+import { screenEffects } from '../../decisions/screen/screen.ts';
+import { letterProblems } from '../../outputs/pdf/letterProblems.ts';
+import { letterRefusals } from '../../outputs/pdf/letters.ts';
+import { marked } from '../../outputs/text/mark.ts';
+import { assembleFrom } from '../../programme/assemble.ts';
+import { earlierOf } from '../../programme/earlier.ts';
+import { previousOf } from '../../programme/previous.ts';
+import type { Programme } from '../../programme/programme.ts';
+import { wordedStop } from '../../programme/worded.ts';
+import type { Refusal } from '../../units/refusal.ts';
+import { sourceOf, type DeskFile } from '../shelf.ts';
+import type { Bench } from './bench.ts';
+
+/** The consult in hand and the other revisions of that person. */
+export interface Sheet {
+  /** Its name in the folder, without the folder. */
+  readonly name: string;
+  readonly text: string;
+  readonly others: readonly DeskFile[];
+}
+
+export type Made =
+  | { readonly programme: Programme & { readonly mark: string }; readonly decided: Decided }
+  | { readonly problems: readonly Problem[] };
+
+export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
+  const own = `${FOLDERS.consult}/${name}`;
+  const files = [{ file: own, text }, ...others.filter(({ file }) => file !== own)].map(sourceOf);
+  const reading = readConsults(files, bench.known);
+  const alias = reading.aliases.get(own) ?? '';
+  const asProblem = problemMaker(reading, bench);
+  const consult = reading.current.find((one) => one.alias === alias);
+  if (consult === undefined) return { problems: problemsOf(alias, reading, bench, asProblem) };
+  const { workshop } = bench;
+  const previous = previousOf(consult, reading.consults, workshop);
+  const decided = decide(consult, earlierOf(previous), workshop);
+  const made = assembleFrom(consult, decided, { previous, review: null }, workshop);
+  if ('refusals' in made || 'refusals' in decided)
+    return { problems: sortProblems(('refusals' in made ? made.refusals : []).map(asProblem)) };
+  const { programme } = made;
+  const letters = letterProblems(letterRefusals(programme, bench.letters), {
+    files: [...bench.files, ...files],
+    placeOf: firstPlace(bench.placeOf, reading.placeOf),
+    asProblem,
+  });
+  return letters.length > 0 ? { problems: letters } : { programme: marked(programme), decided };
+}
+
+function problemMaker(reading: ConsultsReading, { placeOf }: Bench): (refusal: Refusal) => Problem {
+  const place = firstPlace(placeOf, reading.placeOf);
+  return (refusal) =>
+    problemOf(refusal, (kind, ...where) => (kind === 'consult' ? reading.placeOf : place)(kind, ...where));
+}
+
+function problemsOf(
+  alias: string,
+  reading: ConsultsReading,
+  { known }: Bench,
+  asProblem: (refusal: Refusal) => Problem,
+): readonly Problem[] {
+  const own = [...reading.problems, ...reading.draftProblems].filter(
+    ({ file }) => (reading.aliases.get(file) ?? '') === alias,
+  );
+  return sortProblems([...own, ...stops(alias, reading, known.clinic).map(asProblem)]);
+}
+
+/** A red flag is told at once, whatever else is still to be written. */
+function stops(
+  alias: string,
+  { stoppedScreens }: ConsultsReading,
+  clinic: Bench['known']['clinic'],
+): Refusal[] {
+  return (stoppedScreens.get(alias) ?? []).flatMap((screen) => {
+    if (screen === null) return [];
+    const effects = screenEffects(screen, clinic ?? { emergency: {} });
+    return 'refusals' in effects
+      ? effects.refusals.map(wordedStop).filter(({ found }) => found === 'yes')
+      : [];
+  });
+}

@@ -1,0 +1,111 @@
+/** The thread that decides: it is given texts and hands back what is made of them. It asks nobody for anything. */
+import { decode } from '../../content/source.ts';
+import { FOLDERS } from '../../content/kind.ts';
+import type { Fonts } from '../../outputs/pdf/fonts.ts';
+import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
+import type { DeskShelf } from '../shelf.ts';
+import type { Answer, Ask } from '../talk.ts';
+import { openBench, type Bench } from './bench.ts';
+import { landmarksOf } from './landmarks.ts';
+import { makeSheet } from './make.ts';
+import { named } from './named.ts';
+import { outputOf, type Paper } from './outputs.ts';
+import type { PaperScript } from './paper.ts';
+import { viewOf } from './view.ts';
+
+interface WorkerScope {
+  importScripts(address: string): void;
+  postMessage(answer: Answer): void;
+  onmessage: ((event: { readonly data: Ask }) => void) | null;
+}
+
+const scope = globalThis as unknown as WorkerScope & Record<string, unknown>;
+const load = scope.importScripts.bind(scope);
+
+// A worker's script has no policy of its own where a server sends none: nothing in it can speak to anybody from here on.
+for (const way of [
+  'fetch',
+  'XMLHttpRequest',
+  'WebSocket',
+  'EventSource',
+  'WebTransport',
+  'importScripts',
+  'Worker',
+])
+  scope[way] = undefined;
+
+let bench: Bench | null = null;
+let tokens: PaperTokens | null = null;
+let paper: Paper | null = null;
+
+scope.onmessage = ({ data }) => {
+  void answered(data).then(
+    (answer) => scope.postMessage(answer),
+    (error: unknown) =>
+      scope.postMessage({
+        answer: 'fault',
+        at: 'at' in data ? data.at : null,
+        text: error instanceof Error ? error.message : String(error),
+      }),
+  );
+};
+
+async function answered(ask: Ask): Promise<Answer> {
+  switch (ask.ask) {
+    case 'bench':
+      return opened(ask.shelf);
+    case 'view':
+      return { answer: 'view', at: ask.at, view: viewOf(makeSheet(ask.sheet, there(bench))) };
+    case 'make':
+      return made(ask);
+    case 'paper':
+      return withPaper(ask);
+    case 'read':
+      return { answer: 'read', at: ask.at, ...textOf(ask.name, ask.bytes) };
+    case 'landmarks':
+      return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
+  }
+}
+
+function opened(shelf: DeskShelf): Answer {
+  bench = openBench(shelf);
+  tokens = shelf.pages.tokens as unknown as PaperTokens;
+  return { answer: 'bench' };
+}
+
+async function made(ask: Extract<Ask, { ask: 'make' }>): Promise<Answer> {
+  const done = makeSheet(ask.sheet, there(bench));
+  if ('problems' in done) throw new Error('there is no programme to make it from');
+  const programme = named(done.programme, ask.name, ask.firstName);
+  return {
+    answer: 'made',
+    at: ask.at,
+    name: ask.name,
+    bytes: await outputOf(ask.name, programme, there(bench), paper),
+  };
+}
+
+/** pdfkit is parsed once; so are the two faces, which forget the words of a leaflet with it. */
+function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): Answer {
+  load(script);
+  const { openFonts, leafletPdf } = there(
+    (scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper,
+  );
+  const fonts: Fonts = openFonts(regular, bold);
+  paper = (programme, { logo }) => leafletPdf(programme, { fonts, tokens: there(tokens), logo });
+  return { answer: 'paper' };
+}
+
+function textOf(name: string, bytes: Uint8Array) {
+  const { source, problems } = decode({ file: `${FOLDERS.consult}/${name}`, bytes, link: 'no' });
+  // The bytes are text; what stands in them is kept as it stands, line ends too.
+  return {
+    text: source === null ? null : new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes),
+    problems,
+  };
+}
+
+function there<T>(one: T | null | undefined): T {
+  if (one === null || one === undefined) throw new Error('asked before the library was read');
+  return one;
+}

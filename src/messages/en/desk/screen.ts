@@ -1,0 +1,14 @@
+/** What a screen item does, said at the desk beside each that is not answered no. */
+import type { Effect } from '../../../decisions/screen/screen.ts';
+
+export const EFFECT_WORDS: Readonly<Record<Effect, string>> = {
+  emergency: 'no programme: emergency assessment now',
+  block: 'no programme before it is assessed and cleared',
+  noRunning: 'no running and no jumping',
+  lightHolds: 'light holds at most, and only with a recorded decision',
+  shortHolds: 'short holds, and nothing strained',
+  under18: 'counts under 18: no programme before a picture and a decision',
+};
+
+export const NOT_ASKED = 'Not asked: acts like a yes';
+export const ANSWERED_YES = 'Yes';

@@ -3,6 +3,8 @@
 const own = document.currentScript as HTMLScriptElement | null;
 const names = { ...own?.dataset };
 
-export function nearby(name: 'worker' | 'paper' | 'catalogue' | 'shelf' | 'regular' | 'bold'): string {
+export function nearby(
+  name: 'yaml' | 'worker' | 'paper' | 'catalogue' | 'shelf' | 'regular' | 'bold',
+): string {
   return new URL(names[name] ?? '', location.href).href;
 }

@@ -4,6 +4,8 @@ import { html, type Html } from '../html.ts';
 /** Names of the files beside the page. */
 export interface DeskNames {
   readonly style: string;
+  /** The reader of YAML, before the page's own script. */
+  readonly yaml: string;
   readonly script: string;
   readonly worker: string;
   readonly paper: string;
@@ -48,17 +50,19 @@ export function deskHtml(names: DeskNames, clinic: string): string {
     </html> `.markup;
 }
 
-function scriptHtml({ script, worker, paper, catalogue, shelf, regular, bold }: DeskNames): Html {
-  return html`<script
-    defer
-    src="${script}"
-    data-worker="${worker}"
-    data-paper="${paper}"
-    data-catalogue="${catalogue}"
-    data-shelf="${shelf}"
-    data-regular="${regular}"
-    data-bold="${bold}"
-  ></script>`;
+function scriptHtml({ yaml, script, worker, paper, catalogue, shelf, regular, bold }: DeskNames): Html {
+  return html`<script defer src="${yaml}"></script>
+    <script
+      defer
+      src="${script}"
+      data-yaml="${yaml}"
+      data-worker="${worker}"
+      data-paper="${paper}"
+      data-catalogue="${catalogue}"
+      data-shelf="${shelf}"
+      data-regular="${regular}"
+      data-bold="${bold}"
+    ></script>`;
 }
 
 // Content Security Policy Level 3. Pictures of made files are shown from memory, never fetched from elsewhere.

@@ -16,6 +16,7 @@ const PARTS = [
   'paper',
   'paint',
   'commands',
+  'growth',
 ];
 const HEAD = ['what', 'measured', 'limit', 'ratio'];
 

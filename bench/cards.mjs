@@ -1,4 +1,4 @@
-// A library of 500 cards: the shipped files, and their cards again under new ids and titles, each posed a hair apart so
+// A library of many cards: the shipped files, and their cards again under new ids and titles, each posed a hair apart so
 // that no answer of the model serves twice.
 import { libraryFiles } from './shipped.mjs';
 
@@ -7,11 +7,13 @@ const WORDS = ['slow', 'evening', 'on a mat', 'with a towel', 'easier start', 'f
 
 const shipped = libraryFiles.filter(({ file }) => file.startsWith('exercises/'));
 
-/** Files as content reads them. */
-export const manyFiles = [
-  ...libraryFiles,
-  ...Array.from({ length: CARDS - shipped.length }, (_, n) => copyOf(shipped[n % shipped.length], n)),
-];
+/** Files as content reads them, so many cards among them; never fewer than are shipped. */
+export function filesOfMany(cards) {
+  const more = Math.max(0, cards - shipped.length);
+  return [...libraryFiles, ...Array.from({ length: more }, (_, n) => copyOf(shipped[n % shipped.length], n))];
+}
+
+export const manyFiles = filesOfMany(CARDS);
 
 function copyOf({ file, bytes }, n) {
   const text = bytes

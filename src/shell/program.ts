@@ -4,6 +4,8 @@ import { EXIT } from './exit.ts';
 import { reportFor } from './report.ts';
 import { run } from './run.ts';
 
+export { workInCrew } from './commands/crewHand.ts';
+
 /** `written`: the words after the name of the program. */
 export async function program(written: readonly string[]): Promise<void> {
   // A reader that has seen enough (`| head`) is no fault; a full disk behind `>` is.

@@ -5,14 +5,12 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import { LOGO_FILE } from '../../outputs/html/public/frame.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
-import type { Link } from '../../outputs/mail/messageText.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Models } from '../../decisions/person/model.ts';
 import type { BuildAsk, Chosen, Haste } from './buildAsk.ts';
 import { libraryView } from '../../catalogue/libraryView.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { marked } from '../../outputs/text/mark.ts';
 import { EXIT } from '../exit.ts';
 import { Stop } from '../io/stop.ts';
 import type { Folders } from '../io/folders.ts';
@@ -31,18 +29,21 @@ import {
 } from './kept.ts';
 import { deskFiles } from './deskFiles.ts';
 import { libraryFaults } from './libraryFaults.ts';
-import { hashOf } from '../io/issued.ts';
 import { libraryReading } from '../io/libraryReading.ts';
 import { orTakenAway } from '../io/lastResort.ts';
 import { locked } from '../io/lock.ts';
 import { logoOf } from '../io/logo.ts';
-import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
+import { setsOfCrew, threadsFor } from './crew.ts';
+import type { Outfit } from './crewHand.ts';
+import { libraryFiles, ownPages, sitePages } from './make.ts';
+import { chosenOf, oneProgramme, orderOf, problemsOf, setOf, type Against } from './oneSet.ts';
+import { dressFor } from '../io/dress.ts';
 import { nearestOf } from '../nearest.ts';
 import { photosOf, type PhotoWork } from '../io/photos.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import { reuseOf, type Reuse } from '../io/reuse.ts';
 import { openSite, type Manner, type Outcome, type OutFile, type Site } from '../io/site.ts';
-import { pageShelf, paperShelf, version } from '../io/shelf.ts';
+import { version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
@@ -64,15 +65,6 @@ const NOTICE_FILE: OutFile = {
 
 /** Bodies already asked about, for a server that builds again and again. */
 const models: Models = new Map();
-
-/** What dresses the outputs, for the same server, by the clinic's logo; with it the words it has measured. */
-let dress: { readonly logo: string; readonly paper: PaperAssets; readonly pages: PageAssets } | null = null;
-
-async function dressFor(png: Uint8Array | null): Promise<NonNullable<typeof dress>> {
-  const logo = png === null ? '' : hashOf(png);
-  if (dress?.logo !== logo) dress = { logo, paper: await paperShelf(png), pages: await pageShelf(png) };
-  return dress;
-}
 
 export interface Built {
   readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked'>;
@@ -299,47 +291,52 @@ async function writeAll(
     if (pages.filter(put).length > 0) haste.libraryWritten();
     view = null;
   }
-  for (const consults of oneByOne(
-    workspace.current.filter(({ alias }) => isAsked(alias)),
-    view !== null,
-  )) {
-    await makeWay(haste);
-    const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
-    const without = consults
-      .map(({ alias }) => alias)
-      .filter((alias) => !made.programmes.some((one) => one.alias === alias));
-    withdrawAll(site, without, made.problems, workspace);
-    const finished = made.programmes.map(marked);
-    const pages =
-      view === null ? await ownPages(finished, shop.pages) : await sitePages(finished, view, shop.pages);
-    pages.filter(({ path }) => path.startsWith('public/')).forEach(put);
-    // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
-    view = null;
-    for (const programme of finished) {
-      const one = isWithdrawn(programme.alias, workspace, ask.on, isWhole)
+  const issue = (set: PersonSet, chosen: Chosen): void => {
+    const { left } = site.issue(set);
+    const key = reuse.keys.get(set.alias);
+    if (left.length === 0 && key !== undefined) issued.push(...finishedSet(folders.out, set, key, chosen));
+    programmes.push(chosen);
+  };
+  const refuse = (alias: string, against: Against): void => {
+    const why = problemsOf(against, workspace);
+    withdrawAll(site, [alias], why, workspace);
+    problems.push(...why);
+    failed.push(alias);
+  };
+  const asked = workspace.current.filter(({ alias }) => isAsked(alias));
+  const threads = haste === null && shop.sealing === null ? threadsFor(asked.length) : 0;
+  if (threads > 0) {
+    const orders = asked.map((consult) => orderOf(consult, workspace));
+    const sets = setsOfCrew(orders, outfitOf(shop), threads);
+    // While they begin.
+    if (view !== null) (await sitePages([], view, shop.pages)).forEach(put);
+    let at = 0;
+    for await (const made of sets) {
+      const { alias } = asked[at++] as Consult;
+      if ('set' in made) issue(made.set, made.chosen);
+      else refuse(alias, made);
+    }
+  } else
+    for (const consult of oneByOne(asked, view !== null)) {
+      await makeWay(haste);
+      const made = consult === null ? null : await oneProgramme(orderOf(consult, workspace), shop);
+      if (consult !== null && made !== null && !('programme' in made)) refuse(consult.alias, made);
+      const finished = made !== null && 'programme' in made ? made.programme : null;
+      const these = finished === null ? [] : [finished];
+      const pages = await (view === null ? ownPages(these, shop.pages) : sitePages(these, view, shop.pages));
+      pages.filter(({ path }) => path.startsWith('public/')).forEach(put);
+      // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
+      view = null;
+      if (finished === null) continue;
+      const one = isWithdrawn(finished.alias, workspace, ask.on, isWhole)
         ? null
-        : await sealedIn(programme, pages, shop);
+        : await sealedIn(finished, pages, shop);
       if (one !== null) {
         sealed.push(one);
         one.files.forEach(site.write);
       }
-      const set = await setOf(programme, pages, shop, one?.link ?? null);
-      const { left } = site.issue(set);
-      const key = reuse.keys.get(set.alias);
-      if (left.length === 0 && key !== undefined)
-        issued.push(...finishedSet(folders.out, set, key, programme));
+      issue(await setOf(finished, pages, shop, one?.link ?? null), chosenOf(finished));
     }
-    programmes.push(
-      ...made.programmes.map(({ alias, revision, stage: { chosen }, step }) => ({
-        alias,
-        revision,
-        stage: { chosen },
-        step,
-      })),
-    );
-    problems.push(...made.problems);
-    failed.push(...without);
-  }
   const kept = keepFinished(site, folders.out, reuse, ask);
   site.write(NOTICE_FILE);
   if (isWhole)
@@ -368,6 +365,10 @@ async function writeAll(
   };
 }
 
+function outfitOf({ workshop: { library, loadleaf }, paper }: Shop): Outfit {
+  return { library, loadleaf, logo: paper.logo };
+}
+
 /** Null where this build seals nothing. */
 async function sealedIn(
   programme: Programme,
@@ -390,28 +391,6 @@ async function sealedPlaces(
   const asked = current.map(({ alias }) => alias).filter(askedIn(aliases));
   const now = await Promise.all(asked.map((alias) => sealedPlace(alias, sealing)));
   return [...list.filter(({ id }) => now.every((place) => place.id !== id)), ...now];
-}
-
-/** Everything of one make: the pages that are there, and what goes with them. */
-async function setOf(
-  programme: Programme & { readonly mark: string },
-  pages: readonly OutFile[],
-  { paper, workshop }: Shop,
-  link: Link | null,
-): Promise<PersonSet> {
-  const { alias, revision, mark } = programme;
-  const before = `${folderOf(alias)}/`;
-  const own = pages.filter(({ path }) => path.startsWith(before));
-  const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
-  const files = [...own, ...(await papersOf(programme, paper, page, link))];
-  return {
-    alias,
-    revision,
-    mark,
-    files: files.map(({ path, bytes }) => ({ name: path.slice(before.length), bytes })),
-    loadleaf: workshop.loadleaf,
-    library: workshop.library.version,
-  };
 }
 
 /** Writes the library's pictures, and gives what its pages show. */
@@ -500,8 +479,8 @@ async function makeWay(haste: Haste | null): Promise<void> {
  * One person after the other, so that memory is the same for three and for three hundred. The library's pages are made
  * even without a consult: `isNeeded` gives one empty turn for them.
  */
-function oneByOne(consults: readonly Consult[], isNeeded: boolean): (readonly Consult[])[] {
-  return consults.length === 0 && isNeeded ? [[]] : consults.map((consult) => [consult]);
+function oneByOne(consults: readonly Consult[], isNeeded: boolean): readonly (Consult | null)[] {
+  return consults.length === 0 && isNeeded ? [null] : consults;
 }
 
 /** What a build of single persons leaves as it is; undefined for a build of the whole site. */

@@ -15,7 +15,7 @@ import type { Flags } from '../flags.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { printFaults } from './libraryFaults.ts';
 import { logoOf } from '../io/logo.ts';
-import { makeProgrammes, printable } from './make.ts';
+import { oneProgramme, orderOf, problemsOf } from './oneSet.ts';
 import { photosOf } from '../io/photos.ts';
 import type { Report } from '../report.ts';
 import { paperShelf, version } from '../io/shelf.ts';
@@ -98,10 +98,10 @@ async function inUse(
   const workshop = { library, models: new Map(), loadleaf: version() };
   const problems: Problem[] = [];
   // One at a time, and only what is wrong with it is kept.
-  for (const consult of [...workspace.current, ...draftsInOrder(workspace)])
-    problems.push(
-      ...(await printable(makeProgrammes([consult], workspace, workshop), workspace, paper)).problems,
-    );
+  for (const consult of [...workspace.current, ...draftsInOrder(workspace)]) {
+    const made = await oneProgramme(orderOf(consult, workspace), { workshop, paper });
+    if (!('programme' in made)) problems.push(...problemsOf(made, workspace));
+  }
   return [
     // A clinic need not use all that is shipped.
     ...checkLibrary(library, onDay(flags), workspace.placeOf).filter(

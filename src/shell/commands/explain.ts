@@ -6,8 +6,8 @@ import type { Flags } from '../flags.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { libraryFaults } from './libraryFaults.ts';
 import { logoOf } from '../io/logo.ts';
-import { makeProgrammes, printable } from './make.ts';
 import { nearestOf } from '../nearest.ts';
+import { oneProgramme, orderOf, problemsOf } from './oneSet.ts';
 import type { Report } from '../report.ts';
 import { paperShelf, version } from '../io/shelf.ts';
 import { Stop } from '../io/stop.ts';
@@ -26,13 +26,10 @@ export async function explain(flags: Flags, alias: string, report: Report): Prom
   const consult = workspace.current.find((one) => one.alias === alias);
   if (consult === undefined) return noConsult(alias, workspace, report);
   const workshop = { library, models: new Map(), loadleaf: version() };
-  const { programmes, problems } = await printable(
-    makeProgrammes([consult], workspace, workshop),
-    workspace,
-    paper,
-  );
-  const [programme] = programmes;
-  if (programme === undefined) return report.refuse(`${alias} has no programme.`, problems, files);
+  const made = await oneProgramme(orderOf(consult, workspace), { workshop, paper });
+  if (!('programme' in made))
+    return report.refuse(`${alias} has no programme.`, problemsOf(made, workspace), files);
+  const { programme } = made;
   report.answer(explanationOf(programme));
   if (!flags.json) report.say(explanationText(programme));
   return EXIT.good;

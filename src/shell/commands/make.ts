@@ -1,6 +1,5 @@
 /** From consults to the files of their leaflets, in memory; nothing here touches the disk. */
 import type { Consult } from '../../content/library.ts';
-import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
@@ -11,43 +10,6 @@ import { postFiles } from './postFiles.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
-
-export interface Made {
-  readonly programmes: readonly Programme[];
-  readonly problems: readonly Problem[];
-}
-
-/** The programme of every consult that has one, and the Problems of the others. */
-export function makeProgrammes(consults: readonly Consult[], workspace: Workspace, workshop: Workshop): Made {
-  const programmes: Programme[] = [];
-  const problems: Problem[] = [];
-  for (const consult of consults) {
-    const made = assembled(consult, workspace, workshop);
-    if ('programme' in made) programmes.push(made.programme);
-    else problems.push(...made.refusals.map(workspace.asProblem));
-  }
-  return { programmes, problems };
-}
-
-/** Without the programmes that have a letter the typeface lacks, but with their Problems. */
-export async function printable(
-  { programmes, problems }: Made,
-  workspace: Workspace,
-  paper: PaperAssets,
-): Promise<Made> {
-  const [{ letterRefusals }, { letterProblems }] = await Promise.all([
-    import('../../outputs/pdf/letters.ts'),
-    import('../../outputs/pdf/letterProblems.ts'),
-  ]);
-  const looked = programmes.map((programme) => ({
-    programme,
-    refusals: letterRefusals(programme, paper.fonts),
-  }));
-  return {
-    programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
-    problems: [...problems, ...looked.flatMap(({ refusals }) => letterProblems(refusals, workspace))],
-  };
-}
 
 /**
  * One consult after the revisions before it, each made again from its own file and with its log; without one where there

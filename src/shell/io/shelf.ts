@@ -14,6 +14,11 @@ const TOP = new URL('../../../', import.meta.url);
 
 export const TEMPLATES = fileURLToPath(new URL('templates/', TOP));
 
+/** What a thread of the crew starts with: compiled, wherever this file lies. */
+export function crewProgram(): URL {
+  return new URL('dist/shell/crewMain.js', TOP);
+}
+
 /** The folder of the shipped library. */
 export const SHIPPED = fileURLToPath(new URL('content/', TOP));
 

@@ -1,5 +1,5 @@
 /** The programmes the pages are tried on: the invented one, and the fullest that the shipped content makes. */
-import { makeProgrammes } from '../../../src/shell/commands/make.ts';
+import { assembled } from '../../../src/shell/commands/make.ts';
 import { readWorkspace } from '../../../src/shell/io/workspace.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
 import { otter } from '../../fixtures/programme.ts';
@@ -15,11 +15,11 @@ function shipped(alias: string): Programme {
   const { library, current } = workspace;
   if (library === null)
     throw new Error(workspace.libraryProblems.map(({ code, file }) => `${code} ${file}`).join());
-  const consults = current.filter((consult) => consult.alias === alias);
-  const made = makeProgrammes(consults, workspace, { library, models: new Map(), loadleaf: '0' });
-  const [programme] = made.programmes;
-  if (programme === undefined) throw new Error(`no programme of ${alias}: ${JSON.stringify(made.problems)}`);
-  return programme;
+  const consult = current.find((one) => one.alias === alias);
+  if (consult === undefined) throw new Error(`no consult of ${alias}`);
+  const made = assembled(consult, workspace, { library, models: new Map(), loadleaf: '0' });
+  if (!('programme' in made)) throw new Error(`no programme of ${alias}: ${JSON.stringify(made.refusals)}`);
+  return made.programme;
 }
 
 /** Keys whose text is an address, a code or a unit, not words for a reader. */

@@ -1,0 +1,31 @@
+/** A thread that makes sets: it is handed the library once, and then one order after the other. */
+import { parentPort, workerData } from 'node:worker_threads';
+import type { Library } from '../../content/library.ts';
+import { dressFor } from '../io/dress.ts';
+import { oneSet, type OneSet, type Order } from './oneSet.ts';
+
+/** What a thread is given when it starts. */
+export interface Outfit {
+  readonly library: Library;
+  readonly loadleaf: string;
+  /** The clinic's logo; null without one. */
+  readonly logo: Uint8Array | null;
+}
+
+/** What comes back of an order, by its number. */
+export interface Delivery {
+  readonly at: number;
+  readonly made: OneSet;
+}
+
+/** Makes what it is asked for until nobody asks any more. */
+export async function workInCrew(): Promise<void> {
+  const port = parentPort;
+  if (port === null) throw new Error('a thread of the crew was started as a program');
+  const { library, loadleaf, logo } = workerData as Outfit;
+  const dress = await dressFor(logo);
+  const tools = { ...dress, workshop: { library, models: new Map(), loadleaf } };
+  port.on('message', ({ at, order }: { readonly at: number; readonly order: Order }) => {
+    void oneSet(order, tools).then((made) => port.postMessage({ at, made } satisfies Delivery));
+  });
+}

@@ -1,0 +1,106 @@
+/** From one consult to the set of its leaflet, with nothing of the disk and nothing of the other persons. */
+import type { Log } from '../../content/log/log.ts';
+import type { Consult } from '../../content/library.ts';
+import type { Problem } from '../../content/problem.ts';
+import type { PageAssets } from '../../outputs/html/assets.ts';
+import type { Link } from '../../outputs/mail/messageText.ts';
+import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import { letterProblems, type Read } from '../../outputs/pdf/letterProblems.ts';
+import type { LetterRefusal } from '../../outputs/pdf/letters.ts';
+import { marked } from '../../outputs/text/mark.ts';
+import type { Workshop } from '../../programme/assemble.ts';
+import type { Programme } from '../../programme/programme.ts';
+import type { Refusal } from '../../units/refusal.ts';
+import type { PersonSet } from '../io/personSet.ts';
+import type { OutFile } from '../io/site.ts';
+import type { Chosen } from './buildAsk.ts';
+import { assembled, ownPages, papersOf } from './make.ts';
+
+/** All that is known of one person: the consult to be made, the revisions before it, and what was written down of each. */
+export interface Order {
+  readonly consult: Consult;
+  readonly consults: readonly Consult[];
+  /** By the id of a revision. */
+  readonly logs: ReadonlyMap<string, Log>;
+}
+
+export interface Tools {
+  readonly workshop: Workshop;
+  readonly pages: PageAssets;
+  readonly paper: PaperAssets;
+}
+
+/** A set and what is told of it, or what stands against the programme and against the letters it is printed with. */
+export type OneSet =
+  | { readonly set: PersonSet; readonly chosen: Chosen }
+  | { readonly refusals: readonly Refusal[]; readonly letters: readonly LetterRefusal[] };
+
+/** What stands against one, before it is put beside its file. */
+export type Against = Extract<OneSet, { readonly refusals: unknown }>;
+
+export type Marked = Programme & { readonly mark: string };
+
+/** What one person's order needs of all that was read. */
+export function orderOf(
+  consult: Consult,
+  { consults, logs }: { readonly consults: readonly Consult[]; readonly logs: ReadonlyMap<string, Log> },
+): Order {
+  const own = consults.filter(({ alias }) => alias === consult.alias);
+  const kept = own.flatMap(({ id }): [string, Log][] => {
+    const log = logs.get(id);
+    return log === undefined ? [] : [[id, log]];
+  });
+  return { consult, consults: own, logs: new Map(kept) };
+}
+
+/** The programme of an order, with the mark of its make, where nothing stands against it. */
+export async function oneProgramme(
+  order: Order,
+  { workshop, paper }: Pick<Tools, 'workshop' | 'paper'>,
+): Promise<{ readonly programme: Marked } | Against> {
+  const made = assembled(order.consult, order, workshop);
+  if (!('programme' in made)) return { refusals: made.refusals, letters: [] };
+  const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
+  const letters = letterRefusals(made.programme, paper.fonts);
+  return letters.length > 0 ? { refusals: [], letters } : { programme: marked(made.programme) };
+}
+
+/** Of a person whose pages nobody else's go with, and whose leaflet is not sealed. */
+export async function oneSet(order: Order, tools: Tools): Promise<OneSet> {
+  const made = await oneProgramme(order, tools);
+  if (!('programme' in made)) return made;
+  const { programme } = made;
+  const set = await setOf(programme, await ownPages([programme], tools.pages), tools, null);
+  return { set, chosen: chosenOf(programme) };
+}
+
+/** The same, at the lines of the files it comes from. */
+export function problemsOf({ refusals, letters }: Against, read: Read): Problem[] {
+  return [...refusals.map(read.asProblem), ...letterProblems(letters, read)];
+}
+
+export function chosenOf({ alias, revision, stage: { chosen }, step }: Programme): Chosen {
+  return { alias, revision, stage: { chosen }, step };
+}
+
+/** Everything of one make: the pages that are there, and what goes with them. */
+export async function setOf(
+  programme: Marked,
+  pages: readonly OutFile[],
+  { paper, workshop }: Pick<Tools, 'paper' | 'workshop'>,
+  link: Link | null,
+): Promise<PersonSet> {
+  const { alias, revision, mark } = programme;
+  const before = `private/${alias}/`;
+  const own = pages.filter(({ path }) => path.startsWith(before));
+  const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
+  const files = [...own, ...(await papersOf(programme, paper, page, link))];
+  return {
+    alias,
+    revision,
+    mark,
+    files: files.map(({ path, bytes }) => ({ name: path.slice(before.length), bytes })),
+    loadleaf: workshop.loadleaf,
+    library: workshop.library.version,
+  };
+}

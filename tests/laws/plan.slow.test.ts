@@ -10,6 +10,7 @@ import type { Programme } from '../../src/programme/programme.ts';
 import type { PlanEntry } from '../../src/decisions/terms/planEntry.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
 import { weekdayAndDay } from '../../src/messages/en/plain.ts';
+import { drawn, holdsForAll } from './drawn.ts';
 import { day, FULL_KIT, person, RUNNER } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 import {
@@ -97,27 +98,17 @@ const somebody: fc.Arbitrary<Consult> = fc
     } as unknown as Partial<Consult>);
   });
 
-function tried(consult: Consult): Programme | null {
+const everybody = drawn(somebody, { seed: SEED, numRuns: 120 }, (consult): Programme | null => {
   const made = assembleProgramme(consult, null, workshop);
   return 'programme' in made ? made.programme : null;
-}
+});
 
-/** Runs a law over everybody who gets a programme. */
-function over(numRuns: number, law: (programme: Programme, consult: Consult) => void): void {
-  fc.assert(
-    fc.property(somebody, (consult) => {
-      const programme = tried(consult);
-      if (programme !== null) law(programme, consult);
-    }),
-    { seed: SEED, numRuns },
-  );
-}
-
-const RUNS = 60;
+/** Holds a law to everybody who gets a programme. */
+const over = (law: (programme: Programme, consult: Consult) => void) => holdsForAll(everybody(), law);
 
 describe('the random people', () => {
   it('are of every kind, so that the laws hold for somebody', () => {
-    const made = fc.sample(somebody, { seed: SEED, numRuns: 120 }).flatMap((one) => tried(one) ?? []);
+    const made = everybody().map((one) => one.made);
     const some = (has: (programme: Programme) => boolean) => made.filter(has).length;
     expect(made.length).toBeGreaterThan(60);
     expect(some((one) => raceDays(one).length > 0)).toBeGreaterThan(8);
@@ -131,26 +122,26 @@ describe('the random people', () => {
 
 describe('one plan', () => {
   it('holds every day from the start to the day before the review, and a race on the review day as its last', () =>
-    over(RUNS, everyDay));
+    over(everyDay));
 
-  it('is what log, week and calendar print, day by day', () => over(RUNS, printedDays));
+  it('is what log, week and calendar print, day by day', () => over(printedDays));
 
-  it('begins with the session that is printed as the next one', () => over(RUNS, nextSession));
+  it('begins with the session that is printed as the next one', () => over(nextSession));
 
   it('comes to the kilometres of the running table, week by week, in plan and log', () =>
-    over(RUNS, weekKilometres));
+    over(weekKilometres));
 
-  it('comes to the outings of the walk-run table', () => over(RUNS, walkRunOutings));
+  it('comes to the outings of the walk-run table', () => over(walkRunOutings));
 });
 
 describe('near a race of the plan', () => {
-  it('nothing heavy and nothing fast stands in the four days before', () => over(RUNS * 2, easyBeforeRace));
+  it('nothing heavy and nothing fast stands in the four days before', () => over(easyBeforeRace));
 
   it('nothing hard stands in the easy days after, but for another race that was decided on', () =>
-    over(RUNS * 2, easyAfterRace));
+    over(easyAfterRace));
 
   it('no session on the clock stands in the 72 hours after, longer for the tired and the away', () => {
-    over(RUNS, (programme, { recovery, running }) => {
+    over((programme, { recovery, running }) => {
       if (isLight(programme)) return;
       const days = recovery.tired || (running.weeksOff ?? 0) >= 4 ? 5 : 3;
       for (const { on } of raceDays(programme))
@@ -160,7 +151,7 @@ describe('near a race of the plan', () => {
   });
 
   it('about half the kilometres of a usual week are run in the seven days before', () => {
-    over(RUNS * 2, (programme, { running: { weeklyKm = 0 } }) => {
+    over((programme, { running: { weeklyKm = 0 } }) => {
       for (const { on } of raceDays(programme)) {
         const before = programme.plan.filter((one) => one.on < on && daysBetween(one.on, on) <= 7);
         const kms = before.flatMap(({ runs }) => runs.flatMap(({ km }) => km ?? []));
@@ -170,10 +161,10 @@ describe('near a race of the plan', () => {
     });
   });
 
-  it('the day of a race holds nothing else', () => over(RUNS, raceDayAlone));
+  it('the day of a race holds nothing else', () => over(raceDayAlone));
 
   it('no race stands for someone irritable, in much pain or on walk-run without a recorded decision', () => {
-    over(RUNS * 2, (programme, { irritability, usualMorningPain, running }) => {
+    over((programme, { irritability, usualMorningPain, running }) => {
       const doubtful = irritability === 'high' || usualMorningPain >= 4 || walkRunRows(programme) !== null;
       for (const { on } of raceDays(programme)) {
         const decision = running.races?.find((one) => one.on === on)?.decision;
@@ -185,7 +176,7 @@ describe('near a race of the plan', () => {
 
 describe('one thing at a time', () => {
   it('at most one new stress begins in a week, in the order springy, strides, hills, fast', () => {
-    over(RUNS, (programme, consult) => {
+    over((programme, consult) => {
       newStresses(programme, consult);
       const { plan } = programme;
       const { protocol, stage } = consult;
@@ -207,7 +198,7 @@ describe('one thing at a time', () => {
   });
 
   it('exercises, running, sitting and step rate: the printed values grow in the weeks that are theirs alone', () => {
-    over(RUNS, ({ growth, plan, sitting, running, steps }, consult) => {
+    over(({ growth, plan, sitting, running, steps }, consult) => {
       const lines = [sitting, running].flatMap(({ parts }) =>
         parts.flatMap((part) =>
           part.kind === 'list' ? part.entries : part.kind === 'paragraph' ? [part.text] : [],

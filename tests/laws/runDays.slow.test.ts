@@ -11,6 +11,7 @@ import type { RunKind } from '../../src/scheduling/run.ts';
 import type { WeekWish } from '../../src/scheduling/wish.ts';
 import { WEEKDAYS, type Weekday } from '../../src/units/weekday.ts';
 import { clock, rested } from '../scheduling/houseRules.ts';
+import { drawn, holdsForAll } from './drawn.ts';
 import { day, FULL_KIT, person, RUNNER, testedSet } from '../programme/person.ts';
 import { workshop } from '../programme/shipped.ts';
 
@@ -65,16 +66,17 @@ const runner: fc.Arbitrary<Consult> = fc
     });
   });
 
-/** Runs a law over everybody who gets a programme, and counts for how many it says something. */
+const runners = drawn(runner, { seed: 20261130, numRuns: 100 }, (consult): Programme | null => {
+  const made = assembleProgramme(consult, null, workshop);
+  return 'programme' in made ? made.programme : null;
+});
+
+/** Holds a law to everybody who gets a programme, and counts for how many it says something. */
 function over(law: (programme: Programme, consult: Consult) => boolean): number {
   let told = 0;
-  fc.assert(
-    fc.property(runner, (consult) => {
-      const made = assembleProgramme(consult, null, workshop);
-      if ('programme' in made && law(made.programme, consult)) told += 1;
-    }),
-    { seed: 20261130, numRuns: 100 },
-  );
+  holdsForAll(runners(), (programme, consult) => {
+    if (law(programme, consult)) told += 1;
+  });
   return told;
 }
 

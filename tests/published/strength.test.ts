@@ -130,6 +130,28 @@ describe('percent of the maximum', () => {
   });
 });
 
+describe('where the formulas end [choice]', () => {
+  it.each([
+    // tested to failure, wanted to failure, whether there is a number
+    [15, 8, true],
+    [16, 8, false],
+    [8, 15, true],
+    [8, 25, true],
+    [8, 26, false],
+  ])('from %i to %i repetitions: %s', (tested, wanted, isThere) => {
+    for (const formula of FORMULAS) expect(effortRatio(tested, wanted, formula) !== null).toBe(isThere);
+  });
+
+  it('beyond 15 wanted the lower of the two is taken, whichever the clinic chose', () => {
+    const lower = Math.min((1 + 8 / 30) / (1 + 20 / 30), 36 / (37 - 8) / (36 / (37 - 20)));
+    for (const formula of FORMULAS) expect(effortRatio(8, 20, formula)).toBeCloseTo(lower, 12);
+  });
+
+  it('no repetition at all is a fault of the program', () => {
+    expect(() => effortRatio(0, 8, 'epley')).toThrow('repetitions to failure 0, expected 1 or more');
+  });
+});
+
 describe('repetitions and what is left of them', () => {
   // Coach-made table of repetitions, effort rating (10 less the reserve, Zourdos 2016 [read]) and percent [secondary].
   // Within 3 points for as far as one formula is asked; beyond 15 to failure the gentler one, never above the table.

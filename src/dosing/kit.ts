@@ -134,12 +134,11 @@ function barLoads(kit: Kit): KitLoad[] {
 }
 
 function packedLoads(kit: Kit): KitLoad[] {
-  return sums(kit.bottlesL)
-    .filter((bottlesL) => bottlesL.length > 0)
-    .map((bottlesL) => {
-      const litres = toGram(total(bottlesL));
-      return { loadKg: litres * KG_PER_LITRE, made: { thing: 'rucksack', litres, bottlesL } as const };
-    });
+  // Without a bottle it is no load, which is there already.
+  return sums(kit.bottlesL).map((bottlesL) => {
+    const litres = toGram(total(bottlesL));
+    return { loadKg: litres * KG_PER_LITRE, made: { thing: 'rucksack', litres, bottlesL } as const };
+  });
 }
 
 // Counted up to a tenth of a kilogram: the gentle end is to think a band stronger than it is.

@@ -5,50 +5,32 @@ import { none, type None } from './none.ts';
 const FACTOR = {
   epley: (r: number) => 1 + r / 30, // Epley 1985
   brzycki: (r: number) => 36 / (37 - r), // Brzycki 1993
-  lombardi: (r: number) => r ** 0.1, // Lombardi 1989
-  mayhew: (r: number) => 100 / (52.2 + 41.9 * Math.exp(-0.055 * r)), // Mayhew 1992
-  oconner: (r: number) => 1 + 0.025 * r, // O'Conner 1989
-  wathan: (r: number) => 100 / (48.8 + 53.8 * Math.exp(-0.075 * r)), // Wathan 1994
-  lander: (r: number) => 100 / (101.3 - 2.67123 * r), // Lander 1985
 } as const;
 
-export type Formula = keyof typeof FACTOR;
-export const FORMULAS = Object.keys(FACTOR) as readonly Formula[];
+/** The two a clinic chooses between. */
+export type ClinicFormula = keyof typeof FACTOR;
 
-/** The two a clinic chooses between; the others only show how far formulas part. */
-export type ClinicFormula = 'epley' | 'brzycki';
-
-/** At 15 repetitions the seven already part by 11 % either way, and Brzycki has a pole at 37 [choice]. */
+/** At 15 repetitions seven published formulas already part by 11 % either way, and Brzycki has a pole at 37 [choice]. */
 export const MOST_TO_FAILURE = 15;
 
 // 20 repetitions with 5 in reserve; further down no formula was meant to go [choice].
 const MOST_WANTED = 25;
 
 export type MaximumAnswer =
-  { readonly maximumKg: number; readonly formula: Formula } | None<'tooManyRepetitions'>;
+  { readonly maximumKg: number; readonly formula: ClinicFormula } | None<'tooManyRepetitions'>;
 
 /**
  * The one-repetition maximum in kilograms from a load (kg, 0 or more) and whole repetitions to failure (1 or more).
- * One repetition is the load itself, which three of the formulas miss. Over 15 repetitions: none.
+ * One repetition is the load itself, which Epley misses. Over 15 repetitions: none.
  * @example oneRepetitionMaximum(60, 8, 'epley') // => { maximumKg: 76, formula: 'epley' }
  */
 export function oneRepetitionMaximum(
   loadKg: number,
   repetitionsToFailure: number,
-  formula: Formula,
+  formula: ClinicFormula,
 ): MaximumAnswer {
   if (repetitionsToFailure > MOST_TO_FAILURE) return none('tooManyRepetitions');
   return { maximumKg: loadKg * factor(repetitionsToFailure, formula), formula };
-}
-
-/** The least and the greatest of the seven formulas, kg; none over 15 repetitions. For the record: how rough it is. */
-export function spreadOfMaximum(
-  loadKg: number,
-  repetitionsToFailure: number,
-): { readonly fromKg: number; readonly toKg: number } | None<'tooManyRepetitions'> {
-  if (repetitionsToFailure > MOST_TO_FAILURE) return none('tooManyRepetitions');
-  const maxima = FORMULAS.map((formula) => loadKg * factor(repetitionsToFailure, formula));
-  return { fromKg: Math.min(...maxima), toKg: Math.max(...maxima) };
 }
 
 /**
@@ -73,11 +55,11 @@ export function gentlerRatio(fromToFailure: number, toFailure: number): number {
   return Math.min(ratio(fromToFailure, toFailure, 'epley'), ratio(fromToFailure, toFailure, 'brzycki'));
 }
 
-function ratio(from: number, to: number, formula: Formula): number {
+function ratio(from: number, to: number, formula: ClinicFormula): number {
   return factor(from, formula) / factor(to, formula);
 }
 
-function factor(repetitions: number, formula: Formula): number {
+function factor(repetitions: number, formula: ClinicFormula): number {
   if (!(repetitions >= 1)) throw new RangeError(`repetitions to failure ${repetitions}, expected 1 or more`);
   return repetitions === 1 ? 1 : FACTOR[formula](repetitions);
 }

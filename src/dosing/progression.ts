@@ -1,4 +1,4 @@
-/** Published ladders and the trigger for more load. */
+/** The published ladder of repetition maxima. */
 import type { Mark } from '../units/source.ts';
 
 export interface WeeksOfSets {
@@ -22,17 +22,3 @@ export const REPETITION_MAXIMA: readonly number[] = HEAVY_SLOW_RESISTANCE.map((r
 
 /** Where the ladder of repetition maxima ends unless the protocol says otherwise: 15RM to 8RM (summary of Goom 2016, secondary). */
 export const LAST_REPETITION_MAXIMUM = 8;
-
-// ACSM 2009 position stand, MSSE 41:687-708 [read].
-const ACSM_EXTRA_REPETITIONS = 1;
-const ACSM_LOAD_STEP = { from: 1.02, to: 1.1 } as const;
-
-/** Whether more load is due: the present load was done for one or two repetitions over the target. */
-export function mayRaiseLoad(targetRepetitions: number, doneRepetitions: number): boolean {
-  return doneRepetitions >= targetRepetitions + ACSM_EXTRA_REPETITIONS;
-}
-
-/** Kilograms between which the next load lies, 2 to 10 % more. @example nextLoadKg(20) // => { fromKg: 20.4, toKg: 22 } */
-export function nextLoadKg(loadKg: number): { readonly fromKg: number; readonly toKg: number } {
-  return { fromKg: loadKg * ACSM_LOAD_STEP.from, toKg: loadKg * ACSM_LOAD_STEP.to };
-}

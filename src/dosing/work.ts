@@ -1,4 +1,4 @@
-/** How much work a dose is: seconds under tension, repetitions, kilograms. */
+/** How long a dose is under tension. */
 import type { Dose, Tempo } from './dose.ts';
 
 /** A dose whose tempo is settled: the protocol's own, or the card's. */
@@ -21,24 +21,4 @@ function tensionSecondsOfSet(dose: TimedDose): number {
 /** Seconds under tension of one leg, once through the dose. 3 sets of 15 at 6 s are 270 s. */
 export function tensionSeconds(dose: TimedDose): number {
   return dose.sets * tensionSecondsOfSet(dose);
-}
-
-/** Repetitions (or contacts) of one leg, once through the dose; a hold counts as one. */
-export function repetitionsOf(dose: Dose): number {
-  return dose.sets * (dose.repetitions ?? 1);
-}
-
-/** Repetitions of one leg on a day with all these doses, each as often as it is done. */
-export function repetitionsPerDay(doses: readonly Dose[]): number {
-  return doses.reduce((sum, dose) => sum + repetitionsOf(dose) * dose.timesPerDay, 0);
-}
-
-/**
- * Volume load in kilograms: repetitions times load, summed over sets (BMJ Military Health review, table 1, read).
- * @example volumeLoadKg([{ repetitions: 10, loadKg: 55 }, { repetitions: 8, loadKg: 65 }, { repetitions: 6, loadKg: 75 }]) // => 1520
- */
-export function volumeLoadKg(
-  sets: readonly { readonly repetitions: number; readonly loadKg: number }[],
-): number {
-  return sets.reduce((sum, set) => sum + set.repetitions * set.loadKg, 0);
 }

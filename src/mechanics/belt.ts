@@ -31,8 +31,3 @@ export function wrapDeg(hipDeg: number, onsetDeg: number = ONSET_DEG): number {
 export function beltForceN(tensionN: number, bendDeg: number): number {
   return 2 * tensionN * Math.sin(toRadians(bendDeg) / 2);
 }
-
-/** Squeeze per metre of bone, N/m: tension over radius. Compare between poses only; the radius is a choice. */
-export function linePressureNPerM(tensionN: number, radiusM: number = BONE_RADIUS_M): number {
-  return tensionN / radiusM;
-}

@@ -29,19 +29,13 @@ const LIFT: Movement = {
 /**
  * The loading at the lowest point of lifting `loadKg` from `heightM` above the floor: standing when the hands hang as
  * low as that anyway, the deepest bend when they do not reach down so far with a straight back. Null when the body
- * cannot balance with the load.
+ * cannot balance with the load. The house asks only whether the caps admit it; by this the checks see that the hands do
+ * come to the weight, and how far the body bends for it.
  */
 export function liftFrom(heightM: number, body: Body, loadKg: number): Loading | null {
   const isAbove = (t: number) => handHeightM(body, loadKg, t) >= heightM;
   if (!isAbove(0)) return loadingAt(LIFT, body, loadKg, 0);
   return loadingAt(LIFT, body, loadKg, isAbove(1) ? 1 : bisect(isAbove, 0, 1));
-}
-
-/** The lowest place, metres above the floor, from which the caps admit lifting this load and every lighter one; else what bars it. */
-export function lowestLiftM(body: Body, loadKg: number, caps: Caps): number | Barred {
-  const range = largestRange(LIFT, body, loadKg, caps);
-  if (!range.admitted) return range;
-  return range.decidedBy === 'full' ? 0 : handHeightM(body, loadKg, range.interval.to);
 }
 
 /** What bars lifting `loadKg` from `heightM` above the floor; null when the caps admit it. */

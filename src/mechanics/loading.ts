@@ -92,7 +92,10 @@ export function loadingsAt(
   };
 }
 
-/** The loading of a posture that is known to be closed and at rest. */
+/**
+ * The loading of a posture that is known to be closed and at rest. The house takes postures from movements; the published
+ * statics give the posture itself.
+ */
 export function loadingOf(
   movement: Movement,
   posture: Posture,

@@ -1,9 +1,8 @@
 /** How far a movement may go under the caps, measured from its gentler end. */
-import { roundDown } from '../units/round.ts';
 import type { Body } from './body.ts';
 import { brokenCap, demandsUpTo, type Caps, type Limit } from './cap.ts';
 import { fractionFrom, gentleEndOf, type MovementEnd, type Interval } from './gentle.ts';
-import { angleAtDeg, fractionAtAngle, type JointAngle } from './jointAngle.ts';
+import { angleAtDeg, type JointAngle } from './jointAngle.ts';
 import type { Movement } from './movement.ts';
 import { SAMPLES, intervalFrom } from './sweep.ts';
 
@@ -64,29 +63,6 @@ export function admits(movement: Movement, body: Body, loadKg: number, caps: Cap
   const range = largestRange(movement, body, loadKg, caps);
   if (!range.admitted || range.decidedBy === 'full') return range;
   return { admitted: false, barredBy: range.decidedBy };
-}
-
-/**
- * The range with the guarded angle at its far end rounded towards the gentler end to a multiple of `grainDeg`, never
- * past that end; the same range where that joint does not move. To be posed and estimated anew: the printed angle is this one.
- */
-export function roundedRange(
-  movement: Movement,
-  body: Body,
-  range: AdmittedRange,
-  angle: JointAngle,
-  grainDeg: number,
-): AdmittedRange {
-  const gentleDeg = angleAtDeg(movement, body, 0, fractionFrom(range.gentleEnd, 0), angle);
-  const far = range.angleDeg;
-  const wishedDeg =
-    far >= gentleDeg
-      ? Math.max(gentleDeg, roundDown(far, grainDeg))
-      : Math.min(gentleDeg, -roundDown(-far, grainDeg));
-  const t = fractionAtAngle(movement, angle, wishedDeg);
-  if (t === null) return range;
-  const fraction = fractionFrom(range.gentleEnd, t);
-  return { ...rangeTo(fraction, range.gentleEnd, movement, body, 0, angle), decidedBy: range.decidedBy };
 }
 
 /** What breaks at fraction `t`: a cap, the pose itself, or nothing. */

@@ -16,6 +16,7 @@ describe('what is taken over into the next revision', () => {
   it('is what was confirmed of body, kit and habits, not of tests, dates or a jump', () => {
     const { known } = readLibrary(filesWith());
     const text = SAMPLE[OTTER].replace('dumbbellsKg: [5, 10]', 'dumbbellsKg: [5, 100]')
+      .replace('kettlebellsKg: []', 'kettlebellsKg: [26]')
       .replace('massKg: 68', 'massKg: 180')
       .replace('reviewOn: 2026-03-24', 'reviewOn: 2026-06-24')
       .replace('loadKg: 10', 'loadKg: 290');
@@ -25,9 +26,10 @@ describe('what is taken over into the next revision', () => {
       'massKg',
       'testedSets.0.loadKg',
       'kit.dumbbellsKg.1',
+      'kit.kettlebellsKg.0',
       'reviewOn',
     ]);
-    expect([...lastingPaths(value, known)]).toEqual(['massKg', 'kit.dumbbellsKg.1']);
+    expect([...lastingPaths(value, known)]).toEqual(['massKg', 'kit.dumbbellsKg.1', 'kit.kettlebellsKg.0']);
   });
 });
 

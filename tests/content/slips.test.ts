@@ -165,8 +165,8 @@ const ASKED: readonly Slip[] = [
   // running
   [
     'otter',
-    'twenty weeks off beside 40 km a week',
-    ['weeklyKm: 24', 'weeklyKm: 40', 'weeksOff: 0', 'weeksOff: 20'],
+    'twenty weeks off beside 36 km a week',
+    ['weeklyKm: 24', 'weeklyKm: 36', 'weeksOff: 0', 'weeksOff: 20'],
     'weeksOff running.weeksOff',
   ],
   [

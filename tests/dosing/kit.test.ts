@@ -53,6 +53,28 @@ describe('loadsFromKit', () => {
     expect(kilograms(kit)).toEqual([0, 10, 12, 14, 16, 18, 20, 22]);
   });
 
+  it('takes the fewest, though more were found before', () => {
+    expect(madeOf({ rucksack: true, bottlesL: [9, 4, 4, 4, 3] }, 12)).toEqual({
+      thing: 'rucksack',
+      litres: 12,
+      bottlesL: [9, 3],
+    });
+  });
+
+  it('makes nothing of an empty rucksack', () => {
+    expect(loadsFromKit({ ...EMPTY, rucksack: true }, 'shoulder', USE)).toEqual([
+      { loadKg: 0, made: { thing: 'nothing' } },
+    ]);
+  });
+
+  // More than 300 kg is no leaflet's [choice].
+  it.each([
+    [150, [0, 150, 300]],
+    [150.5, [0, 150.5]],
+  ])('of two dumbbells of %d kg: %j', (kg, loads) => {
+    expect(kilograms({ dumbbellsKg: [kg, kg] })).toEqual(loads);
+  });
+
   it('makes nothing of plates without a bar', () => {
     expect(kilograms({ platesKg: [5, 5] })).toEqual([0]);
   });

@@ -21,6 +21,10 @@ describe('bouts', () => {
   });
 });
 
+it('begin with the leg that is named first', () => {
+  expect(boutsOf({ ...curl, sets: 1, firstSide: 'left' }).map(({ side }) => side)).toEqual(['left', 'right']);
+});
+
 describe('phases', () => {
   const [right, left] = boutsOf(curl);
   it.each([
@@ -33,6 +37,23 @@ describe('phases', () => {
   it('are over at the end, and without rest before the other leg', () => {
     expect(phaseAt(phasesOf(curl, left!), 109_000)).toBeNull();
     expect(phaseAt(phasesOf(curl, right!), 19_000)).toBeNull();
+  });
+
+  it('name what is held in the middle of a repetition', () => {
+    const held = { ...curl, repetitions: 1, tempo: { goSeconds: 1, holdSeconds: 2, backSeconds: 3 } };
+    expect(phasesOf(held, right!).map(({ kind, toMs }) => [kind, toMs])).toEqual([
+      ['ready', 5000],
+      ['go', 6000],
+      ['hold', 8000],
+      ['back', 11_000],
+    ]);
+  });
+
+  it.each([
+    ['no repetitions', { repetitions: null }],
+    ['no pace', { tempo: null }],
+  ])('hold no work where there are %s to count', (_, change) => {
+    expect(phasesOf({ ...curl, ...change }, left!).map(({ kind }) => kind)).toEqual(['ready', 'rest']);
   });
 
   it('of a hold are the hold', () => {
@@ -60,6 +81,8 @@ describe('phases', () => {
 it.each([
   ['repetitions with a pace', curl, true],
   ['a hold', bridge, true],
+  ['a pace that is only held', { ...curl, tempo: { goSeconds: 0, holdSeconds: 2, backSeconds: 0 } }, true],
+  ['a pace without repetitions', { ...curl, repetitions: null }, false],
   ['repetitions without a pace', { ...curl, tempo: null }, false],
   ['a pace of no seconds', { ...curl, tempo: { goSeconds: 0, holdSeconds: 0, backSeconds: 0 } }, false],
 ])('%s: counted %s', (_, paced, counted) => {

@@ -14,7 +14,7 @@ import {
 } from '../../src/dosing/kit.ts';
 import { MOST_STEPS, ladderOfSteps } from '../../src/dosing/ladder.ts';
 import { loadFor, type LoadAnswer, type LoadRules } from '../../src/dosing/load.ts';
-import { FORMULAS, oneRepetitionMaximum } from '../../src/dosing/maximum.ts';
+import { oneRepetitionMaximum } from '../../src/dosing/maximum.ts';
 import { fitToMinutes, type FittedExercise } from '../../src/dosing/minutes.ts';
 import { CAPS, amountOf, type Prescribed } from '../../src/dosing/rung.ts';
 import { daySeconds } from '../../src/dosing/session.ts';
@@ -124,10 +124,10 @@ describe('the load', () => {
     });
   });
 
-  it('of a maximum rises with the repetitions of the test, by every formula', () => {
+  it('of a maximum rises with the repetitions of the test, by either formula', () => {
     holds(
       fc.record({
-        formula: fc.constantFrom(...FORMULAS),
+        formula: fc.constantFrom('epley' as const, 'brzycki' as const),
         r: fc.integer({ min: 1, max: 14 }),
         kg: fc.integer({ min: 1, max: 100 }),
       }),

@@ -2,8 +2,8 @@
 import { cellsFor } from '../../src/decisions/session/cells/angleCell.ts';
 import assert from 'node:assert/strict';
 import type { Consult, Stage } from '../../src/content/library.ts';
-import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { RESOLUTION } from '../../src/dosing/growth.ts';
+import { bodyOf } from '../../src/decisions/person/body.ts';
 import { isPosed, modelIn, type Models } from '../../src/decisions/person/model.ts';
 import { type Prescription, type Programme } from '../../src/programme/programme.ts';
 import { DECIDED_BY, type CellName } from '../../src/decisions/terms/cell.ts';
@@ -42,7 +42,6 @@ export const withinTheDay: Law = (programme, consult) => {
     assert.ok(on >= consult.startOn && (on < consult.reviewOn || kind === 'race'), `${kind} on ${on}`);
 };
 
-/** Of a body that was not measured the model's own is taken. */
 const models: Models = new Map();
 
 interface Asked {
@@ -63,7 +62,7 @@ function asked({ card, cells }: Prescription, { heightM, massKg }: Consult): Ask
     return typeof value === 'number' ? value : null;
   };
   const [hipFlexionDeg, loadKg] = [numberIn('hipFlexionDeg'), numberIn('loadKg')];
-  const body = { heightM: heightM ?? REFERENCE_BODY.heightM, massKg: massKg ?? REFERENCE_BODY.massKg };
+  const body = bodyOf({ heightM, massKg }, shipped.clinic);
   const sweep = modelIn(models, workshop.library.version, body).sweepTo(
     there,
     there.movement.range === 'fixed' ? null : hipFlexionDeg,

@@ -5,7 +5,6 @@ import { addDays, daysBetween, type IsoDate, isoDate, weekdayOf } from '../../sr
 import { WEEKDAYS } from '../../src/units/weekday.ts';
 import { nextAfter } from '../../src/scheduling/dates.ts';
 import { afterMissed } from '../../src/scheduling/flare.ts';
-import { ewma, ewmaRatio } from '../../src/scheduling/history.ts';
 import { MORNING_ANSWERS, morningBands, morningDecision, painGate } from '../../src/scheduling/morning.ts';
 import { planWeek } from '../../src/scheduling/plan.ts';
 import { type Recoverer, recoveryHours } from '../../src/scheduling/recovery.ts';
@@ -303,27 +302,6 @@ describe('sitting', () => {
         if (i > 0) expect(step.uprightMinutes - steps[i - 1]!.uprightMinutes).toBeLessThanOrEqual(5);
       }
       if (steps.length > 0 && goalMinutes !== null) expect(steps.at(-1)?.uprightMinutes).toBe(goalMinutes);
-    });
-  });
-});
-
-describe('load over days', () => {
-  const loads = fc.array(fc.integer({ min: 0, max: 2000 }), { minLength: 1, maxLength: 60 });
-
-  it('an average lies between the least and the largest day, and the ratio does not depend on the unit', () => {
-    law([loads, fc.integer({ min: 1, max: 42 })], (days, window) => {
-      for (const average of ewma(days, window)) {
-        expect(average).toBeGreaterThanOrEqual(Math.min(...days) - 1e-9);
-        expect(average).toBeLessThanOrEqual(Math.max(...days) + 1e-9);
-      }
-      const windows = { recentDays: 7, longerDays: 28 };
-      const ratio = ewmaRatio(days, windows).ratio;
-      const doubled = ewmaRatio(
-        days.map((load) => 2 * load),
-        windows,
-      ).ratio;
-      expect(doubled === null).toBe(ratio === null);
-      if (ratio !== null && doubled !== null) expect(doubled).toBeCloseTo(ratio, 9);
     });
   });
 });

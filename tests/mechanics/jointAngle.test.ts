@@ -7,7 +7,7 @@ import { gentleEndOf } from '../../src/mechanics/gentle.ts';
 import { angleAtDeg, fractionAtAngle, JOINT_ANGLES } from '../../src/mechanics/jointAngle.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
-import { largestRange, roundedRange } from '../../src/mechanics/range.ts';
+import { largestRange } from '../../src/mechanics/range.ts';
 import { poseAt } from '../../src/mechanics/trajectory.ts';
 
 const squat: Movement = {
@@ -120,18 +120,7 @@ describe('the angle along a movement', () => {
     }
   });
 
-  it('cannot be set by an ankle, and is not rounded by it', () => {
+  it('cannot be set by an ankle', () => {
     expect(fractionAtAngle(squat, 'ankleDorsiflexion', 10)).toBeNull();
-    const range = largestRange(squat, REFERENCE_BODY, 0, caps('ankleDorsiflexion', 12));
-    if (!range.admitted) throw new Error(range.barredBy);
-    expect(roundedRange(squat, REFERENCE_BODY, range, 'ankleDorsiflexion', 5)).toBe(range);
-  });
-
-  it('rounds a knee to the gentle end', () => {
-    const range = largestRange(squat, REFERENCE_BODY, 0, caps('kneeFlexion', 48));
-    if (!range.admitted) throw new Error(range.barredBy);
-    const rounded = roundedRange(squat, REFERENCE_BODY, range, 'kneeFlexion', 5);
-    expect(rounded.angleDeg).toBeCloseTo(45, 9);
-    expect(rounded.decidedBy).toBe('kneeFlexion');
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import type { Caps } from '../../src/mechanics/cap.ts';
-import { liftBarredBy, liftFrom, lowestLiftM } from '../../src/mechanics/lift.ts';
+import { liftBarredBy, liftFrom } from '../../src/mechanics/lift.ts';
+import { bisect } from '../../src/mechanics/range.ts';
 import { STAGE_CAPS } from '../published/stage-caps.ts';
 
 const NO_CAPS: Caps = {
@@ -12,6 +13,10 @@ const NO_CAPS: Caps = {
   demand: null,
   supportMargin: 1,
 };
+
+/** The lowest place from which the caps admit the lift; the hands reach to any below 1.2 m. */
+const lowestM = (loadKg: number, caps: Caps) =>
+  bisect((heightM) => liftBarredBy(heightM, REFERENCE_BODY, loadKg, caps) === null, 1.2, 0);
 
 describe('lifting the weight from where it stands', () => {
   it.each([0.3, 0.45, 0.6, 0.7])('from %d m the hands are at that height', (heightM) => {
@@ -40,24 +45,14 @@ describe('lifting the weight from where it stands', () => {
     expect(liftFrom(0.02, REFERENCE_BODY, 10)!.work.hipFlexionDeg).toBe(130);
   });
 
-  it('the lowest place lies on the cap: 45 degrees of hip in stage 2', () => {
-    const lowestM = lowestLiftM(REFERENCE_BODY, 10, STAGE_CAPS['2 slow']);
-    if (typeof lowestM !== 'number') throw new Error(`barred by ${lowestM.barredBy}`);
-    expect(liftFrom(lowestM, REFERENCE_BODY, 10)!.work.hipFlexionDeg).toBeCloseTo(45, 5);
-    expect(liftBarredBy(lowestM + 1e-6, REFERENCE_BODY, 10, STAGE_CAPS['2 slow'])).toBeNull();
-    expect(liftBarredBy(lowestM - 1e-6, REFERENCE_BODY, 10, STAGE_CAPS['2 slow'])).toBe('hipFlexion');
-  });
-
-  it.each([5, 20, 60])('can be done with %d kg from the lowest place upwards, and not below', (loadKg) => {
-    for (const caps of [...Object.values(STAGE_CAPS), NO_CAPS, { ...NO_CAPS, demand: 0 }]) {
-      const answer = lowestLiftM(REFERENCE_BODY, loadKg, caps);
-      const lowestM = typeof answer === 'number' ? answer : Infinity;
-      const can = (heightM: number) => liftBarredBy(heightM, REFERENCE_BODY, loadKg, caps) === null;
-      for (const heightM of [0.02, 0.1, 0.2, 0.35, 0.5, 0.65, 0.9, 1.2])
-        expect(can(heightM)).toBe(heightM >= lowestM);
-      if (lowestM === 0 || lowestM === Infinity) continue;
-      expect([can(lowestM - 1e-6), can(lowestM + 1e-6)]).toEqual([false, true]);
-    }
+  it.each([
+    [45, 5],
+    [60, 10],
+    [90, 20],
+  ])('the lowest place lies on the cap: %d degrees of hip with %d kg', (angleDeg, loadKg) => {
+    const lowest = lowestM(loadKg, { ...NO_CAPS, angleDeg });
+    expect(liftFrom(lowest, REFERENCE_BODY, loadKg)!.work.hipFlexionDeg).toBeCloseTo(angleDeg, 5);
+    expect(liftBarredBy(lowest - 1e-6, REFERENCE_BODY, loadKg, { ...NO_CAPS, angleDeg })).toBe('hipFlexion');
   });
 
   it('a weight on the floor is no weight for the early stages, a table is for all', () => {
@@ -66,13 +61,12 @@ describe('lifting the weight from where it stands', () => {
       expect(liftBarredBy(0.75, REFERENCE_BODY, 10, STAGE_CAPS[stage])).toBeNull();
     }
     expect(liftBarredBy(0.1, REFERENCE_BODY, 10, NO_CAPS)).toBeNull();
-    expect(lowestLiftM(REFERENCE_BODY, 10, NO_CAPS)).toBe(0);
   });
 
-  it('is barred altogether when standing with it breaks a cap', () => {
-    expect(lowestLiftM(REFERENCE_BODY, 10, { ...NO_CAPS, demand: 0 })).toEqual({
-      admitted: false,
-      barredBy: 'demand',
-    });
-  });
+  it.each([0, 0.9, 1.2])(
+    'is barred altogether when standing with it breaks a cap, from %d m too',
+    (heightM) => {
+      expect(liftBarredBy(heightM, REFERENCE_BODY, 10, { ...NO_CAPS, demand: 0 })).toBe('demand');
+    },
+  );
 });

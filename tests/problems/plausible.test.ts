@@ -19,6 +19,78 @@ describe('implausible', () => {
     `);
   });
 
+  it('pounds for kilograms', () => {
+    expect(printedWith(OTTER, 'loadKg: 10', 'loadKg: 22')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:26:41: error implausible testedSets[0].loadKg is 22; must be plausible: 10: 22 pounds are 10 kg, which the kit makes, and 22 kg it does not.
+            - { card: bridge, side: left, loadKg: 22, repetitions: 8, reserve: 2, pain: 2 }
+                                                  ^
+      Fix: mend it; or, if it is right, check it and add to confirmed: - { path: testedSets.0.loadKg, value: 22, reason: how it was checked }."
+    `);
+  });
+
+  it('a weight moved too often', () => {
+    expect(printedWith(OTTER, 'repetitions: 8, reserve: 2', 'repetitions: 28, reserve: 2'))
+      .toMatchInlineSnapshot(`
+      "consults/otter-r1.md:26:58: error implausible testedSets[0].repetitions is 28; must be plausible: at most 23, with 2 left and 10 kg: a weight that can be moved more often tells nothing of the load.
+            - { card: bridge, side: left, loadKg: 10, repetitions: 28, reserve: 2, pain: 2 }
+                                                                   ^
+      Fix: mend it; or, if it is right, check it and add to confirmed: - { path: testedSets.0.repetitions, value: 28, reason: how it was checked }."
+    `);
+  });
+
+  it('a kettlebell by its pounds', () => {
+    expect(printedWith(OTTER, 'kettlebellsKg: []', 'kettlebellsKg: [26]')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:29:19: error implausible kit.kettlebellsKg[0] is 26; must be plausible: 12, in kg: 26 is the size in pounds of a kettlebell of 12 kg.
+            kettlebellsKg: [26]
+                            ^
+      Fix: mend it; or, if it is right, check it and add to confirmed: - { path: kit.kettlebellsKg.0, value: 26, reason: how it was checked }."
+    `);
+  });
+
+  it('a week too long for its longest run', () => {
+    expect(printedWith(OTTER, 'weeklyKm: 20', 'weeklyKm: 42')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:42:13: error implausible running.weeklyKm is 42; must be plausible: at most 40 km, 4 times the longest run of 30 days (10 km), or more with runsPerWeek beside it.
+            weeklyKm: 42
+                      ^
+      Fix: mend it, or write running.runsPerWeek; or, if it is right, check it and add to confirmed: - { path: running.weeklyKm, value: 42, reason: how it was checked }."
+    `);
+  });
+
+  it('the number of another test', () => {
+    expect(printedWith(OTTER, 'test: bridge-hold', 'test: single-leg-bridge')).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:24:50: error implausible tests[0].seconds is 40; must be plausible: repetitions: single-leg-bridge is counted in repetitions, not held.
+            - { test: single-leg-bridge, pain: 3, seconds: 40 }
+                                                           ^
+      Fix: mend it, or the id of the test; or, if it is right, check it and add to confirmed: - { path: tests.0.seconds, value: 40, reason: how it was checked }."
+    `);
+  });
+
+  it('a tested weight that doubled and more since the revision before', () => {
+    const jump = filesWith({ 'consults/otter-r2.md': second('loadKg: 10', 'loadKg: 24') });
+    expect(printed(jump)).toMatchInlineSnapshot(`
+      "consults/otter-r2.md:26:41: error implausible testedSets[0].loadKg is 24; must be plausible: 5 to 20 kg: revision 1 has 10 for bridge on this leg.
+            - { card: bridge, side: left, loadKg: 24, repetitions: 8, reserve: 2, pain: 2 }
+                                                  ^
+      Fix: mend it; or, if it is right, check it and add to confirmed: - { path: testedSets.0.loadKg, value: 24, reason: how it was checked }."
+    `);
+  });
+
+  it('an easier version that hurts far more', () => {
+    const pains =
+      '- { test: single-leg-bridge, pain: 1 }\n  - { test: bridge, pain: 6 }\n  - { test: bridge-hold';
+    expect(printedWith(OTTER, '- { test: bridge-hold', pains)).toMatchInlineSnapshot(`
+      "consults/otter-r1.md:25:27: error implausible tests[1].pain is 6; must be plausible: at most 4: single-leg-bridge, a harder version of bridge, stands in tests[0] with 1.
+            - { test: bridge, pain: 6 }
+                                    ^
+      Fix: mend it, or the id of the test; or, if it is right, check it and add to confirmed: - { path: tests.1.pain, value: 6, reason: how it was checked }.
+
+      consults/otter-r1.md:28:79: error implausible testedSets[0].pain is 2; must be plausible: 3 to 9, near the 6 of the test bridge.
+            - { card: bridge, side: left, loadKg: 10, repetitions: 8, reserve: 2, pain: 2 }
+                                                                                        ^
+      Fix: mend the one that is wrong; or, if it is right, check it and add to confirmed: - { path: testedSets.0.pain, value: 2, reason: how it was checked }."
+    `);
+  });
+
   it('a mass that is not of this height', () => {
     expect(printedWith(OTTER, 'massKg: 68', 'massKg: 180')).toMatchInlineSnapshot(`
       "consults/otter-r1.md:12:9: error implausible massKg is 180; must be plausible: 44 to 118 kg at 1.72 m; this is a body mass index of 60.8, and 15 to 40 is expected of somebody who runs.

@@ -149,7 +149,13 @@ describe('wrong-word', () => {
   });
 
   it('the id of a card that was tried is taken', () => {
-    expect(printedWith(OTTER, 'test: bridge-hold', 'test: single-leg-bridge')).toBe('');
+    expect(
+      printedWith(
+        OTTER,
+        'test: bridge-hold, pain: 3, seconds',
+        'test: single-leg-bridge, pain: 3, repetitions',
+      ),
+    ).toBe('');
   });
 
   it('a band nobody has measured', () => {

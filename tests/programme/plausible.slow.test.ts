@@ -128,7 +128,16 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
     ),
     'testedSets[3].pain',
   ],
+  ['a bow of 12 kg written in pounds', set(26, 10, 4), 'testedSets[2].loadKg'],
+  ['a curl of 3.5 kg written in pounds', one('loadKg: 3.5', 'loadKg: 7.7'), 'testedSets[1].loadKg'],
+  ['ten repetitions with a weight written thirty', set(12, 30, 0), 'testedSets[2].repetitions'],
+  ['more with a weight than it is worth, those left counted', set(12, 22, 4), 'testedSets[2].repetitions'],
   // running
+  [
+    '24 km a week turned into 42, and nothing said of the runs',
+    one('weeklyKm: 24', 'weeklyKm: 42'),
+    'running.weeklyKm',
+  ],
   [
     'a week of more kilometres than its runs can hold',
     one('  weeklyKm: 24\n', '  weeklyKm: 24\n  runsPerWeek: 2\n'),
@@ -142,6 +151,7 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
   // kit
   ['a dumbbell of 60 kg', one('    - 4\n', '    - 60\n'), 'kit.dumbbellsKg[0]'],
   ['a kettlebell of 90 kg', one('    - 12\n', '    - 90\n'), 'kit.kettlebellsKg[0]'],
+  ['a kettlebell of 16 kg by its pounds', one('    - 12\n', '    - 35\n'), 'kit.kettlebellsKg[0]'],
   ['a plate of 50 kg', one('    - 2.5\n', '    - 50\n'), 'kit.platesKg[0]'],
   ['a bar of 30 kg', one('barKg: 7', 'barKg: 30'), 'kit.barKg'],
   ['a bottle of 15 litres', one('    - 1.5\n', '    - 15\n'), 'kit.bottlesL[0]'],
@@ -189,6 +199,17 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
       '  - test: front-plank\n    pain: 1\n    side: both\n  - test: front-plank\n    pain: 3\n    side: both\n',
     ),
     'tests[6].pain',
+  ],
+  [
+    'seconds of what is done in repetitions',
+    one('pain: 2\n    repetitions: 3', 'pain: 2\n    seconds: 30'),
+    'tests[0].seconds',
+  ],
+  ['repetitions of a hold', one('seconds: 50', 'repetitions: 12'), 'tests[1].repetitions'],
+  [
+    'the easier of two bridges far more painful',
+    test('  - test: long-lever-bridge\n    pain: 6\n'),
+    'tests[5].pain',
   ],
   ['a hold of five minutes', one('seconds: 50', 'seconds: 290'), 'tests[1].seconds'],
   // dates
@@ -293,6 +314,17 @@ const SOFT: readonly (readonly [what: string, change: Change, path: string])[] =
 /** On the near side of the limits nobody is asked anything. */
 const FINE: readonly (readonly [what: string, change: Change])[] = [
   ['a strong bow', set(60, 8, 2)],
+  ['a weight of the clinic that the kit does not make', set(24, 10, 4)],
+  ['as often with a weight as is asked of anybody', set(12, 21, 4)],
+  ['without a weight more often', set(0, 30, 4)],
+  ['four times the longest run in a week', one('weeklyKm: 24', 'weeklyKm: 36')],
+  ['42 km in five runs', one('weeklyKm: 24\n', 'weeklyKm: 42\n  runsPerWeek: 5\n')],
+  ['a kettlebell of 24 kg', one('    - 12\n', '    - 24\n')],
+  [
+    'seconds and repetitions of one test',
+    one('    repetitions: 3\n', '    repetitions: 3\n    seconds: 30\n'),
+  ],
+  ['the easier of two bridges a little more painful', test('  - test: long-lever-bridge\n    pain: 5\n')],
   [
     'two legs, two pains',
     test(
@@ -393,6 +425,8 @@ const BETWEEN: readonly (readonly [what: string, change: Change, path: string])[
     ],
     'side',
   ],
+  ['more than twice the weight', set(25, 10, 4), 'testedSets[2].loadKg'],
+  ['less than half the weight', set(5, 10, 4), 'testedSets[2].loadKg'],
   ['both sides', one('side: right', 'side: both\nworseSide: right'), 'side'],
   ['another country', one('country: GB', 'country: SE'), 'country'],
   [
@@ -412,6 +446,8 @@ describe('from one revision to the next', () => {
     expect('programme' in outcomeOf(second([]), OTTER)).toBe(true);
     expect('programme' in outcomeOf(second(one('ageYears: 38', 'ageYears: 39')), OTTER)).toBe(true);
     expect('programme' in outcomeOf(second(one('massKg: 61', 'massKg: 58')), OTTER)).toBe(true);
+    expect('programme' in outcomeOf(second(set(24, 10, 4)), OTTER)).toBe(true);
+    expect('programme' in outcomeOf(second(set(6, 10, 4)), OTTER)).toBe(true);
   });
 
   it.each(BETWEEN)('%s is asked about, and builds when confirmed', (_, change, path) => {

@@ -1,30 +1,22 @@
 /**
  * Strength mathematics against published tables. Each row: source and mark, given, expected. Tolerances are half of
- * the last printed digit. No npm implementation was installed to compare with; the seven formulas check one another.
+ * the last printed digit. Five formulas of other authors and the printed tables of percent stand here alone: what the
+ * two of the clinic say lies among them.
  */
 import { describe, expect, it } from 'vitest';
-import {
-  FORMULAS,
-  effortRatio,
-  oneRepetitionMaximum,
-  spreadOfMaximum,
-  type Formula,
-} from '../../src/dosing/maximum.ts';
-import {
-  loadByPercent,
-  percentByRating,
-  percentOfMaximum,
-  reserveFromRating,
-} from '../../src/dosing/percent.ts';
+import { effortRatio, oneRepetitionMaximum, type ClinicFormula } from '../../src/dosing/maximum.ts';
 
-const maximum = (loadKg: number, repetitions: number, formula: Formula) => {
+const FORMULAS = ['epley', 'brzycki'] as const;
+
+const maximum = (loadKg: number, repetitions: number, formula: ClinicFormula) => {
   const answer = oneRepetitionMaximum(loadKg, repetitions, formula);
   return 'none' in answer ? null : answer.maximumKg;
 };
 
 // Maximum of 100 kg by repetitions to failure; tolerance 0.005 kg.
+const TO_FAILURE = [5, 8, 10, 12, 15] as const;
 // prettier-ignore
-const HUNDRED_KG: readonly [Formula, string, ...number[]][] = [
+const HUNDRED_KG: readonly [formula: string, source: string, ...maximaKg: number[]][] = [
   // formula, source,                              5       8      10      12      15
   ['epley',    'Epley 1985 [secondary]',      116.67, 126.67, 133.33, 140.00, 150.00],
   ['brzycki',  'Brzycki 1993 [secondary]',    112.50, 124.14, 133.33, 144.00, 163.64],
@@ -36,31 +28,32 @@ const HUNDRED_KG: readonly [Formula, string, ...number[]][] = [
 ];
 
 describe('one-repetition maximum of 100 kg', () => {
-  const rows = HUNDRED_KG.flatMap(([formula, source, ...maxima]) =>
-    [5, 8, 10, 12, 15].map((repetitions, i) => ({
-      formula,
-      source,
-      repetitions,
-      expected: maxima[i] ?? NaN,
-    })),
-  );
+  const rows = FORMULAS.flatMap((formula) => {
+    const [, source, ...maxima] = HUNDRED_KG.find(([name]) => name === formula) ?? ['', ''];
+    return TO_FAILURE.map((repetitions, i) => ({ formula, source, repetitions, expected: maxima[i] ?? NaN }));
+  });
   it.each(rows)('$source: 100 kg x $repetitions is $expected kg', ({ formula, repetitions, expected }) => {
     expect(Math.abs((maximum(100, repetitions, formula) ?? NaN) - expected)).toBeLessThanOrEqual(0.005);
   });
+
+  it.each(TO_FAILURE.map((repetitions, i) => ({ repetitions, i })))(
+    'lies at $repetitions repetitions within what seven authors print, by either formula (0.005 kg)',
+    ({ repetitions, i }) => {
+      const printed = HUNDRED_KG.map(([, , ...maxima]) => maxima[i] ?? NaN);
+      for (const formula of FORMULAS) {
+        expect(maximum(100, repetitions, formula)).toBeGreaterThanOrEqual(Math.min(...printed) - 0.005);
+        expect(maximum(100, repetitions, formula)).toBeLessThanOrEqual(Math.max(...printed) + 0.005);
+      }
+    },
+  );
 });
 
 // Check values 1-10 and 13: load kg, repetitions to failure, expected kg; tolerance 0.01 kg.
-const MAXIMA: readonly [string, Formula, number, number, number][] = [
+const MAXIMA: readonly [string, ClinicFormula, number, number, number][] = [
   ['1 Epley [secondary]', 'epley', 60, 8, 76.0],
   ['2 Brzycki [secondary]', 'brzycki', 60, 8, 74.48],
-  ['3 Lombardi [secondary]', 'lombardi', 60, 8, 73.87],
-  ['4 Mayhew [secondary]', 'mayhew', 60, 8, 75.77],
-  ["5 O'Conner [secondary]", 'oconner', 60, 8, 72.0],
-  ['6 Wathan [secondary]', 'wathan', 60, 8, 76.6],
-  ['7 Lander [secondary]', 'lander', 60, 8, 75.07],
   ['8 Epley at 10 [secondary]', 'epley', 100, 10, 133.33],
   ['8 Brzycki at 10 [secondary]', 'brzycki', 100, 10, 133.33],
-  ['9 Mayhew [secondary]', 'mayhew', 20, 12, 27.08],
   ['10 Brzycki [secondary]', 'brzycki', 100, 5, 112.5],
   ['13 Epley, 8 with 2 in reserve [secondary]', 'epley', 20, 8 + 2, 26.67],
 ];
@@ -92,48 +85,27 @@ describe('check values of the maximum', () => {
     );
     expect(agree).toEqual([10]);
   });
-
-  it('the seven formulas part by 131 to 164 kg for 100 kg x 15 [secondary]', () => {
-    const spread = spreadOfMaximum(100, 15);
-    expect(spread).toEqual({ fromKg: expect.closeTo(131.1, 2), toKg: expect.closeTo(163.64, 2) });
-  });
 });
 
 describe('percent of the maximum', () => {
-  // Repetitions and percent; exact.
+  // NSCA training load chart, handout copy [read]; 11, 12 and 15 of NSCA Essentials [memory], whose 12 is another number.
+  // The formulas are others' than the chart's: within 3 points of a hundred.
+  // prettier-ignore
   it.each([
-    ['14 NSCA handout [read]', 8, 80],
-    ['15 NSCA handout [read]', 5, 87],
-    ['15 NSCA handout [read]', 6, 85],
-    ['15 NSCA handout [read]', 10, 75],
-    ['16 NSCA handout [read]', 12, 70],
-  ])('%s: %i repetitions at %i %%', (_, repetitions, expected) => {
-    expect(percentOfMaximum(repetitions, 'nscaHandout')).toBe(expected);
+    // repetitions, percent
+    [1, 100], [2, 95], [3, 93], [4, 90], [5, 87], [6, 85], [7, 83], [8, 80], [9, 77], [10, 75], [12, 70],
+    [12, 67], [15, 65],
+  ])('NSCA charts: %i repetitions at %i %%, give or take 3', (repetitions, percent) => {
+    const lower = Math.min(...FORMULAS.map((formula) => 100 * (effortRatio(1, repetitions, formula) ?? NaN)));
+    const upper = Math.max(...FORMULAS.map((formula) => 100 * (effortRatio(1, repetitions, formula) ?? NaN)));
+    expect(percent).toBeGreaterThanOrEqual(lower - 3);
+    expect(percent).toBeLessThanOrEqual(upper + 3);
   });
 
-  it.each([
-    ['16 NSCA Essentials [memory]', 12, 67],
-    ['17 NSCA Essentials [memory]', 15, 65],
-    ['NSCA Essentials [memory]', 11, 70],
-  ])('%s: %i repetitions at %i %%', (_, repetitions, expected) => {
-    expect(percentOfMaximum(repetitions, 'nscaTextbook')).toBe(expected);
-  });
-
-  it('rows that are not printed give no number', () => {
-    expect([11, 13, 15].map((repetitions) => percentOfMaximum(repetitions, 'nscaHandout'))).toEqual([
-      null,
-      null,
-      null,
-    ]);
-    expect(loadByPercent(20, 12, 13, 'nscaHandout')).toBeNull();
-  });
-
-  // Load, tested, wanted, expected in the same unit; tolerance 0.01.
-  it.each([
-    ['18 NSCA handout example in kg [read]', 61.2, 69.94],
-    ['19 the same in pounds [secondary]', 135, 154.29],
-  ])('%s: %f x 12 is %f x 8', (_, load, expected) => {
-    expect(Math.abs((loadByPercent(load, 12, 8, 'nscaHandout') ?? NaN) - expected)).toBeLessThanOrEqual(0.01);
+  it('18 NSCA handout example [read]: 61.2 kg x 12 is 69.94 kg x 8; by Epley 67.63 kg, by Brzycki 71.06 kg', () => {
+    const [epley, brzycki] = FORMULAS.map((formula) => 61.2 * (effortRatio(12, 8, formula) ?? NaN));
+    expect(epley).toBeLessThanOrEqual(69.94);
+    expect(brzycki).toBeGreaterThanOrEqual(69.94);
   });
 
   // Epley and Brzycki read backwards, percent to one decimal; tolerance 0.05.
@@ -158,41 +130,42 @@ describe('percent of the maximum', () => {
   });
 });
 
-describe('effort ratings', () => {
+describe('where the formulas end [choice]', () => {
   it.each([
-    ['20 Zourdos 2016 [read]', 8, 2],
-    ['Zourdos 2016 [read]', 10, 0],
-    ['Zourdos 2016 [read]', 9, 1],
-    ['half points [secondary]', 7.5, 2.5],
-  ])('%s: a rating of %f leaves %f', (_, rating, reserve) => {
-    expect(reserveFromRating(rating)).toBe(reserve);
+    // tested to failure, wanted to failure, whether there is a number
+    [15, 8, true],
+    [16, 8, false],
+    [8, 15, true],
+    [8, 25, true],
+    [8, 26, false],
+  ])('from %i to %i repetitions: %s', (tested, wanted, isThere) => {
+    for (const formula of FORMULAS) expect(effortRatio(tested, wanted, formula) !== null).toBe(isThere);
   });
 
-  it('a rating under 6 gives no number [memory: words only there]', () => {
-    expect(reserveFromRating(5.5)).toBeNull();
+  it('beyond 15 wanted the lower of the two is taken, whichever the clinic chose', () => {
+    const lower = Math.min((1 + 8 / 30) / (1 + 20 / 30), 36 / (37 - 8) / (36 / (37 - 20)));
+    for (const formula of FORMULAS) expect(effortRatio(8, 20, formula)).toBeCloseTo(lower, 12);
   });
 
-  it.each([
-    ['21 coach-made table [secondary]', 5, 8],
-    ['22 diagonal [secondary]', 6, 9],
-    ['22 diagonal [secondary]', 7, 10],
-  ])('%s: %i repetitions at %i are 81.1 %%', (_, repetitions, rating) => {
-    expect(percentByRating(repetitions, rating)).toBe(81.1);
+  it('no repetition at all is a fault of the program', () => {
+    expect(() => effortRatio(0, 8, 'epley')).toThrow('repetitions to failure 0, expected 1 or more');
   });
+});
 
+describe('repetitions and what is left of them', () => {
+  // Coach-made table of repetitions, effort rating (10 less the reserve, Zourdos 2016 [read]) and percent [secondary].
+  // Within 3 points for as far as one formula is asked; beyond 15 to failure the gentler one, never above the table.
+  // prettier-ignore
   it.each([
-    [1, 10, 100],
-    [1, 6, 86.3],
-    [3, 8.5, 87.8],
-    [8, 7.5, 72.8],
-    [10, 6, 65.6],
+    // repetitions, rating, percent
+    [1, 10, 100], [1, 6, 86.3], [3, 8.5, 87.8], [5, 8, 81.1], [6, 9, 81.1], [7, 10, 81.1], [8, 7.5, 72.8], [10, 9, 71.7],
     [12, 10, 69.6],
-    [12, 6, 61.8],
-  ])('coach-made table [secondary]: %i at %f is %f %%', (repetitions, rating, percent) => {
-    expect(percentByRating(repetitions, rating)).toBe(percent);
+  ])('coach-made table: %i at %f is %f %%', (repetitions, rating, percent) => {
+    const found = 100 * (effortRatio(1, repetitions + 10 - rating, 'epley') ?? NaN);
+    expect(Math.abs(found - percent)).toBeLessThanOrEqual(3);
   });
 
-  it('off the table there is no number', () => {
-    expect([percentByRating(30, 8), percentByRating(5, 5)]).toEqual([null, null]);
+  it.each([[12, 6, 61.8]])('%i at %f is no more than %f %%', (repetitions, rating, percent) => {
+    expect(100 * (effortRatio(1, repetitions + 10 - rating, 'epley') ?? NaN)).toBeLessThanOrEqual(percent);
   });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { type IsoDate, isoDate } from '../../src/units/date.ts';
-import { weekChange } from '../../src/scheduling/history.ts';
 import { earliestStageDates, goalReachable, type StageOnTheWay } from '../../src/scheduling/stageDates.ts';
 import { goingOn } from './houseRules.ts';
 
@@ -56,25 +55,5 @@ describe('the earliest day of each stage', () => {
   it('tells how a goal lies to its earliest day', () => {
     expect(goalReachable(on('2026-06-08'), on('2026-06-08'))).toEqual({ reachable: true, daysToSpare: 0 });
     expect(goalReachable(on('2026-06-01'), on('2026-06-08'))).toEqual({ reachable: false, daysToSpare: -7 });
-  });
-});
-
-describe('change from week to week', () => {
-  const week = (load: number) => Array.from({ length: 7 }, () => load);
-
-  it('sets this week beside the mean of the weeks before', () => {
-    expect(weekChange([...week(10), ...week(20), ...week(30)])).toEqual({
-      direction: 'more',
-      thisWeek: 210,
-      before: 105,
-      changePct: 100,
-    });
-    expect(weekChange([...week(10), ...week(10)])?.direction).toBe('same');
-    expect(weekChange([...week(10), ...week(5)])).toMatchObject({ direction: 'less', changePct: -50 });
-  });
-
-  it('names no per cent of nothing, and says nothing before two weeks', () => {
-    expect(weekChange([...week(0), ...week(5)])).toMatchObject({ direction: 'more', changePct: null });
-    expect(weekChange(week(5))).toBeNull();
   });
 });

@@ -1,5 +1,14 @@
 /** A disk that is full from the first byte takes no lock and no list, but no leaflet stays in force that must not be followed. */
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { linesOf } from '../../src/shell/io/issued.ts';
@@ -93,6 +102,49 @@ describe('a red flag on a full disk', () => {
     );
     expect(run.exit).toBe(73);
     expect(run.err).toContain('the leaflet of finch must not be followed and is still in its place');
+  });
+});
+
+describe('a consult that was deleted, on a full disk', () => {
+  const remove = (alias: string) => rmSync(join(own.content, `consults/${alias}-r1.md`));
+  const touch = () => own.edit('consults/wren-r1.md', /^minutesPerDay: .*$/m, 'minutesPerDay: 31');
+
+  // Where nothing else has changed the build reads no file, and takes another way.
+  it.each<[string, () => unknown]>([
+    ['and nothing else', () => undefined],
+    ['beside another that was edited', touch],
+  ])('%s, takes its leaflet away', async (_, before) => {
+    const given = hashesOf(at('finch'));
+    remove('finch');
+    before();
+    const run = await full();
+    expect(run.exit).toBe(74);
+    expect(run.err).toContain(`the files of finch were taken away to ${at('.finch.loadleaf-away')}`);
+    expect(existsSync(at('finch'))).toBe(false);
+    expect(hashesOf(at('.finch.loadleaf-away'))).toEqual(given);
+    expect((await build()).exit).toBe(0);
+    expect(readdirSync(at('finch'))).toEqual(['issued.jsonl', 'set-aside']);
+    expect(toldOf('finch')).toEqual(['issued', 'withdrawn']);
+  });
+
+  it('goes before anything is written: a disk that fills on the way finds it set aside', async () => {
+    remove('finch');
+    touch();
+    const run = await watchingDisk(
+      own.site,
+      (effect) => {
+        if (/private\/\.?wren/.test(effect.path)) fullFrom(1)(effect);
+      },
+      () => build(),
+    );
+    expect(run.exit).toBe(74);
+    expect(readdirSync(at('finch'))).toEqual(['issued.jsonl', 'set-aside']);
+  });
+
+  it('leaves it where only somebody else was asked for', async () => {
+    remove('finch');
+    expect((await full('wren')).exit).toBe(74);
+    expect(existsSync(at('finch/leaflet.html'))).toBe(true);
   });
 });
 

@@ -13,6 +13,12 @@ export const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   liftForMass: ({ most, inputs }) =>
     `at most ${most} kg: ${inputs['repetitions']} repetitions with ${inputs['reserve']} left speak for ${inputs['onceKg']} kg lifted once, and ${inputs['share']} times a body mass of ${inputs['massKg']} kg is expected at most for this exercise`,
   repetitionsToFailure: ({ most, inputs }) => `at most ${most}, with ${inputs['reserve']} left`,
+  loadedRepetitions: ({ most, inputs }) =>
+    `at most ${most}, with ${inputs['reserve']} left and ${inputs['loadKg']} kg: a weight that can be moved more often tells nothing of the load`,
+  setPounds: ({ value, inputs }) =>
+    `${inputs['meantKg']}: ${value} pounds are ${inputs['meantKg']} kg, which the kit makes, and ${value} kg it does not`,
+  kettlebellPounds: ({ value, inputs }) =>
+    `${inputs['inKg']}, in kg: ${value} is the size in pounds of a kettlebell of ${inputs['inKg']} kg`,
   setTwice: ({ inputs }) =>
     `${inputs['pain']}, as in testedSets[${inputs['before']}]: the same set stands there`,
   kitAmount: (doubt) => `${span(doubt)} for ${THINGS[String(doubt.inputs['thing'])]}`,
@@ -24,10 +30,18 @@ export const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
     inputs['longestIn30DaysKm'] === 0
       ? '0 km, as the longest run of 30 days is'
       : `at most ${most} km: ${inputs['runsPerWeek']} runs a week, the longest of 30 days ${inputs['longestIn30DaysKm']} km`,
+  weekAboveLongest: ({ most, inputs }) =>
+    `at most ${most} km, ${inputs['times']} times the longest run of 30 days (${inputs['longestIn30DaysKm']} km), or more with runsPerWeek beside it`,
   unknownActivity: ({ inputs }) => `an activity that ${inputs['protocol']} knows: ${inputs['known']}`,
   testHold: (doubt) => `${span(doubt)} seconds`,
   testTwice: ({ inputs }) =>
     `${inputs['pain']}, as in tests[${inputs['before']}]: ${inputs['test']} stands there for the same leg, or for a leg that is not named`,
+  testCount: ({ inputs }) =>
+    inputs['key'] === 'seconds'
+      ? `repetitions: ${inputs['test']} is counted in repetitions, not held`
+      : `seconds: ${inputs['test']} is a hold`,
+  easierHurtsMore: ({ most, inputs }) =>
+    `at most ${most}: ${inputs['harder']}, a harder version of ${inputs['test']}, stands in tests[${inputs['index']}] with ${inputs['pain']}`,
   notYet: ({ most }) => `${most} or earlier: it speaks of what has been`,
   longAgo: ({ least }) => `${least} or later`,
   farAhead: ({ most }) => `${most} or earlier: it lies far ahead`,
@@ -40,6 +54,8 @@ export const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   heightSince: (doubt) =>
     `${span(doubt)} m: revision ${doubt.inputs['revision']} has ${doubt.inputs['last']}`,
   massSince: (doubt) => `${span(doubt)} kg: revision ${doubt.inputs['revision']} has ${doubt.inputs['last']}`,
+  loadSince: ({ inputs, ...doubt }) =>
+    `${span(doubt)} kg: revision ${inputs['revision']} has ${inputs['last']} for ${inputs['card']} on this leg`,
   otherSide: before,
   otherCountry: before,
   beforeLast: ({ least, inputs }) => `${least} or later, the day of revision ${inputs['revision']}`,

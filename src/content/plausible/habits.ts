@@ -29,16 +29,27 @@ export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, know
       path: ['running', 'trainingYears'],
       inputs: { ageYears, fromAgeYears: limits.runningFromAgeYears.value },
     }),
-    ...weekAboveRuns(running),
+    ...weekAboveRuns(running, limits),
     ...runningDoubts(consult, limits),
     ...unknownActivities(consult, known),
   ];
 }
 
-/** A week cannot hold more than all its runs at their longest. */
-function weekAboveRuns({ weeklyKm, runsPerWeek, longestIn30DaysKm }: ConsultFrontMatter['running']): Doubt[] {
+/** A week cannot hold more than all its runs at their longest; where their number is not told, more than a few such runs are asked about. */
+function weekAboveRuns(
+  { weeklyKm, runsPerWeek, longestIn30DaysKm }: ConsultFrontMatter['running'],
+  { weekToTimesLongest: { value: times }, weeklyToKm }: Plausible,
+): Doubt[] {
   if (longestIn30DaysKm === undefined) return [];
-  if (longestIn30DaysKm > 0 && runsPerWeek === undefined) return [];
+  if (longestIn30DaysKm > 0 && runsPerWeek === undefined) {
+    // Asked about as it is.
+    if ((weeklyKm ?? 0) > weeklyToKm.value) return [];
+    return above(weeklyKm, longestIn30DaysKm * times, {
+      rule: 'weekAboveLongest',
+      path: ['running', 'weeklyKm'],
+      inputs: { longestIn30DaysKm, times },
+    });
+  }
   const most = longestIn30DaysKm * (runsPerWeek ?? 0);
   return above(weeklyKm, most, {
     rule: 'weekAboveRuns',

@@ -2,11 +2,13 @@
 import type { ConsultFrontMatter, ConsultKit } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { outside, type Doubt } from './doubt.ts';
+import { kettlebellPounds } from './pounds.ts';
 
 export function kitDoubts({ kit }: ConsultFrontMatter, limits: Plausible): Doubt[] {
   return [
     ...listDoubts(kit, 'dumbbellsKg', [0, limits.dumbbellToKg.value]),
     ...listDoubts(kit, 'kettlebellsKg', [0, limits.kettlebellToKg.value]),
+    ...kettlebellPounds(kit, limits),
     ...listDoubts(kit, 'platesKg', [0, limits.plateToKg.value]),
     ...outside(kit.barKg, [0, limits.barToKg.value], {
       rule: 'kitAmount',

@@ -18,12 +18,25 @@ export function loadDoubts(
     ...liftDoubt(set, index, massKg, shareFor(exercises.get(set.card) ?? null, limits)),
     ...rangeDoubt(set.rangeDeg, ['testedSets', index, 'rangeDeg'], exercises.get(set.card) ?? null, limits),
     ...slowDoubt(set, index, limits),
-    ...above(set.repetitions, limits.repetitionsToFailure.value - set.reserve, {
-      rule: 'repetitionsToFailure',
-      path: ['testedSets', index, 'repetitions'],
-      inputs: { reserve: set.reserve },
-    }),
+    ...countDoubt(set, index, limits),
   ]);
+}
+
+/** More often than anybody can, or than a weight is worth that was put on to find the load. */
+function countDoubt(
+  { loadKg, repetitions, reserve }: TestedSet,
+  index: number,
+  { repetitionsToFailure, loadedRepetitions }: Plausible,
+): Doubt[] {
+  const path = ['testedSets', index, 'repetitions'];
+  const any = above(repetitions, repetitionsToFailure.value - reserve, {
+    rule: 'repetitionsToFailure',
+    path,
+    inputs: { reserve },
+  });
+  if (loadKg === 0 || any.length > 0) return any;
+  const inputs = { reserve, loadKg };
+  return above(repetitions, loadedRepetitions.value - reserve, { rule: 'loadedRepetitions', path, inputs });
 }
 
 /** How strong a lift of this card may be: by where the weight is and how many legs carry it. */

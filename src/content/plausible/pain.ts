@@ -11,6 +11,7 @@ type Cards = Known['exercises'];
 export function painDoubts(consult: ConsultFrontMatter, limits: Plausible, { exercises }: Known): Doubt[] {
   return [
     ...consult.testedSets.flatMap((set, index) => setBesideTests(set, index, consult, limits, exercises)),
+    ...consult.tests.flatMap((test, index) => easierHurtsMore(test, index, consult, limits, exercises)),
     ...usualPain(consult, limits),
     ...consult.tests.flatMap(painlessAngle),
     ...lowBesidePain(consult, limits),
@@ -63,6 +64,25 @@ function isEasier(easier: string, than: string, cards: Cards, links = 9): boolea
     at = next(at);
   }
   return false;
+}
+
+/** A test that hurts far more than a harder version of itself: one of the two is another exercise, or the pain a slip. */
+function easierHurtsMore(
+  { test, pain, side }: Test,
+  index: number,
+  { tests, side: sore }: ConsultFrontMatter,
+  { painApart }: Plausible,
+  cards: Cards,
+): Doubt[] {
+  const leg = (of: Test['side']) => of ?? sore;
+  const harder = tests.find(
+    (one) =>
+      leg(one.side) === leg(side) && isEasier(test, one.test, cards) && pain - one.pain > painApart.value,
+  );
+  if (harder === undefined) return [];
+  const inputs = { test, harder: harder.test, index: tests.indexOf(harder), pain: harder.pain };
+  const most = harder.pain + painApart.value;
+  return [{ rule: 'easierHurtsMore', path: ['tests', index, 'pain'], value: pain, most, inputs }];
 }
 
 function usualPain({ usualMorningPain, tests }: ConsultFrontMatter, limits: Plausible): Doubt[] {

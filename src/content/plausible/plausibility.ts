@@ -8,6 +8,7 @@ import { habitDoubts } from './habits.ts';
 import { kitDoubts } from './kit.ts';
 import { loadDoubts } from './loads.ts';
 import { painDoubts } from './pain.ts';
+import { poundDoubts } from './pounds.ts';
 import { revisionDoubts } from './revisions.ts';
 import { scoreDoubts } from './scores.ts';
 import { sideDoubts } from './sides.ts';
@@ -25,6 +26,7 @@ export function doubtsAbout(
     ...bodyDoubts(consult, limits),
     ...loadDoubts(consult, limits, known),
     ...kitDoubts(consult, limits),
+    ...poundDoubts(consult, limits, known),
     ...habitDoubts(consult, limits, known),
     ...scoreDoubts(consult, limits, known),
     ...painDoubts(consult, limits, known),

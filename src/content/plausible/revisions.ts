@@ -21,6 +21,7 @@ export function revisionDoubts(
     }),
     ...heightDoubt(now, last, years, limits),
     ...massDoubt(now, last, limits),
+    ...now.testedSets.flatMap((set, index) => loadDoubt(set, index, last, limits)),
     ...(now.side === last.side ? [] : [other('otherSide', 'side', now, last)]),
     ...(now.country === last.country ? [] : [other('otherCountry', 'country', now, last)]),
   ];
@@ -65,6 +66,25 @@ function massDoubt(
     rule: 'massSince',
     path: ['massKg'],
     inputs: { revision, last: before },
+  });
+}
+
+/** The heaviest of the same exercise on the same leg, at the visit before: more than its double or less than its half is asked about. */
+function loadDoubt(
+  { card, side, loadKg }: ConsultFrontMatter['testedSets'][number],
+  index: number,
+  { testedSets, revision }: ConsultFrontMatter,
+  { testedLoadTimes: { value: times } }: Plausible,
+): Doubt[] {
+  const before = Math.max(
+    0,
+    ...testedSets.filter((one) => one.card === card && one.side === side).map((one) => one.loadKg),
+  );
+  if (before === 0 || loadKg === 0) return [];
+  return outside(loadKg, [cm(before / times), cm(before * times)], {
+    rule: 'loadSince',
+    path: ['testedSets', index, 'loadKg'],
+    inputs: { revision, last: before, card },
   });
 }
 

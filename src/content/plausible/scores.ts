@@ -1,5 +1,5 @@
 /** Tests and scores that contradict each other, or last longer than anybody holds. */
-import type { Known } from '../library.ts';
+import type { ExerciseCard, Known } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
@@ -14,6 +14,7 @@ export function scoreDoubts(
 ): Doubt[] {
   return [
     ...tests.flatMap((test, index) => [
+      ...testCount(test, index, exercises.get(test.test) ?? null),
       ...testTwice(test, index, tests),
       ...above(test.seconds, limits.holdToSeconds.value, {
         rule: 'testHold',
@@ -29,6 +30,17 @@ export function scoreDoubts(
     ]),
     ...outcomes.flatMap((score, index) => scoreTwice(score, index, outcomes)),
   ];
+}
+
+/** Seconds of what moves, or repetitions of a hold: the number, or the name of the test, is another's. */
+function testCount({ test, seconds, repetitions }: Test, index: number, card: ExerciseCard | null): Doubt[] {
+  if (card === null) return [];
+  const [key, value, fitting] =
+    card.kind === 'isometric'
+      ? (['repetitions', repetitions, seconds] as const)
+      : (['seconds', seconds, repetitions] as const);
+  if (value === undefined || fitting !== undefined) return [];
+  return [{ rule: 'testCount', path: ['tests', index, key], value, inputs: { key, test } }];
 }
 
 type Score = ConsultFrontMatter['outcomes'][number];

@@ -30,6 +30,9 @@ const HEIGHTS = [
 const HEIGHT_SOURCE =
   'About four standard deviations either side of the median of the WHO growth reference for 5 to 19 years (2007)';
 
+const POUND_SIZES =
+  'Common practice, no source: kettlebells of 12, 16 and 20 kg are sold as 26, 35 and 44 lb';
+
 export const plausible = z.strictObject({
   bodyMassIndexFrom: about('Least body mass index, kg/m².', setting(from(8, 20, 'kg/m²'))).default({
     value: 13,
@@ -101,6 +104,22 @@ export const plausible = z.strictObject({
     'Most repetitions of a tested set, those left counted.',
     setting(wholeFrom(10, 60)),
   ).default({ value: 45, ...HOUSE }),
+  loadedRepetitions: about(
+    'Most repetitions of a tested set with a weight, those left counted.',
+    setting(wholeFrom(10, 60)),
+  ).default({ value: 25, ...HOUSE }),
+  poundsApartShare: about(
+    'How near a tested weight, read as pounds, is to one of the kit that was meant, as a share of it.',
+    setting(from(0, 0.1, '')),
+  ).default({ value: 0.025, ...HOUSE }),
+  kettlebellsInPounds: about(
+    'Sizes of kettlebells in pounds that hardly any has in kilograms.',
+    setting(z.array(from(1, 100, 'lb'))),
+  ).default({ value: [26, 35, 44], mark: 'common-practice', cite: POUND_SIZES }),
+  testedLoadTimes: about(
+    'How many times the tested weight of the revision before, up or down.',
+    setting(from(1, 10, 'times')),
+  ).default({ value: 2, ...HOUSE }),
   rangeOverCardDeg: about(
     'How far the hip bend of a test may pass the one its card is built to.',
     setting(from(0, 60, '°')),
@@ -149,6 +168,10 @@ export const plausible = z.strictObject({
     value: 60,
     ...HOUSE,
   }),
+  weekToTimesLongest: about(
+    'How many times the longest run of 30 days a week may be where its runs are not told.',
+    setting(from(1, 14, 'times')),
+  ).default({ value: 4, ...HOUSE }),
   runsToPerWeek: about('Most runs of a week.', setting(wholeFrom(1, 14))).default({ value: 7, ...HOUSE }),
   weekIsAverageOfWeeks: about(
     'Weeks of which a usual week is the average; after so many without a run it is 0 km.',

@@ -48,7 +48,7 @@ import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
 import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
-import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
+import { orWithdrawn, peopleWithout, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
@@ -158,30 +158,33 @@ async function keepAll(
 ): Promise<Built> {
   const counts = { ...library.counts, consults: reuse.reads.size };
   if (counts.consults > 0) checkPrivatePlace(folders);
-  return locked(folders.out, async (hold) => {
-    stopUnlessStill(looked, folders);
-    const site = openSite(folders.out, { ...mannerOf(ask), hold });
-    openPrivate(folders.out);
-    const kept = keepFinished(site, folders.out, reuse, ask);
-    site.write(NOTICE_FILE);
-    if (ask.aliases.length === 0) withdrawGone(site, [...reuse.finished.keys()]);
-    const outcome = site.finish(othersThan(ask.aliases));
-    writeNext(folders.out, ledger, {
-      library: kept.library,
-      consults: consultsRead(sources, reuse),
-      people: { ...(ask.aliases.length === 0 ? {} : ledger.people), ...kept.people },
-    });
-    return {
-      workspace: { files: [], counts, blocked: [] },
-      programmes: keptProgrammes(reuse),
-      failed: [],
-      problems: [],
-      outcome,
-      setAside: outcome.setAside,
-      isClosed: closePrivate(folders.out),
-      sealed: [],
-    };
-  });
+  const gone = ask.aliases.length === 0 ? peopleWithout(folders.out, [...reuse.finished.keys()]) : [];
+  return orTakenAway(folders.out, gone, () =>
+    locked(folders.out, async (hold) => {
+      stopUnlessStill(looked, folders);
+      const site = openSite(folders.out, { ...mannerOf(ask), hold });
+      withdrawGone(site, gone);
+      openPrivate(folders.out);
+      const kept = keepFinished(site, folders.out, reuse, ask);
+      site.write(NOTICE_FILE);
+      const outcome = site.finish(othersThan(ask.aliases));
+      writeNext(folders.out, ledger, {
+        library: kept.library,
+        consults: consultsRead(sources, reuse),
+        people: { ...(ask.aliases.length === 0 ? {} : ledger.people), ...kept.people },
+      });
+      return {
+        workspace: { files: [], counts, blocked: [] },
+        programmes: keptProgrammes(reuse),
+        failed: [],
+        problems: [],
+        outcome,
+        setAside: outcome.setAside,
+        isClosed: closePrivate(folders.out),
+        sealed: [],
+      };
+    }),
+  );
 }
 
 async function buildRest(work: Work): Promise<Built> {
@@ -227,12 +230,14 @@ async function buildRest(work: Work): Promise<Built> {
     sealing: ask.sealing ?? null,
   };
   const toGo = toWithdraw(aliases, workspace);
-  return orTakenAway(folders.out, toGo, () =>
+  const gone = aliases.length === 0 ? peopleWithout(folders.out, withConsult(workspace, reuse)) : [];
+  return orTakenAway(folders.out, [...toGo, ...gone], () =>
     locked(folders.out, async (hold) => {
       stopUnlessStill(looked, folders);
       const site = openSite(folders.out, { ...manner, hold });
       // Before anything can go wrong: what must not be followed goes first.
       withdrawAll(site, toGo, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      withdrawGone(site, gone);
       const list = await sealedPlaces(folders.out, workspace, aliases, shop.sealing);
       // Before the pages themselves: a place that this machine does not know could not be withdrawn.
       if (list.length > 0) site.write(sealedListFile(list));
@@ -253,6 +258,11 @@ function stopUnlessStill(sources: Sources, folders: Folders): void {
 // A red flag waits for nobody to ask for it.
 function toWithdraw(aliases: readonly string[], { stopped, blocked }: Workspace): string[] {
   return [...new Set([...stopped.filter(askedIn(aliases)), ...blocked])];
+}
+
+/** Whoever has a consult, be it one that cannot be built. */
+function withConsult({ current, stopped }: Workspace, { finished }: Reuse): string[] {
+  return [...finished.keys(), ...current.map(({ alias }) => alias), ...stopped];
 }
 
 interface Shop {
@@ -339,12 +349,6 @@ async function writeAll(
     }
   const kept = keepFinished(site, folders.out, reuse, ask);
   site.write(NOTICE_FILE);
-  if (isWhole)
-    withdrawGone(site, [
-      ...reuse.finished.keys(),
-      ...workspace.current.map(({ alias }) => alias),
-      ...workspace.stopped,
-    ]);
   const outcome = site.finish(othersThan(aliases));
   const others = isWhole ? {} : without(ledger.people, [...withdrawn, ...failed, ...outcome.setAside]);
   writeNext(folders.out, ledger, {

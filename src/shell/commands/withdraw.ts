@@ -29,15 +29,23 @@ export function withdrawAll(
   if (faults.length > 0) throw faults[0];
 }
 
-/** Takes the sets of those out of force who have no consult any more. */
-export function withdrawGone(site: Site, withConsult: readonly string[]): void {
+/** Who has files here and no consult any more. */
+export function peopleWithout(out: string, withConsult: readonly string[]): readonly string[] {
   const known = new Set(withConsult);
-  for (const alias of site.people())
-    if (!known.has(alias))
+  return isFolder(out) ? peopleWith(out).filter((alias) => !known.has(alias)) : [];
+}
+
+/** Takes the sets of those out of force who have no consult any more. One that fails keeps none of the others. */
+export function withdrawGone(site: Site, aliases: readonly string[]): void {
+  const faults = aliases.flatMap((alias) =>
+    faultOf(() =>
       site.withdraw(alias, {
         because: ['no-consult'],
         lines: [HEADING, `There is no consult of ${alias} any more.`],
-      });
+      }),
+    ),
+  );
+  if (faults.length > 0) throw faults[0];
 }
 
 /**

@@ -1,0 +1,144 @@
+// Mutation testing file by file: changes one place of the deciding code after another and asks whether a test of the
+// room notices. What is known of a file is kept, by the text of the file and of the tests of its room, and not asked
+// again; so a run that was stopped goes on where it was.
+//
+//   npm run mutants                        every room
+//   npm run mutants -- dosing scheduling   these rooms
+//   npm run mutants -- src/dosing/kit.ts   these files
+//   npm run mutants -- --known             what is known already, and nothing run
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { makeReady } from './ready.mjs';
+
+process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
+
+const ROOMS = ['dosing', 'scheduling', 'mechanics', 'review', 'decisions'];
+const KEPT = 'node_modules/.cache/mutants';
+/** Stryker writes here; see stryker.config.json. */
+const REPORT = join(KEPT, 'report.json');
+const BREAK = 85;
+
+const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'));
+const isRunning = !process.argv.includes('--known');
+
+await makeReady({ browser: false });
+mkdirSync(KEPT, { recursive: true });
+const files = ROOMS.flatMap((room) => filesOf(room).map((file) => ({ room, file })));
+const chosen = files.filter(
+  ({ room, file }) => asked.length === 0 || asked.includes(room) || asked.includes(file),
+);
+if (chosen.length === 0)
+  stop(`no room and no file of one is called ${asked.join(', ')}; the rooms are ${ROOMS.join(', ')}`);
+
+const results = chosen.flatMap(({ room, file }) => {
+  const known = knownOf(room, file) ?? (isRunning ? tried(room, file) : null);
+  return known === null ? [] : [{ room, file, ...known }];
+});
+process.stdout.write(`\n${tableOf(results)}`);
+process.exitCode = chosen.length > 0 && scoreOf(results) < BREAK ? 1 : 0;
+
+function filesOf(room) {
+  return filesBelow(`src/${room}`).filter((path) => path.endsWith('.ts'));
+}
+
+function filesBelow(folder) {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).replaceAll('\\', '/'))
+    .sort();
+}
+
+/** The answer that is kept for this very file under these very tests, or null. */
+function knownOf(room, file) {
+  const place = placeOf(file);
+  if (!existsSync(place)) return null;
+  const kept = JSON.parse(readFileSync(place, 'utf8'));
+  return kept.of === keyOf(room, file) ? kept : null;
+}
+
+function placeOf(file) {
+  return join(KEPT, `${file.replaceAll('/', '.')}.json`);
+}
+
+// A mutant is of one file; the code around it counts where a test of the room was changed for it.
+function keyOf(room, file) {
+  const hash = createHash('sha256');
+  const tests = [room, 'published', 'programme'].flatMap((folder) => filesBelow(`tests/${folder}`));
+  for (const path of [file, 'vitest.mutants.config.ts', 'stryker.config.json', ...tests])
+    hash.update(path).update('\0').update(readFileSync(path)).update('\0');
+  return hash.digest('hex');
+}
+
+function tried(room, file) {
+  rmSync(REPORT, { force: true });
+  const concurrency = String(Math.max(1, availableParallelism()));
+  const { status } = spawnSync(
+    process.execPath,
+    [
+      'node_modules/@stryker-mutator/core/bin/stryker.js',
+      'run',
+      '--mutate',
+      file,
+      '--concurrency',
+      concurrency,
+    ],
+    { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, MUTANTS_ROOM: room } },
+  );
+  if (status !== 0 && !existsSync(REPORT))
+    stop(`stryker could not try ${file}; MUTANTS_ROOM=${room} npx stryker run --mutate ${file} tells why`);
+  const kept = { of: keyOf(room, file), ...summaryOf(JSON.parse(readFileSync(REPORT, 'utf8')), file) };
+  writeFileSync(placeOf(file), JSON.stringify(kept));
+  process.stdout.write(`${textOf(file, kept)}\n`);
+  return kept;
+}
+
+/** How many were killed, and the words of every survivor. A file of types alone has no mutant. */
+function summaryOf({ files: reported }, file) {
+  const { source = '', mutants = [] } = reported[file] ?? {};
+  const lines = source.split('\n');
+  const killed = mutants.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
+  const survivors = mutants
+    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
+    .map(({ location: { start, end }, replacement = '', status }) => {
+      const last = start.line === end.line ? end.column - 1 : undefined;
+      const was = lines[start.line - 1].slice(start.column - 1, last).slice(0, 90);
+      const is = replacement.replaceAll(/\s+/g, ' ').slice(0, 90);
+      return `${start.line}:${start.column} ${was} -> ${is}${status === 'NoCoverage' ? ' (no test goes there)' : ''}`;
+    });
+  return { killed, survivors };
+}
+
+function textOf(file, { killed, survivors }) {
+  return [
+    `${file}: ${killed} of ${killed + survivors.length}`,
+    ...survivors.map((one) => `  ${file}:${one}`),
+  ].join('\n');
+}
+
+function scoreOf(some) {
+  const killed = some.reduce((sum, one) => sum + one.killed, 0);
+  const all = some.reduce((sum, one) => sum + one.killed + one.survivors.length, 0);
+  return all === 0 ? 100 : (100 * killed) / all;
+}
+
+function tableOf(some) {
+  const rows = ROOMS.map((room) => [room, some.filter((one) => one.room === room)]).filter(
+    ([, own]) => own.length > 0,
+  );
+  const line = (name, own) => {
+    const killed = own.reduce((sum, one) => sum + one.killed, 0);
+    const survived = own.reduce((sum, one) => sum + one.survivors.length, 0);
+    return `${name.padEnd(12)}${String(own.length).padStart(5)} files${String(killed + survived).padStart(7)} mutants${String(survived).padStart(6)} survived${scoreOf(own).toFixed(1).padStart(7)} %\n`;
+  };
+  return rows.map(([room, own]) => line(room, own)).join('') + (rows.length > 1 ? line('all', some) : '');
+}
+
+function stop(message) {
+  process.stderr.write(`mutants: ${message}\n`);
+  process.exit(64);
+}

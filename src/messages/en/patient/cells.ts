@@ -9,6 +9,7 @@ import {
   easeText,
   feelText,
   holdText,
+  inHandText,
   loadText,
   repetitionsText,
   reserveText,
@@ -68,7 +69,7 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
     byFeel
       ? feelText(at.dose.reserve, load?.made ?? fit.load.load.made)
       : loadText(at.loadKg, load?.made ?? null),
-  reserve: ({ at }) => reserveText(at.dose),
+  reserve: ({ at, inHand }) => (inHand === null ? reserveText(at.dose) : inHandText(inHand)),
   hipFlexionDeg: angleText,
   kneeFlexionDeg: angleText,
   ankleDorsiflexionDeg: angleText,

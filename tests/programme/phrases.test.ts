@@ -166,6 +166,7 @@ describe('the steps ahead', () => {
       sameStepUnder: 7,
       oneBackUpTo: 14,
       runs: false,
+      fastWork: false,
       angle: 'hipFlexion',
     }).parts;
     expect(JSON.stringify(first)).toContain(expected);

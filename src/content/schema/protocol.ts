@@ -588,6 +588,10 @@ export const protocolSchema = across(
             z.enum(['leave', 'change']),
           ).default('leave'),
           hard: about('Does it count on the recovery clock like a hard session?', yesNo).default(false),
+          sport: about(
+            'Does it sprint or jump, so that the way goes through the stage for fast work and sport?',
+            yesNo,
+          ).default(false),
           mayWait: about(
             'May it be left out for a while where the week has no room for it? Lifting at work may not.',
             yesNo,

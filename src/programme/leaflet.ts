@@ -21,7 +21,7 @@ import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
 
 import { precautionsOf } from '../decisions/person/precautions.ts';
-import { needsFastWork } from '../decisions/person/sport.ts';
+import { needsFastWork } from '../decisions/screen/fastWork.ts';
 
 import { dayWords } from './dayWords.ts';
 import { paragraph, type Section } from '../messages/shapes.ts';

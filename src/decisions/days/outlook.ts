@@ -4,7 +4,7 @@ import { numberedStages } from '../../content/keepStage.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Person } from '../person/person.ts';
-import { needsFastWork } from '../person/sport.ts';
+import { needsFastWork } from '../screen/fastWork.ts';
 import type { StageName } from '../terms/stageName.ts';
 
 /** What no plan can date: how long a medicine holds back, and what comes after a birth. */

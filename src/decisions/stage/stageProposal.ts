@@ -8,7 +8,7 @@ import type { StageName } from '../terms/stageName.ts';
 import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import type { LastDone } from '../terms/lastDone.ts';
-import { needsFastWork } from '../person/sport.ts';
+import { needsFastWork } from '../screen/fastWork.ts';
 import { entryPainAtMost } from '../screen/goOnPain.ts';
 
 type Test = Consult['tests'][number];

@@ -354,7 +354,7 @@ export const protocolSchema = across(
           setting(from(5, 60, 'seconds')),
         ),
         screenedReserve: about(
-          'Repetitions in hand at least for someone who must not strain: uncontrolled blood pressure, a hernia, the first weeks after birth.',
+          'Repetitions in hand at least for someone who must not strain: uncontrolled blood pressure, a hernia, pregnancy, the first weeks after birth.',
           setting(wholeFrom(0, 10)),
         ).default({ value: 4, mark: 'choice' }),
         untestedHoldSeconds: about(

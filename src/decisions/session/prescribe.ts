@@ -87,6 +87,7 @@ function prescription(
     rangeInputs: rangeInputs(fit, at, person, bounds),
     angle: person.model.guardedBy,
     angleDeg: largestAngleDeg(card, at, person.model),
+    angleGrainDeg: person.protocol.limits.roundAngleDeg.value,
     howFar: howFarValue(far),
     way: picture?.way ?? 'out',
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',

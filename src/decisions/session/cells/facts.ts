@@ -35,6 +35,8 @@ export interface CellFacts {
   /** The joint angle that guards the tendon, and how far it goes; null where nobody knows. */
   readonly angle: JointAngle;
   readonly angleDeg: number | null;
+  /** To so many degrees, down to the gentle end, a patient reads it (house rules 3). */
+  readonly angleGrainDeg: number;
   /** For machines; the landmarks stand with the prescription. */
   readonly howFar: string;
   readonly way: Way;

@@ -21,6 +21,7 @@ import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
 
 import { precautionsOf } from '../decisions/person/precautions.ts';
+import { needsFastWork } from '../decisions/screen/fastWork.ts';
 
 import { dayWords } from './dayWords.ts';
 import { paragraph, type Section } from '../messages/shapes.ts';
@@ -115,7 +116,13 @@ export function leafletOf(
       stretchesNow: stretchesNow(consult),
     }),
     activities: say.activitiesText(
-      activitiesNow(week.activities, protocol, stage.chosen, week.plan.sport, consult.running.runs),
+      activitiesNow(
+        week.activities,
+        protocol,
+        stage.chosen,
+        week.plan.sport,
+        needsFastWork(consult, protocol),
+      ),
     ),
     named: namedExercises(say, decided),
     whatComesNext: nextSection(say, decided),
@@ -319,6 +326,7 @@ function nextSection(say: Messages, { person, course, session, step, outlook, fo
     sameStepUnder: protocol.missedDays.sameStepUnder.value,
     oneBackUpTo: protocol.missedDays.oneBackUpTo.value,
     runs: consult.running.runs,
+    fastWork: needsFastWork(consult, protocol),
     angle: protocol.angle,
   });
 }

@@ -94,6 +94,7 @@ function rungText(say: Messages, { rung, prescriptions }: Shown, person: Person)
   return say.changeText(rung, {
     titleOf: (slot) => prescriptions.find(({ exercise }) => exercise.slot.name === slot)?.card.title ?? slot,
     countedOf: (card) => countedAs(cardOf(person, card)),
+    cardTitleOf: (card) => cardOf(person, card).title,
   });
 }
 

@@ -177,10 +177,14 @@ function shortOf({ lifts: { perWeek, least } }: Puzzle, lifts: DayMask): number 
 }
 
 /** Days by which the first lift comes too late after the start. */
-function lateDays({ start }: Puzzle, lifts: DayMask): number {
+export function lateDays({ start }: Pick<Puzzle, 'start'>, lifts: DayMask): number {
   if (start === null || lifts === 0) return 0;
-  const first = Math.min(...daysIn(lifts).map((day) => ahead(start.day, day) % 7));
-  return Math.max(0, first - (start.withinDays - 1));
+  return Math.max(0, firstDay(start.day, lifts) - start.withinDays);
+}
+
+/** On which day from the start, itself counted, the first of some weekdays comes. */
+export function firstDay(start: number, days: DayMask): number {
+  return 1 + Math.min(...daysIn(days).map((day) => ahead(start, day) % 7));
 }
 
 function complete(

@@ -2,7 +2,7 @@
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
 import { takenDays } from './arrange.ts';
 import { ahead, count, type DayMask, daysIn, gaps, has, longestRow, maskOf, weekdaysIn } from './circle.ts';
-import { place, type Placement, type Puzzle } from './place.ts';
+import { firstDay, lateDays, place, type Placement, type Puzzle } from './place.ts';
 import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
 import { type Reason, reason } from '../units/reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
@@ -60,6 +60,7 @@ export type GaveUpCode =
   | 'easy-runs'
   | 'shorter-longest'
   | 'run-row'
+  | 'late-first'
   | 'plain-session';
 
 /** Not even one session fits. */
@@ -177,6 +178,20 @@ function gaveUp(
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
     ...runsGiveUp(wish, puzzle, placement, share),
+    ...lateFirst(puzzle, placement),
+  ];
+}
+
+/** The first session later than it should be: none of the first days has time, or what is hard leaves none of them. */
+function lateFirst({ start, lifts: { days } }: Puzzle, { lifts }: Placement): Reason<'late-first'>[] {
+  if (start === null || lateDays({ start }, lifts) === 0) return [];
+  const because = firstDay(start.day, days) > start.withinDays ? 'no-day-with-time' : 'clock';
+  return [
+    reason('late-first', {
+      onDay: firstDay(start.day, lifts),
+      withinDays: start.withinDays,
+      because,
+    } as const),
   ];
 }
 

@@ -38,6 +38,15 @@ describe('repetitions in hand', () => {
     expect(JSON.stringify(programme.exercises)).toContain('no straining');
   });
 
+  it('in pregnancy are four at least, with holds as long as anybody else', () => {
+    const { programme, reserve, hold } = least({ pregnancy: { weeks: 12 } });
+    expect(reserve).toBeGreaterThanOrEqual(4);
+    expect(hold).toBe(least({}).hold);
+    const heed = ownLines(programme).join('\n');
+    expect(heed).toContain('Never hold your breath. End each set while you could still do 4 more.');
+    expect(JSON.stringify(programme.exercises)).toContain('no straining: pregnancy');
+  });
+
   it('are the dose again half a year after birth', () => {
     expect(least({ afterBirth: { weeks: 26 } }).reserve).toBe(2);
   });

@@ -47,6 +47,26 @@ describe('an exercise', () => {
     );
   });
 
+  it.each([
+    ['a bow without a weight was tried: no bridge on one leg yet', 'hip-hinge', [], 'bed-edge-leg-lift'],
+    [
+      'a heavy bow was tested: the bridge on one leg',
+      'hip-hinge',
+      [testedSet('romanian-deadlift', 24, 10, 3, { rangeDeg: 60 })],
+      'single-leg-bridge-from-floor',
+    ],
+  ] as const)('of an untried family is no leap over all that was shown: %s', (_, test, testedSets, card) => {
+    const programme = programmeOf(
+      person({
+        stage: 3,
+        tests: done([test, 2]),
+        testedSets: [...testedSets],
+        kit: { ...FULL_KIT, bench: false },
+      }),
+    );
+    expect(at(programme, 'Hip thrust or bridge').card).toBe(card);
+  });
+
   it('that asks for few at first begins with two sets of five', () => {
     const tests = done(['single-leg-hinge', 1], ['nordic-lowering', 1]);
     expect(at(programmeOf(person({ stage: 4, tests, running: RUNNER })), 'Strong curl')).toMatchObject({

@@ -166,6 +166,7 @@ describe('the steps ahead', () => {
       sameStepUnder: 7,
       oneBackUpTo: 14,
       runs: false,
+      fastWork: false,
       angle: 'hipFlexion',
     }).parts;
     expect(JSON.stringify(first)).toContain(expected);
@@ -211,9 +212,39 @@ describe('one more set', () => {
     } as unknown as Rung;
     const counted: Record<string, Counted> = { strides: 'step', hops: 'landing' };
     expect(
-      changeText(rung, { titleOf: (slot) => slot, countedOf: (card) => counted[card] ?? 'repetition' }),
+      changeText(rung, {
+        titleOf: (slot) => slot,
+        countedOf: (card) => counted[card] ?? 'repetition',
+        cardTitleOf: null,
+      }),
     ).toBe(
-      'New: one more set for curl and hops, and one more hold for side push, and one more stride for strides. hops then has 39 landings instead of 40. All else stays.',
+      'New: one more set for curl and hops, and one more hold for side push, and one more stride for strides. hops then has 39 landings instead of 40. That keeps the step small. All else stays.',
+    );
+  });
+
+  it('names what a harder version takes the place of, and why it begins with less', () => {
+    const rung = {
+      step: 2,
+      exercises: [{ ...at('springs', { repetitions: 8 }), card: 'bounding' }],
+      change: 'lever',
+      changed: [
+        {
+          ...moved('springs', [{ change: 'repetitions', from: 40, to: 8 }]),
+          from: 'pogo-hops',
+          to: 'bounding',
+        },
+      ],
+      stopped: [],
+    } as unknown as Rung;
+    const titles: Record<string, string> = { 'pogo-hops': 'Small hops', bounding: 'Bounding' };
+    expect(
+      changeText(rung, {
+        titleOf: () => 'Bounding',
+        countedOf: () => 'landing',
+        cardTitleOf: (card) => titles[card] ?? card,
+      }),
+    ).toBe(
+      'New: Bounding in place of Small hops, a harder version. Bounding then has 8 landings instead of 40. That keeps the step small. All else stays.',
     );
   });
 });

@@ -235,3 +235,12 @@ describe('sport before its stage', () => {
     expect(player([football(1)]).record.week.gaveUp.join(' ')).not.toContain('left out until');
   });
 });
+
+describe('deadlifts that wait', () => {
+  it.each([1, 2, 3] as const)('in stage %i say nothing of an exercise that may be there already', (stage) => {
+    const { activities } = programmeOf(person({ stage, doesNow: [{ what: 'deadlifts', times: 2 }] }));
+    const [row] = sectionLines(activities).filter((line) => line.startsWith('Deadlifts'));
+    expect(row).toMatch(/^Deadlifts \| Leave until /);
+    expect(row).not.toContain('once it is there');
+  });
+});

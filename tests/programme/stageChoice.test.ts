@@ -41,6 +41,24 @@ describe('the proposal', () => {
       1,
     ],
     [
+      'a sport that sprints opens fast work to somebody who does not run',
+      {
+        tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),
+        testedSets: [testedSet('romanian-deadlift', 20, 8, 3)],
+        doesNow: [{ what: 'football', times: 1 }],
+      },
+      4,
+    ],
+    [
+      'a sport that does not sprint leaves it shut',
+      {
+        tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),
+        testedSets: [testedSet('romanian-deadlift', 20, 8, 3)],
+        doesNow: [{ what: 'rowing', times: 1 }],
+      },
+      3,
+    ],
+    [
       'high irritability keeps fast work shut',
       {
         tests: done(['single-leg-bridge-raised', 0], ['hip-hinge', 0], ['single-leg-hinge', 1]),

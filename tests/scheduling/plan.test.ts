@@ -509,6 +509,24 @@ describe('the first session', () => {
     expect(sessionDays(plan)).toEqual(['thu']);
     expect(plan.sport[0]?.leftTimes).toBe(0);
   });
+
+  const late = ({ gaveUp }: WeekPlan) =>
+    gaveUp.flatMap(({ code, inputs }) => (code === 'late-first' ? [inputs] : []));
+
+  it.each([
+    ['no day of the first three has time', ['sat', 'sun'], [], 'tue', 5, 'no-day-with-time'],
+    ['sport leaves none of them', [...WEEKDAYS], ['mon'], 'mon', 4, 'clock'],
+  ] as const)('is named where it comes late: %s', (_, days, sport, startDay, onDay, because) => {
+    const fixed = sport.map(
+      (on) => ({ id: 'football', day: on, recovery: 'energy-storage', mayWait: true }) as const,
+    );
+    const plan = planned(wish({ lifts: { perWeek: 1, days }, fixed, startDay }));
+    expect(late(plan)).toEqual([{ onDay, withinDays: 3, because }]);
+  });
+
+  it('is not named where it comes in time', () => {
+    expect(late(planned(wish({ lifts: { perWeek: 2 }, startDay: 'tue' })))).toEqual([]);
+  });
 });
 
 describe('the longest run', () => {

@@ -1,6 +1,7 @@
 /** Fills the slots of a stage: of each the card that this person can do under the caps and enter with, and why not the others. */
 import type { Slot } from '../../content/library.ts';
 import { marginOf, type Caps } from '../../mechanics/cap.ts';
+import { isAStepFromShown } from './allShown.ts';
 import { enter, gentlestVersion } from './entry.ts';
 import { easierChain } from './family.ts';
 import { fitCard, isObstacle, type Fit } from './fit.ts';
@@ -198,18 +199,18 @@ function knownFirst(
     .map((one) => passed(person, one, slot, bounds, UNTESTED));
 }
 
-/** From the first card that can be done down its easier ones to the last of the slot that can; another one where that is too much. */
+/**
+ * From the first card that can be done down its easier ones to the last of the slot that can; another one where that is
+ * too much, or where it is more than a step above anything that was shown and another is not.
+ */
 function gentlestOf(fits: readonly Fit[], slot: Slot, person: Person, bounds: Bounds): Fit | null {
   const [first] = fits;
   if (first === undefined) return null;
   const chain = easierChain(first.card.id, person.library.exercises);
   const onChain = chain.flatMap((id) => fits.filter(({ card }) => card.id === id)).toReversed();
   const others = fits.filter((fit) => !onChain.includes(fit));
-  for (const fit of [...onChain, ...others]) {
-    const version = gentlestVersion(fit, slot, person, bounds);
-    if (version !== null) return version;
-  }
-  return null;
+  const versions = [...onChain, ...others].flatMap((fit) => gentlestVersion(fit, slot, person, bounds) ?? []);
+  return versions.find((version) => isAStepFromShown(version, person, bounds)) ?? versions[0] ?? null;
 }
 
 const UNTESTED: Obstacle = {

@@ -59,7 +59,7 @@ export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bo
 }
 
 /** Whether two exercises can be told apart by the model in this person's stage. */
-function isMeasured(card: Fit['card'], { protocol }: Person, { ahead }: Bounds): card is PosedCard {
+export function isMeasured(card: Fit['card'], { protocol }: Person, { ahead }: Bounds): card is PosedCard {
   return isPosed(card) && protocol.angle === MODEL_ANGLE && !ahead;
 }
 

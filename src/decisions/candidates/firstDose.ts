@@ -4,7 +4,7 @@ import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
 import type { TimedDose } from '../../dosing/work.ts';
 import type { Obstacle } from '../terms/obstacle.ts';
-import { reserveAtLeast, strainBarredBy } from '../person/effort.ts';
+import { reserveAtLeast, shortHoldsBy, strainBarredBy } from '../person/effort.ts';
 import type { Person } from '../person/person.ts';
 import type { Why } from '../terms/cell.ts';
 import { testsOfSide } from '../screen/testsOfSide.ts';
@@ -112,7 +112,7 @@ function holdOf(
   return holdFor(doseSeconds, tested.length === 0 ? null : Math.min(...tested), {
     shareTo: holdShareTo.value,
     longestSeconds: holdAtMostSeconds.value,
-    screenedSeconds: strainBarredBy(person).length > 0 ? screenedHoldSeconds.value : null,
+    screenedSeconds: shortHoldsBy(person).length > 0 ? screenedHoldSeconds.value : null,
     shareFrom: first.shareFrom,
     // What was held in the programme before is known: no more than that.
     untestedSeconds: first.untestedSeconds === null ? null : Math.max(first.untestedSeconds, ...done),
@@ -174,7 +174,7 @@ function holdWhy({ why }: Extract<HoldAnswer, { holdSeconds: number }>, person: 
       };
     case 'screen':
       return {
-        rule: { rule: 'short-holds', bars: strainBarredBy(person) },
+        rule: { rule: 'short-holds', bars: shortHoldsBy(person) },
         inputs: { longestSeconds: protocol.limits.screenedHoldSeconds.value },
         source: HOUSE,
         decidedBy: 'dose',

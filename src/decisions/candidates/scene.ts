@@ -9,6 +9,7 @@ import { poseAt } from '../../mechanics/trajectory.ts';
 import { stepHeightM } from '../../mechanics/step.ts';
 import type { Way } from '../../mechanics/way.ts';
 import { drawnScene } from './drawnScene.ts';
+import { roundDown } from '../../units/round.ts';
 import { distanceTo, isPosed, type Model, type PosedCard } from '../person/model.ts';
 import { painfulSide, type Person } from '../person/person.ts';
 
@@ -27,15 +28,21 @@ const KINDS: Partial<Record<Thing, WeightKind>> = {
 
 /**
  * Null when this body cannot take the pose, which the choice of cards has then refused before, and for a card nobody
- * has drawn.
+ * has drawn. Its degrees are as round as a patient reads them, down to the gentle end (house rules 3).
  */
 export function pictureOf(
   card: ExerciseCard,
   rangeDeg: number | null,
   load: KitLoad | null,
-  { model, consult }: Person,
+  { model, consult, protocol }: Person,
 ): Picture | null {
-  return pictureFor(card, rangeDeg, load, model, painfulSide(consult));
+  const picture = pictureFor(card, rangeDeg, load, model, painfulSide(consult));
+  if (picture === null || picture.scene.view !== 'side') return picture;
+  const frames = picture.scene.frames.map((one) => ({
+    ...one,
+    hipFlexionDeg: one.hipFlexionDeg && roundDown(one.hipFlexionDeg, protocol.limits.roundAngleDeg.value),
+  }));
+  return { ...picture, scene: { ...picture.scene, frames } };
 }
 
 /** The same for any body, with the working side it is drawn from; cards that use both legs alike are drawn so. */

@@ -18,13 +18,13 @@ export interface ActivityNow {
   readonly until: string | null;
 }
 
-/** Each activity judged for a stage. `runs`: the way goes through the part for sport. */
+/** Each activity judged for a stage. `fastWork`: the way goes through the part for sport. */
 export function activitiesNow(
   judged: readonly JudgedActivity[],
   protocol: Protocol,
   stage: StageName,
   sport: readonly SportDays[],
-  runs: boolean,
+  fastWork: boolean,
 ): ActivityNow[] {
   return judged.map((activity) => {
     const { what } = activity;
@@ -36,7 +36,7 @@ export function activitiesNow(
         what,
         verdict: rule.meanwhile,
         how: { how: 'own', ownWords: rule.until },
-        until: partFrom(rule.fromStage, protocol, runs),
+        until: partFrom(rule.fromStage, protocol, fastWork),
       };
     return { what, ...welcomeNow(activity, rule.how, stage, sport), until: null };
   });
@@ -62,7 +62,7 @@ function welcomeNow(
 }
 
 /** The part from which something is welcome again; one that this person's way does not go through gives way to the last. */
-function partFrom(fromStage: number, { stages }: Protocol, runs: boolean): string | null {
+function partFrom(fromStage: number, { stages }: Protocol, fastWork: boolean): string | null {
   const part = stages[fromStage - 1];
-  return (part?.enter.sport === true && !runs ? stages.at(-1) : part)?.name ?? null;
+  return (part?.enter.sport === true && !fastWork ? stages.at(-1) : part)?.name ?? null;
 }

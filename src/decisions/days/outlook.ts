@@ -4,6 +4,7 @@ import { numberedStages } from '../../content/keepStage.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Person } from '../person/person.ts';
+import { needsFastWork } from '../screen/fastWork.ts';
 import type { StageName } from '../terms/stageName.ts';
 
 /** What no plan can date: how long a medicine holds back, and what comes after a birth. */
@@ -31,7 +32,8 @@ export function outlookOf(person: Person, name: StageName, plan: WeekPlan): Outl
   const { consult, protocol } = person;
   const numbered = numberedStages(protocol.stages).slice(name === 'keepGoing' ? Infinity : name - 1);
   // A stage that only some sport needs is not waited for by those who do none.
-  const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || consult.running.runs);
+  const fast = needsFastWork(consult, protocol);
+  const ahead = numbered.filter(({ enter }, index) => index === 0 || !enter.sport || fast);
   // In the present stage as many as the week has room for, in the later ones as many as the protocol asks for.
   const planned = plan.days.filter(({ session }) => session).length;
   const stages = ahead.map(({ name: title, usualWeeks, exit, sessionsPerWeek }, index) => ({

@@ -1,14 +1,20 @@
-/** How hard a set may be at most for someone who must not strain: blood pressure, a hernia, the first weeks after birth. */
+/** How hard a set, and how long a hold, may be for someone who must not strain: blood pressure, a hernia, pregnancy, the first weeks after birth. */
 import type { StrainBar } from '../terms/strainBar.ts';
 import type { Person } from './person.ts';
 
-/** What asks for it; empty for everybody else. */
-export function strainBarredBy({
+/** What asks for short holds; empty for everybody else. */
+export function shortHoldsBy({
   effects,
   maternity,
 }: Pick<Person, 'effects' | 'maternity'>): readonly StrainBar[] {
   const early = maternity !== null && (maternity.kind === 'not-recorded' || isEarly(maternity));
   return [...effects.shortHolds, ...(early ? (['afterBirth'] as const) : [])];
+}
+
+/** What asks to end a set early: the same, and pregnancy, in which no breath is held for the last repetitions [choice]. */
+export function strainBarredBy(person: Pick<Person, 'effects' | 'maternity'>): readonly StrainBar[] {
+  const pregnant = person.maternity?.kind === 'pregnant';
+  return [...shortHoldsBy(person), ...(pregnant ? (['pregnancy'] as const) : [])];
 }
 
 // Cleared for running and jumping is not cleared for straining.

@@ -4,7 +4,7 @@ import type { ScreenItem } from '../../content/schema/consult.ts';
 import type { CannotDo } from '../../content/schema/words.ts';
 import type { Maternity } from '../screen/maternity.ts';
 import { limitsOf } from '../screen/painLimits.ts';
-import { reserveAtLeast, strainBarredBy } from './effort.ts';
+import { reserveAtLeast, shortHoldsBy, strainBarredBy } from './effort.ts';
 import type { Person } from './person.ts';
 
 /** `yes`: recorded so. `cleared`: so, and a decision lifts what it does. `not-asked`: nobody knows, so it acts like yes. */
@@ -55,7 +55,7 @@ export function precautionsOf(person: Person): Precautions {
   const early = maternity !== null && (!maternity.jumps || maternity.clearedBy !== null);
   return {
     breath,
-    holdAtMostSeconds: strains ? protocol.limits.screenedHoldSeconds.value : null,
+    holdAtMostSeconds: shortHoldsBy(person).length > 0 ? protocol.limits.screenedHoldSeconds.value : null,
     reserveAtLeast: strains ? reserveAtLeast(person) : null,
     bone,
     medicines,

@@ -1,5 +1,6 @@
 /** The exercises of one rung: cells, how far in landmarks, picture, and what the model says of each. */
 import type { ExerciseCard } from '../../content/library.ts';
+import { holdInHand } from '../../dosing/hold.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import type { GivenUp } from '../../dosing/minutes.ts';
 import type { Prescribed, Rung } from '../../dosing/rung.ts';
@@ -82,9 +83,11 @@ function prescription(
     length: setting.length,
     load,
     byFeel,
+    inHand: at.dose.holdSeconds === null ? null : holdInHand(at.dose.holdSeconds, person.protocol.limits),
     rangeInputs: rangeInputs(fit, at, person, bounds),
     angle: person.model.guardedBy,
     angleDeg: largestAngleDeg(card, at, person.model),
+    angleGrainDeg: person.protocol.limits.roundAngleDeg.value,
     howFar: howFarValue(far),
     way: picture?.way ?? 'out',
     pause: isPosed(card) && person.model.gentleEnd(card) === 'start' ? 'return' : 'turn',

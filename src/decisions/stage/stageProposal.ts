@@ -8,6 +8,7 @@ import type { StageName } from '../terms/stageName.ts';
 import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import type { LastDone } from '../terms/lastDone.ts';
+import { needsFastWork } from '../screen/fastWork.ts';
 import { entryPainAtMost } from '../screen/goOnPain.ts';
 
 type Test = Consult['tests'][number];
@@ -87,7 +88,7 @@ function obstacleInto(
 ): StageObstacle | null {
   const { tests, settled, sport } = stage.enter;
   const painAtMost = entryPainAtMost(consult, protocol, stage.enter.painAtMost);
-  const { response24h, irritability, running } = consult;
+  const { response24h, irritability } = consult;
   if (sudden !== null && number > sudden.stageAtMost) return { code: 'sudden-start', sudden };
   if (response24h === 'up') return { code: 'stirred-up' };
   const straight = straightHipTests(consult, protocol);
@@ -101,7 +102,7 @@ function obstacleInto(
   if (worstTried !== null && worstTried.pain > painAtMost)
     return { code: 'entry-pain', test: worstTried.test, pain: worstTried.pain, painAtMost };
   if (settled && response24h !== 'settled') return { code: 'not-settled' };
-  if (sport && !running.runs) return { code: 'no-sport' };
+  if (sport && !needsFastWork(consult, protocol)) return { code: 'no-sport' };
   return sportObstacle(stage, consult);
 }
 

@@ -1,5 +1,6 @@
 /** What the cells of one exercise on one rung are made of, and what a made cell is. */
 import type { Slot } from '../../../content/library.ts';
+import type { holdInHand } from '../../../dosing/hold.ts';
 import type { KitLoad } from '../../../dosing/kit.ts';
 import type { GivenUp } from '../../../dosing/minutes.ts';
 import type { Prescribed } from '../../../dosing/rung.ts';
@@ -28,10 +29,14 @@ export interface CellFacts {
   readonly length: SessionLength;
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
+  /** Seconds that a hold leaves in hand; null where nothing is held. */
+  readonly inHand: ReturnType<typeof holdInHand> | null;
   readonly rangeInputs: Why['inputs'];
   /** The joint angle that guards the tendon, and how far it goes; null where nobody knows. */
   readonly angle: JointAngle;
   readonly angleDeg: number | null;
+  /** To so many degrees, down to the gentle end, a patient reads it (house rules 3). */
+  readonly angleGrainDeg: number;
   /** For machines; the landmarks stand with the prescription. */
   readonly howFar: string;
   readonly way: Way;

@@ -177,5 +177,6 @@ export function maternityText({ kind, weeks, liesFlat, jumps, runMost, clearedBy
 
 /** What bars straining, for the clinician. */
 export function strainWord(bar: StrainBar): string {
+  if (bar === 'pregnancy') return 'pregnancy';
   return bar === 'afterBirth' ? 'the first weeks after birth, or not recorded' : SCREEN_WORDS[bar];
 }

@@ -9,6 +9,7 @@ import {
   easeText,
   feelText,
   holdText,
+  inHandText,
   loadText,
   repetitionsText,
   reserveText,
@@ -19,6 +20,7 @@ import {
 import { countedAs } from '../../../decisions/session/counted.ts';
 import { howFarText } from './landmarks.ts';
 import { timesText } from '../plain.ts';
+import { roundDown } from '../../../units/round.ts';
 import { fromDayText } from './week.ts';
 
 const NONE = Object.fromEntries(CELLS.map((cell) => [cell, ''])) as Record<CellName, string>;
@@ -68,7 +70,7 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
     byFeel
       ? feelText(at.dose.reserve, load?.made ?? fit.load.load.made)
       : loadText(at.loadKg, load?.made ?? null),
-  reserve: ({ at }) => reserveText(at.dose),
+  reserve: ({ at, inHand }) => (inHand === null ? reserveText(at.dose) : inHandText(inHand)),
   hipFlexionDeg: angleText,
   kneeFlexionDeg: angleText,
   ankleDorsiflexionDeg: angleText,
@@ -76,6 +78,9 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
   days: ({ at, days }) => (at.daysPerWeek === days.length ? daysText(days) : daysPerWeekText(at.daysPerWeek)),
 };
 
-function angleText({ angleDeg }: CellFacts): string {
-  return angleDeg === null ? '' : `about ${angleDeg}°`;
+// What a clinician wrote stands as it is; the record keeps every number whole.
+function angleText({ angleDeg, angleGrainDeg, angle, own }: CellFacts): string {
+  if (angleDeg === null) return '';
+  const deg = own.has(`${angle}Deg`) ? angleDeg : roundDown(angleDeg, angleGrainDeg);
+  return `about ${deg}°`;
 }

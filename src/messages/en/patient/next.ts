@@ -22,6 +22,8 @@ export interface NextWords {
   readonly oneBackUpTo: number;
   /** Speed comes back to those who had it. */
   readonly runs: boolean;
+  /** The way goes through the part for fast work and sport. */
+  readonly fastWork: boolean;
   /** What the protocol holds small at first, and so what comes back. */
   readonly angle: Protocol['angle'];
 }
@@ -54,11 +56,11 @@ function monthsText({ from, to }: Months): string {
   return to === 1 ? 'about a month' : `about ${to} months`;
 }
 
-function wayParts({ stepsAhead, dated, months, openEnd, runs, angle }: NextWords): Part[] {
+function wayParts({ stepsAhead, dated, months, openEnd, fastWork, angle }: NextWords): Part[] {
   return [
     paragraph(stepsAheadText(stepsAhead, dated)),
     paragraph(
-      `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${runs ? ', and so does speed' : ''}.`,
+      `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${fastWork ? ', and so does speed' : ''}.`,
     ),
   ];
 }

@@ -164,7 +164,7 @@ function maternityLines(precautions: Precautions, facts: PrecautionFacts): strin
     case 'pregnant':
       return [
         `You are pregnant. ${ASK}`,
-        BREATHE,
+        BREATHE + effortText(precautions),
         ...flat,
         facts.runs
           ? 'No jumping, and nothing fast. Run easy at most.'

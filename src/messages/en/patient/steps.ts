@@ -23,9 +23,11 @@ type Eased = Changed['eased'][number];
 export interface RungWords {
   readonly titleOf: (slot: string) => string;
   readonly countedOf: (card: string) => Counted;
+  /** The title of a card, where an exercise goes by it; null where it goes by its slot, which a harder version leaves as it is. */
+  readonly cardTitleOf: ((card: string) => string) | null;
 }
 
-/** What is new on a rung, and what is less so that the step stays small. @example 'New: longer holds for Side push. Side push then has 3 holds instead of 4. All else stays.' */
+/** What is new on a rung, and what is less so that the step stays small. @example 'New: longer holds for Side push. Side push then has 3 holds instead of 4. That keeps the step small. All else stays.' */
 export function changeText(rung: Rung, words: RungWords): string {
   if (rung.change === null) return '';
   const less = rung.changed.flatMap(({ exercise, eased }) => {
@@ -33,11 +35,19 @@ export function changeText(rung: Rung, words: RungWords): string {
     const texts = eased.flatMap((one) => easedText(one, at, words));
     return texts.length === 0 ? [] : [`${words.titleOf(exercise)} then has ${listText(texts)}.`];
   });
-  return [`New: ${newsText(rung, rung.change, words)}.`, ...less, 'All else stays.'].join(' ');
+  return [
+    `New: ${newsText(rung, rung.change, words)}.`,
+    ...less,
+    ...(less.length === 0 ? [] : ['That keeps the step small.']),
+    'All else stays.',
+  ].join(' ');
 }
 
 /** @example 'one more set for Hops, and one more stride for Strides' */
 function newsText({ changed, exercises }: Rung, change: ChangeKind, words: RungWords): string {
+  const { cardTitleOf } = words;
+  if (change === 'lever' && cardTitleOf !== null)
+    return changed.map((one) => swapText(one, words, cardTitleOf)).join(', and ');
   const whatOf = (slot: string) =>
     change === 'sets'
       ? `one more ${setWordOf(
@@ -52,6 +62,15 @@ function newsText({ changed, exercises }: Rung, change: ChangeKind, words: RungW
         `${what} for ${listText(slots.filter((slot) => whatOf(slot) === what).map((slot) => words.titleOf(slot)))}`,
     )
     .join(', and ');
+}
+
+/** @example 'Bounding in place of Small hops, a harder version' */
+function swapText(
+  { exercise, from }: Changed,
+  { titleOf }: RungWords,
+  cardTitleOf: (card: string) => string,
+): string {
+  return `${titleOf(exercise)} in place of ${cardTitleOf(String(from))}, a harder version`;
 }
 
 function setWordOf(at: Prescribed | undefined, { countedOf }: RungWords): string {

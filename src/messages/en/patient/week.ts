@@ -150,6 +150,8 @@ const GAVE_UP_WORDS: Readonly<Record<string, (inputs: Reason['inputs']) => strin
     `the longest run is cut to ${Math.round(Number(share) * 100)}\u00a0% on ${day}, or to the other runs of the week where they are longer than that: every day there is for it lies beside a match, a hard class or the like`,
   'run-row': ({ row, most, runs }) =>
     `${row} run days in a row, where ${most} are the limit: the consult itself counts ${countText(Number(runs), 'run')} a week, and they find no other days`,
+  'late-first': ({ onDay, withinDays, because }) =>
+    `the first session comes on day ${onDay} of the plan instead of within ${withinDays} days: ${because === 'clock' ? 'beside what is hard in the week no earlier day is left for it' : 'no earlier day has time'}`,
   'fixed-points-too-near': ({ first, second, daysBetween, daysNeeded }) =>
     `${first} and ${second} lie ${daysBetween} days apart; the clock asks for ${daysNeeded}`,
   'no-day-with-time': () => 'no day with time is recorded',

@@ -6,6 +6,8 @@ import { paragraph, section, table, type Section } from '../../../shapes.ts';
 import { limitText, openEndRemark } from '../remarks.ts';
 import { countedAs } from '../../../../decisions/session/counted.ts';
 import { amountText, changeText } from '../../patient/steps.ts';
+import { CHANGE_KINDS, type ChangeKind } from '../../../../dosing/dose.ts';
+import { amountOf, type Rung } from '../../../../dosing/rung.ts';
 
 // More than a dozen weeks ahead nobody reads row by row; the review comes long before.
 const MOST_ROWS = 12;
@@ -18,6 +20,7 @@ export function stepsAhead({ person, course, session, step, outlook, bounds }: D
     changeText(rung, {
       titleOf: (slot) => slot,
       countedOf: (card) => countedAs(cardOf(person, card)),
+      cardTitleOf: null,
     }),
     rung.changed
       .map(
@@ -40,7 +43,7 @@ export function stepsAhead({ person, course, session, step, outlook, bounds }: D
     ...(ahead.length > rows.length
       ? [
           paragraph(
-            `These are the next ${rows.length}; ${countText(ahead.length - rows.length, 'step')} more can follow.`,
+            `These are the next ${rows.length}; ${countText(ahead.length - rows.length, 'step')} more can follow, by small steps up to: ${restText(ahead, rows.length)}.`,
           ),
         ]
       : []),
@@ -49,4 +52,32 @@ export function stepsAhead({ person, course, session, step, outlook, bounds }: D
       ? []
       : [table('Earliest dates', ['Stage', 'Not before', 'Usually begins'], dates)]),
   ]);
+}
+
+const AMOUNT_WORDS: Readonly<Record<ChangeKind, string>> = {
+  lever: '',
+  load: ' kg',
+  range: '°',
+  repetitions: ' repetitions',
+  hold: ' s',
+  sets: ' sets',
+  tempo: ' (pace)',
+  days: ' days a week',
+};
+
+/** Where each exercise ends, as far as the steps that are not listed change it. @example 'Heavy bow 50 kg, 105°; Calf 20 repetitions' */
+function restText(ahead: readonly Rung[], listed: number): string {
+  const [from, to] = [ahead[listed - 1], ahead.at(-1)];
+  return (to?.exercises ?? [])
+    .flatMap((end, index) => {
+      const before = from?.exercises[index];
+      const amounts = CHANGE_KINDS.flatMap((change) => {
+        const amount = amountOf(change, end);
+        return amount === null || (before !== undefined && amountOf(change, before) === amount)
+          ? []
+          : [`${amountText(amount)}${AMOUNT_WORDS[change]}`];
+      });
+      return amounts.length === 0 ? [] : [`${end.exercise} ${amounts.join(', ')}`];
+    })
+    .join('; ');
 }

@@ -48,6 +48,7 @@ import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
 import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
 import { orWithdrawn, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
+import { toBeSeen } from './toBeSeen.ts';
 import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
@@ -75,7 +76,7 @@ async function dressFor(png: Uint8Array | null): Promise<NonNullable<typeof dres
 }
 
 export interface Built {
-  readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked'>;
+  readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked' | 'unreadable' | 'stopped' | 'toBeSeen'>;
   readonly programmes: readonly Chosen[];
   /** Aliases that were asked for and have no programme, sorted. */
   readonly failed: readonly string[];
@@ -180,7 +181,7 @@ async function keepAll(
       people: { ...(ask.aliases.length === 0 ? {} : ledger.people), ...kept.people },
     });
     return {
-      workspace: { files: [], counts, blocked: [] },
+      workspace: { files: [], counts, blocked: [], unreadable: [], stopped: [], toBeSeen: [] },
       programmes: keptProgrammes(reuse),
       failed: [],
       problems: [],
@@ -195,11 +196,10 @@ async function keepAll(
 async function buildRest(work: Work): Promise<Built> {
   const { folders, ask, looked, sources, ledger, reuse } = work;
   const { aliases } = ask;
-  const workspace = readWorkspace(
-    folders,
-    sources,
-    reuse.leftOut,
-    libraryReading(folders.out, sources, reuse.libraryKey),
+  const workspace = lookedBack(
+    readWorkspace(folders, sources, reuse.leftOut, libraryReading(folders.out, sources, reuse.libraryKey)),
+    folders.out,
+    ask,
   );
   const { library, libraryProblems } = workspace;
   if (library === null || workspace.stopped.length + workspace.blocked.length > 0) await untilSettled(ask);
@@ -251,6 +251,16 @@ async function buildRest(work: Work): Promise<Built> {
       return { ...built, isClosed: closePrivate(folders.out) };
     }),
   );
+}
+
+/** With those whose log leads to "stop and be seen", of all that are or will be sealed: it may withdraw their page. */
+function lookedBack(workspace: Workspace, out: string, { flags, sealing }: BuildAsk): Workspace {
+  const { library, current } = workspace;
+  if (library === null) return workspace;
+  const sealed = [...readSealedList(out), ...((sealing ?? null) === null ? [] : current)];
+  const workshop = { library, models, loadleaf: version() };
+  const aliases = sealed.map(({ alias }) => alias);
+  return { ...workspace, toBeSeen: toBeSeen(aliases, workspace, workshop, flags) };
 }
 
 function stopUnlessStill(sources: Sources, folders: Folders): void {

@@ -233,6 +233,7 @@ async function buildRest(work: Work): Promise<Built> {
     paper,
     photos,
     sealing: ask.sealing ?? null,
+    fridge: ask.flags.fridge,
   };
   const toGo = toWithdraw(aliases, workspace);
   return orTakenAway(folders.out, toGo, () =>
@@ -280,6 +281,8 @@ interface Shop {
   readonly photos: PhotoWork;
   /** Null where nothing is sealed. */
   readonly sealing: Sealing | null;
+  /** Whether everybody gets the sheet for the fridge. */
+  readonly fridge: boolean;
 }
 
 async function writeAll(
@@ -406,14 +409,14 @@ async function sealedPlaces(
 async function setOf(
   programme: Programme & { readonly mark: string },
   pages: readonly OutFile[],
-  { paper, workshop }: Shop,
+  { paper, workshop, fridge }: Shop,
   link: Link | null,
 ): Promise<PersonSet> {
   const { alias, revision, mark } = programme;
   const before = `${folderOf(alias)}/`;
   const own = pages.filter(({ path }) => path.startsWith(before));
   const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
-  const files = [...own, ...(await papersOf(programme, paper, page, link))];
+  const files = [...own, ...(await papersOf(programme, paper, { page, link, fridge }))];
   return {
     alias,
     revision,

@@ -17,6 +17,7 @@ const NAMES =
 const SIGNS: readonly (readonly [sign: RegExp, why: string])[] = [
   [/data-mark="[0-9a-f]{8}"/, 'a page of one person'],
   [/"mark": "[0-9a-f]{8}"/, 'a record of one person'],
+  [/^Mark [0-9a-f]{8}\r?$|\bMark [0-9a-f]{8}\.$/m, 'a text of one person'],
   [/loadleaf-secret-1 [A-Za-z0-9_-]{43}/, 'the clinic secret'],
   [/loadleaf-log 1 [a-z0-9]/, "a person's log"],
   [/BEGIN:VCALENDAR/, "a person's calendar"],

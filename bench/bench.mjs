@@ -15,6 +15,7 @@ const PARTS = [
   'page',
   'paper',
   'paint',
+  'sealed',
   'commands',
   'growth',
 ];

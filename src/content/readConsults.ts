@@ -1,4 +1,5 @@
 /** The consult files of a clinic, read and checked against its library. */
+import { answersYes } from './answersYes.ts';
 import { consultId, consultOf } from './consult.ts';
 import { consultReferences } from './consultReferences.ts';
 import { isHidden, nameOf } from './fileName.ts';
@@ -28,6 +29,8 @@ export interface ConsultsReading {
   readonly stopped: readonly string[];
   /** Of each stopped alias what the files that stop it say of the screen; null where one does not let it be read. */
   readonly stoppedScreens: ReadonlyMap<string, readonly (ScreenPart | null)[]>;
+  /** Stopped aliases of which a file that stops them says `withdraw: yes`, whatever else is wrong with it. */
+  readonly stoppedWithdrawn: readonly string[];
   /** Whose each file is, right or wrong, as far as that can be told: alias by file. */
   readonly aliases: ReadonlyMap<string, string>;
   /** Files that say `draft: yes`: they stop nothing and displace nothing. */
@@ -71,6 +74,9 @@ export function readConsults(files: readonly SourceFile[], known: Known): Consul
         stopping(standing.filter((sheet) => sheet.alias === alias)).map(({ screen }) => screen),
       ]),
     ),
+    stoppedWithdrawn: stopped.filter((alias) =>
+      stopping(standing.filter((sheet) => sheet.alias === alias)).some(({ withdraws }) => withdraws),
+    ),
     aliases: new Map(sheets.map(({ file, alias }) => [file.file, alias])),
     drafts: drafts.map(unfinished),
     unreadable: standing.filter(({ screen }) => screen === null).map(unfinished),
@@ -93,6 +99,7 @@ interface Sheet {
   /** What can be read of its screen, whatever else is wrong with the file. */
   readonly screen: ScreenPart | null;
   readonly isDraft: boolean;
+  readonly withdraws: boolean;
   readonly said: Said;
   /** Of its revision, or of its top. The head itself is not kept: of hundreds of consults it would fill the memory. */
   readonly place: Place;
@@ -108,8 +115,19 @@ function sheetOf(file: SourceFile, known: Known): Sheet {
   const { alias, revision } = whose(file.file, front);
   const said = readScreen(file, front);
   const screen = screenPart(revision === null ? alias : consultId(alias, revision), said);
-  const draft = isDraft(file, front);
-  return { file, alias, revision, keys: value, consult, screen, isDraft: draft, said, place, problems };
+  return {
+    file,
+    alias,
+    revision,
+    keys: value,
+    consult,
+    screen,
+    isDraft: isDraft(file, front),
+    withdraws: answersYes(file, front, 'withdraw'),
+    said,
+    place,
+    problems,
+  };
 }
 
 function unfinished({ alias, revision, file, consult, said }: Sheet): Draft {

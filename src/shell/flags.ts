@@ -34,6 +34,8 @@ export interface Flags {
   /** Null: the one beside the consult. */
   readonly log: string | null;
   readonly write: boolean;
+  /** Whether everybody gets the one-page sheet. */
+  readonly fridge: boolean;
   readonly sealed: boolean;
   /** Where `public/` will stand, with a slash at its end. */
   readonly site: string | null;
@@ -71,6 +73,7 @@ export function flagsOf(said: Said): Flags {
     verify: said.verify === true,
     log: folder(said, 'log'),
     write: said.write === true,
+    fridge: said.fridge === true,
     ...sealing(said),
     secret: folder(said, 'secret'),
     public: folder(said, 'public'),

@@ -28,6 +28,7 @@ export const OPTIONS = {
   verify: { takes: null, says: 'read unchanged files too, not their size and times alone' },
   log: { takes: 'file', says: 'the log to review by (the one beside the consult)' },
   write: { takes: null, says: 'write the next revision as a draft' },
+  fridge: { takes: null, says: 'make the one-page sheet for the fridge too' },
   sealed: { takes: null, says: 'seal the leaflets for a web host too' },
   site: { takes: 'url', says: 'address at which public/ will stand, https' },
   secret: { takes: 'file', says: 'the clinic secret (~/.config/loadleaf/secret)' },

@@ -15,8 +15,6 @@ export const OUTER_HEADERS = {
 export const PBES2_ROUNDS = 600_000;
 export const PBES2_ROUNDS_MOST = 2_000_000;
 
-export const PBES2_ALG = 'PBES2-HS256+A128KW';
-
 /** Octets a leaflet may have when it is inflated [choice: photos and all, a hundred times what one has without]. */
 export const INFLATED_OCTETS_MOST = 16 * 1024 * 1024;
 

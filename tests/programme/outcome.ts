@@ -14,8 +14,16 @@ export const CASES = readdirSync('tests/cases', { withFileTypes: true })
 /** Text by the name of its file. A case that becomes no programme has what is printed instead. */
 export type Outcome = ReadonlyMap<string, string>;
 
-/** A case's consults over the shipped library, and over a `library` of its own where `in` has one. */
+const made = new Map<string, Made>();
+
+/** A case's consults over the shipped library, and over a `library` of its own where `in` has one; made once. */
 export function caseMade(name: string): Made {
+  const found = made.get(name) ?? makeCase(name);
+  made.set(name, found);
+  return found;
+}
+
+function makeCase(name: string): Made {
   const folder = join('tests/cases', name, 'in');
   const own = join(folder, 'library');
   const over = existsSync(own) ? workshopOver(filesBelow(own)) : workshop;
@@ -23,9 +31,9 @@ export function caseMade(name: string): Made {
 }
 
 export function outcomeOf(name: string): Outcome {
-  const made = caseMade(name);
-  if ('printed' in made) return new Map([['problems.txt', `${made.printed}\n`]]);
-  const { programme } = made;
+  const found = caseMade(name);
+  if ('printed' in found) return new Map([['problems.txt', `${found.printed}\n`]]);
+  const { programme } = found;
   return new Map([
     ['explain.json', explainText(programme)],
     ['leaflet.txt', `${ownLines(programme).join('\n')}\n`],

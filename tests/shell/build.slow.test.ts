@@ -52,6 +52,18 @@ describe('a build', () => {
     expect(JSON.parse(readFileSync(join(own.site, 'manifest.json'), 'utf8'))).toEqual({ files, left: [] });
   });
 
+  it('--fridge makes the one-page sheet for everybody asked for, which the note tells; without it that goes', async () => {
+    const place = join(own.site, 'private/finch/fridge.pdf');
+    const note = () => readFileSync(join(own.site, 'private/finch/note.txt'), 'utf8');
+    expect((await own.run('build', 'finch', '--fridge')).exit).toBe(0);
+    expect(readFileSync(place, 'latin1')).toMatch(/^%PDF-/);
+    expect(note()).toContain('sheet for the fridge');
+    expect(inForce('wren')).not.toContain('private/wren/fridge.pdf');
+    expect((await own.run('build')).exit).toBe(0);
+    expect(existsSync(place)).toBe(false);
+    expect(note()).not.toContain('sheet for the fridge');
+  });
+
   it('keeps what is not its own, the ignore file of the folder above all', async () => {
     writeFileSync(join(own.site, '.gitignore'), '*\n');
     writeFileSync(join(own.site, 'private/finch/own.txt'), 'not ours');

@@ -9,7 +9,7 @@ import { readWorkspace } from '../../src/shell/io/workspace.ts';
 
 const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
 const library = workspace.library!;
-const outfit = { library, loadleaf: version(), logo: null };
+const outfit = { library, loadleaf: version(), logo: null, fridge: false };
 const [first, second] = workspace.current.map((consult) => orderOf(consult, workspace)) as [Order, Order];
 // The typeface has no such letters: a fault of the consult, and none of the thread.
 const unprintable: Order = { ...second, consult: { ...second.consult, clinician: '理学療法士' } };
@@ -17,7 +17,11 @@ const orders: readonly Order[] = [first, unprintable, second];
 
 let alone: readonly OneSet[];
 beforeAll(async () => {
-  const tools = { ...(await dressFor(null)), workshop: { library, models: new Map(), loadleaf: version() } };
+  const tools = {
+    ...(await dressFor(null)),
+    workshop: { library, models: new Map(), loadleaf: version() },
+    fridge: false,
+  };
   const made: OneSet[] = [];
   for (const order of orders) made.push(await oneSet(order, tools));
   alone = made;

@@ -12,6 +12,7 @@ import {
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { linesOf } from '../../src/shell/io/issued.ts';
+import { standingOf } from '../../src/shell/io/standing.ts';
 import { hashesOf, smallClinic, writeStarter, type Clinic } from './workbench.ts';
 
 let own: Clinic;
@@ -306,6 +307,15 @@ describe('a manifest', () => {
     // The lists that keep leaflets out of a repository belong to no build.
     const listed = Object.keys(there).filter((path) => !path.endsWith('.gitignore'));
     expect(files.map(({ path }) => path)).toEqual(listed);
+  });
+
+  it('that was lost: message and calendar are known by their own mark, and what is called so is not', () => {
+    rmSync(finch('issued.jsonl'));
+    const present = () => standingOf(own.site, 'finch', () => undefined).present.map(({ name }) => name);
+    expect(present()).toEqual(set);
+    for (const name of ['message.eml', 'message.txt', 'sessions.ics'])
+      writeFileSync(finch(name), 'of somebody else');
+    expect(present()).toEqual(set.filter((name) => !/^(message|sessions)/.test(name)));
   });
 
   it('that was lost is not made from a part of the site', async () => {

@@ -6,7 +6,7 @@ import { assets } from '../outputs/pdf/make.ts';
 
 it('no text of the leaflet, nor how its words are shaped, is remembered', async () => {
   const [, programme] = programmes[0]!;
-  const papers = await papersOf(programme, assets, null, null);
+  const papers = await papersOf(programme, assets, { page: null, link: null, fridge: false });
   expect(papers.map(({ path }) => path)).toContain(`private/${programme.alias}/leaflet.pdf`);
   const { printable, regular, bold } = assets.fonts;
   expect(printable.size).toBe(0);

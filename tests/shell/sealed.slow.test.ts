@@ -5,15 +5,38 @@ import {
   mkdirSync,
   readFileSync,
   readdirSync,
+  rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { logFile } from '../../src/content/log/format.ts';
+import type { LogRow } from '../../src/content/log/columns.ts';
+import { addDays, isoDate } from '../../src/units/date.ts';
 import { smallClinic, type Clinic } from './workbench.ts';
 
 const SITE = 'https://larkfield.example';
 const CONSULT = 'consults/finch-r1.md';
+
+/** A line of a log that says nothing yet. */
+const NO_ENTRY: Omit<LogRow, 'date'> = {
+  occasion: 1,
+  kind: 'morning',
+  card: '',
+  side: null,
+  edit: 0,
+  done: null,
+  sets: null,
+  repetitions: null,
+  seconds: null,
+  loadKg: null,
+  painDuring: null,
+  morning: null,
+  minutes: null,
+  km: null,
+  note: '',
+};
 let clinic: Clinic;
 let secret: string;
 
@@ -142,7 +165,6 @@ describe('a sealed leaflet', () => {
     expect((await sealed()).err).toBe('');
     expect(link()).toBe(address);
     expect(page()).not.toBe(before);
-    const { rmSync } = await import('node:fs');
     rmSync(second);
     await sealed();
     expect(page()).toBe(before);
@@ -186,6 +208,82 @@ describe('a sealed leaflet', () => {
     expect(isWithdrawn()).toBe(false);
   });
 
+  /** Scores of mornings from the start on, as they are shared from the phone. */
+  const withLog = async (scores: readonly number[], work: () => Promise<void>) => {
+    const consult = readFileSync(join(clinic.content, CONSULT), 'utf8');
+    const [, start = ''] = /^startOn: (.*)$/m.exec(consult) ?? [];
+    const place = join(clinic.content, 'consults', 'finch-r1.log.csv');
+    const entries = scores.map((morning, at) => ({
+      ...NO_ENTRY,
+      date: addDays(isoDate(start)!, at),
+      morning,
+    }));
+    writeFileSync(place, logFile(entries));
+    await work();
+    rmSync(place);
+  };
+
+  it('a log that leads to "stop and be seen", without the secret: withdrawn in the same build; with calmer mornings it comes back', async () => {
+    const [on, calm] = [
+      ['--on', '2026-12-10'],
+      [2, 2, 2, 2, 2, 2, 2, 2],
+    ];
+    await withLog([5, 5, 5, 5, 5, 5, 5, 5], async () => {
+      const { exit, err } = await clinic.run('build', ...on);
+      expect(exit).toBe(0);
+      expect(err).toContain('finch: the log leads to "stop and be seen": Not settled for 8 mornings');
+      expect(isWithdrawn()).toBe(true);
+      await sealed(...on);
+      expect(isWithdrawn()).toBe(true);
+      expect(existsSync(join(clinic.site, 'private', 'finch', 'link.txt'))).toBe(false);
+      // An error elsewhere in the library holds nothing back that was withdrawn.
+      const back = clinic.edit('exercises/wall-bridge.md', /\ntitle: .*/, '\ntitel: x');
+      expect((await clinic.run('build', ...on)).err).toContain('no log was looked back on');
+      expect(isWithdrawn()).toBe(true);
+      back();
+    });
+    await withLog(calm, async () => {
+      expect((await sealed(...on)).err).toBe('');
+      expect(isWithdrawn()).toBe(false);
+    });
+    await sealed();
+  });
+
+  it('an alarm in the log: withdrawn', async () => {
+    const place = join(clinic.content, 'consults', 'finch-r1.log.csv');
+    const said = { kind: 'alarm', card: 'saddleNumbness', done: 'yes' } as const;
+    writeFileSync(place, logFile([{ ...NO_ENTRY, date: '2026-11-26', ...said }]));
+    expect((await clinic.run('build')).exit).toBe(65);
+    expect(isWithdrawn()).toBe(true);
+    rmSync(place);
+    await sealed();
+    expect(isWithdrawn()).toBe(false);
+  });
+
+  it.each([
+    ['its screen cannot be read', () => clinic.edit(CONSULT, /\nscreen:\n/, '\nscreen: ['), 'cannot be read'],
+    ['it has an error', () => clinic.edit(CONSULT, /\nminutesPerDay: .*/, '\nminutesPerDay: x'), 'an error'],
+  ])(
+    'the newest consult is wrong (%s): the last good one stands, which is said loudly',
+    async (_, spoil, why) => {
+      const before = page();
+      const back = spoil();
+      const { exit, err } = await clinic.run('build');
+      expect(exit).toBe(65);
+      expect(err).toContain('finch: its sealed leaflet is STILL OPEN to whoever has the link');
+      expect(err).toContain(why);
+      expect(page()).toBe(before);
+      // What it was withdrawn by counts, however wrong the rest is.
+      const again = clinic.edit(CONSULT, /\n---\n/, '\nwithdraw: yes\n---\n');
+      expect((await clinic.run('build')).err).not.toContain('STILL OPEN');
+      expect(isWithdrawn()).toBe(true);
+      again();
+      back();
+      await sealed();
+      expect(page()).toBe(before);
+    },
+  );
+
   it('withdrawn when its consult is gone, and empties what a phone kept', async () => {
     const { renameSync } = await import('node:fs');
     const [from, to] = [join(clinic.content, CONSULT), join(clinic.top, 'away.md')];
@@ -217,13 +315,14 @@ describe('check --public', () => {
     ['a PDF', 'x.bin', () => readFileSync(join(clinic.site, 'private', 'finch', 'leaflet.pdf'))],
     ['a calendar', 'x', () => readFileSync(join(clinic.site, 'private', 'finch', 'sessions.ics'))],
     ['a message', 'y', () => readFileSync(join(clinic.site, 'private', 'finch', 'message.eml'))],
+    ['a note', 'n', () => readFileSync(join(clinic.site, 'private', 'finch', 'note.txt'))],
+    ['the text of a message', 't', () => readFileSync(join(clinic.site, 'private', 'finch', 'message.txt'))],
     ['the link', 'z', () => readFileSync(join(clinic.site, 'private', 'finch', 'link.txt'))],
     ['the secret', 's', () => readFileSync(secret)],
     ['a consult', 'finch-r1.md', () => Buffer.from('x')],
     ['a page among the sealed ones', `for/${'0'.repeat(32)}/index.html`, () => Buffer.from('<p>Hello')],
     ['a folder among them', 'for/finch/index.html', () => Buffer.from('<p>Hello')],
   ])('finds %s under the name %s', async (_, name, bytes) => {
-    const { rmSync } = await import('node:fs');
     const place = join(clinic.site, 'public', name);
     mkdirSync(join(place, '..'), { recursive: true });
     writeFileSync(place, bytes());

@@ -1,10 +1,10 @@
 /** Opens a sealed leaflet with WebCrypto. Whatever is wrong, there is one answer: null. Never a part of the text. */
 import { fromBase64url } from '../../units/base64url.ts';
+import { PBES2_ALG, wordsKey } from '../../units/pbes2.ts';
 import {
   INFLATED_OCTETS_MOST,
   KEY_OCTETS,
   OUTER_HEADERS,
-  PBES2_ALG,
   PBES2_ROUNDS,
   PBES2_ROUNDS_MOST,
   wordsAsKey,
@@ -92,7 +92,7 @@ async function decrypted(jwe: string, key: Key): Promise<Octets> {
   return new Uint8Array(await crypto.subtle.decrypt({ name: 'AES-GCM', iv, additionalData }, key, sealed));
 }
 
-/** The content key of the inner JWE, by the words (RFC 7518, 4.8.1.1: the salt is the name of the way, a zero and p2s). */
+/** The content key of the inner JWE, by the words. */
 async function unwrapped(jwe: string, words: string): Promise<Key> {
   const { wrapped } = partsOf(jwe);
   const { alg, enc, p2s, p2c } = JSON.parse(headerOf(jwe)) as Readonly<Record<string, unknown>>;
@@ -101,18 +101,7 @@ async function unwrapped(jwe: string, words: string): Promise<Key> {
     throw new Error('no such way');
   if (typeof p2c !== 'number' || p2c < PBES2_ROUNDS || p2c > PBES2_ROUNDS_MOST)
     throw new Error('no such rounds');
-  const encoder = new TextEncoder();
-  const password = await crypto.subtle.importKey('raw', encoder.encode(words), 'PBKDF2', false, [
-    'deriveKey',
-  ]);
-  const whole = new Uint8Array([...encoder.encode(PBES2_ALG), 0, ...salt]);
-  const wrapping = await crypto.subtle.deriveKey(
-    { name: 'PBKDF2', hash: 'SHA-256', salt: whole, iterations: p2c },
-    password,
-    { name: 'AES-KW', length: 128 },
-    false,
-    ['unwrapKey'],
-  );
+  const wrapping = await wordsKey(words, salt, p2c, 'unwrapKey');
   return crypto.subtle.unwrapKey('raw', wrapped, wrapping, 'AES-KW', 'AES-GCM', false, ['decrypt']);
 }
 

@@ -28,6 +28,9 @@ export interface LeafletLabels {
   readonly amount: string;
   /** Above the numbers of a coming step that stay as they are. */
   readonly asBefore: string;
+  /** On the sheet for the fridge: where the days stand that are not on it, and the numbers of later steps. */
+  readonly otherDays: string;
+  readonly laterNumbers: string;
   /** Before the mark by which the sheets of one make are known. */
   readonly mark: string;
 }
@@ -129,6 +132,8 @@ const LEAFLET: LeafletLabels = {
   exercise: 'Exercise',
   amount: 'What is new',
   asBefore: 'All else as before',
+  otherDays: 'The days after these are in your leaflet.',
+  laterNumbers: 'The numbers above are those of the first days. Those of later steps are in your leaflet.',
   mark: 'Mark',
 };
 

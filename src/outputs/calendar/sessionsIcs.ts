@@ -17,6 +17,7 @@ export function sessionsIcs(programme: Posted): string | null {
   const { events } = programme.post;
   if (events.length === 0) return null;
   const calendar = ical({ prodId: '//Loadleaf//Sessions//EN' });
+  if (programme.mark !== undefined) calendar.x('X-LOADLEAF-MARK', programme.mark);
   for (const event of events) calendar.createEvent(eventData(event, programme));
   return `${calendar.toString()}\r\n`;
 }

@@ -29,6 +29,7 @@ export function messageEml(
   mail.setHeader('Date', dateText(programme.seenOn));
   mail.setHeader('Message-ID', `<${seal}@${from.address.split('@')[1]}>`);
   mail.setHeader('X-Unsent', '1');
+  if (programme.mark !== undefined) mail.setHeader('X-Loadleaf-Mark', programme.mark);
   const name = shortenedTo(OCTETS_PER_ENCODED_WORD, oneLineText(from.name));
   mail.setHeader('From', new Mailbox({ name, addr: from.address, type: 'From' }));
   mail.setSubject(shortenedTo(OCTETS_PER_ENCODED_WORD, oneLineText(message.subject)));

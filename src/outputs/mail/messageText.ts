@@ -1,4 +1,5 @@
 /** `message.txt`: what the message says, to paste where a draft cannot be opened. */
+import { labelsOf } from '../../messages/en/labels.ts';
 import type { Posted } from '../../programme/programme.ts';
 import { oneLineText } from '../../units/oneLineText.ts';
 import type { AttachedKind } from './attachment.ts';
@@ -9,9 +10,12 @@ export interface Link {
   readonly hasWords: boolean;
 }
 
-/** Paragraphs with an empty line between them; `attached` and `link` as they really are. A line feed after each line. */
+/**
+ * Paragraphs with an empty line between them; `attached` and `link` as they really are. A line feed after each line. The
+ * last one is the mark of the set it belongs to, where the programme has one.
+ */
 export function messageText(
-  { post: { message } }: Pick<Posted, 'post'>,
+  { post: { message }, language, mark }: Pick<Posted, 'post' | 'language' | 'mark'>,
   attached: readonly AttachedKind[],
   link: Link | null,
 ): string {
@@ -25,6 +29,7 @@ export function messageText(
     message.contact,
     [message.emergency],
     message.closing,
+    ...(mark === undefined ? [] : [[`${labelsOf(language).leaflet.mark} ${mark}`]]),
   ];
   return `${paragraphs.map((lines) => lines.map(oneLineText).join('\n')).join('\n\n')}\n`;
 }

@@ -1,6 +1,6 @@
 /** One sheet for the fridge: the present session, the week, the pain rule, whom to call, and days to tick. */
 import { labelsOf } from '../../messages/en/labels.ts';
-import { table, type Part, type Section, type Table } from '../../messages/shapes.ts';
+import { table, type LogSheet, type Part, type Section, type Table } from '../../messages/shapes.ts';
 import type { Exercise, Programme } from '../../programme/programme.ts';
 import { drawStack, stackHeightPt, withGap, type Block } from './block.ts';
 import { bytesOf, openPen } from './document.ts';
@@ -43,8 +43,9 @@ const TEXT_COLUMNS = 3;
 const LOG_COLUMNS = 4;
 
 /**
- * The sheet as the bytes of a tagged PDF of one page, the same for the same programme; null where all of it goes on no
- * page in type that can be read, for to leave out a day or a rule would hide it.
+ * The sheet as the bytes of a tagged PDF of one page, the same for the same programme. Where all of it goes on no page in
+ * type that can be read, the last weeks go first, of the log and of the plan alike, and the sheet says where they are; the
+ * session, the first week, the pain rule and the emergency lines never go. Null where even these go on no page.
  */
 export async function fridgePdf(programme: Programme, assets: PaperAssets): Promise<Uint8Array | null> {
   const [missing] = letterRefusals(programme, assets.fonts);
@@ -54,14 +55,24 @@ export async function fridgePdf(programme: Programme, assets: PaperAssets): Prom
   const pen = openPen({ title, author: clinic.name, language, on: startOn, mark }, assets.fonts, look);
   const pages = firstPage(pen, bodyBottomPt(pen, programme));
   const root = looseTag('Document');
-  for (const way of waysOf(pen)) {
-    const sheet = sheetIn(pages, programme, way);
-    if (sheet === null) continue;
-    adopt(root, sheet.loose);
-    plant(pen.doc, root);
-    drawSheet(pages, sheet);
-    drawFurnitures(pen, programme);
-    return bytesOf(pen, root);
+  const sheet = fittingSheet(pages, programme);
+  if (sheet === null) return null;
+  adopt(root, sheet.loose);
+  plant(pen.doc, root);
+  drawSheet(pages, sheet);
+  drawFurnitures(pen, programme);
+  return bytesOf(pen, root);
+}
+
+/** With as many weeks as go on the page, in the largest type in which they do. */
+function fittingSheet(pages: Pages, programme: Programme): Sheet | null {
+  const ways = waysOf(pages.pen);
+  for (let weeks = programme.plan.at(-1)?.week ?? 0; weeks >= 0; weeks -= 1) {
+    const content = contentOf(programme, weeks);
+    for (const way of ways) {
+      const sheet = sheetIn(pages, content, way);
+      if (sheet !== null) return sheet;
+    }
   }
   return null;
 }
@@ -80,13 +91,17 @@ function waysOf({ look }: Pen): readonly Way[] {
   ];
 }
 
-function sheetIn(pages: Pages, programme: Programme, { text, logColumns, dayPt }: Way): Sheet | null {
+function sheetIn(
+  pages: Pages,
+  { programme, week, log }: Content,
+  { text, logColumns, dayPt }: Way,
+): Sheet | null {
   const { pen } = pages;
   const { look } = pen;
   const loose = looseTag('Sect');
   const widthPt = columnWidthPt(pen, 1);
   const top = topBlocks(pen, loose, programme, text, widthPt);
-  const sections = [weekOf(programme), programme.painRule].flatMap((section) =>
+  const sections = [week, programme.painRule].flatMap((section) =>
     sectionBlocks(
       pen,
       loose,
@@ -97,13 +112,13 @@ function sheetIn(pages: Pages, programme: Programme, { text, logColumns, dayPt }
       look.space.mediumPt,
     ),
   );
-  const log = logBlocks(pen, loose, ticked(programme), columnWidthPt(pen, logColumns), dayPt);
+  const rows = log === null ? [] : logBlocks(pen, loose, log, columnWidthPt(pen, logColumns), dayPt);
   const emergency = emergencyBlock(pen, loose, programme.emergency, widthPt);
   const bottomPt = pages.bottomPt - emergency.heightPt - look.space.mediumPt;
   const gapPt = look.space.largePt;
   const textPt = pages.yPt + stackHeightPt(top) + gapPt;
   const texts = pourEven(sections, columnsOf(pen, TEXT_COLUMNS, textPt, bottomPt));
-  const days = pourEven(log, columnsOf(pen, logColumns, texts.bottomPt + gapPt, bottomPt));
+  const days = pourEven(rows, columnsOf(pen, logColumns, texts.bottomPt + gapPt, bottomPt));
   if (texts.rest.length + days.rest.length > 0) return null;
   return { top, placed: [...texts.placed, ...days.placed], emergency, loose };
 }
@@ -140,15 +155,41 @@ function nameOf({ title, side, between }: Exercise): string {
   return [title, side, ...(between === null ? [] : [`${between.label}: ${between.text}`])].join(' · ');
 }
 
-/** Its table, and what is said in strong words: why the days lie so stands in the leaflet. */
-function weekOf({ week }: Programme): Section {
-  const isNeeded = (part: Part) =>
-    part.kind === 'table' || (part.kind === 'paragraph' && part.weight === 'strong');
-  return { ...week, parts: week.parts.filter(isNeeded) };
+/** What goes on the sheet of a programme beside its session, pain rule and emergency lines. */
+interface Content {
+  readonly programme: Programme;
+  readonly week: Section;
+  /** Null where no week of it is kept. */
+  readonly log: LogSheet | null;
 }
 
-function ticked({ log }: Programme): Programme['log'] {
-  return { ...log, columns: log.columns.slice(0, LOG_COLUMNS) };
+/** With the first weeks alone; what is not there is said to stand in the leaflet. */
+function contentOf(programme: Programme, weeks: number): Content {
+  const { plan, log, language } = programme;
+  const labels = labelsOf(language).leaflet;
+  const shown = new Map(plan.flatMap((day) => (day.week <= weeks ? [[day.on, day]] : [])));
+  const days = log.days.filter(({ on }) => shown.has(on));
+  const isLater = plan.some(({ on, step }) => shown.has(on) && step !== plan[0]?.step);
+  const notes = [
+    ...(days.length < log.days.length ? [labels.otherDays] : []),
+    ...(isLater ? [labels.laterNumbers] : []),
+  ];
+  const week = weekOf(programme, Math.max(1, weeks));
+  if (days.length === 0) return { programme, week: withNotes(week, notes), log: null };
+  const hint = [log.hint, ...notes].join(' ');
+  return { programme, week, log: { ...log, hint, days, columns: log.columns.slice(0, LOG_COLUMNS) } };
+}
+
+/** Its tables of the first weeks, and what is said in strong words: why the days lie so stands in the leaflet. */
+function weekOf({ week }: Programme, weeks: number): Section {
+  const tables = week.parts.filter(({ kind }) => kind === 'table').slice(0, weeks);
+  const strong = week.parts.filter((part) => part.kind === 'paragraph' && part.weight === 'strong');
+  return { ...week, parts: [...tables, ...strong] };
+}
+
+function withNotes(section: Section, notes: readonly string[]): Section {
+  const parts = notes.map((text): Part => ({ kind: 'paragraph', text, weight: 'normal' }));
+  return { ...section, parts: [...section.parts, ...parts] };
 }
 
 function drawSheet(pages: Pages, { top, placed, emergency }: Sheet): void {

@@ -1,6 +1,7 @@
 /** JSON Web Encryption in compact form (RFC 7516), A256GCM, for texts that must be the same bytes each time. */
 import { base64url } from '../../units/base64url.ts';
-import { OUTER_HEADERS, PBES2_ALG, PBES2_ROUNDS } from '../../units/sealedFormat.ts';
+import { PBES2_ALG, wordsKey } from '../../units/pbes2.ts';
+import { OUTER_HEADERS, PBES2_ROUNDS } from '../../units/sealedFormat.ts';
 import type { SealingKeys } from './keys.ts';
 
 type Octets = Uint8Array<ArrayBuffer>;
@@ -53,18 +54,7 @@ async function ivOf(header: Octets, plaintext: Octets, ivKey: Octets): Promise<O
 }
 
 async function wrapped({ key, salt }: SealingKeys['inner'], words: string): Promise<Octets> {
-  const encoder = new TextEncoder();
-  const password = await crypto.subtle.importKey('raw', encoder.encode(words), 'PBKDF2', false, [
-    'deriveKey',
-  ]);
-  const whole = new Uint8Array([...encoder.encode(PBES2_ALG), 0, ...salt]);
-  const wrapping = await crypto.subtle.deriveKey(
-    { name: 'PBKDF2', hash: 'SHA-256', salt: whole, iterations: PBES2_ROUNDS },
-    password,
-    { name: 'AES-KW', length: 128 },
-    false,
-    ['wrapKey'],
-  );
+  const wrapping = await wordsKey(words, salt, PBES2_ROUNDS, 'wrapKey');
   const content = await crypto.subtle.importKey('raw', key, 'AES-GCM', true, ['encrypt']);
   return new Uint8Array(await crypto.subtle.wrapKey('raw', content, wrapping, 'AES-KW'));
 }

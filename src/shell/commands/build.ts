@@ -9,7 +9,7 @@ import type { Report } from '../report.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { onDay } from '../io/today.ts';
 import { readSealedList } from '../io/sealedList.ts';
-import { sealingOf } from './sealing.ts';
+import { sealingOf, stillOpen } from './sealing.ts';
 
 const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed';
 
@@ -50,6 +50,7 @@ export async function tellOf(built: Built, out: string, report: Report): Promise
   const shown = shownPath(out);
   if (outcome === null) report.warn(notBuiltText(built));
   else tellWritten(built, outcome, shown, report);
+  tellStillOpen(built, out, report);
   if (!built.isClosed)
     report.warn(
       `This disk keeps no file modes: who may read ${shown}/private is for the rights of that folder to say. Set them so that only you may.`,
@@ -89,6 +90,21 @@ function tellSealed({ sealed }: Built, shown: string, report: Report): void {
     if (process.stderr.isTTY) report.warn(`${alias}: tell these five words by telephone: ${words}`);
     else report.warn(`${alias}: its five words are shown on a terminal only; build there.`);
   }
+}
+
+/** Sealed leaflets that a log takes back, and those that an error leaves where they are. */
+function tellStillOpen({ workspace, outcome }: Built, out: string, report: Report): void {
+  const { toBeSeen, stopped, unreadable } = workspace;
+  if (outcome === null && readSealedList(out).length > 0)
+    report.warn('Sealed leaflets were not renewed, and no log was looked back on.');
+  for (const { alias, because } of toBeSeen)
+    report.warn(
+      `${alias}: the log leads to "stop and be seen": ${because.join(' ')} The sealed leaflet is taken back: put the new for/ on the host, and ring.`,
+    );
+  for (const alias of stillOpen(out, stopped))
+    report.warn(
+      `${alias}: its sealed leaflet is STILL OPEN to whoever has the link, since ${unreadable.includes(alias) ? 'the screen of its newest consult cannot be read and may say anything' : 'its newest consult has an error'}. Mend it, or write withdraw: yes into it, and build again.`,
+    );
 }
 
 /** Leaflets that are out of force though nobody asked for their build, and what hands have changed. */

@@ -49,6 +49,7 @@ import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
 import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
 import { orWithdrawn, peopleWithout, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
+import { toBeSeen } from './toBeSeen.ts';
 import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
@@ -67,7 +68,7 @@ const NOTICE_FILE: OutFile = {
 const models: Models = new Map();
 
 export interface Built {
-  readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked'>;
+  readonly workspace: Pick<Workspace, 'files' | 'counts' | 'blocked' | 'unreadable' | 'stopped' | 'toBeSeen'>;
   readonly programmes: readonly Chosen[];
   /** Aliases that were asked for and have no programme, sorted. */
   readonly failed: readonly string[];
@@ -174,7 +175,7 @@ async function keepAll(
         people: { ...(ask.aliases.length === 0 ? {} : ledger.people), ...kept.people },
       });
       return {
-        workspace: { files: [], counts, blocked: [] },
+        workspace: { files: [], counts, blocked: [], unreadable: [], stopped: [], toBeSeen: [] },
         programmes: keptProgrammes(reuse),
         failed: [],
         problems: [],
@@ -190,11 +191,10 @@ async function keepAll(
 async function buildRest(work: Work): Promise<Built> {
   const { folders, ask, looked, sources, ledger, reuse } = work;
   const { aliases } = ask;
-  const workspace = readWorkspace(
-    folders,
-    sources,
-    reuse.leftOut,
-    libraryReading(folders.out, sources, reuse.libraryKey),
+  const workspace = lookedBack(
+    readWorkspace(folders, sources, reuse.leftOut, libraryReading(folders.out, sources, reuse.libraryKey)),
+    folders.out,
+    ask,
   );
   const { library, libraryProblems } = workspace;
   if (library === null || workspace.stopped.length + workspace.blocked.length > 0) await untilSettled(ask);
@@ -228,6 +228,7 @@ async function buildRest(work: Work): Promise<Built> {
     paper,
     photos,
     sealing: ask.sealing ?? null,
+    fridge: ask.flags.fridge,
   };
   const toGo = toWithdraw(aliases, workspace);
   const gone = aliases.length === 0 ? peopleWithout(folders.out, withConsult(workspace, reuse)) : [];
@@ -248,6 +249,16 @@ async function buildRest(work: Work): Promise<Built> {
       return { ...built, isClosed: closePrivate(folders.out) };
     }),
   );
+}
+
+/** With those whose log leads to "stop and be seen", of all that are or will be sealed: it may withdraw their page. */
+function lookedBack(workspace: Workspace, out: string, { flags, sealing }: BuildAsk): Workspace {
+  const { library, current } = workspace;
+  if (library === null) return workspace;
+  const sealed = [...readSealedList(out), ...((sealing ?? null) === null ? [] : current)];
+  const workshop = { library, models, loadleaf: version() };
+  const aliases = sealed.map(({ alias }) => alias);
+  return { ...workspace, toBeSeen: toBeSeen(aliases, workspace, workshop, flags) };
 }
 
 function stopUnlessStill(sources: Sources, folders: Folders): void {
@@ -272,6 +283,8 @@ interface Shop {
   readonly photos: PhotoWork;
   /** Null where nothing is sealed. */
   readonly sealing: Sealing | null;
+  /** Whether everybody gets the sheet for the fridge. */
+  readonly fridge: boolean;
 }
 
 async function writeAll(
@@ -369,8 +382,8 @@ async function writeAll(
   };
 }
 
-function outfitOf({ workshop: { library, loadleaf }, paper }: Shop): Outfit {
-  return { library, loadleaf, logo: paper.logo };
+function outfitOf({ workshop: { library, loadleaf }, paper, fridge }: Shop): Outfit {
+  return { library, loadleaf, logo: paper.logo, fridge };
 }
 
 /** Null where this build seals nothing. */

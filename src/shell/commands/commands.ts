@@ -33,7 +33,7 @@ export const COMMANDS = {
     words: '[alias...]',
     fewest: 0,
     most: Infinity,
-    options: ['part', 'verify', 'sealed', 'site', 'secret'],
+    options: ['part', 'verify', 'fridge', 'sealed', 'site', 'secret'],
     example: 'loadleaf build otter --out leaflets',
     run: async (flags, aliases, report) => (await import('./build.ts')).build(flags, aliases, report),
   },

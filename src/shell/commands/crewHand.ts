@@ -10,6 +10,7 @@ export interface Outfit {
   readonly loadleaf: string;
   /** The clinic's logo; null without one. */
   readonly logo: Uint8Array | null;
+  readonly fridge: boolean;
 }
 
 /** What comes back of an order, by its number. */
@@ -22,9 +23,9 @@ export interface Delivery {
 export async function workInCrew(): Promise<void> {
   const port = parentPort;
   if (port === null) throw new Error('a thread of the crew was started as a program');
-  const { library, loadleaf, logo } = workerData as Outfit;
+  const { library, loadleaf, logo, fridge } = workerData as Outfit;
   const dress = await dressFor(logo);
-  const tools = { ...dress, workshop: { library, models: new Map(), loadleaf } };
+  const tools = { ...dress, workshop: { library, models: new Map(), loadleaf }, fridge };
   port.on('message', ({ at, order }: { readonly at: number; readonly order: Order }) => {
     void oneSet(order, tools).then((made) => port.postMessage({ at, made } satisfies Delivery));
   });

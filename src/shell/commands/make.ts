@@ -30,12 +30,21 @@ export function assembled(
   return assembleProgramme(consult, previous, workshop, log === undefined ? null : { consult: before, log });
 }
 
-/** PDF, JSON, note, letter and post of one programme; its pages come with those of the others. `page`: its leaflet among them. */
+/** What one person's papers depend on besides the programme. */
+export interface Beside {
+  /** The leaflet among the pages, which come with those of the others; null where none was made. */
+  readonly page: OutFile['bytes'] | null;
+  /** Null where nothing is sealed. */
+  readonly link: Link | null;
+  /** Whether the sheet for the fridge is asked for, whatever the clinic's setting. */
+  readonly fridge: boolean;
+}
+
+/** PDF, JSON, note, letter and post of one programme. */
 export async function papersOf(
   programme: Programme,
   paper: PaperAssets,
-  page: OutFile['bytes'] | null,
-  link: Link | null,
+  { page, link, fridge: isAsked }: Beside,
 ): Promise<OutFile[]> {
   const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
     import('../../outputs/pdf/leaflet.ts'),
@@ -46,7 +55,7 @@ export async function papersOf(
   ]);
   const folder = `private/${programme.alias}`;
   const pdf = await leafletPdf(programme, paper);
-  const fridge = programme.post.fridge ? await fridgeOf(programme, paper) : null;
+  const fridge = programme.post.fridge || isAsked ? await fridgeOf(programme, paper) : null;
   // A server lives on; what was read of this person must not.
   forgetWords(paper.fonts);
   const { files, made } = await postFiles(programme, pdf, page, link);

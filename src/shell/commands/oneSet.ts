@@ -28,6 +28,8 @@ export interface Tools {
   readonly workshop: Workshop;
   readonly pages: PageAssets;
   readonly paper: PaperAssets;
+  /** Whether a sheet for the fridge is asked for. */
+  readonly fridge: boolean;
 }
 
 /** A set and what is told of it, or what stands against the programme and against the letters it is printed with. */
@@ -87,14 +89,14 @@ export function chosenOf({ alias, revision, stage: { chosen }, step }: Programme
 export async function setOf(
   programme: Marked,
   pages: readonly OutFile[],
-  { paper, workshop }: Pick<Tools, 'paper' | 'workshop'>,
+  { paper, workshop, fridge }: Omit<Tools, 'pages'>,
   link: Link | null,
 ): Promise<PersonSet> {
   const { alias, revision, mark } = programme;
   const before = `private/${alias}/`;
   const own = pages.filter(({ path }) => path.startsWith(before));
   const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
-  const files = [...own, ...(await papersOf(programme, paper, page, link))];
+  const files = [...own, ...(await papersOf(programme, paper, { page, link, fridge }))];
   return {
     alias,
     revision,

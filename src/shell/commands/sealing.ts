@@ -5,8 +5,10 @@ import type { Programme } from '../../programme/programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
 import { readSecret, secretPlace } from '../io/secret.ts';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isRegularFile } from '../io/people.ts';
+import { WITHDRAWN_SIGN } from '../io/privateInPublic.ts';
 import { readSealedList, type SealedPlace } from '../io/sealedList.ts';
 import { sealedShelf, type SealedShelf } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
@@ -66,9 +68,9 @@ export async function sealedOf(
 }
 
 /**
- * The pages that take the place of sealed leaflets: of those whose screen blocks, whose consult says so or whose day has
- * come; and, where all consults were read (`isWhole`), of those who have none any more. Any other Problem leaves the last
- * good one.
+ * The pages that take the place of sealed leaflets: of those whose screen blocks, whose log leads to "stop and be seen",
+ * whose consult says so or whose day has come; and, where all consults were read (`isWhole`), of those who have none any
+ * more. Any other Problem leaves the last good one, a newest consult that cannot be read among them (`stillOpen`).
  */
 export async function withdrawnSealed(
   out: string,
@@ -92,14 +94,28 @@ const NO_CLINIC = { name: 'Your clinic, as it stands on your leaflet', contact: 
 
 export function isWithdrawn(
   alias: string,
-  { blocked, current, aliases }: Pick<Workspace, 'blocked' | 'current' | 'aliases'>,
+  workspace: Pick<Workspace, 'blocked' | 'stoppedWithdrawn' | 'toBeSeen' | 'current' | 'aliases'>,
   on: IsoDate,
   isWhole: boolean,
 ): boolean {
-  if (blocked.includes(alias)) return true;
+  const { blocked, stoppedWithdrawn, toBeSeen, current, aliases } = workspace;
+  if ([...blocked, ...stoppedWithdrawn, ...toBeSeen.map((one) => one.alias)].includes(alias)) return true;
   const consult = current.find((one) => one.alias === alias);
   if (consult === undefined) return isWhole && ![...aliases.values()].includes(alias);
   return consult.withdraw === true || (consult.withdrawOn !== undefined && consult.withdrawOn <= on);
+}
+
+/** Of these, whose sealed leaflet can still be opened by whoever has the link. */
+export function stillOpen(out: string, aliases: readonly string[]): string[] {
+  return readSealedList(out)
+    .filter(
+      ({ alias, id }) => aliases.includes(alias) && isOpen(join(out, 'public', 'for', id, 'index.html')),
+    )
+    .map(({ alias }) => alias);
+}
+
+function isOpen(page: string): boolean {
+  return isRegularFile(page) && !readFileSync(page, 'utf8').includes(WITHDRAWN_SIGN);
 }
 
 function filesAt(id: string, page: string, worker: string): OutFile[] {

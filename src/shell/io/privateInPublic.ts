@@ -10,16 +10,23 @@ export interface Found {
 const NAMES =
   /^(?:leaflet\.(?:html|pdf)|record\.(?:html|json)|(?:note|letter|message|link|why)\.txt|message\.eml|sessions\.ics|fridge\.pdf|issued\.jsonl?|sealed\.json|PRIVATE\.txt|.+-r\d+\.(?:md|log\.csv))$/i;
 
-/** What only a person's files hold, whatever they are called. */
-const SIGNS: readonly (readonly [sign: string, why: string])[] = [
-  ['data-mark="', 'a page of one person'],
-  ['"mark": "', 'a record of one person'],
-  ['loadleaf-secret-1 ', 'the clinic secret'],
-  ['loadleaf-log 1 ', "a person's log"],
-  ['BEGIN:VCALENDAR', "a person's calendar"],
-  ['X-Unsent:', "a person's message"],
-  ['%PDF-', 'a PDF; the library has none'],
+/**
+ * What only a person's files hold, whatever they are called: each with its value, for the desk's own programs hold the
+ * words around it.
+ */
+const SIGNS: readonly (readonly [sign: RegExp, why: string])[] = [
+  [/data-mark="[0-9a-f]{8}"/, 'a page of one person'],
+  [/"mark": "[0-9a-f]{8}"/, 'a record of one person'],
+  [/^Mark [0-9a-f]{8}\r?$|\bMark [0-9a-f]{8}\.$/m, 'a text of one person'],
+  [/loadleaf-secret-1 [A-Za-z0-9_-]{43}/, 'the clinic secret'],
+  [/loadleaf-log 1 [a-z0-9]/, "a person's log"],
+  [/BEGIN:VCALENDAR/, "a person's calendar"],
+  [/X-Unsent:/, "a person's message"],
+  [/%PDF-\d\.\d/, 'a PDF; the library has none'],
 ];
+
+/** In the page that stands where a leaflet was withdrawn, and in no other. */
+export const WITHDRAWN_SIGN = 'data-sealed="withdrawn"';
 
 const SEALED = /^for\/([^/]+)\/(.*)$/;
 const HOLDER = /<script type="application\/jose" id="sealed-leaflet">\s*([A-Za-z0-9_.-]*)\s*<\/script>/g;
@@ -28,9 +35,10 @@ const HOLDER = /<script type="application\/jose" id="sealed-leaflet">\s*([A-Za-z
 export function privateIn(path: string, bytes: Buffer, keys: readonly string[]): Found[] {
   const name = path.split('/').at(-1) ?? '';
   const [, id, rest] = SEALED.exec(path) ?? [];
+  const text = bytes.toString('latin1');
   const why = [
     ...(NAMES.test(name) ? ["a name of a person's file"] : []),
-    ...SIGNS.filter(([sign]) => bytes.includes(sign)).map(([, reason]) => reason),
+    ...SIGNS.filter(([sign]) => sign.test(text)).map(([, reason]) => reason),
     ...(keys.some((key) => bytes.includes(key)) ? ['the key of a sealed leaflet'] : []),
     ...(id === undefined || rest === undefined ? [] : notSealed(id, rest, bytes.toString('utf8'))),
   ];
@@ -43,7 +51,7 @@ function notSealed(id: string, rest: string, text: string): string[] {
   if (rest === 'sw.js') return [];
   if (rest !== 'index.html') return ['a file beside a sealed leaflet'];
   const held = [...text.matchAll(HOLDER)];
-  if (text.includes('data-sealed="withdrawn"') && held.length === 0) return [];
+  if (text.includes(WITHDRAWN_SIGN) && held.length === 0) return [];
   const [one] = held;
   return held.length === 1 && isJwe(one?.[1] ?? '') ? [] : ['a page that holds no sealed leaflet'];
 }

@@ -23,8 +23,8 @@ const NAMES: readonly string[] = [
   'fridge.pdf',
 ];
 
-/** What goes out by mail carries no mark that a patient would have to read; beside marked files of ours it is ours by its name. */
-const WITHOUT_MARK: readonly string[] = ['message.eml', 'message.txt', 'sessions.ics', 'link.txt'];
+/** The link is the same in every make, and a line to copy: it has no mark, and beside marked files is ours by its name. */
+const WITHOUT_MARK: readonly string[] = ['link.txt'];
 
 export interface Found {
   readonly name: string;

@@ -19,6 +19,12 @@ import type { Folders } from './folders.ts';
 import { shippedNames } from './layers.ts';
 import { isStill, lookAt, type Sources } from './sources.ts';
 
+/** A person who must be seen before going on, and the grounds in words. */
+export interface ToBeSeen {
+  readonly alias: string;
+  readonly because: readonly string[];
+}
+
 export interface Workspace {
   /** Null as soon as a library file has an error; nothing is built then. */
   readonly library: Library | null;
@@ -42,6 +48,10 @@ export interface Workspace {
   readonly blocked: readonly string[];
   /** Aliases whose newest file does not let its screen be read: it may say anything. */
   readonly unreadable: readonly string[];
+  /** Aliases whose newest file has a Problem and says `withdraw: yes` all the same. */
+  readonly stoppedWithdrawn: readonly string[];
+  /** Whose log leads to "stop and be seen"; nobody until the logs are looked back on (`toBeSeen.ts`). */
+  readonly toBeSeen: readonly ToBeSeen[];
   /** What the screens of `blocked` say. */
   readonly screenProblems: readonly Problem[];
   readonly libraryProblems: readonly Problem[];
@@ -122,6 +132,8 @@ export function readWorkspace(
     standing: { own: layers.folders.at(-1) ?? [], below: layers.shipped, extending: reading.extending },
     blocked: [...new Set([...aliasesOf(stops), ...gone])].sort(),
     unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
+    stoppedWithdrawn: own.stoppedWithdrawn,
+    toBeSeen: [],
     screenProblems: ofCurrent,
     // Without a library there is no programme to say so.
     consultProblems: sortProblems([

@@ -82,7 +82,13 @@ const sent: fc.Arbitrary<Posted> = fc
       seenOn,
     );
     const titled = events.map((one) => ({ ...one, title: one.kind }));
-    return { ...otter, revision, seenOn, post: { ...otter.post, events: titled, alarmMinutes: alarm } };
+    return {
+      ...otter,
+      mark: '1a2b3c4d',
+      revision,
+      seenOn,
+      post: { ...otter.post, events: titled, alarmMinutes: alarm },
+    };
   });
 
 /** What the readers must find, worked out by hand from the events. */
@@ -106,7 +112,7 @@ function later({ on, at, minutes }: TitledEvent): string {
 
 const MAY_STAND = [
   ...['BEGIN', 'END', 'VERSION', 'PRODID', 'UID', 'SEQUENCE', 'DTSTAMP', 'DTSTART', 'DTEND', 'SUMMARY'],
-  ...['TRANSP', 'STATUS', 'CLASS', 'ACTION', 'TRIGGER', 'DESCRIPTION'],
+  ...['TRANSP', 'STATUS', 'CLASS', 'ACTION', 'TRIGGER', 'DESCRIPTION', 'X-LOADLEAF-MARK'],
 ];
 
 /** Parsers are lenient; this one is not. */
@@ -221,6 +227,12 @@ describe('the name of an event', () => {
     expect(name).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
     expect(readByIcalJs(sessionsIcs({ ...otter, revision: 9 })!)[0]?.uid).toBe(name);
     expect(eventUid('heron', first!)).not.toBe(name);
+  });
+
+  it('the file carries the mark of its set, which is no event', () => {
+    const text = sessionsIcs({ ...otter, mark: '1a2b3c4d' }) ?? '';
+    expect(text.slice(0, text.indexOf('BEGIN:VEVENT'))).toContain('\r\nX-LOADLEAF-MARK:1a2b3c4d\r\n');
+    expect(text.replace(/X-LOADLEAF-MARK:.*\r\n/, '')).toBe(sessionsIcs(otter));
   });
 
   it('no day, no file', () => {

@@ -134,6 +134,23 @@ describe('with the key in the link', () => {
     ));
 });
 
+/** `npm run every-byte`: one byte of so many; null for the sample of every day. */
+const EVERY = process.env['EVERY_BYTE'] === undefined ? null : Number(process.env['EVERY_BYTE']);
+
+const stepped = (length: number, step: number, from = 0, to = length) =>
+  Array.from({ length: Math.ceil((to - from) / step) }, (_, at) => Math.floor(from + at * step));
+
+/** All around the sealed text a byte is markup, style, policy or script; in it each is like the next. */
+function sampled(length: number): ReadonlySet<number> {
+  const start = plain.indexOf('id="sealed-leaflet"');
+  const script = length - own.script.text.length;
+  return new Set([
+    ...stepped(length, start / 24, 0, start),
+    ...stepped(length, (length - start) / 8, start),
+    ...stepped(length, own.script.text.length / 8, script),
+  ]);
+}
+
 describe('otherwise the plain message, and nothing of the leaflet', () => {
   it.each([
     ['no key', '', 'locked'],
@@ -152,17 +169,7 @@ describe('otherwise the plain message, and nothing of the leaflet', () => {
     within(
       async (page) => {
         const bytes = Buffer.from(plain);
-        const start = plain.indexOf('id="sealed-leaflet"');
-        const [many, few] = process.env['EVERY_BYTE'] === undefined ? [24, 8] : [bytes.length, bytes.length];
-        const tried = new Set([
-          // All around the sealed text a byte is markup, style, policy or script; in it each is like the next.
-          ...Array.from({ length: many }, (_, at) => Math.floor((at * start) / many)),
-          ...Array.from({ length: few }, (_, at) => Math.floor(start + (at * (bytes.length - start)) / few)),
-          ...Array.from(
-            { length: few },
-            (_, at) => bytes.length - 1 - Math.floor((at * own.script.text.length) / few),
-          ),
-        ]);
+        const tried = EVERY === null ? sampled(bytes.length) : stepped(bytes.length, EVERY);
         const states = new Map<string, number>();
         for (const index of tried) {
           const spoilt = Buffer.from(bytes);

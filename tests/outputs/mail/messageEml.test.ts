@@ -20,8 +20,19 @@ import { NAUGHTY } from '../../laws/naughty.ts';
 import { day } from '../../programme/person.ts';
 
 const SEED = 20261130;
+/** As a finished programme, with its mark. */
+const MARK = '1a2b3c4d';
 const CALENDAR = sessionsIcs(otter) ?? '';
-const HEADERS = ['content-type', 'date', 'from', 'message-id', 'mime-version', 'subject', 'x-unsent'];
+const HEADERS = [
+  'content-type',
+  'date',
+  'from',
+  'message-id',
+  'mime-version',
+  'subject',
+  'x-loadleaf-mark',
+  'x-unsent',
+];
 
 const LINK: Link = { address: 'https://larkfield.example/for/abc/#key', hasWords: true };
 
@@ -39,6 +50,7 @@ interface ReadMail {
   readonly others: number;
   readonly date: string | undefined;
   readonly unsent: string | undefined;
+  readonly mark: string | undefined;
   readonly text: string;
   readonly attachments: readonly { readonly name: string; readonly type: string; readonly hex: string }[];
 }
@@ -52,6 +64,7 @@ async function byMailparser(eml: string): Promise<ReadMail> {
     others: [mail.to, mail.cc, mail.bcc, mail.replyTo].filter((one) => one !== undefined).length,
     date: mail.date?.toISOString(),
     unsent: mail.headers.get('x-unsent') as string | undefined,
+    mark: mail.headers.get('x-loadleaf-mark') as string | undefined,
     text: (mail.text ?? '').replaceAll('\r\n', '\n').trimEnd(),
     attachments: mail.attachments.map(({ filename = '', contentType, content }) => ({
       name: filename,
@@ -75,6 +88,7 @@ async function byPostalMime(eml: string): Promise<ReadMail> {
     others: [mail.to, mail.cc, mail.bcc, mail.replyTo].filter((one) => one !== undefined).length,
     date: mail.date === undefined ? undefined : new Date(mail.date).toISOString(),
     unsent: mail.headers.find(({ key }) => key === 'x-unsent')?.value,
+    mark: mail.headers.find(({ key }) => key === 'x-loadleaf-mark')?.value,
     text: (mail.text ?? '').replaceAll('\r\n', '\n').trimEnd(),
     attachments: mail.attachments.map(({ filename, mimeType, content }) => ({
       name: filename ?? '',
@@ -95,6 +109,7 @@ function expected({ programme, attachments, link }: Case): ReadMail {
     others: 0,
     date: `${programme.seenOn}T12:00:00.000Z`,
     unsent: '1',
+    mark: programme.mark,
     text: messageText(programme, kinds, link).trimEnd(),
     attachments: attachments.map(({ kind, bytes }) => ({
       name: ATTACHED[kind].name,
@@ -154,7 +169,7 @@ const someone: fc.Arbitrary<Case> = fc
     };
     const from = { name: `Clinic ${text(11)}`, address: 'desk@larkfield.example' };
     return {
-      programme: { ...otter, revision, seenOn, post: { ...otter.post, message, from } },
+      programme: { ...otter, mark: MARK, revision, seenOn, post: { ...otter.post, message, from } },
       attachments: kinds.map((kind, at) => ({
         kind,
         bytes: kind === 'calendar' ? new TextEncoder().encode(CALENDAR) : (bytes[at] ?? new Uint8Array()),
@@ -216,6 +231,13 @@ describe('a message', () => {
 
   it('is none where the clinic has no address', () => {
     expect(messageEml({ ...otter, post: { ...otter.post, from: null } }, [], null)).toBeNull();
+  });
+
+  it('carries the mark of its set in a header and at the end of its text; without one, none', () => {
+    const finished = { ...otter, mark: MARK };
+    expect(emlOf({ ...one, programme: finished })).toMatch(/^X-Loadleaf-Mark: 1a2b3c4d\r$/m);
+    expect(emlOf(one)).not.toContain('X-Loadleaf-Mark');
+    expect(messageText(finished, [], null)).toBe(`${messageText(otter, [], null)}\nMark ${MARK}\n`);
   });
 
   it('says only what is there', () => {

@@ -541,7 +541,7 @@ export const RULES: readonly Rule[] = [
         const beside = Math.abs(next.yPt - before.yPt) <= SAME_LINE_PT;
         const back = above || (beside && next.xPt < before.xPt - SAME_LINE_PT);
         return fault(
-          back && next.xPt < before.xPt + COLUMN_PT && !(beside && next.xPt > before.xPt),
+          back && next.xPt < columnPt(before, next) + COLUMN_PT && !(beside && next.xPt > before.xPt),
           next.text,
         );
       });
@@ -604,8 +604,22 @@ const SAME_LINE_PT = 8;
 /** Text this far to the right stands in a column of its own, points. */
 const COLUMN_PT = 60;
 
+interface Place {
+  readonly page: number;
+  readonly xPt: number;
+  readonly yPt: number;
+  readonly text: string;
+  /** The row of a table that it stands in, and where that row begins; null outside of tables. */
+  readonly row: { readonly element: Element; readonly xPt: number } | null;
+}
+
+/** Where the column begins that one leaves: of a row its first cell stands for it, for its last is far to the right. */
+function columnPt(before: Place, next: Place): number {
+  return before.row !== null && before.row.element !== next.row?.element ? before.row.xPt : before.xPt;
+}
+
 /** The first text of every element that holds text itself, in reading order. */
-function textsByPlace(s: Structure): readonly { page: number; xPt: number; yPt: number; text: string }[] {
+function textsByPlace(s: Structure): readonly Place[] {
   const firsts = new Map<string, { xPt: number; yPt: number }>();
   s.pages.forEach(({ painted }, page) => {
     for (const { kind, marks, at } of painted) {
@@ -614,15 +628,20 @@ function textsByPlace(s: Structure): readonly { page: number; xPt: number; yPt: 
     }
   });
   const texts = textsByMark(s);
-  const read = ({ kids, role }: Element): ReturnType<typeof textsByPlace> =>
-    role === 'Figure'
-      ? []
-      : kids.flatMap((kid) => {
-          if (kid.kind === 'element') return read(kid.element);
-          const key = kid.kind === 'content' ? `${kid.page}/${kid.mcid}` : '';
-          const place = firsts.get(key);
-          if (kid.kind !== 'content' || !place) return [];
-          return [{ page: kid.page, ...place, text: `${role} ${(texts.get(key) ?? '').slice(0, 30)}` }];
-        });
+  const read = (element: Element): readonly Place[] => {
+    const { kids, role } = element;
+    if (role === 'Figure') return [];
+    const found = kids.flatMap((kid): readonly Place[] => {
+      if (kid.kind === 'element') return read(kid.element);
+      const key = kid.kind === 'content' ? `${kid.page}/${kid.mcid}` : '';
+      const place = firsts.get(key);
+      if (kid.kind !== 'content' || !place) return [];
+      const text = `${role} ${(texts.get(key) ?? '').slice(0, 30)}`;
+      return [{ page: kid.page, ...place, text, row: null }];
+    });
+    const [first] = found;
+    if (role !== 'TR' || first === undefined) return found;
+    return found.map((one) => ({ ...one, row: { element, xPt: first.xPt } }));
+  };
   return s.top.flatMap(read);
 }

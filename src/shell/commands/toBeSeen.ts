@@ -1,0 +1,29 @@
+/** Who must be seen before going on, by what the log of the revision in use leads to. */
+import { groundText } from '../../messages/en/clinician/review.ts';
+import type { Workshop } from '../../programme/assemble.ts';
+import { reviewLogged } from '../../programme/reviewed.ts';
+import type { Flags } from '../flags.ts';
+import type { ToBeSeen, Workspace } from '../io/workspace.ts';
+import { assembled } from './make.ts';
+import { reviewDay } from './reviewDay.ts';
+
+/** Of `aliases`; somebody without a log, or whose programme cannot be made, is not among them. */
+export function toBeSeen(
+  aliases: readonly string[],
+  workspace: Workspace,
+  workshop: Workshop,
+  flags: Flags,
+): ToBeSeen[] {
+  return workspace.current.flatMap((consult): ToBeSeen[] => {
+    const log = workspace.logs.get(consult.id);
+    if (log === undefined || !aliases.includes(consult.alias)) return [];
+    const made = assembled(consult, workspace, workshop);
+    if ('refusals' in made) return [];
+    const logged = { consult, programme: made.programme, log };
+    const { decision, because } = reviewLogged(logged, reviewDay(logged, flags), workshop.library);
+    if (decision !== 'beSeen') return [];
+    return [
+      { alias: consult.alias, because: because.filter(({ move }) => move === 'beSeen').map(groundText) },
+    ];
+  });
+}

@@ -48,7 +48,7 @@ export function reviewOf(facts: ReviewFacts): Review {
     goals: goalsOf(period),
     weeks: weeksOf(work.sessions, period),
     runsDone: runsDone(period),
-    asks: [...asksOf(work, exercises, period), ...place.asks],
+    asks: [...asksOf(work, exercises, grounds, period), ...place.asks],
     counts: {
       sessionsDone: work.sessions.filter(({ done }) => done).length,
       sessionsPlanned: work.sessions.filter(({ planned }) => planned).length,

@@ -26,6 +26,10 @@ export type RuleCode =
   | 'long-away'
   | PainGate['because']['code']
   | 'pain-not-written'
+  /** Planned sessions of which no line says anything. */
+  | 'session-not-written'
+  /** Earned but for mornings without a score, each of which may have been a bad one. */
+  | 'morning-not-written'
   | `missing-${Missing['what']}`
   | 'all-met'
   | 'nothing-written'
@@ -58,6 +62,9 @@ export interface Ask {
   readonly code:
     | 'nothing-written'
     | 'mornings'
+    /** The morning of the review itself, which no leaflet asks for. */
+    | 'today'
+    | 'sessions'
     | 'pain'
     | 'contradiction'
     | 'unread'

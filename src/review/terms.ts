@@ -5,6 +5,7 @@ import type { Missing } from '../dosing/goingOn.ts';
 import type { MorningCode, PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
+import type { ReviewSeries } from './series.ts';
 
 /** From the most permissive to the least. */
 export const MOVES = ['moveOn', 'stay', 'easeBack', 'startAgain', 'beSeen'] as const;
@@ -149,6 +150,7 @@ export interface Review {
   readonly goals: readonly GoalReview[];
   readonly asks: readonly Ask[];
   readonly weeks: readonly ReviewWeek[];
+  readonly series: ReviewSeries;
   /** Kilometres: the longest run of the last thirty days, and a week's mean; null where none was written down. */
   readonly runsDone: { readonly longestKm: number; readonly weeklyKm: number } | null;
   readonly counts: {

@@ -306,6 +306,17 @@ export const protocolSchema = across(
       checkAtMost: { value: 1, mark: 'choice' },
       sideDifferenceAtMost: { value: 0.1, mark: 'choice' },
     }),
+    minimalChange: about(
+      'The least change of a score that matters to the person, where the literature gives one.',
+      z.strictObject({
+        visaHPoints: about('Points of VISA-H.', setting(from(1, 100, 'points'))).optional(),
+        activityPoints: about(
+          'Points of one activity, 0 to 10.',
+          setting(from(0.5, 10, 'points')),
+        ).optional(),
+        morningPainPoints: about('Points of pain, 0 to 10.', setting(from(0.5, 10, 'points'))).optional(),
+      }),
+    ).default({}),
     limits: about(
       'How fast anything may grow, and how far it stays from what hurt.',
       z.strictObject({

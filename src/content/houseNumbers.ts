@@ -11,6 +11,7 @@ export const NUMBER_GROUPS = [
   'missedDays',
   'goingOn',
   'discharge',
+  'minimalChange',
   'limits',
   'session',
   'week',

@@ -2,6 +2,7 @@
  * The one finished value: every number, date and sentence of one person's programme, decided and frozen.
  * Page, paper and record choose places and sizes; none of them works out or words anything.
  */
+import type { Consult } from '../content/library.ts';
 import type { EasedExercise } from '../decisions/session/easier.ts';
 import type { Review } from '../review/terms.ts';
 import type { PlanEntry, PlanGrowth } from '../decisions/terms/planEntry.ts';
@@ -254,6 +255,46 @@ export interface CompressionLadder {
   readonly alt: string;
 }
 
+/** A picture for the clinician with its sentence and its numbers. */
+export interface Picture {
+  readonly heading: string;
+  readonly sentence: string;
+  readonly alt: string;
+  readonly chart: DayChart;
+  readonly table: Table;
+}
+
+/** Values over days; day 0 stands at the left end. */
+export interface DayChart {
+  readonly up: string;
+  readonly across: string;
+  readonly low: number;
+  readonly high: number;
+  readonly step: number;
+  readonly days: number;
+  readonly ticks: readonly { readonly day: number; readonly text: string }[];
+  readonly limits: readonly { readonly value: number; readonly text: string }[];
+  readonly lines: readonly {
+    readonly name: string;
+    readonly kind: 'asked' | 'done';
+    readonly stretches: readonly (readonly { readonly day: number; readonly value: number }[])[];
+  }[];
+}
+
+/** What one revision found and asked for: the series over the revisions is made of these. */
+export interface CourseEntry {
+  readonly revision: number;
+  readonly on: IsoDate;
+  readonly usualMorningPain: number;
+  readonly outcomes: Consult['outcomes'];
+  readonly exercises: readonly {
+    readonly card: string;
+    readonly title: string;
+    readonly hipFlexionDeg: number | null;
+    readonly loadKg: number | null;
+  }[];
+}
+
 /** What the log says: the move, its grounds, what to ask. */
 export interface RecordedReview {
   readonly heading: string;
@@ -295,6 +336,10 @@ export interface ProgrammeRecord {
   readonly changes: readonly string[];
   /** Null where no log was kept of the revision before. */
   readonly review: RecordedReview | null;
+  /** This revision and those before it, in order. */
+  readonly course: readonly CourseEntry[];
+  /** Only of what there is. */
+  readonly pictures: readonly Picture[];
   readonly cert: Table;
   readonly settings: Table;
   readonly versions: { readonly library: string; readonly protocol: string; readonly loadleaf: string };

@@ -5,6 +5,7 @@ import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { isDone, isWhole } from './sessions.ts';
+import { unwrittenSessions } from './unwritten.ts';
 import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
 /** By its own entries alone. */
@@ -35,6 +36,19 @@ export function exerciseReview({ card, values }: EarlierExercise, period: Period
     because: all,
     done: doneDose(occasions, period),
   };
+}
+
+/**
+ * Planned sessions that no line speaks of, and that may have been the last to hurt in one of the exercises, in order.
+ * What the log says two things of is asked for as such.
+ */
+export function silentSessions(period: Period): readonly IsoDate[] {
+  const { earlier, log, protocol } = period;
+  const days = earlier.exercises.flatMap(({ card }) => {
+    const triedOn = occasionsOf(card, period).map(({ on }) => on);
+    return unwrittenSessions(card, triedOn, protocol.goingOn.doneSessions.value, period);
+  });
+  return [...new Set(days)].filter((on) => !log.contradicted.includes(on)).sort();
 }
 
 export function sourceOf(

@@ -14,15 +14,28 @@ export interface Morning {
 }
 
 /** Every day from the start to the day before the review, and that day itself where it has a score. */
-export function morningsOf({ entries, from, until, consult, protocol }: Period): readonly Morning[] {
+export function morningsOf(period: Period): readonly Morning[] {
+  return judged(scoresOf(period), period);
+}
+
+/** The same with each unwritten morning as bad as the protocol takes it for: what is earned by these is earned whatever it was. */
+export function worstMorningsOf(period: Period): readonly Morning[] {
+  const { unwrittenCheckAs } = period.protocol.goingOn;
+  return judged(
+    scoresOf(period).map((score) => score ?? unwrittenCheckAs.value),
+    period,
+  );
+}
+
+function scoresOf({ entries, from, until }: Period): readonly (number | null)[] {
   const scores = new Map<IsoDate, number>();
   for (const { kind, date, morning } of entries)
     if (kind === 'morning' && morning !== null) scores.set(date, Math.max(morning, scores.get(date) ?? 0));
   const days = daysBetween(from, until) + (scores.has(until) ? 1 : 0);
-  const series = Array.from(
-    { length: Math.max(0, days) },
-    (_, index) => scores.get(addDays(from, index)) ?? null,
-  );
+  return Array.from({ length: Math.max(0, days) }, (_, index) => scores.get(addDays(from, index)) ?? null);
+}
+
+function judged(series: readonly (number | null)[], { from, consult, protocol }: Period): readonly Morning[] {
   const { usualMorningPain: usual } = consult;
   return series.map((score, index) => ({
     on: addDays(from, index),

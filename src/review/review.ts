@@ -6,6 +6,7 @@ import type { Work } from './goingOn.ts';
 import { morningsOf } from './mornings.ts';
 import { runningReview, runsDone } from './running.ts';
 import { sessionDays } from './sessions.ts';
+import { seriesOf } from './series.ts';
 import { sittingReview } from './sitting.ts';
 import { gentlestOf, nextStage, stepGrounds } from './step.ts';
 import {
@@ -47,8 +48,9 @@ export function reviewOf(facts: ReviewFacts): Review {
     sitting: sittingReview(period, whole),
     goals: goalsOf(period),
     weeks: weeksOf(work.sessions, period),
+    series: seriesOf(work, period),
     runsDone: runsDone(period),
-    asks: [...asksOf(work, exercises, period), ...place.asks],
+    asks: [...asksOf(work, exercises, grounds, period), ...place.asks],
     counts: {
       sessionsDone: work.sessions.filter(({ done }) => done).length,
       sessionsPlanned: work.sessions.filter(({ planned }) => planned).length,

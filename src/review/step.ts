@@ -3,11 +3,12 @@ import { numberedStages } from '../content/keepStage.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import { breaksOf, type Away } from './away.ts';
-import { sourceOf } from './exercise.ts';
+import { silentSessions, sourceOf } from './exercise.ts';
 import type { Period } from './facts.ts';
 import { missingBecause, missingForStage, missingForStep, stepLog, type Work } from './goingOn.ts';
 import { morningEntries, morningsSaid } from './mornings.ts';
 import { unknownOf } from './unknown.ts';
+import { atWorst, unwrittenMornings } from './unwritten.ts';
 import { gentler, MOVES, type Because, type Move } from './terms.ts';
 
 /** Every ground that holds, the gentlest move first. */
@@ -31,9 +32,40 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     ...unknown,
   ];
   // What is missing for going on is no matter where less is asked for.
-  if (gentlestOf(found) === 'moveOn' || gentlestOf(found) === 'stay') found.push(...missing);
+  if (gentlestOf(found) === 'moveOn' || gentlestOf(found) === 'stay')
+    found.push(
+      ...missing,
+      ...silentBecause(period),
+      ...(missing.length === 0 ? unwrittenBecause(work, breaks, period) : []),
+    );
   const all = found.length === 0 ? [allMet(work, period)] : found;
   return all.toSorted((a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move));
+}
+
+function silentBecause(period: Period): Because[] {
+  const days = silentSessions(period);
+  const source = sourceOf(period.protocol.goingOn.doneSessions, 'house rules 4 and 5');
+  return days.length === 0
+    ? []
+    : [{ rule: 'session-not-written', move: 'stay', inputs: { days }, source, entries: [] }];
+}
+
+// Earned as it is written, but not whatever the unwritten mornings were.
+function unwrittenBecause(work: Work, breaks: readonly Away[], period: Period): Because[] {
+  const worst = atWorst(work, period);
+  const said = morningsSaid(worst.mornings, period);
+  const missing = missingFor(sinceOf(said.unsettledUntil, breaks, period), worst, period);
+  if (missing.length === 0 && said.bars.length === 0) return [];
+  const { unwrittenCheckAs } = period.protocol.goingOn;
+  return [
+    {
+      rule: 'morning-not-written',
+      move: 'stay',
+      inputs: { days: unwrittenMornings(work, period) },
+      source: sourceOf(unwrittenCheckAs, 'house rules 4 and 5'),
+      entries: [],
+    },
+  ];
 }
 
 /** The gentlest of the moves. */

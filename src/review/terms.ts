@@ -5,6 +5,7 @@ import type { Missing } from '../dosing/goingOn.ts';
 import type { MorningCode, PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
+import type { ReviewSeries } from './series.ts';
 
 /** From the most permissive to the least. */
 export const MOVES = ['moveOn', 'stay', 'easeBack', 'startAgain', 'beSeen'] as const;
@@ -26,6 +27,10 @@ export type RuleCode =
   | 'long-away'
   | PainGate['because']['code']
   | 'pain-not-written'
+  /** Planned sessions of which no line says anything. */
+  | 'session-not-written'
+  /** Earned but for mornings without a score, each of which may have been a bad one. */
+  | 'morning-not-written'
   | `missing-${Missing['what']}`
   | 'all-met'
   | 'nothing-written'
@@ -58,6 +63,9 @@ export interface Ask {
   readonly code:
     | 'nothing-written'
     | 'mornings'
+    /** The morning of the review itself, which no leaflet asks for. */
+    | 'today'
+    | 'sessions'
     | 'pain'
     | 'contradiction'
     | 'unread'
@@ -142,6 +150,7 @@ export interface Review {
   readonly goals: readonly GoalReview[];
   readonly asks: readonly Ask[];
   readonly weeks: readonly ReviewWeek[];
+  readonly series: ReviewSeries;
   /** Kilometres: the longest run of the last thirty days, and a week's mean; null where none was written down. */
   readonly runsDone: { readonly longestKm: number; readonly weeklyKm: number } | null;
   readonly counts: {

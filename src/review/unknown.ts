@@ -31,10 +31,16 @@ function daysSince({ until, seenOn }: Period): number {
 }
 
 /** Every question, in the order in which it is put. */
-export function asksOf(work: Work, exercises: readonly ExerciseReview[], period: Period): readonly Ask[] {
+export function asksOf(
+  work: Work,
+  exercises: readonly ExerciseReview[],
+  grounds: readonly Because[],
+  period: Period,
+): readonly Ask[] {
   const { log, entries, outside, until } = period;
   if (entries.length === 0) return [ask('nothing-written'), ...ofFile(period)];
-  const missing = missingMornings(work, period);
+  const missing = missingMornings(work, grounds, period);
+  const unwritten = daysOf('session-not-written', grounds);
   const silent = exercises.filter(({ because }) => because.some(({ rule }) => rule === 'pain-not-written'));
   const breaks = work.sessions.some((one) => one.entries.length > 0) ? breaksOf(work.sessions, period) : [];
   return [
@@ -44,11 +50,13 @@ export function asksOf(work: Work, exercises: readonly ExerciseReview[], period:
       ask(start === 'stage-start' ? 'contact' : 'away', [from, addDays(to, -1)], { days }),
     ),
     ...(missing.length > 0 ? [ask('mornings', missing, { days: missing.length })] : []),
+    ...(unwritten.length > 0 ? [ask('sessions', unwritten, { days: unwritten.length })] : []),
     ...(silent.length > 0 ? [ask('pain', [], { cards: silent.map(({ card }) => card).join(' ') })] : []),
     ...(outside.length > 0 ? [ask('outside', [...new Set(outside.map(({ date }) => date))])] : []),
     ...(daysSince(period) >= period.protocol.missedDays.sameStepUnder.value
       ? [ask('since-log', [until], { days: daysSince(period) })]
       : []),
+    ...(isTodayOpen(work, missing, period) ? [ask('today', [until])] : []),
   ];
 }
 
@@ -63,8 +71,21 @@ export function ask(code: Ask['code'], days: Ask['days'] = [], inputs: Ask['inpu
   return { code, days, inputs };
 }
 
-function missingMornings({ mornings }: Work, { protocol }: Period): Ask['days'] {
+// Those of the last days; all of them where nothing but they stands against going on.
+function missingMornings({ mornings }: Work, grounds: readonly Because[], { protocol }: Period): Ask['days'] {
+  const barring = daysOf('morning-not-written', grounds);
+  if (barring.length > 0) return barring;
   return mornings
     .slice(-protocol.goingOn.checkDays.value)
     .flatMap(({ on, score }) => (score === null ? [on] : []));
+}
+
+function isTodayOpen({ mornings }: Work, asked: Ask['days'], { until, seenOn }: Period): boolean {
+  return seenOn === until && mornings.at(-1)?.on !== until && !asked.includes(until);
+}
+
+/** The days that grounds of a rule name, each once, in order. */
+function daysOf(rule: RuleCode, grounds: readonly Because[]): Ask['days'] {
+  const days = grounds.flatMap((one) => (one.rule === rule ? (one.inputs['days'] as Ask['days']) : []));
+  return [...new Set(days)].sort();
 }

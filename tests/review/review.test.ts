@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { reviewOf } from '../../src/review/review.ts';
 import type { Move } from '../../src/review/terms.ts';
+import { logFile } from '../../src/content/log/format.ts';
 import { readText, row } from '../content/log/logs.ts';
-import { CARDS, factsFor, mornings, onDay, reviewRows, sessions, steady } from './facts.ts';
+import { CARDS, factsFor, mornings, onDay, reviewRows, sessions, steady, USUAL } from './facts.ts';
 
 const GOOD = [...sessions(0, 21), ...mornings(0, steady(21))];
 const without = (from: number, to: number) => [...sessions(0, from), ...sessions(to, 21)];
@@ -151,7 +152,7 @@ describe('the stage', () => {
   it('opens after its last step, when its tests let it', () => {
     const review = reviewRows(GOOD, 21, { isLastStep: true });
     expect(review).toMatchObject({ decision: 'moveOn', stage: 3, step: 1 });
-    expect(review.asks).toMatchObject([{ code: 'tests' }]);
+    expect(review.asks).toMatchObject([{ code: 'today' }, { code: 'tests' }]);
   });
 
   it('asks for its own number of sessions, those of earlier revisions included', () => {
@@ -251,7 +252,7 @@ describe('what nobody can tell', () => {
     };
     const review = reviewRows([...GOOD, twice]);
     expect(review.decision).toBe('stay');
-    expect(review.asks).toMatchObject([{ code: 'contradiction', days: [onDay(4)] }]);
+    expect(review.asks).toMatchObject([{ code: 'contradiction', days: [onDay(4)] }, { code: 'today' }]);
   });
 
   it('a line that cannot be read stays, and asks', () => {
@@ -262,7 +263,7 @@ describe('what nobody can tell', () => {
 
   it('a day outside the programme stays, and asks', () => {
     const review = reviewRows([...GOOD, ...mornings(-3, [2])]);
-    expect(review).toMatchObject({ decision: 'stay', asks: [{ code: 'outside' }] });
+    expect(review).toMatchObject({ decision: 'stay', asks: [{ code: 'outside' }, { code: 'today' }] });
   });
 
   it('an early review asks for less than a late one, a late one for what was done since', () => {
@@ -270,5 +271,87 @@ describe('what nobody can tell', () => {
     expect(early).toMatchObject({ decision: 'moveOn', until: onDay(10) });
     const late = reviewRows(GOOD, 21, { seenOn: onDay(40) });
     expect(late).toMatchObject({ decision: 'stay', until: onDay(21), asks: [{ code: 'since-log' }] });
+  });
+});
+
+describe('what was not written down', () => {
+  const silent = (at: number, score: number) =>
+    mornings(0, steady(21, score)).filter(({ date }) => date !== onDay(at));
+  const gone = (at: number) => GOOD.filter(({ date, kind }) => kind !== 'session' || date !== onDay(at));
+  const saidNo = (at: number) =>
+    CARDS.map((card) => row(onDay(at), 'session', { card, side: 'right', done: 'no' }));
+
+  it.each<[string, Move, string, ReturnType<typeof sessions>]>([
+    // what is left out                                                     move, ground
+    ['a morning that a quiet week follows', 'moveOn', 'all-met', [...sessions(0, 21), ...silent(10, USUAL)]],
+    [
+      'the same, but the dose was done in full before it alone',
+      'stay',
+      'morning-not-written',
+      [
+        ...sessions(0, 12),
+        ...sessions(12, 21, { done: 'part' }),
+        ...mornings(0, [...steady(11), 2, ...steady(9)]).filter(({ date }) => date !== onDay(11)),
+      ],
+    ],
+    [
+      'a morning within two weeks a little over usual',
+      'stay',
+      'morning-not-written',
+      [
+        ...sessions(0, 21),
+        ...mornings(0, [...steady(10), 2, 3, ...steady(9)]).filter((one) => one.date !== onDay(12)),
+      ].map((one) => (one.date === onDay(3) && one.kind === 'morning' ? { ...one, morning: 3 } : one)),
+    ],
+    ['the last session', 'stay', 'session-not-written', gone(18)],
+    ['the last but one', 'stay', 'session-not-written', gone(16)],
+    ['one before these', 'moveOn', 'all-met', gone(14)],
+    ['the last session, which was not done', 'moveOn', 'all-met', [...gone(18), ...saidNo(18)]],
+    [
+      'the last session, which was done a day later',
+      'moveOn',
+      'all-met',
+      [...gone(18), ...sessions(18, 21).map((one) => ({ ...one, date: onDay(19) }))],
+    ],
+  ])('%s: %s', (_, move, rule, rows) => {
+    const review = reviewRows(rows);
+    expect(review.because.map((one) => one.rule)).toEqual([rule]);
+    expect(review.decision).toBe(move);
+  });
+
+  it('is asked for by its days', () => {
+    expect(reviewRows(gone(18)).asks).toMatchObject([
+      { code: 'sessions', days: [onDay(18)] },
+      { code: 'today' },
+    ]);
+    const part = [...sessions(0, 12), ...sessions(12, 21, { done: 'part' }), ...silent(11, USUAL)];
+    expect(reviewRows(part).asks).toMatchObject([{ code: 'mornings', days: [onDay(11)] }, { code: 'today' }]);
+  });
+
+  it('a session of the day before waits for the morning after it', () => {
+    const early = [...sessions(0, 10), ...mornings(0, steady(10))];
+    const few = (until: number, more: ReturnType<typeof mornings> = []) =>
+      reviewRows([...early.filter(({ date }) => date < onDay(until)), ...more], 21, { seenOn: onDay(until) });
+    // Sessions on days 0, 2, 4 and 7: without the last one too few.
+    expect(few(8).decision).toBe('moveOn');
+    const late = [...early.filter((one) => one.date !== onDay(0) || one.kind === 'morning')];
+    const of = (rows: typeof late) =>
+      reviewRows(
+        [...rows, ...saidNo(0)].filter((one) => one.date <= onDay(8)),
+        21,
+        { seenOn: onDay(8) },
+      );
+    expect(of(late.filter(({ date }) => date < onDay(8))).because).toMatchObject([
+      { rule: 'morning-not-written', inputs: { days: [onDay(8)] } },
+    ]);
+    expect(of([...late.filter(({ date }) => date < onDay(8)), ...mornings(8, [2])]).decision).toBe('moveOn');
+  });
+
+  it('is taken by the number in the protocol', () => {
+    const rows = [...sessions(0, 12), ...sessions(12, 21, { done: 'part' }), ...silent(11, USUAL)];
+    const facts = factsFor(readText(logFile(rows)).log);
+    const { goingOn } = facts.protocol;
+    const mild = { ...goingOn, unwrittenCheckAs: { value: USUAL, mark: 'choice' as const } };
+    expect(reviewOf({ ...facts, protocol: { ...facts.protocol, goingOn: mild } }).decision).toBe('moveOn');
   });
 });

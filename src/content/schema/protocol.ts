@@ -282,6 +282,10 @@ export const protocolSchema = across(
         doneSessions: about('Sessions with the whole dose done.', setting(wholeFrom(1, 20))),
         checkOverUsual: about('Morning check over usual at most.', setting(pain)),
         checkDays: about('For so many days.', setting(wholeFrom(1, 60))),
+        unwrittenCheckAs: about(
+          'A morning that was not written down counts for going on like this score; 10 is the worst it can have been.',
+          setting(pain),
+        ).default({ value: 10, mark: 'choice' }),
         sessionsDoneShare: about('Share of the planned sessions done.', setting(from(0, 1, ''))),
         leastSessions: about('Sessions on a step at least.', setting(wholeFrom(1, 20))),
         leastDays: about('Days on a step at least.', setting(wholeFrom(1, 60))),
@@ -302,6 +306,17 @@ export const protocolSchema = across(
       checkAtMost: { value: 1, mark: 'choice' },
       sideDifferenceAtMost: { value: 0.1, mark: 'choice' },
     }),
+    minimalChange: about(
+      'The least change of a score that matters to the person, where the literature gives one.',
+      z.strictObject({
+        visaHPoints: about('Points of VISA-H.', setting(from(1, 100, 'points'))).optional(),
+        activityPoints: about(
+          'Points of one activity, 0 to 10.',
+          setting(from(0.5, 10, 'points')),
+        ).optional(),
+        morningPainPoints: about('Points of pain, 0 to 10.', setting(from(0.5, 10, 'points'))).optional(),
+      }),
+    ).default({}),
     limits: about(
       'How fast anything may grow, and how far it stays from what hurt.',
       z.strictObject({

@@ -28,6 +28,7 @@ export * from './clinician/record/cert.ts';
 export * from './clinician/record/charts.ts';
 export * from './clinician/record/cleared.ts';
 export * from './clinician/record/dischargeTable.ts';
+export * from './clinician/record/pictures.ts';
 export * from './clinician/record/effects.ts';
 export * from './clinician/record/exercise.ts';
 export * from './clinician/record/findings.ts';

@@ -65,6 +65,8 @@ export interface RecordLabels {
   readonly estimateNote: string;
   /** Unfolds the protocol's numbers. */
   readonly everySetting: string;
+  readonly pictures: string;
+  readonly pictureNumbers: string;
   readonly cells: string;
   readonly cell: string;
   readonly value: string;
@@ -206,6 +208,8 @@ const RECORD: RecordLabels = {
   version: 'Version',
   note: 'Note for the clinic’s own system',
   everySetting: 'Every setting and its source',
+  pictures: 'In lines',
+  pictureNumbers: 'The numbers of this picture',
 };
 
 const PUBLIC: PublicLabels = {

@@ -14,6 +14,7 @@ import { tableHtml } from './parts/table.ts';
 import { decidedHtml } from './record/decided.ts';
 import { ladderHtml } from './record/charts.ts';
 import { keyWords } from './record/keyWords.ts';
+import { picturesHtml } from './record/pictures.ts';
 import { reasonsHtml } from './record/reasons.ts';
 
 /** The file `record.html` as text; on paper it is the same sheet, what is folded left out. */
@@ -29,7 +30,9 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     scripts: [assets.script],
     body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>
-        ${stageHtml(programme, labels)} ${reviewHtml(programme)} ${foundHtml(programme, labels)}
+        ${stageHtml(programme, labels)} ${reviewHtml(programme)}
+        ${hangHtml('pictures', labels.pictures, picturesHtml(record.pictures, labels), 'broad')}
+        ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
         ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
         ${passedOverHtml(programme, labels)} ${aheadHtml(programme, leaflet, labels)}

@@ -11,6 +11,8 @@ import type { Section } from '../../messages/shapes.ts';
 import { totalsOf } from '../../decisions/session/totals.ts';
 
 import type { Review } from '../../review/terms.ts';
+import { courseOf } from './course.ts';
+import { picturesOf } from './pictures.ts';
 import { reviewRecord } from './reviewRecord.ts';
 import { changesFrom } from './changesFrom.ts';
 
@@ -33,6 +35,7 @@ export function recordOf(
   const { consult, protocol, library } = person;
   const { prescriptions } = shown[0];
   const week = weekRecord(say, decided);
+  const course = courseOf(decided, previous);
   return {
     heading: say.recordHeading(consult),
     findings: [
@@ -54,6 +57,8 @@ export function recordOf(
     stepsAhead: say.stepsAhead(decided),
     changes: changesFrom(say, previous, decided),
     review: review === null ? null : reviewRecord(say, review, decided),
+    course,
+    pictures: picturesOf(say, review, course, protocol),
     cert: say.certTable(decided),
     settings: say.settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },

@@ -51,6 +51,10 @@ const RULES: Readonly<Record<RuleCode, (inputs: Inputs) => string>> = {
   'pain-over-usual': (i) =>
     `Pain ${n(i, 'during')} during the exercise, more than the usual ${n(i, 'usual')}: less is done.`,
   'pain-not-written': () => 'Pain during the exercise was not written down.',
+  'session-not-written': ({ days }) =>
+    `Of ${daysText(days as readonly string[])} no line says whether the session was done and how it felt.`,
+  'morning-not-written': ({ days }) =>
+    `All is there but the mornings of ${daysText(days as readonly string[])}: each may have been a bad one.`,
   'missing-doneSessions': (i) =>
     `Whole dose done ${timesText(Number(i['have']))}; ${n(i, 'need')} times are needed.`,
   'missing-leastSessions': (i) =>
@@ -129,6 +133,8 @@ export function decisionText({ decision, before, stage, step }: Review): string 
 const ASKS: Readonly<Record<Ask['code'], (one: Ask) => string>> = {
   'nothing-written': () => 'What has been done, and how were the mornings? Nothing was written down.',
   mornings: ({ days }) => `How were the mornings of ${daysText(days)}?`,
+  today: () => 'How was this morning? The log ends before it.',
+  sessions: ({ days }) => `Was the session of ${daysText(days)} done, and how much did it hurt?`,
   pain: ({ inputs }, titleOf: (card: string) => string = (card) => card) =>
     `How much did it hurt during ${listText(String(inputs['cards']).split(' ').map(titleOf))}?`,
   contradiction: ({ days }) => `What is right of ${daysText(days)}? The log says two things.`,

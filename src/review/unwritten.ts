@@ -1,0 +1,63 @@
+/**
+ * What nobody wrote down bars moving on, as far as it could have been bad: leaving out a bad morning, or a session that
+ * hurt, must never let a step go on sooner. It asks for less of nobody: that takes entries.
+ */
+import { addDays, type IsoDate } from '../units/date.ts';
+import type { Period } from './facts.ts';
+import type { Work } from './goingOn.ts';
+import { worstMorningsOf } from './mornings.ts';
+
+/** The work with every unwritten morning at its worst, and without a session whose next morning is not written down. */
+export function atWorst({ sessions, mornings }: Work, period: Period): Work {
+  const lastOn = addDays(period.until, -1);
+  const isOpen = mornings.at(-1)?.on !== period.until;
+  return {
+    sessions: sessions.map((one) =>
+      isOpen && one.on === lastOn ? { ...one, done: false, inFull: false } : one,
+    ),
+    mornings: worstMorningsOf(period),
+  };
+}
+
+/** Mornings without a score, in order; that of the review where a session of the day before waits for it. */
+export function unwrittenMornings({ sessions, mornings }: Work, { until }: Period): readonly IsoDate[] {
+  const before = mornings.flatMap(({ on, score }) => (score === null ? [on] : []));
+  const waits = sessions.some(({ on, done }) => done && on === addDays(until, -1));
+  return waits && mornings.at(-1)?.on !== until ? [...before, until] : before;
+}
+
+/**
+ * Planned sessions of a card of which no line says anything, where fewer than `need` of its `triedOn` came after: one of
+ * them may have been the last that hurt. One on another day, before the next was due, is the planned one moved.
+ */
+export function unwrittenSessions(
+  card: string,
+  triedOn: readonly IsoDate[],
+  need: number,
+  { earlier, entries, from, until }: Period,
+): readonly IsoDate[] {
+  const planned = earlier.plan
+    .filter(({ on, sessions }) => on >= from && on < until && sessions.some((one) => asksFor(card, one)))
+    .map(({ on }) => on);
+  const written = new Set(
+    entries
+      .filter((one) => one.kind === 'session' && (one.card === card || one.card === ''))
+      .map(({ date }) => date),
+  );
+  const moved = [...written].filter((on) => !planned.includes(on)).sort();
+  return planned.filter((on, index) => {
+    if (written.has(on)) return false;
+    const nextOn = planned[index + 1] ?? until;
+    const stand = moved.findIndex((one) => one > (planned[index - 1] ?? from) && one < nextOn);
+    // Each stands for one.
+    if (stand >= 0) moved.splice(stand, 1);
+    return stand < 0 && triedOn.filter((one) => one >= nextOn).length < need;
+  });
+}
+
+function asksFor(
+  card: string,
+  { exercises }: { readonly exercises: readonly { readonly card: string }[] },
+): boolean {
+  return exercises.some((one) => one.card === card);
+}

@@ -215,7 +215,7 @@ describe('the log', () => {
       expect(rows.slice(0, 2)).toEqual(['loadleaf-log 1 otter r2', LOG_COLUMNS.join(',')]);
       expect(rows).toHaveLength(3);
       expect(rows[2]).toMatch(
-        /^2026-03-06,1,session,prone-leg-curl,both,\d+,yes,.*7\.5.*,"slow, ""heavy"""$/,
+        /^2026-03-06,1,session,prone-leg-curl,right,\d+,yes,.*7\.5.*,"slow, ""heavy"""$/,
       );
       await page.locator('[data-clear="log"]').click();
       expect(await entry(page, TODAY, 'note', CARD).inputValue()).toBe('');
@@ -247,7 +247,7 @@ describe('the log', () => {
       await page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
       expect(await page.locator('main').getAttribute('data-today-on')).toBe('2026-03-07');
       await entry(page, TODAY, 'painDuring', CARD).selectOption('2', { force: true });
-      expect((await sharedRows(page))[2]).toMatch(/^2026-03-06,1,session,prone-leg-curl,both,1,yes,,,,,2,/);
+      expect((await sharedRows(page))[2]).toMatch(/^2026-03-06,1,session,prone-leg-curl,right,1,yes,,,,,2,/);
       await page.clock.setFixedTime('2026-03-07T07:00:00Z');
       await page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
       expect(await entry(page, '2026-03-07', 'morning').count()).toBe(1);
@@ -323,7 +323,7 @@ describe('the storage', () => {
       expect(rows).toEqual(await sharedRows(one));
       expect(rows.slice(2).sort()).toEqual([
         expect.stringMatching(/^2026-03-06,1,morning,,,0,,,,,,,3,/),
-        expect.stringMatching(/^2026-03-06,1,session,prone-leg-curl,both,1,yes,,,,,2,/),
+        expect.stringMatching(/^2026-03-06,1,session,prone-leg-curl,right,1,yes,,,,,2,/),
       ]);
     });
   });

@@ -45,8 +45,7 @@ export function alarmForm(book: Book): HTMLElement {
 
 function boxOf({ store, sheet }: Book, item: string): HTMLInputElement {
   const box = element('input', { type: 'checkbox', 'data-alarm': item });
-  const key = (date: string) =>
-    ({ date, occasion: 1, kind: 'alarm', card: item, side: null }) as const;
+  const key = (date: string) => ({ date, occasion: 1, kind: 'alarm', card: item, side: null }) as const;
   box.addEventListener('change', () => {
     if (box.checked) return store.write(key(deviceDay()), 'done', 'yes');
     const open = store.rows().filter((row) => row.kind === 'alarm' && row.card === item && row.done !== 'no');

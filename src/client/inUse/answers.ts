@@ -21,11 +21,7 @@ export interface Answer {
 export const NO_ANSWER: Answer = { words: '', easier: false };
 
 /** `entries`: of one exercise the legs, each an entry; else one. `rows`: all of the log. */
-export function answerTo(
-  entries: readonly LogRow[],
-  rows: readonly LogRow[],
-  sheet: SheetInUse,
-): Answer {
+export function answerTo(entries: readonly LogRow[], rows: readonly LogRow[], sheet: SheetInUse): Answer {
   const [first] = entries;
   if (first === undefined) return NO_ANSWER;
   if (first.kind === 'morning') return toMorning(first, rows, sheet);
@@ -95,7 +91,12 @@ function doneWords(entries: readonly LogRow[]): string {
 function toMorning({ morning, date }: LogRow, rows: readonly LogRow[], sheet: SheetInUse): Answer {
   if (morning === null) return NO_ANSWER;
   const { person, morning: rules } = sheet.rules;
-  const decision = morningDecision(morning, person.usualPain, morningsBefore(rows, sheet.startOn, date), rules);
+  const decision = morningDecision(
+    morning,
+    person.usualPain,
+    morningsBefore(rows, sheet.startOn, date),
+    rules,
+  );
   const easier = decision.answer === 'ease-back' || decision.answer === 'contact';
   return { words: morningAnswer(morning, decision), easier };
 }

@@ -9,15 +9,16 @@ import type { EntryField, EntryKey, LogStore } from './store.ts';
 
 type Field = EntryField;
 
-/** Above these a number is a slip of the finger. */
+/** Above these a number is a slip of the finger; within what the review reads. */
 const MOST: Readonly<Partial<Record<Field, number>>> = {
   sets: 20,
   repetitions: 200,
   seconds: 600,
-  loadKg: 500,
+  loadKg: 400,
   minutes: 1440,
   km: 200,
 };
+const WHOLE: readonly Field[] = ['sets', 'repetitions'];
 
 export interface Book {
   readonly store: LogStore;
@@ -104,7 +105,7 @@ function fieldOf(
   const take = () => {
     const value = valueOf(field, control.value);
     control.toggleAttribute('aria-invalid', value === undefined);
-    if (value !== undefined) keys.forEach((key) => book.store.write(key, field, value));
+    if (value !== undefined) keys.forEach((key) => write(book.store, key, field, value));
     told(value === undefined);
   };
   control.addEventListener('input', take);
@@ -172,7 +173,20 @@ export function valueOf(field: Field, text: string): string | number | null | un
   if (plain === '') return null;
   if (field === 'done') return plain;
   const value = /^\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : NaN;
+  if (WHOLE.includes(field) && !Number.isInteger(value)) return undefined;
   return value <= (MOST[field] ?? 10) ? value : undefined;
+}
+
+/** Sets and whether it was done must not say two things: what was written last decides. */
+function write(store: LogStore, key: EntryKey, field: Field, value: string | number | null): void {
+  store.write(key, field, value);
+  const entry = store.entry(key);
+  if (entry === null) return;
+  const { done, sets } = entry;
+  if (field === 'done' && ((done === 'no' && (sets ?? 0) > 0) || (done === 'yes' && sets === 0)))
+    store.write(key, 'sets', null);
+  if (field === 'sets' && done === 'no' && (sets ?? 0) > 0) store.write(key, 'done', 'part');
+  if (field === 'sets' && done === 'yes' && sets === 0) store.write(key, 'done', 'no');
 }
 
 /** A date of a row as a date. */

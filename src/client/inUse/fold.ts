@@ -93,8 +93,7 @@ export function toggle(holder: HTMLElement, folds: string, controls: string): HT
 /** Opens whatever hides the place an address leads to. */
 function unfoldTo(hash: string): void {
   const target = hash.length > 1 ? document.getElementById(decodeURIComponent(hash.slice(1))) : null;
-  for (let at: HTMLElement | null = target; at !== null; at = at.parentElement)
-    open(at);
+  for (let at: HTMLElement | null = target; at !== null; at = at.parentElement) open(at);
 }
 
 function open(at: HTMLElement): void {

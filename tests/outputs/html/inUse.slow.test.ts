@@ -1,11 +1,16 @@
 /** The leaflet in use, in a real browser: the day, the folds, the log in every state of the storage, and paper. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOG_COLUMNS } from '../../../src/content/log/columns.ts';
+import { readLog } from '../../../src/content/log/readLog.ts';
 import { leafletHtml } from '../../../src/outputs/html/leaflet.ts';
 import { otter } from '../../fixtures/programme.ts';
+import { alone } from '../../shell/reviewBench.ts';
 import { assets } from './assets.ts';
 import { launch, NOTHING, violations } from './browser.ts';
+import { programmes } from './programmes.ts';
 import { faultsOf } from './validate.ts';
 
 const ADDRESS = 'http://sheet.example/leaflet.html';
@@ -137,16 +142,37 @@ const row = (date: string, card: string) => ({
   seconds: null, loadKg: null, painDuring: null, morning: null, minutes: null, km: null, note: '',
 }); // prettier-ignore
 
+/** The fullest programme of the demo, on a day with a run and a session. */
+const marten = programmes.find(([, { alias }]) => alias === 'marten')![1];
+const MARTEN_DAY = '2026-11-23';
+const martenPhone = <T>(look: (page: Page) => Promise<T>, at = `${MARTEN_DAY}T09:00:00Z`) =>
+  phone(at, look, { text: leafletHtml(marten, assets) });
+
 describe('the length', () => {
-  it('is under six screens of a phone, with the first exercise on the first', async () => {
-    const [first, last] = await phone('2026-03-06T09:00:00Z', (page) =>
-      page.evaluate<[number, number]>(`(() => {
-        const all = [...document.querySelectorAll('[data-exercise]:not(.off)')].map((one) => one.getBoundingClientRect());
-        return [all[0].top, all.at(-1).bottom];
-      })()`),
+  const measured = (page: Page) =>
+    page.evaluate<[number, number]>(`[
+      document.querySelector('[data-exercise]:not(.off)').getBoundingClientRect().top,
+      document.querySelector('.log-bar').getBoundingClientRect().bottom,
+    ]`);
+
+  it('is under six screens of a phone with the log of the day, the first exercise begins on the first', async () => {
+    const lengths = await Promise.all([phone('2026-03-06T09:00:00Z', measured), martenPhone(measured)]);
+    for (const [first, last] of lengths) {
+      expect(first).toBeLessThan(844);
+      expect(last).toBeLessThan(6 * 844);
+    }
+  });
+
+  it('is all reached from the list at the top', async () => {
+    const places = await martenPhone((page) =>
+      page.evaluate<string[]>(`[...document.querySelectorAll('.opening a[href^="#"]')]
+        .filter((one) => one.checkVisibility({ visibilityProperty: true })).map((one) => one.getAttribute('href'))`),
     );
-    expect(first).toBeLessThan(844);
-    expect(last).toBeLessThan(6 * 844);
+    const ofToday = ['1', '2', '3', '4', '5'].map((place) => `#exercise-${place}`);
+    expect(places.slice(0, 7)).toEqual([...ofToday, '#running', '#log-bar-heading']);
+    expect(places).toEqual(
+      expect.arrayContaining(['#precautions', '#pain-rule', '#flare', '#get-help', '#emergency']),
+    );
   });
 
   it('opens what a link leads to', async () => {
@@ -203,10 +229,7 @@ describe('the log', () => {
   it('is kept over a reload, corrected, shared, deleted and brought back', async () => {
     await phone(`${TODAY}T09:00:00Z`, async (page) => {
       await entry(page, TODAY, 'done', CARD).selectOption('part');
-      await entry(page, TODAY, 'loadKg', CARD)
-        .or(entry(page, TODAY, 'repetitions', CARD))
-        .first()
-        .fill('7,5');
+      await entry(page, TODAY, 'repetitions', CARD).fill('7');
       await entry(page, TODAY, 'note', CARD).fill('slow, "heavy"');
       await page.reload();
       expect(await entry(page, TODAY, 'note', CARD).inputValue()).toBe('slow, "heavy"');
@@ -215,7 +238,7 @@ describe('the log', () => {
       expect(rows.slice(0, 2)).toEqual(['loadleaf-log 1 otter r2', LOG_COLUMNS.join(',')]);
       expect(rows).toHaveLength(3);
       expect(rows[2]).toMatch(
-        /^2026-03-06,1,session,prone-leg-curl,right,\d+,yes,.*7\.5.*,"slow, ""heavy"""$/,
+        /^2026-03-06,1,session,prone-leg-curl,right,\d+,yes,,7,.*,"slow, ""heavy"""$/,
       );
       await page.locator('[data-clear="log"]').click();
       expect(await entry(page, TODAY, 'note', CARD).inputValue()).toBe('');
@@ -228,7 +251,7 @@ describe('the log', () => {
   it('takes no word for a number', async () => {
     await phone(`${TODAY}T09:00:00Z`, async (page) => {
       const field = entry(page, TODAY, 'sets', CARD);
-      for (const wrong of ['three', '-1', '1e3', '999']) {
+      for (const wrong of ['three', '-1', '1e3', '999', '2.5']) {
         await field.fill(wrong);
         expect([
           await field.getAttribute('aria-invalid'),
@@ -264,6 +287,63 @@ describe('the log', () => {
         'Sessions done: 1 of 2 planned so far.',
       );
     });
+  });
+});
+
+describe('what comes back', () => {
+  it('is read by the review entry by entry, each leg its own', async () => {
+    const on = MARTEN_DAY;
+    const legs = (page: Page, name: string, side: string) =>
+      page.locator(
+        `[data-log="${on}"][data-log-card="split-squat"][data-log-side="${side}"][data-entry="${name}"]`,
+      );
+    const text = await martenPhone(async (page) => {
+      await entry(page, on, 'morning').selectOption('5');
+      await entry(page, on, 'morning').selectOption('');
+      await legs(page, 'done', 'left').first().selectOption('no');
+      await legs(page, 'sets', 'left').first().fill('2');
+      await legs(page, 'painDuring', 'left').first().selectOption('4');
+      await legs(page, 'done', 'right').first().selectOption('yes');
+      await entry(page, on, 'loadKg', 'split-squat').fill('7,5');
+      await entry(page, on, 'note', 'split-squat').fill('=left knee, "wobbly"');
+      await entry(page, on, 'km').fill('6.5');
+      await entry(page, on, 'minutes').fill('32');
+      await page.locator('#alarm summary').tap();
+      const box = page.locator('[data-alarm="fever"]');
+      await box.tap();
+      expect(await nowOf(page)).toMatch(/^Stop: no exercises\s+Get in touch with us today/);
+      expect(await page.locator('[data-exercise]:not(.off)').count()).toBe(0);
+      await box.tap();
+      expect(await page.locator('[data-exercise]:not(.off)').count()).toBe(5);
+      await page.locator('[data-alarm="footDrop"]').tap();
+      expect(await nowOf(page)).toContain('Call 112 now.');
+      await page.reload();
+      expect(await nowOf(page)).toContain('Call 112 now.');
+      return (await sharedRows(page)).join('\r\n');
+    });
+    const file = {
+      file: 'consults/marten-r1.log.csv',
+      bytes: new TextEncoder().encode(text),
+      link: 'no' as const,
+    };
+    const { log, problems } = readLog(file, { alias: 'marten', revision: 1 }, null);
+    expect(problems).toEqual([]);
+    expect(log.entries.map(({ kind, card, side, edit, done, sets, loadKg, painDuring, morning, minutes, km, note }) => [
+      kind, card, side, edit, done, sets, loadKg, painDuring, morning, minutes, km, note,
+    ])).toEqual([
+      ['alarm', 'fever', null, 1, 'no', null, null, null, null, null, null, ''],
+      ['alarm', 'footDrop', null, 0, 'yes', null, null, null, null, null, null, ''],
+      ['morning', '', null, 1, null, null, null, null, null, null, null, ''],
+      ['run', '', null, 1, null, null, null, null, null, 32, 6.5, ''],
+      ['session', 'split-squat', 'left', 5, 'part', 2, 7.5, 4, null, null, null, '=left knee, "wobbly"'],
+      ['session', 'split-squat', 'right', 1, 'yes', null, 7.5, null, null, null, null, ''],
+    ]); // prettier-ignore
+    expect(log.alarms).toMatchObject([{ item: 'footDrop', date: on }]);
+    const bench = alone();
+    const shared = join(bench.folder, 'shared.txt');
+    writeFileSync(shared, text);
+    const { code, json } = bench.run('review', 'marten', '--json', '--log', shared, '--on', '2026-12-01');
+    expect([code, json['decision'], json['problems']]).toEqual([0, 'beSeen', []]);
   });
 });
 

@@ -237,9 +237,7 @@ describe('the log', () => {
       const rows = await sharedRows(page);
       expect(rows.slice(0, 2)).toEqual(['loadleaf-log 1 otter r2', LOG_COLUMNS.join(',')]);
       expect(rows).toHaveLength(3);
-      expect(rows[2]).toMatch(
-        /^2026-03-06,1,session,prone-leg-curl,right,\d+,yes,,7,.*,"slow, ""heavy"""$/,
-      );
+      expect(rows[2]).toMatch(/^2026-03-06,1,session,prone-leg-curl,right,\d+,yes,,7,.*,"slow, ""heavy"""$/);
       await page.locator('[data-clear="log"]').click();
       expect(await entry(page, TODAY, 'note', CARD).inputValue()).toBe('');
       expect(await page.evaluate('localStorage.length')).toBe(0);

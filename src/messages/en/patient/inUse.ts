@@ -164,7 +164,7 @@ export const IN_USE = {
   seconds: 'Seconds',
   loadKg: 'Weight kg',
   minutes: 'Minutes',
-  satMinutes: 'Longest time sat, minutes',
+  satMinutes: 'Sat at a time, minutes',
   satPain: 'Pain while sitting, 0-10',
   runDone: 'Run done?',
   leftLeg: 'Left leg',
@@ -195,7 +195,7 @@ export type Kept = 'kept' | 'disk' | 'denied' | 'full';
 
 const KEPT: Readonly<Record<Kept, string>> = {
   kept: 'The log is kept on this phone only, in this browser. Nothing is sent until you share it.',
-  disk: 'Opened from a file: the log stays in this browser only, and other files opened in it could read it. Share it often.',
+  disk: 'Opened from a file: the log stays in this browser, where other files could read it. Share it often.',
   denied: 'This browser keeps nothing. The log is gone when you close the page: share it before.',
   full: 'The storage of this browser is full. What you write now is gone when you close the page: share it before.',
 };

@@ -38,7 +38,9 @@ import { locked } from '../io/lock.ts';
 import { logoOf } from '../io/logo.ts';
 import { libraryFiles, makeProgrammes, ownPages, papersOf, printable, sitePages } from './make.ts';
 import { nearestOf } from '../nearest.ts';
+import { leafletPhotosOf } from '../io/leafletPhotos.ts';
 import { photosOf, type PhotoWork } from '../io/photos.ts';
+import { photographed } from './photographed.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import { reuseOf, type Reuse } from '../io/reuse.ts';
 import { openSite, type Manner, type Outcome, type OutFile, type Site } from '../io/site.ts';
@@ -215,11 +217,12 @@ async function buildRest(work: Work): Promise<Built> {
   const { paper, pages } = await dressFor(png);
   // A library whose pages stand had no fault when they were made.
   const photos = reuse.library === null ? await photosOf(library, workspace) : NO_PHOTOS;
+  const onLeaflets = await leafletPhotosOf(library, workspace);
   const faults =
     reuse.library === null
       ? [
           ...(await libraryFaults(library, logo, paper, workspace)),
-          ...photos.refusals.map(workspace.asProblem),
+          ...[...photos.refusals, ...onLeaflets.refusals].map(workspace.asProblem),
         ]
       : [];
   if (faults.length > 0) return nothing(faults);
@@ -229,7 +232,7 @@ async function buildRest(work: Work): Promise<Built> {
   });
   const shop = {
     workshop: { library, models, loadleaf: manner.loadleaf },
-    pages,
+    pages: { ...pages, photos: onLeaflets.photos },
     paper,
     photos,
     sealing: ask.sealing ?? null,
@@ -304,7 +307,8 @@ async function writeAll(
     view !== null,
   )) {
     await makeWay(haste);
-    const made = await printable(makeProgrammes(consults, workspace, shop.workshop), workspace, shop.paper);
+    const all = makeProgrammes(consults, workspace, shop.workshop);
+    const made = await printable(photographed(all, shop.pages.photos, workspace), workspace, shop.paper);
     const without = consults
       .map(({ alias }) => alias)
       .filter((alias) => !made.programmes.some((one) => one.alias === alias));

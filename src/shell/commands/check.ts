@@ -15,7 +15,9 @@ import type { Flags } from '../flags.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { printFaults } from './libraryFaults.ts';
 import { logoOf } from '../io/logo.ts';
+import { photographed } from './photographed.ts';
 import { makeProgrammes, printable } from './make.ts';
+import { leafletPhotosOf } from '../io/leafletPhotos.ts';
 import { photosOf } from '../io/photos.ts';
 import type { Report } from '../report.ts';
 import { paperShelf, version } from '../io/shelf.ts';
@@ -93,14 +95,22 @@ async function inUse(
   workspace: Workspace,
 ): Promise<Problem[]> {
   const paper = await paperShelf(null);
-  const { refusals } = await photosOf(library, workspace);
+  const onPages = await photosOf(library, workspace);
+  const onLeaflets = await leafletPhotosOf(library, workspace);
+  const refusals = [...onPages.refusals, ...onLeaflets.refusals];
   const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
   const workshop = { library, models: new Map(), loadleaf: version() };
   const problems: Problem[] = [];
   // One at a time, and only what is wrong with it is kept.
   for (const consult of [...workspace.current, ...draftsInOrder(workspace)])
     problems.push(
-      ...(await printable(makeProgrammes([consult], workspace, workshop), workspace, paper)).problems,
+      ...(
+        await printable(
+          photographed(makeProgrammes([consult], workspace, workshop), onLeaflets.photos, workspace),
+          workspace,
+          paper,
+        )
+      ).problems,
     );
   return [
     // A clinic need not use all that is shipped.

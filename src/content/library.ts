@@ -51,7 +51,11 @@ export interface ExerciseCard {
   /** The author's own landmark, where the pose gives none. */
   readonly landmark: string | null;
   /** Pictures that stand beside the card's file. */
-  readonly photos: readonly { readonly file: string; readonly alt: string }[];
+  readonly photos: readonly {
+    readonly file: string;
+    readonly alt: string;
+    readonly takenBy?: string | undefined;
+  }[];
   readonly cautions: readonly string[];
   /** Sentences that are said only where there is a weight. */
   readonly withWeight: readonly string[];

@@ -4,7 +4,9 @@ import { painfulSide } from '../decisions/person/person.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
 import type { Setting } from '../units/reason.ts';
 import type { Programme } from './programme.ts';
-import type { DayInUse, PacedExercise, RulesInUse, SheetInUse } from './sheetInUse.ts';
+import { alarmItems } from '../decisions/screen/alarmItems.ts';
+import { datedSitting } from '../decisions/days/sitting.ts';
+import type { DayInUse, PacedExercise, RulesInUse, SheetInUse, SittingInUse } from './sheetInUse.ts';
 
 /** Rules of this person's protocol and week. */
 export function rulesInUse({ person, week }: Decided): RulesInUse {
@@ -63,24 +65,43 @@ function paced({ card, at: { dose, loadKg } }: Prescription, firstSide: 'left' |
   };
 }
 
+/** What the dated plan lets sitting grow to, the present budget first; empty where nothing is counted. */
+export function sittingInUse({ sitting, dated, person }: Decided): SittingInUse[] {
+  const { now } = sitting;
+  if (now === null) return [];
+  const steps = [{ ...now, from: person.consult.startOn }, ...datedSitting(sitting, dated.plan.weeks)];
+  return steps.map(({ from, uprightMinutes, hardMinutes }) => ({ from, uprightMinutes, hardMinutes }));
+}
+
 /** The block of the page: picked from the finished programme, nothing decided. */
 export function sheetInUse(programme: Programme): SheetInUse {
-  const { alias, revision, mark = '', startOn, reviewOn, inUse, exercises } = programme;
+  const { alias, revision, mark = '', seenOn, startOn, reviewOn, inUse, exercises } = programme;
   return {
     alias,
     revision,
     mark,
     startOn,
     reviewOn,
+    seenOn,
+    emergencyNumber: inUse.emergencyNumber,
+    alarms: alarmItems(),
     rules: inUse.rules,
+    sitting: inUse.sitting,
     exercises: inUse.exercises.filter(({ card }) => exercises.some((one) => one.card === card)),
     days: programme.plan.map((entry) => dayInUse(entry, programme)),
   };
 }
 
+// A run by minutes or a ladder of walks and runs has no distance to keep to.
+function kmOf(runs: readonly { readonly km: number | null }[]): number | null {
+  if (runs.length === 0 || runs.some(({ km }) => km === null)) return null;
+  return runs.reduce((sum, { km }) => sum + (km ?? 0), 0);
+}
+
 function dayInUse(entry: Programme['plan'][number], { calendar }: Programme): DayInUse {
   const { on, sessions, between, daily, runs, races, other, easyAfterRace } = entry;
-  const texts = calendar.filter((one) => one.on === on).map(({ text }) => text);
+  const entries = calendar.filter((one) => one.on === on);
+  const textOf = (all: typeof entries) => all.map(({ text }) => text).join('; ');
   return {
     on,
     session: sessions.length > 0,
@@ -91,6 +112,8 @@ function dayInUse(entry: Programme['plan'][number], { calendar }: Programme): Da
     sessionCards: sessions.flatMap(({ exercises }) => exercises.map(({ card }) => card)),
     betweenCards: [...between, ...daily].map(({ card }) => card),
     other: other.length > 0,
-    text: texts.join('; '),
+    text: textOf(entries),
+    runKm: kmOf([...runs, ...races]),
+    runText: textOf(entries.filter(({ kind }) => kind === 'run' || kind === 'race')),
   };
 }

@@ -15,7 +15,7 @@ import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
-import { pacedExercises, rulesInUse } from './inUse.ts';
+import { pacedExercises, rulesInUse, sittingInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -135,7 +135,12 @@ export function leafletOf(
     calendar,
     plan: planEntries(decided),
     growth: planGrowth(decided),
-    inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
+    inUse: {
+      emergencyNumber: clinic.emergency[consult.country]?.emergencyNumber ?? '',
+      rules: rulesInUse(decided),
+      sitting: sittingInUse(decided),
+      exercises: pacedExercises(decided),
+    },
     letter: letterOf(say, decided),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,

@@ -16,7 +16,7 @@ import type { Scene } from '../mechanics/scene.ts';
 import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { PacedExercise, RulesInUse } from './sheetInUse.ts';
+import type { PacedExercise, RulesInUse, SittingInUse } from './sheetInUse.ts';
 
 export interface Programme {
   readonly format: 1;
@@ -86,7 +86,12 @@ export interface Programme {
   /** What grows in which week of the plan. */
   readonly growth: readonly PlanGrowth[];
   /** What the page goes on with by itself: rules that answer an entry of the log, doses to count through. */
-  readonly inUse: { readonly rules: RulesInUse; readonly exercises: readonly PacedExercise[] };
+  readonly inUse: {
+    readonly emergencyNumber: string;
+    readonly rules: RulesInUse;
+    readonly sitting: readonly SittingInUse[];
+    readonly exercises: readonly PacedExercise[];
+  };
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
   /** The easier numbers of each exercise, where they are other ones; felt-for weights have none. */

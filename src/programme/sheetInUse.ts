@@ -2,7 +2,10 @@
 import type { MorningRules } from '../scheduling/morning.ts';
 import type { PainPerson, PainRules } from '../scheduling/painLimits.ts';
 import type { PlannedDay, Spacing } from '../scheduling/today.ts';
+import type { AlarmItem } from '../decisions/terms/alarmItem.ts';
 import type { IsoDate } from '../units/date.ts';
+
+export type { AlarmItem };
 
 /** What answers an entry of the log, and spaces the sessions. */
 export interface RulesInUse {
@@ -10,6 +13,13 @@ export interface RulesInUse {
   readonly person: PainPerson;
   readonly morning: MorningRules;
   readonly spacing: Spacing;
+}
+
+/** Up to how many minutes of sitting, from a day on. */
+export interface SittingInUse {
+  readonly from: IsoDate;
+  readonly uprightMinutes: number;
+  readonly hardMinutes: number;
 }
 
 /** What is counted through with an exercise. */
@@ -39,6 +49,10 @@ export interface DayInUse extends PlannedDay {
   readonly other: boolean;
   /** All of the day as the calendar says it; empty on a free day. */
   readonly text: string;
+  /** Runs and races of it alone; empty where there are none. */
+  readonly runText: string;
+  /** Of its runs and races; null where they do not go by distance. */
+  readonly runKm: number | null;
 }
 
 /** The block that stands in the page. */
@@ -49,7 +63,13 @@ export interface SheetInUse {
   readonly mark: string;
   readonly startOn: IsoDate;
   readonly reviewOn: IsoDate;
+  readonly seenOn: IsoDate;
+  /** To call at once. */
+  readonly emergencyNumber: string;
+  readonly alarms: readonly AlarmItem[];
   readonly rules: RulesInUse;
+  /** In order of their days; empty where nothing is counted. */
+  readonly sitting: readonly SittingInUse[];
   readonly exercises: readonly PacedExercise[];
   readonly days: readonly DayInUse[];
 }

@@ -9,7 +9,7 @@ import { readWorkspace } from '../../src/shell/io/workspace.ts';
 
 const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
 const library = workspace.library!;
-const outfit = { library, loadleaf: version(), logo: null, fridge: false };
+const outfit = { library, loadleaf: version(), logo: null, photos: new Map(), fridge: false };
 const [first, second] = workspace.current.map((consult) => orderOf(consult, workspace)) as [Order, Order];
 // The typeface has no such letters: a fault of the consult, and none of the thread.
 const unprintable: Order = { ...second, consult: { ...second.consult, clinician: '理学療法士' } };

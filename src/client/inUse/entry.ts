@@ -1,87 +1,126 @@
 /** The fields of one entry of the log. Each is kept as it is written, and pain and morning scores are answered at once. */
 import { LOG_DONE } from '../../content/log/columns.ts';
-import { IN_USE, morningAnswer, painAnswer } from '../../messages/en/patient/inUse.ts';
-import type { RulesInUse } from '../../programme/sheetInUse.ts';
-import { morningDecision, painGate } from '../../scheduling/morning.ts';
-import { addDays, isoDate, type IsoDate } from '../../units/date.ts';
+import { IN_USE } from '../../messages/en/patient/inUse.ts';
+import type { SheetInUse } from '../../programme/sheetInUse.ts';
+import { isoDate, type IsoDate } from '../../units/date.ts';
+import { answerTo, type Answer } from './answers.ts';
 import { element, spoken } from './element.ts';
 import type { EntryField, EntryKey, LogStore } from './store.ts';
 
-type Field = Exclude<EntryField, 'sets'> | 'sets';
+type Field = EntryField;
 
-/** Above these a number is a slip of the finger. */
+/** Above these a number is a slip of the finger; within what the review reads. */
 const MOST: Readonly<Partial<Record<Field, number>>> = {
   sets: 20,
   repetitions: 200,
   seconds: 600,
-  loadKg: 500,
+  loadKg: 400,
   minutes: 1440,
   km: 200,
 };
+const WHOLE: readonly Field[] = ['sets', 'repetitions'];
 
 export interface Book {
   readonly store: LogStore;
-  readonly rules: RulesInUse;
-  readonly startOn: IsoDate;
+  readonly sheet: SheetInUse;
+}
+
+/** What one group of fields is about. */
+export interface EntryForm {
+  readonly name: string;
+  /** One entry, or one for each leg, the one that is done first before the other. */
+  readonly keys: readonly EntryKey[];
+  /** Asked of each entry. */
+  readonly fields: readonly Field[];
+  /** Asked once, and written into every entry; a note only into the first. */
+  readonly shared?: readonly Field[];
+  readonly labels?: Readonly<Partial<Record<Field, string>>>;
+  /** What stands in an empty field as a hint. */
+  readonly planned?: Readonly<Partial<Record<Field, string>>>;
 }
 
 let count = 0;
 
-/** One entry as a group of fields, named by `name`. `planned`: what stands in an empty field as a hint. */
-export function entryForm(
-  book: Book,
-  key: EntryKey,
-  name: string,
-  fields: readonly Field[],
-  labels: Readonly<Partial<Record<Field, string>>> = {},
-  planned: Readonly<Partial<Record<Field, string>>> = {},
-): HTMLElement {
+/** The entries of a form as a group of fields, with the answer to them. */
+export function entryForm(book: Book, form: EntryForm): HTMLElement {
+  const { name, keys, fields, shared = [] } = form;
   const group = element('div', {
-    class: 'entry on-screen',
+    class: keys.length > 1 ? 'entry legs on-screen' : 'entry on-screen',
     role: 'group',
     'aria-label': name,
-    'data-fields': fields.join(' '),
+    'data-fields': [...fields, ...shared].join(' '),
   });
   const answer = spoken({ class: 'answer' });
+  const answerNow = () => say(answer, answerOf(book, keys));
   const refresh: (() => void)[] = [];
-  for (const field of fields) {
-    const control = controlOf(field, planned[field] ?? '');
-    const id = `entry-${(count += 1)}`;
-    control.id = id;
-    for (const [hook, value] of Object.entries(hooksOf(key, field))) control.setAttribute(hook, value);
-    const read = () => {
-      const entry = book.store.entry(key);
-      const value = entry === null ? null : entry[field];
-      if (document.activeElement !== control || control.value === '') control.value = String(value ?? '');
-    };
-    const take = () => {
-      const value = valueOf(field, control.value);
-      control.toggleAttribute('aria-invalid', value === undefined);
-      if (value === undefined) return say(answer, { words: IN_USE.noNumber, easier: false });
-      book.store.write(key, field, value);
-      say(answer, answerTo(book, key));
-    };
-    control.addEventListener('input', take);
-    control.addEventListener('change', take);
-    refresh.push(read);
-    read();
-    group.append(
-      element(
-        'p',
-        { class: `field ${field}` },
-        element('label', { for: id }, labels[field] ?? labelOf(field)),
-        control,
-      ),
+  const put = (place: HTMLElement, field: Field, own: readonly EntryKey[]) => {
+    const { line, read } = fieldOf(book, form, field, own, (fault) =>
+      fault ? say(answer, { words: IN_USE.noNumber, easier: false }) : answerNow(),
     );
+    refresh.push(read);
+    place.append(line);
+  };
+  for (const key of keys) {
+    const place = keys.length > 1 ? legGroup(key) : group;
+    fields.forEach((field) => put(place, field, [key]));
+    if (place !== group) group.append(place);
   }
-  say(answer, answerTo(book, key));
+  shared.forEach((field) => put(group, field, field === 'note' ? keys.slice(0, 1) : keys));
+  answerNow();
   group.append(answer);
   book.store.onChange(() => {
     if (!group.isConnected) return;
     refresh.forEach((read) => read());
-    if (!group.contains(document.activeElement)) say(answer, answerTo(book, key));
+    if (!group.contains(document.activeElement)) answerNow();
   });
   return group;
+}
+
+function legGroup({ side }: EntryKey): HTMLElement {
+  const words = side === 'left' ? IN_USE.leftLeg : IN_USE.rightLeg;
+  return element(
+    'div',
+    { class: 'leg', role: 'group', 'aria-label': words },
+    element('span', { class: 'which', 'aria-hidden': 'true' }, words),
+  );
+}
+
+/** One field with its label; `told` hears of each change, and whether it could not be kept. */
+function fieldOf(
+  book: Book,
+  { labels = {}, planned = {} }: EntryForm,
+  field: Field,
+  keys: readonly EntryKey[],
+  told: (fault: boolean) => void,
+): { readonly line: HTMLElement; readonly read: () => void } {
+  const control = controlOf(field, planned[field] ?? '');
+  const id = `entry-${(count += 1)}`;
+  control.id = id;
+  const [first] = keys as readonly [EntryKey];
+  for (const [hook, value] of Object.entries(hooksOf(first, field))) control.setAttribute(hook, value);
+  const read = () => {
+    const value = book.store.entry(first)?.[field] ?? '';
+    if (document.activeElement !== control || control.value === '') control.value = String(value);
+  };
+  const take = () => {
+    const value = valueOf(field, control.value);
+    control.toggleAttribute('aria-invalid', value === undefined);
+    if (value !== undefined) keys.forEach((key) => write(book.store, key, field, value));
+    told(value === undefined);
+  };
+  control.addEventListener('input', take);
+  control.addEventListener('change', take);
+  read();
+  const label = element('label', { for: id }, labels[field] ?? labelOf(field));
+  return { line: element('p', { class: `field ${field}` }, label, control), read };
+}
+
+function answerOf({ store, sheet }: Book, keys: readonly EntryKey[]): Answer {
+  return answerTo(
+    keys.flatMap((key) => store.entry(key) ?? []),
+    store.rows(),
+    sheet,
+  );
 }
 
 /** The answer, and the way to the easier numbers where it speaks of them. */
@@ -93,20 +132,13 @@ function say(place: HTMLElement, answer: Answer): void {
     place.append(' ', element('a', { href: '#easier' }, IN_USE.seeEasier));
 }
 
-interface Answer {
-  readonly words: string;
-  /** It sends to the easier numbers. */
-  readonly easier: boolean;
-}
-
-const NO_ANSWER: Answer = { words: '', easier: false };
-
-function hooksOf({ date, occasion, kind, card }: EntryKey, field: Field): Record<string, string> {
+function hooksOf({ date, occasion, kind, card, side }: EntryKey, field: Field): Record<string, string> {
   return {
     'data-log': date,
     'data-log-occasion': String(occasion),
     'data-log-kind': kind,
     'data-log-card': card,
+    ...(side === null ? {} : { 'data-log-side': side }),
     'data-entry': field,
   };
 }
@@ -141,30 +173,20 @@ export function valueOf(field: Field, text: string): string | number | null | un
   if (plain === '') return null;
   if (field === 'done') return plain;
   const value = /^\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : NaN;
+  if (WHOLE.includes(field) && !Number.isInteger(value)) return undefined;
   return value <= (MOST[field] ?? 10) ? value : undefined;
 }
 
-/** What the leaflet's own rule says to what was written; empty where it says nothing. */
-function answerTo({ store, rules, startOn }: Book, key: EntryKey): Answer {
+/** Sets and whether it was done must not say two things: what was written last decides. */
+function write(store: LogStore, key: EntryKey, field: Field, value: string | number | null): void {
+  store.write(key, field, value);
   const entry = store.entry(key);
-  if (entry === null) return NO_ANSWER;
-  if (entry.painDuring !== null) {
-    const gate = painGate(entry.painDuring, rules.person, rules.pain);
-    return { words: painAnswer(entry.painDuring, gate), easier: gate.next === 'ease-back' };
-  }
-  if (entry.morning === null) return NO_ANSWER;
-  const before = morningsBefore(store, startOn, entry.date);
-  const decision = morningDecision(entry.morning, rules.person.usualPain, before, rules.morning);
-  const easier = decision.answer === 'ease-back' || decision.answer === 'contact';
-  return { words: morningAnswer(entry.morning, decision), easier };
-}
-
-/** The scores from the start to the day before, null where there is none. */
-function morningsBefore(store: LogStore, startOn: IsoDate, date: string): (number | null)[] {
-  const scores = new Map(store.rows().map((row) => [row.kind === 'morning' ? row.date : '', row.morning]));
-  const mornings: (number | null)[] = [];
-  for (let on = startOn; on < date; on = addDays(on, 1)) mornings.push(scores.get(on) ?? null);
-  return mornings;
+  if (entry === null) return;
+  const { done, sets } = entry;
+  if (field === 'done' && ((done === 'no' && (sets ?? 0) > 0) || (done === 'yes' && sets === 0)))
+    store.write(key, 'sets', null);
+  if (field === 'sets' && done === 'no' && (sets ?? 0) > 0) store.write(key, 'done', 'part');
+  if (field === 'sets' && done === 'yes' && sets === 0) store.write(key, 'done', 'no');
 }
 
 /** A date of a row as a date. */

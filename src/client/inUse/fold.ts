@@ -34,10 +34,12 @@ function foldWhy(): void {
   const why = document.querySelector<HTMLElement>('.why');
   if (why === null) return;
   const words = element('div', { id: 'why-text', class: 'text' });
-  words.append(...[...why.children].filter(({ classList }) => !classList.contains('ways')));
+  const ways = why.querySelector('.ways');
+  words.append(...[...why.children].filter((one) => one !== ways));
   const fold = toggle(why, 'folded', 'why-text');
   fold.append(IN_USE.why);
-  why.prepend(element('p', { class: 'on-screen' }, fold), words);
+  ways?.append(element('li', { class: 'on-screen' }, fold));
+  why.append(words);
 }
 
 /** Dose, pictures, how far and weight stay; words and numbers wait below them. */
@@ -50,11 +52,14 @@ function foldExercise(exercise: HTMLElement): void {
   tellByLast(exercise);
   const load = exercise.querySelector<HTMLElement>('[data-cell="loadKg"]');
   const weight = load?.dataset['value'] === '0' ? '' : (load?.textContent ?? '');
-  if (weight !== '')
-    halves.before(
-      element('p', { class: 'weight on-screen' }, element('strong', {}, `${IN_USE.weight}: `), weight),
-    );
-  halves.before(element('p', { class: 'on-screen' }, fold));
+  if (weight !== '') {
+    const words = [element('strong', {}, `${IN_USE.weight}: `), weight];
+    const beside = exercise.querySelector('.how-far');
+    const line = element('p', { class: 'weight on-screen' }, ...words);
+    if (beside === null) halves.before(line);
+    else beside.append(line);
+  }
+  halves.before(element('div', { class: 'presses on-screen' }, element('p', {}, fold)));
 }
 
 // The first picture speaks for all of them; while it is folded away the last one does.
@@ -88,6 +93,10 @@ export function toggle(holder: HTMLElement, folds: string, controls: string): HT
 /** Opens whatever hides the place an address leads to. */
 function unfoldTo(hash: string): void {
   const target = hash.length > 1 ? document.getElementById(decodeURIComponent(hash.slice(1))) : null;
-  for (let at: HTMLElement | null = target; at !== null; at = at.parentElement)
-    at.classList.remove('folded', 'off');
+  for (let at: HTMLElement | null = target; at !== null; at = at.parentElement) open(at);
+}
+
+function open(at: HTMLElement): void {
+  at.classList.remove('folded', 'off');
+  if (at instanceof HTMLDetailsElement) at.open = true;
 }

@@ -6,6 +6,7 @@ import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.t
 import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
+import { alarmForm, alarmsIn } from './alarm.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
 import { foldSections } from './fold.ts';
@@ -37,14 +38,15 @@ if (sheet !== null) start(sheet);
 function start(sheet: SheetInUse): void {
   foldSections();
   const store = logStore(sheet.alias, sheet.mark);
-  const book: Book = { store, rules: sheet.rules, startOn: sheet.startOn };
+  const book: Book = { store, sheet };
   let shown: IsoDate | null = null;
   let lastEntry = 0;
   const now = () => todayOf(deviceDay(), sheet.days, sessionsDone(store.rows()), sheet.rules.spacing);
 
   const look = (): void => {
     const today = now();
-    showToday(today, sheet);
+    const alarms = alarmsIn(store.rows(), sheet);
+    showToday(today, sheet, alarms);
     const isBusy = Date.now() - lastEntry < STAYS_MS || isCounting();
     if (today.on === shown || (shown !== null && isBusy)) return;
     shown = today.on;
@@ -54,7 +56,7 @@ function start(sheet: SheetInUse): void {
     lastEntry = Date.now();
     look();
   });
-  showToday(now(), sheet);
+  showToday(now(), sheet, alarmsIn(store.rows(), sheet));
   const notes = logNotes(book, sheet);
   store.onChange(notes);
   look();
@@ -71,7 +73,9 @@ function putForms(today: Today, book: Book, sheet: SheetInUse): void {
   if (kind === 'before' || kind === 'after') return;
   const day = sheet.days.find((one) => one.on === on);
   const forms = (...all: readonly HTMLElement[]) => element('div', { 'data-forms': '' }, ...all);
-  const top = forms(morningForm(book, on), ...(day?.run || day?.race ? [runForm(book, on)] : []));
+  // A run is noted on the first screen where it is all there is; beside a session, with the rest of the day.
+  const run = day?.run || day?.race ? [runForm(book, on)] : [];
+  const top = forms(morningForm(book, on), ...(kind === 'run' ? run : []));
   document.querySelector('.now .warning')?.after(top);
   const between = cardsOf(day).filter((one) => one.between);
   for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
@@ -79,10 +83,10 @@ function putForms(today: Today, book: Book, sheet: SheetInUse): void {
     const place = document.querySelector(`[data-exercise="${card}"] > .text`);
     if (paced === undefined || place === null) continue;
     const counts = pacer(paced, place.parentElement as HTMLElement);
-    if (counts !== null) place.append(forms(counts));
+    if (counts !== null) (place.querySelector('.presses') ?? place).append(forms(counts));
     place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
   }
-  const rest = [sittingForm(book, on), lineForm(book, on)];
+  const rest = [...(kind === 'run' ? [] : run), sittingForm(book, on), lineForm(book, on)];
   document.querySelector('.log-bar .log-day')?.append(forms(...rest));
 }
 
@@ -95,6 +99,7 @@ function logNotes(book: Book, sheet: SheetInUse): () => void {
     { class: 'log-bar on-screen', 'aria-labelledby': 'log-bar-heading' },
     element('h3', { id: 'log-bar-heading' }, IN_USE.log),
     element('div', { class: 'log-day' }),
+    alarmForm(book),
     kept,
     shareBar(store, sheet),
   );

@@ -1,4 +1,5 @@
 /** Which entries a day has: the morning, its exercises, running, sitting and a line. */
+import type { LogSide } from '../../content/log/columns.ts';
 import { IN_USE } from '../../messages/en/patient/inUse.ts';
 import type { DayInUse, PacedExercise, SheetInUse } from '../../programme/sheetInUse.ts';
 import type { Today } from '../../scheduling/today.ts';
@@ -7,25 +8,42 @@ import { entryForm, type Book } from './entry.ts';
 const BARE = { occasion: 1, card: '', side: null } as const;
 
 export function morningForm(book: Book, date: string): HTMLElement {
-  return entryForm(book, { ...BARE, date, kind: 'morning' }, IN_USE.morning, ['morning']);
+  return entryForm(book, {
+    name: IN_USE.morning,
+    keys: [{ ...BARE, date, kind: 'morning' }],
+    fields: ['morning'],
+  });
 }
 
 export function runForm(book: Book, date: string): HTMLElement {
-  const fields = ['done', 'km', 'minutes', 'painDuring'] as const;
-  return entryForm(book, { ...BARE, date, kind: 'run' }, IN_USE.run, fields);
+  return entryForm(book, {
+    name: IN_USE.run,
+    keys: [{ ...BARE, date, kind: 'run' }],
+    fields: ['done', 'km', 'minutes', 'painDuring'],
+    labels: { done: IN_USE.runDone },
+  });
 }
 
+/** Minutes alone say nothing of whether they were tolerated. */
 export function sittingForm(book: Book, date: string): HTMLElement {
-  const labels = { minutes: IN_USE.satMinutes };
-  return entryForm(book, { ...BARE, date, kind: 'sitting' }, IN_USE.sitting, ['minutes'], labels);
+  return entryForm(book, {
+    name: IN_USE.sitting,
+    keys: [{ ...BARE, date, kind: 'sitting' }],
+    fields: ['minutes', 'painDuring'],
+    labels: { minutes: IN_USE.satMinutes, painDuring: IN_USE.satPain },
+  });
 }
 
 export function lineForm(book: Book, date: string): HTMLElement {
-  const labels = { note: IN_USE.line };
-  return entryForm(book, { ...BARE, date, kind: 'other' }, IN_USE.line, ['note'], labels);
+  return entryForm(book, {
+    name: IN_USE.line,
+    keys: [{ ...BARE, date, kind: 'other' }],
+    fields: ['note'],
+    labels: { note: IN_USE.line },
+  });
 }
 
-/** One entry for each time a day that the exercise is done. */
+/** One form for each time a day that the exercise is done; where it is done each side, each leg has its entry. */
 export function exerciseForms(
   book: Book,
   date: string,
@@ -34,31 +52,35 @@ export function exerciseForms(
   between: boolean,
 ): HTMLElement[] {
   const { holdSeconds, sets, repetitions, loadKg, timesPerDay, card } = paced;
-  const kind = between ? 'between' : 'session';
   const counted = holdSeconds === null ? 'repetitions' : 'seconds';
   const planned = {
     sets: String(sets),
     [counted]: String(holdSeconds ?? repetitions ?? ''),
     loadKg: String(loadKg ?? ''),
   };
-  const fields = [
-    'done',
-    'painDuring',
-    'sets',
-    counted,
-    ...(loadKg === null ? [] : (['loadKg'] as const)),
-    'note',
-  ] as const;
+  const several = timesPerDay > 1;
   return Array.from({ length: timesPerDay }, (_, at) =>
-    entryForm(
-      book,
-      { date, occasion: at + 1, kind, card, side: 'both' },
-      timesPerDay > 1 ? `${title} (${at + 1})` : title,
-      fields,
-      timesPerDay > 1 ? { done: `${IN_USE.done} (${at + 1})` } : {},
+    entryForm(book, {
+      name: several ? `${title} (${at + 1})` : title,
+      keys: sidesOf(paced).map((side) => ({
+        date,
+        occasion: at + 1,
+        kind: between ? 'between' : 'session',
+        card,
+        side,
+      })),
+      fields: ['done', 'painDuring', 'sets', counted],
+      shared: loadKg === null ? ['note'] : ['loadKg', 'note'],
+      labels: several ? { done: `${IN_USE.done} (${at + 1})` } : {},
       planned,
-    ),
+    }),
   );
+}
+
+/** The leg that is done first stands first, as on the leaflet. */
+function sidesOf({ legs, firstSide }: PacedExercise): readonly LogSide[] {
+  if (legs !== 'each') return ['both'];
+  return firstSide === 'left' ? ['left', 'right'] : ['right', 'left'];
 }
 
 export interface CardOfDay {

@@ -37,11 +37,11 @@ export function shareBar(store: LogStore, sheet: SheetInUse): HTMLElement {
   );
 }
 
-/** What is shared: the entries from the first day of this sheet on. */
-export function sharedText(store: LogStore, { alias, revision, startOn }: SheetInUse): string {
+/** What is shared: the entries from the first day of this sheet on, and what was ticked since the person was seen. */
+export function sharedText(store: LogStore, { alias, revision, seenOn, startOn }: SheetInUse): string {
   return sharedLog(
     { alias, revision },
-    store.rows().filter(({ date }) => date >= startOn),
+    store.rows().filter(({ date, kind }) => date >= (kind === 'alarm' ? seenOn : startOn)),
   );
 }
 

@@ -1,21 +1,25 @@
 /** The first screen says what today is, what comes next, and leads to it. */
+import { ALARM, alarmLines } from '../../messages/en/patient/alarm.ts';
 import { IN_USE, todayWords } from '../../messages/en/patient/inUse.ts';
 import { shortDay } from '../../messages/en/plain.ts';
-import type { DayInUse, SheetInUse } from '../../programme/sheetInUse.ts';
+import type { AlarmItem, DayInUse, SheetInUse } from '../../programme/sheetInUse.ts';
 import { type Today, weekAround } from '../../scheduling/today.ts';
 import { element } from './element.ts';
 import { toggle } from './fold.ts';
 import { cardsOf, type CardOfDay, sessionCards } from './logForms.ts';
 
 /** Writes today over the printed next session, which stays for paper. */
-export function showToday(today: Today, sheet: SheetInUse): void {
+export function showToday(today: Today, sheet: SheetInUse, alarms: readonly AlarmItem[]): void {
   const { startOn, reviewOn, rules, days } = sheet;
   const main = document.querySelector('main');
   const now = document.querySelector<HTMLElement>('.now');
   if (main === null || now === null) return;
   const dates = { startOn, reviewOn, gapDays: rules.spacing.gapDays };
-  const day = days.find(({ on }) => on === today.on);
-  const words = todayWords(today, dates, day?.text ?? '');
+  const day = days.find(({ on }) => on === (today.kind === 'before' ? startOn : today.on));
+  const stops = alarms.length > 0;
+  const words = stops
+    ? { heading: ALARM.heading, lines: alarmLines(alarms, sheet.emergencyNumber) }
+    : todayWords(today, dates, day ?? NOTHING);
   const key = JSON.stringify([today, words]);
   if (now.dataset['shows'] === key) return;
   now.dataset['shows'] = key;
@@ -25,9 +29,35 @@ export function showToday(today: Today, sheet: SheetInUse): void {
   heading.textContent = words.heading;
   lines.replaceChildren(
     ...words.lines.map((line, at) => element('p', at === 0 ? { class: 'when' } : {}, line)),
+    ...(stops ? [element('p', {}, element('a', { href: '#alarm' }, ALARM.toAlarm))] : []),
   );
   week.replaceChildren(...weekAround(today.on, days).map((one) => dayLine(one, today)));
-  setExercises(today, sheet);
+  now.querySelector('.week-now')?.toggleAttribute('hidden', today.kind === 'after');
+  const logHeading = document.getElementById('log-bar-heading');
+  const outside = today.kind === 'before' || today.kind === 'after';
+  if (logHeading !== null) logHeading.textContent = outside ? IN_USE.logAlone : IN_USE.log;
+  showWays({ run: !stops && !outside && (day?.runText ?? '') !== '', log: !outside });
+  now.classList.toggle('stops', stops);
+  setExercises(today, sheet, stops);
+}
+
+const NOTHING = { text: '', runText: '' };
+
+/** Ways to what is for today besides the exercises, before those to what must be found at once. */
+function showWays(shown: { readonly run: boolean; readonly log: boolean }): void {
+  const ways = document.querySelector('.ways');
+  if (ways === null) return;
+  if (ways.querySelector('[data-way]') === null)
+    ways.prepend(
+      way('run', '#running', document.querySelector('#running-heading')?.textContent ?? ''),
+      way('log', '#log-bar-heading', IN_USE.log),
+    );
+  for (const one of ways.querySelectorAll<HTMLElement>('[data-way]'))
+    one.hidden = !shown[one.dataset['way'] as keyof typeof shown];
+}
+
+function way(name: string, address: string, words: string): HTMLElement {
+  return element('li', { class: 'on-screen', 'data-way': name }, element('a', { href: address }, words));
 }
 
 /** The panel, made once before what is printed there. */
@@ -57,8 +87,8 @@ function dayLine({ on, text }: DayInUse, today: Today): HTMLElement {
 }
 
 /** What is not for today waits behind its name; before the start the first session stands there. */
-function setExercises(today: Today, { days }: SheetInUse): void {
-  const cards = new Set(cardsToday(today, days).map(({ card }) => card));
+function setExercises(today: Today, { days }: SheetInUse, stops: boolean): void {
+  const cards = new Set(stops ? [] : cardsToday(today, days).map(({ card }) => card));
   const list = document.querySelectorAll<HTMLElement>('.glance li');
   const all = [...document.querySelectorAll<HTMLElement>('[data-exercise]')];
   all.forEach((exercise, at) => {
@@ -67,7 +97,7 @@ function setExercises(today: Today, { days }: SheetInUse): void {
     setOff(exercise, off);
   });
   document.querySelector('.glance')?.classList.toggle('off-list', cards.size === 0);
-  document.querySelector('.now')?.classList.toggle('without-session', !hasSession(today));
+  document.querySelector('.now')?.classList.toggle('without-session', stops || !hasSession(today));
 }
 
 function hasSession({ kind, moved }: Today): boolean {

@@ -58,7 +58,7 @@ function wrongIn(
   line: CsvLine,
   rules: RowRules,
 ): Problem[] {
-  const { kind, card, morning, done, sets } = entry;
+  const { kind, card, morning, done, sets, edit } = entry;
   const wrong: Problem[] = [];
   const say = (column: LogColumn, code: CellFault['code'], words: Omit<ProblemWords, 'path'>) =>
     wrong.push(errorAt(placeOf(column, line, rules), code, { path: column, ...words }));
@@ -69,7 +69,8 @@ function wrongIn(
         expected: 'written in every line',
         fix: `write the ${column}`,
       });
-  if (kind === 'morning' && morning === null)
+  // A correction may take the score back.
+  if (kind === 'morning' && morning === null && edit === 0)
     say('morning', 'missing-key', {
       found: 'empty',
       expected: 'the score of the morning, 0 to 10',

@@ -35,6 +35,15 @@ const landmarks = z.strictObject({
   ).default({ value: 60, mark: 'choice' }),
 });
 
+// The clinic's own photos within the leaflet's one file.
+const leafletPhotos = z.strictObject({
+  show: about('Do photos of a card stand on leaflets too?', yesNo).default(false),
+  atMostKilobytes: about(
+    'How much the photos of one leaflet may add to its file.',
+    setting(from(20, 2000, 'kB')),
+  ).default({ value: 400, mark: 'choice' }),
+});
+
 export const clinicSchema = z.strictObject({
   name: about('The name of the clinic.', line),
   contact: about(
@@ -116,6 +125,7 @@ export const clinicSchema = z.strictObject({
   ),
   muscles: about('How strong the body model takes the muscles of a person to be.', muscles).prefault({}),
   landmarks: about('What a house has to see by how far to go.', landmarks).prefault({}),
+  leafletPhotos: about('Photos of cards on leaflets.', leafletPhotos).prefault({}),
   post: about('What goes to the patient by mail and calendar.', post).prefault({}),
   plausible: about(
     'Where a value of a consult stops being plausible: beyond it is an error until the consult confirms it.',

@@ -149,7 +149,7 @@ export const exerciseSchema = across(
       line,
     ).optional(),
     photos: about(
-      'Photos beside this file, for the public page of the card; a leaflet shows its figure.',
+      'Photos beside this file, for the public page of the card; a leaflet shows its figure, and these too where the clinic says so (leafletPhotos). A WebP of several pictures is a short loop.',
       z.array(
         z.strictObject({
           file: about(
@@ -159,6 +159,7 @@ export const exerciseSchema = across(
               .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*\.(png|jpe?g|webp)$/i, 'a PNG, JPEG or WebP file name'),
           ),
           alt: about('What it shows, for those who cannot see it.', line),
+          takenBy: about('Who took it; asked for where it stands on leaflets.', line).optional(),
         }),
       ),
     ).optional(),

@@ -33,6 +33,9 @@ export interface LeafletLabels {
   readonly laterNumbers: string;
   /** Before the mark by which the sheets of one make are known. */
   readonly mark: string;
+  /** Before who took a photo, and what opens a short loop. */
+  readonly photoBy: string;
+  readonly loop: string;
 }
 
 /** Labels of the clinician's record. */
@@ -122,6 +125,8 @@ export function headingText(heading: string): string {
 
 const LEAFLET: LeafletLabels = {
   atAGlance: 'The exercises',
+  photoBy: 'Photo:',
+  loop: 'Show it moving',
   howFar: 'How far',
   watchFor: 'Take care',
   dose: 'Your numbers',

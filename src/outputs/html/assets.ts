@@ -47,7 +47,23 @@ export interface LogoImage {
   readonly heightPx: number;
 }
 
+/** A clinic's own photo of an exercise, WebP. */
+export interface LeafletPhoto {
+  readonly alt: string;
+  readonly takenBy: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly still: Uint8Array;
+  /** Null for one that does not move. */
+  readonly loop: Uint8Array | null;
+}
+
+/** By card. */
+export type LeafletPhotos = ReadonlyMap<string, readonly LeafletPhoto[]>;
+
 export interface PageAssets {
+  /** Of exercises, for leaflets; empty where the clinic shows none. */
+  readonly photos: LeafletPhotos;
   /** Null for a clinic without one. */
   readonly logo: LogoImage | null;
   readonly leaflet: Hashed;
@@ -74,6 +90,7 @@ export function pageAssets(
   const dressed = (...sheets: readonly string[]) =>
     hashed([faces, tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join(''));
   return {
+    photos: new Map(),
     logo: logo === null ? null : logoImage(logo),
     leaflet: dressed(styles.leaflet),
     record: dressed(styles.record),

@@ -3,7 +3,7 @@ import { labelsOf, type LeafletLabels } from '../../messages/en/labels.ts';
 import type { Part } from '../../messages/shapes.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { sheetInUse } from '../../programme/inUse.ts';
-import type { PageAssets } from './assets.ts';
+import type { LeafletPhotos, PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
 import { contactHtml } from './parts/contact.ts';
@@ -31,23 +31,23 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     scripts: [assets.script, assets.inUse],
     block: sheetInUse(programme),
     body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
-      <main>${leafletMain(programme)}</main>
+      <main>${leafletMain(programme, assets.photos)}</main>
       ${footHtml(programme, labels)}`,
   });
 }
 
 /** What stands between masthead and foot: the leaflet itself, also where it is only looked at. */
-export function leafletMain(programme: Programme): Html {
+export function leafletMain(programme: Programme, photos: LeafletPhotos = new Map()): Html {
   const labels = labelsOf(programme.language).leaflet;
   return html`
-    ${nextSessionHtml(programme, labels)}${laterHtml(
+    ${nextSessionHtml(programme, labels, photos)}${laterHtml(
       html`${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}`,
     )}
   `;
 }
 
 /** First what to do next, beside it for whom and why, then the exercises. */
-function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
+function nextSessionHtml(programme: Programme, labels: LeafletLabels, photos: LeafletPhotos): Html {
   const { nextSession, exercises, steps } = programme;
   const present = steps.find((step) => step.present);
   if (present === undefined) throw new TypeError(`${programme.alias}: no step is the present one`);
@@ -65,7 +65,7 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels): Html {
         ${waysHtml(programme)}
       </div>
     </div>
-    ${laterHtml(html`${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels))}`)}
+    ${laterHtml(html`${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels, photos.get(exercise.card)))}`)}
   </section> `;
 }
 

@@ -39,6 +39,7 @@ import { libraryFiles, ownPages, sitePages } from './make.ts';
 import { chosenOf, oneProgramme, orderOf, problemsOf, setOf, type Against } from './oneSet.ts';
 import { dressFor } from '../io/dress.ts';
 import { nearestOf } from '../nearest.ts';
+import { leafletPhotosOf } from '../io/leafletPhotos.ts';
 import { photosOf, type PhotoWork } from '../io/photos.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import { reuseOf, type Reuse } from '../io/reuse.ts';
@@ -210,11 +211,12 @@ async function buildRest(work: Work): Promise<Built> {
   const { paper, pages } = await dressFor(png);
   // A library whose pages stand had no fault when they were made.
   const photos = reuse.library === null ? await photosOf(library, workspace) : NO_PHOTOS;
+  const onLeaflets = await leafletPhotosOf(library, workspace);
   const faults =
     reuse.library === null
       ? [
           ...(await libraryFaults(library, logo, paper, workspace)),
-          ...photos.refusals.map(workspace.asProblem),
+          ...[...photos.refusals, ...onLeaflets.refusals].map(workspace.asProblem),
         ]
       : [];
   if (faults.length > 0) return nothing(faults);
@@ -224,7 +226,7 @@ async function buildRest(work: Work): Promise<Built> {
   });
   const shop = {
     workshop: { library, models, loadleaf: manner.loadleaf },
-    pages,
+    pages: { ...pages, photos: onLeaflets.photos },
     paper,
     photos,
     sealing: ask.sealing ?? null,
@@ -382,8 +384,8 @@ async function writeAll(
   };
 }
 
-function outfitOf({ workshop: { library, loadleaf }, paper, fridge }: Shop): Outfit {
-  return { library, loadleaf, logo: paper.logo, fridge };
+function outfitOf({ workshop: { library, loadleaf }, paper, pages, fridge }: Shop): Outfit {
+  return { library, loadleaf, logo: paper.logo, photos: pages.photos, fridge };
 }
 
 /** Null where this build seals nothing. */

@@ -16,6 +16,7 @@ import { sourceFolders } from '../io/folders.ts';
 import { printFaults } from './libraryFaults.ts';
 import { logoOf } from '../io/logo.ts';
 import { oneProgramme, orderOf, problemsOf } from './oneSet.ts';
+import { leafletPhotosOf } from '../io/leafletPhotos.ts';
 import { photosOf } from '../io/photos.ts';
 import type { Report } from '../report.ts';
 import { paperShelf, version } from '../io/shelf.ts';
@@ -93,13 +94,16 @@ async function inUse(
   workspace: Workspace,
 ): Promise<Problem[]> {
   const paper = await paperShelf(null);
-  const { refusals } = await photosOf(library, workspace);
+  const onPages = await photosOf(library, workspace);
+  const onLeaflets = await leafletPhotosOf(library, workspace);
+  const refusals = [...onPages.refusals, ...onLeaflets.refusals];
   const prints = await printFaults(library, await logoOf(library.clinic, content), paper, workspace);
   const workshop = { library, models: new Map(), loadleaf: version() };
   const problems: Problem[] = [];
   // One at a time, and only what is wrong with it is kept.
+  const tools = { workshop, paper, pages: onLeaflets };
   for (const consult of [...workspace.current, ...draftsInOrder(workspace)]) {
-    const made = await oneProgramme(orderOf(consult, workspace), { workshop, paper });
+    const made = await oneProgramme(orderOf(consult, workspace), tools);
     if (!('programme' in made)) problems.push(...problemsOf(made, workspace));
   }
   return [

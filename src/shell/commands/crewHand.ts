@@ -1,6 +1,7 @@
 /** A thread that makes sets: it is handed the library once, and then one order after the other. */
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Library } from '../../content/library.ts';
+import type { LeafletPhotos } from '../../outputs/html/assets.ts';
 import { dressFor } from '../io/dress.ts';
 import { oneSet, type OneSet, type Order } from './oneSet.ts';
 
@@ -10,6 +11,7 @@ export interface Outfit {
   readonly loadleaf: string;
   /** The clinic's logo; null without one. */
   readonly logo: Uint8Array | null;
+  readonly photos: LeafletPhotos;
   readonly fridge: boolean;
 }
 
@@ -23,9 +25,14 @@ export interface Delivery {
 export async function workInCrew(): Promise<void> {
   const port = parentPort;
   if (port === null) throw new Error('a thread of the crew was started as a program');
-  const { library, loadleaf, logo, fridge } = workerData as Outfit;
-  const dress = await dressFor(logo);
-  const tools = { ...dress, workshop: { library, models: new Map(), loadleaf }, fridge };
+  const { library, loadleaf, logo, photos, fridge } = workerData as Outfit;
+  const { paper, pages } = await dressFor(logo);
+  const tools = {
+    paper,
+    pages: { ...pages, photos },
+    workshop: { library, models: new Map(), loadleaf },
+    fridge,
+  };
   port.on('message', ({ at, order }: { readonly at: number; readonly order: Order }) => {
     void oneSet(order, tools).then((made) => port.postMessage({ at, made } satisfies Delivery));
   });

@@ -26,7 +26,11 @@ export async function explain(flags: Flags, alias: string, report: Report): Prom
   const consult = workspace.current.find((one) => one.alias === alias);
   if (consult === undefined) return noConsult(alias, workspace, report);
   const workshop = { library, models: new Map(), loadleaf: version() };
-  const made = await oneProgramme(orderOf(consult, workspace), { workshop, paper });
+  const made = await oneProgramme(orderOf(consult, workspace), {
+    workshop,
+    paper,
+    pages: { photos: new Map() },
+  });
   if (!('programme' in made))
     return report.refuse(`${alias} has no programme.`, problemsOf(made, workspace), files);
   const { programme } = made;

@@ -15,6 +15,7 @@ import type { PersonSet } from '../io/personSet.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Chosen } from './buildAsk.ts';
 import { assembled, ownPages, papersOf } from './make.ts';
+import { photosTooLarge } from './photosTooLarge.ts';
 
 /** All that is known of one person: the consult to be made, the revisions before it, and what was written down of each. */
 export interface Order {
@@ -58,10 +59,16 @@ export function orderOf(
 /** The programme of an order, with the mark of its make, where nothing stands against it. */
 export async function oneProgramme(
   order: Order,
-  { workshop, paper }: Pick<Tools, 'workshop' | 'paper'>,
+  {
+    workshop,
+    paper,
+    pages,
+  }: Pick<Tools, 'workshop' | 'paper'> & { readonly pages: Pick<PageAssets, 'photos'> },
 ): Promise<{ readonly programme: Marked } | Against> {
   const made = assembled(order.consult, order, workshop);
   if (!('programme' in made)) return { refusals: made.refusals, letters: [] };
+  const photos = photosTooLarge(made.programme, pages.photos, workshop.library.clinic);
+  if (photos !== null) return { refusals: [photos], letters: [] };
   const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
   const letters = letterRefusals(made.programme, paper.fonts);
   return letters.length > 0 ? { refusals: [], letters } : { programme: marked(made.programme) };

@@ -42,7 +42,8 @@ export async function photosOf(library: Library, workspace: Workspace): Promise<
   return { photos, files, refusals };
 }
 
-function pictureOf({ id }: ExerciseCard, photo: string, { files, placeOf }: Workspace): SourceFile {
+/** The file of a photo; content has seen to it that it is there. */
+export function pictureOf({ id }: ExerciseCard, photo: string, { files, placeOf }: Workspace): SourceFile {
   const card = placeOf('exercise', id, [])?.file ?? '';
   const there = files.find(({ file }) => file === photoFile(card, photo));
   if (there === undefined) throw new Error(`content has seen to it that ${photo} is beside ${card}`);
@@ -96,7 +97,7 @@ function filesOf(name: string, { size: { widthPx }, webp, jpeg }: Sized): OutFil
   ];
 }
 
-function refused(id: string, index: number, file: string, { found, fix }: NoPicture): Refusal {
+export function refused(id: string, index: number, file: string, { found, fix }: NoPicture): Refusal {
   return {
     code: 'image',
     kind: 'exercise',

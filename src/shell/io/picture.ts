@@ -14,8 +14,12 @@ export interface NoPicture {
 export interface Picture {
   /** As it is seen, turned upright. */
   readonly widthPx: number;
-  /** Upright, on white, for the pipeline of the one who asks. */
+  /** Upright, on white, for the pipeline of the one who asks; of several pictures the first. */
   readonly upright: () => Sharp;
+  /** Pictures of a loop; 1 for one that stands still. */
+  readonly frames: number;
+  /** All of them as a WebP of this width at most. */
+  readonly moving: (widthPx: number, quality: number) => Promise<Uint8Array>;
 }
 
 export type PictureKind = 'jpeg' | 'png' | 'webp';
@@ -34,13 +38,24 @@ export async function pictureIn(
   const { default: sharp } = await import('sharp');
   try {
     // The limit is ours to tell: the size stands in the head of the file.
-    const { width, height, autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata();
+    const {
+      width,
+      height,
+      autoOrient,
+      pages: frames = 1,
+    } = await sharp(bytes, { limitInputPixels: false }).metadata();
     if (width * height > MOST_PIXELS) return tooLarge(width * height);
     const upright = () =>
       sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error' })
         .autoOrient()
         .flatten({ background: '#ffffff' });
-    return { widthPx: autoOrient.width, upright };
+    if (width * height * frames > MOST_PIXELS) return tooLarge(width * height * frames);
+    const moving = (widthPx: number, quality: number) =>
+      sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error', animated: true })
+        .resize({ width: widthPx, withoutEnlargement: true })
+        .webp({ quality, loop: 0 })
+        .toBuffer();
+    return { widthPx: autoOrient.width, upright, frames, moving };
   } catch {
     return BROKEN;
   }

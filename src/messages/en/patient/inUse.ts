@@ -7,7 +7,7 @@ import { capital, countText, weekdayAndDay } from '../plain.ts';
 const HEADINGS: Readonly<Record<TodayKind, string>> = {
   before: 'Not begun yet',
   session: 'Today: exercises',
-  between: 'Today: a day between',
+  between: 'Today: between sessions',
   run: 'Today: running',
   free: 'Today: a free day',
   after: 'This sheet has ended',
@@ -19,11 +19,24 @@ export interface TodayWords {
   readonly lines: readonly string[];
 }
 
-/** `text`: what the plan has today; `nextText`: and on the day of the next session. */
+export interface DatesOfSheet {
+  readonly startOn: IsoDate;
+  readonly reviewOn: IsoDate;
+  /** From one session to the next at least. */
+  readonly gapDays: number;
+}
+
+/** What a day has by the plan; `runText` its runs and races alone. */
+export interface DayTexts {
+  readonly text: string;
+  readonly runText: string;
+}
+
+/** `planned`: what the plan has today, before the start what it has on the first day. */
 export function todayWords(
   { kind, on, moved, lastDoneOn, missedOn, nextOn }: Today,
-  dates: { readonly startOn: IsoDate; readonly reviewOn: IsoDate; readonly gapDays: number },
-  text: string,
+  dates: DatesOfSheet,
+  { text, runText }: DayTexts,
 ): TodayWords {
   const clear = dates.gapDays - 1;
   const leave = clear < 1 ? '' : ` Leave ${countWord(clear, 'clear day')} between two sessions.`;
@@ -31,23 +44,20 @@ export function todayWords(
     return {
       heading: HEADINGS.before,
       lines: [
-        `Today is ${weekdayAndDay(on)}. You begin on ${weekdayAndDay(dates.startOn)}.`,
-        nextLine(nextOn, 'Your first session', dates),
+        `You begin on ${weekdayAndDay(dates.startOn)}.${text === '' ? '' : ` ${capital(text)}.`}`,
+        ...(nextOn === dates.startOn ? [] : [nextLine(nextOn, 'Your first session', dates)]),
+        `Today is ${weekdayAndDay(on)}.`,
       ],
     };
-  if (kind === 'after')
-    return {
-      heading: HEADINGS.after,
-      lines: [`Your review was on ${weekdayAndDay(dates.reviewOn)}. Ask for a new sheet before you go on.`],
-    };
+  if (kind === 'after') return afterWords(on, dates.reviewOn);
   const next = nextLine(nextOn, 'Your next session', dates);
-  const today = text === '' ? 'Nothing is planned.' : `${capital(text)}.`;
-  const opening = `${weekdayAndDay(on)}. ${today}`;
+  const opening = `${weekdayAndDay(on)}.${dayText(kind, text)}`;
+  const alsoRun = runText === '' ? '' : ` Today you have: ${runText}.`;
   if (moved === 'waits' && lastDoneOn !== null)
     return {
       heading: 'Today: no exercises yet',
       lines: [
-        `${weekdayAndDay(on)}. Your last session was on ${weekdayAndDay(lastDoneOn)}, so the one planned for today waits.${leave}`,
+        `${weekdayAndDay(on)}. Your last session was on ${weekdayAndDay(lastDoneOn)}, so the one planned for today waits.${leave}${alsoRun}`,
         next,
       ],
     };
@@ -69,6 +79,26 @@ export function todayWords(
       ],
     };
   return { heading: HEADINGS[kind], lines: [opening, next] };
+}
+
+// The heading says already that there are exercises.
+function dayText(kind: TodayKind, text: string): string {
+  if (text === '') return ' Nothing is planned.';
+  return kind === 'session' && text === 'exercises' ? '' : ` ${capital(text)}.`;
+}
+
+function afterWords(on: IsoDate, reviewOn: IsoDate): TodayWords {
+  return on === reviewOn
+    ? {
+        heading: 'Today: your review',
+        lines: [
+          `${weekdayAndDay(on)}. Bring your log, or share it before. The plan of this sheet ends here.`,
+        ],
+      }
+    : {
+        heading: HEADINGS.after,
+        lines: [`Your review was on ${weekdayAndDay(reviewOn)}. Ask for a new sheet before you go on.`],
+      };
 }
 
 function nextLine(
@@ -116,16 +146,17 @@ export const IN_USE = {
   free: 'Free',
   today: 'today',
   why: 'Why, and what for',
-  more: 'How to do it, and all numbers',
+  more: 'How to do it',
   notToday: 'Not today',
   toExercises: 'Go to the exercises',
   weight: 'Weight',
   log: 'Your log of today',
+  logAlone: 'Your log',
   day: 'Day',
   morning: 'Morning check',
   morningScore: 'Pain this morning, 0 to 10',
   done: 'Done?',
-  doneWords: { yes: 'Done', part: 'Part of it', no: 'Not done' },
+  doneWords: { yes: 'Done', part: 'In part', no: 'Not done' },
   notNoted: 'Not noted',
   painDuring: 'Pain 0-10',
   sets: 'Sets',
@@ -133,7 +164,11 @@ export const IN_USE = {
   seconds: 'Seconds',
   loadKg: 'Weight kg',
   minutes: 'Minutes',
-  satMinutes: 'Longest time sat, minutes',
+  satMinutes: 'Sat at a time, minutes',
+  satPain: 'Pain while sitting, 0-10',
+  runDone: 'Run done?',
+  leftLeg: 'Left leg',
+  rightLeg: 'Right leg',
   km: 'Kilometres',
   note: 'A line of your own',
   run: 'Running',
@@ -160,7 +195,7 @@ export type Kept = 'kept' | 'disk' | 'denied' | 'full';
 
 const KEPT: Readonly<Record<Kept, string>> = {
   kept: 'The log is kept on this phone only, in this browser. Nothing is sent until you share it.',
-  disk: 'Opened from a file: the log stays in this browser only, and other files opened in it could read it. Share it often.',
+  disk: 'Opened from a file: the log stays in this browser, where other files could read it. Share it often.',
   denied: 'This browser keeps nothing. The log is gone when you close the page: share it before.',
   full: 'The storage of this browser is full. What you write now is gone when you close the page: share it before.',
 };

@@ -1,9 +1,11 @@
 /** One exercise: its dose in big type beside its figures, how far, its numbers, its words. */
 import type { LeafletLabels } from '../../../messages/en/labels.ts';
 import type { Exercise } from '../../../programme/programme.ts';
+import type { LeafletPhoto } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { numbersHtml, said, type Columns, type Said } from './cells.ts';
 import { figureHtml } from './figure.ts';
+import { leafletPhotosHtml } from './photos.ts';
 import { headingHtml, listHtml, proseHtml } from './prose.ts';
 
 /** The `place`-th exercise of the session, counted from 1; the place is its address in the page. */
@@ -12,6 +14,7 @@ export function exerciseHtml(
   place: number,
   columns: Columns,
   labels: LeafletLabels,
+  photos: readonly LeafletPhoto[] = [],
 ): Html {
   const id = exerciseId(place);
   const dose = said(exercise.doseParts, exercise);
@@ -35,7 +38,7 @@ export function exerciseHtml(
       ${howFarHtml(howFar, exercise, labels)}
       <div class="halves">
         <div class="words">${proseHtml(exercise.body, 4)}${cautionsHtml(exercise.cautions, labels)}</div>
-        ${numbersHtml(exercise, told, columns, labels.dose)}
+        ${numbersHtml(exercise, told, columns, labels.dose)}${leafletPhotosHtml(photos, labels)}
       </div>
     </div>
   </article> `;

@@ -19,13 +19,16 @@ export function svgOf(drawing: Drawing, alt: string | null, colours: Colours | n
   ].join('');
 }
 
+/** The classes of a shape with this fill and this line. */
+export function classesOf(fill: Paint | null, stroke: Paint | null): string {
+  return [...(fill === null ? [] : [`fill-${fill}`]), ...(stroke === null ? [] : [`line-${stroke}`])].join(
+    ' ',
+  );
+}
+
 function shapeText({ d, fill, stroke, width, dash, cap }: Shape, colours: Colours | null): string {
-  const classes = [
-    ...(fill === null ? [] : [`fill-${fill}`]),
-    ...(stroke === null ? [] : [`line-${stroke}`]),
-  ];
   return [
-    `<path class="${classes.join(' ')}"`,
+    `<path class="${classesOf(fill, stroke)}"`,
     fill === null ? ' fill="none"' : colourAttribute('fill', fill, colours),
     stroke === null ? '' : `${colourAttribute('stroke', stroke, colours)} stroke-width="${width}"`,
     stroke !== null && cap === 'butt' ? ' stroke-linecap="butt"' : '',

@@ -1,8 +1,10 @@
 /** A pacer in an exercise: counts what the person starts, set by set, and never goes on by itself to the next. */
-import { boutsOf, isPaced, phaseAt, phasesOf, type Phase } from '../../dosing/pace.ts';
+import { boutsOf, isPaced, phaseAt, phasesOf, wayAt, type Phase } from '../../dosing/pace.ts';
 import { boutText, PACER, PHASE_WORDS } from '../../messages/en/patient/pacer.ts';
+import type { PackedFigures } from '../../drawing/moving/packed.ts';
 import type { PacedExercise } from '../../programme/sheetInUse.ts';
 import { button, element, spoken } from './element.ts';
+import { movingPicture } from './moving.ts';
 import { CAN, keepAwake, readySignals, signal, signals } from './signals.ts';
 
 const TICK_MS = 50;
@@ -17,10 +19,15 @@ const STATES: Readonly<Record<Phase['kind'], State>> = {
   rest: 'resting',
 };
 
-/** The pacer of one exercise, or null where there is nothing to count. Pictures of the exercise change with it. */
-export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement | null {
+/** The pacer of one exercise, or null where there is nothing to count. The picture of the exercise goes with it. */
+export function pacer(
+  paced: PacedExercise,
+  exercise: HTMLElement,
+  figures: PackedFigures,
+): HTMLElement | null {
   if (!isPaced(paced)) return null;
   const bouts = boutsOf(paced);
+  const picture = movingPicture(exercise, figures, paced.card);
   let at = 0;
   let phases: readonly Phase[] = [];
   /** When the bout began on the page's own clock; null while nothing runs. */
@@ -71,6 +78,7 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     keepAwake(true);
     running.hidden = false;
     phases = phasesOf(paced, bout());
+    picture.begin(bout().side !== null && bout().side !== paced.firstSide);
     [elapsedMs, shown] = [0, null];
     line.textContent = `${boutText(bout(), paced)}.`;
     keepingFocus(goOn, pause);
@@ -81,6 +89,16 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     clearInterval(timer);
     timer = setInterval(tick, TICK_MS) as unknown as number;
     tick();
+    drawOn();
+  }
+
+  /** Frame by frame, from the same clock as the counting. */
+  function drawOn(): void {
+    if (beganMs === null) return;
+    const ms = performance.now() - beganMs;
+    const phase = phaseAt(phases, ms);
+    if (phase !== null) picture.show(phase, wayAt(phase, ms));
+    if (picture.moves) requestAnimationFrame(drawOn);
   }
 
   function halt(): void {
@@ -103,10 +121,6 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     if (phase === shown) return;
     shown = phase;
     word.textContent = PHASE_WORDS[phase.kind];
-    exercise.classList.toggle(
-      'at-start',
-      phase.kind === 'ready' || phase.kind === 'back' || phase.kind === 'rest',
-    );
     signal(
       phase.kind !== 'back' && phase.kind !== 'rest',
       phase.kind === 'go' ? String(phase.repetition) : PHASE_WORDS[phase.kind],
@@ -119,7 +133,7 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     clearInterval(timer);
     [at, phases, beganMs, shown, elapsedMs] = [which, [], null, null, 0];
     number.textContent = '';
-    exercise.classList.remove('at-start');
+    picture.end();
     const done = at >= bouts.length;
     if (done) {
       word.textContent = '';
@@ -136,7 +150,7 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
   function close(): void {
     clearInterval(timer);
     [at, phases, beganMs, shown, elapsedMs] = [0, [], null, null, 0];
-    exercise.classList.remove('at-start');
+    picture.end();
     running.hidden = true;
     keepAwake(false);
     keepingFocus(() => tell('ready', 0), begin);

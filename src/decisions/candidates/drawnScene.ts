@@ -54,9 +54,7 @@ function isSmooth(
 ): boolean {
   const names = frames.map(({ name }) => name);
   return (
-    !goesInSteps(card) &&
-    names.join() === 'start,end' &&
-    frames.every(({ offGroundM }) => offGroundM === 0)
+    !goesInSteps(card) && names.join() === 'start,end' && frames.every(({ offGroundM }) => offGroundM === 0)
   );
 }
 

@@ -73,7 +73,8 @@ function posedPicture(
       ? [frame('hold', near, model)]
       : [frame('start', start, model), frame('end', end, model)];
   const shareOf = (way: number) => (gentleEnd === 'start' ? way : 1 - way) * distance;
-  const moments = movement.end === undefined || goesInSteps(card) ? [] : EVENLY.map((way) => at(shareOf(way)));
+  const moments =
+    movement.end === undefined || goesInSteps(card) ? [] : EVENLY.map((way) => at(shareOf(way)));
   const kind = load === null || load.made.thing === 'nothing' ? undefined : KINDS[load.made.thing];
   return {
     way: wayOf(start, end),

@@ -126,7 +126,11 @@ function segment(part: Segment, lengthM: number, heightM: number): Outline {
   ]);
 }
 
-function sides({ girths, folds }: Segment, lengthM: number, heightM: number): Record<'front' | 'back', Knot[]> {
+function sides(
+  { girths, folds }: Segment,
+  lengthM: number,
+  heightM: number,
+): Record<'front' | 'back', Knot[]> {
   const knots = (of: 'fold' | 'stretch', sign: number) =>
     girths.map((girth): Knot => ({ x: sign * girth[of] * heightM, y: -girth.share * lengthM }));
   return folds === 1

@@ -42,7 +42,11 @@ export function sideFigure(scene: SideScene): Omit<MovingFigure, 'sheet'> | null
   const [start] = frames;
   if (moments === undefined || start === undefined) return null;
   const { furniture, stances: printed } = castOf(scene);
-  const way = { ...scene, asSolved: true, frames: moments.map((moment): SideFrame => ({ ...start, ...moment })) };
+  const way = {
+    ...scene,
+    asSolved: true,
+    frames: moments.map((moment): SideFrame => ({ ...start, ...moment })),
+  };
   const stances = stancesOf(way);
   const restX = headRestX(scene, printed);
   const figures = moments.map(({ arms = null }, at) =>
@@ -92,7 +96,9 @@ export function sideFigure(scene: SideScene): Omit<MovingFigure, 'sheet'> | null
 }
 
 /** The joints of trunk and working leg come first, in the order of SIDE_JOINTS. */
-function bodyLayers(steps: Steps): Record<'trunk' | 'nearLeg' | 'farLeg' | 'head' | 'arm' | 'farArm', readonly Layer[]> {
+function bodyLayers(
+  steps: Steps,
+): Record<'trunk' | 'nearLeg' | 'farLeg' | 'head' | 'arm' | 'farArm', readonly Layer[]> {
   const { scene, stances, figures, joints, heightM } = steps;
   const edgeMm = mm(LINE.edge * heightM);
   const lyingMm = mm(Math.min(...stances.map(({ lyingY }) => lyingY)));
@@ -132,9 +138,7 @@ function bodyLayers(steps: Steps): Record<'trunk' | 'nearLeg' | 'farLeg' | 'head
       body(faceShape(heightM), head, 'paperWhite', LINE.edge * 0.6 * heightM),
       { ...body(hairShape(heightM), head, 'hairLine', LINE.edge * heightM), fill: 'hair' },
     ],
-    nearLeg: [
-      { fill: 'workLeg', line: 'paperWhite', widthMm: edgeMm, floorMm: 0, parts: near },
-    ],
+    nearLeg: [{ fill: 'workLeg', line: 'paperWhite', widthMm: edgeMm, floorMm: 0, parts: near }],
     farLeg: [
       symmetric
         ? { fill: 'workLeg', line: 'paperWhite', widthMm: edgeMm, floorMm: 0, parts: far }
@@ -170,9 +174,21 @@ function legPieces(
   const shifted = ({ x, y }: Point): Point => ({ x: x + shiftM, y });
   const feet = legs.map((leg) => placed(leg, heightM));
   const hips = stances.map(({ hip }) => hip);
-  const thigh = joints.add(limb(hips.map(shifted), legs.map(({ knee }) => shifted(knee))), trunk);
+  const thigh = joints.add(
+    limb(
+      hips.map(shifted),
+      legs.map(({ knee }) => shifted(knee)),
+    ),
+    trunk,
+  );
   const knees = legs.map(({ knee }) => shifted(knee));
-  const shank = joints.add(limb(knees, feet.map(({ ankle }) => shifted(ankle))), thigh);
+  const shank = joints.add(
+    limb(
+      knees,
+      feet.map(({ ankle }) => shifted(ankle)),
+    ),
+    thigh,
+  );
   const foot = joints.add(
     {
       at: feet.map(({ ankle }) => shifted(ankle)),
@@ -214,7 +230,13 @@ function armPieces(
   grips: boolean,
 ): readonly Piece[] {
   const shoulders = stances.map(({ shoulder }) => shoulder);
-  const upper = joints.add(limb(shoulders, arms.map(({ elbow }) => elbow)), trunk);
+  const upper = joints.add(
+    limb(
+      shoulders,
+      arms.map(({ elbow }) => elbow),
+    ),
+    trunk,
+  );
   const fore = joints.add(
     limb(
       arms.map(({ elbow }) => elbow),

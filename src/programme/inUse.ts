@@ -2,9 +2,10 @@
 import type { Decided } from '../decisions/decide.ts';
 import { painfulSide } from '../decisions/person/person.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
+import type { IsoDate } from '../units/date.ts';
 import type { Setting } from '../units/reason.ts';
 import type { Programme } from './programme.ts';
-import type { DayInUse, PacedExercise, RulesInUse, SheetInUse } from './sheetInUse.ts';
+import type { DayInUse, PacedExercise, RulesInUse, SheetInUse, StepRateInUse } from './sheetInUse.ts';
 
 /** Rules of this person's protocol and week. */
 export function rulesInUse({ person, week }: Decided): RulesInUse {
@@ -63,6 +64,19 @@ function paced({ card, at: { dose, loadKg } }: Prescription, firstSide: 'left' |
   };
 }
 
+/** The day from which quicker steps are what grows; null where that is after the review. */
+export function stepRateFrom(weeks: Decided['dated']['plan']['weeks']): IsoDate | null {
+  return weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null;
+}
+
+/** The advised step rate from the week in which it is what grows; null where none is, or only after the review. */
+export function stepRateInUse({ running, dated }: Decided): StepRateInUse | null {
+  const fromOn = stepRateFrom(dated.plan.weeks);
+  return running.stepRate === null || fromOn === null
+    ? null
+    : { stepsPerMin: running.stepRate.toStepsPerMin, fromOn };
+}
+
 /** The block of the page: picked from the finished programme, nothing decided. */
 export function sheetInUse(programme: Programme): SheetInUse {
   const { alias, revision, mark = '', startOn, reviewOn, inUse, exercises } = programme;
@@ -74,13 +88,14 @@ export function sheetInUse(programme: Programme): SheetInUse {
     reviewOn,
     rules: inUse.rules,
     exercises: inUse.exercises.filter(({ card }) => exercises.some((one) => one.card === card)),
+    stepRate: inUse.stepRate,
     days: programme.plan.map((entry) => dayInUse(entry, programme)),
   };
 }
 
 function dayInUse(entry: Programme['plan'][number], { calendar }: Programme): DayInUse {
   const { on, sessions, between, daily, runs, races, other, easyAfterRace } = entry;
-  const texts = calendar.filter((one) => one.on === on).map(({ text }) => text);
+  const texts = calendar.filter((one) => one.on === on);
   return {
     on,
     session: sessions.length > 0,
@@ -91,6 +106,11 @@ function dayInUse(entry: Programme['plan'][number], { calendar }: Programme): Da
     sessionCards: sessions.flatMap(({ exercises }) => exercises.map(({ card }) => card)),
     betweenCards: [...between, ...daily].map(({ card }) => card),
     other: other.length > 0,
-    text: texts.join('; '),
+    text: inWords(texts),
+    runText: inWords(texts.filter(({ kind }) => kind === 'run' || kind === 'race')),
   };
+}
+
+function inWords(entries: Programme['calendar']): string {
+  return entries.map(({ text }) => text).join('; ');
 }

@@ -15,7 +15,7 @@ import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
-import { pacedExercises, rulesInUse } from './inUse.ts';
+import { pacedExercises, rulesInUse, stepRateFrom, stepRateInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -128,7 +128,11 @@ export function leafletOf(
     calendar,
     plan: planEntries(decided),
     growth: planGrowth(decided),
-    inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
+    inUse: {
+      rules: rulesInUse(decided),
+      exercises: pacedExercises(decided),
+      stepRate: stepRateInUse(decided),
+    },
     letter: letterOf(say, decided),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
@@ -270,7 +274,7 @@ function runningSection(say: Messages, { person, running, bounds, dated, course,
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: runningRules.fastGrowth.value,
     raceEasyDays: runningRules.raceEasyDays,
-    stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
+    stepRateFrom: stepRateFrom(weeks),
     // They tell how hard the stage lets anybody run; who may less is told what waits.
     asYouLike,
     stageWords: runningWords(

@@ -15,7 +15,7 @@ import type { Scene } from '../mechanics/scene.ts';
 import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { PacedExercise, RulesInUse } from './sheetInUse.ts';
+import type { PacedExercise, RulesInUse, StepRateInUse } from './sheetInUse.ts';
 
 export interface Programme {
   readonly format: 1;
@@ -85,7 +85,11 @@ export interface Programme {
   /** What grows in which week of the plan. */
   readonly growth: readonly PlanGrowth[];
   /** What the page goes on with by itself: rules that answer an entry of the log, doses to count through. */
-  readonly inUse: { readonly rules: RulesInUse; readonly exercises: readonly PacedExercise[] };
+  readonly inUse: {
+    readonly rules: RulesInUse;
+    readonly exercises: readonly PacedExercise[];
+    readonly stepRate: StepRateInUse | null;
+  };
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;
   /** The easier numbers of each exercise, where they are other ones; felt-for weights have none. */

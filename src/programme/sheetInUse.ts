@@ -32,6 +32,12 @@ export interface PacedExercise {
   readonly firstSide: 'left' | 'right';
 }
 
+/** The beat a runner is advised to step to, from its day on. */
+export interface StepRateInUse {
+  readonly stepsPerMin: number;
+  readonly fromOn: IsoDate;
+}
+
 export interface DayInUse extends PlannedDay {
   /** Cards of the session, and of what is done between the sessions or every day. */
   readonly sessionCards: readonly string[];
@@ -39,6 +45,8 @@ export interface DayInUse extends PlannedDay {
   readonly other: boolean;
   /** All of the day as the calendar says it; empty on a free day. */
   readonly text: string;
+  /** Of it the runs and races. */
+  readonly runText: string;
 }
 
 /** The block that stands in the page. */
@@ -51,5 +59,7 @@ export interface SheetInUse {
   readonly reviewOn: IsoDate;
   readonly rules: RulesInUse;
   readonly exercises: readonly PacedExercise[];
+  /** Null where the plan advises no other step rate than the usual one before the review. */
+  readonly stepRate: StepRateInUse | null;
   readonly days: readonly DayInUse[];
 }

@@ -5,6 +5,7 @@
 import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.ts';
 import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
+import { runToday } from './beat.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
 import { foldSections } from './fold.ts';
@@ -21,10 +22,11 @@ import {
 } from './logForms.ts';
 import { fillTable, sessionsDone, weeksPicture } from './logTable.ts';
 import { deviceDay, type PageInUse, readSheet } from './sheet.ts';
-import { isCounting, pacer } from './pacer.ts';
+import { pacer } from './pacer.ts';
 import { shareBar } from './share.ts';
 import { logStore } from './store.ts';
 import { showToday } from './today.ts';
+import { isCounting } from './turn.ts';
 import { shortDay } from '../../messages/en/plain.ts';
 
 // After an entry the page stays with its day for so long, so that midnight does not part one session.
@@ -70,7 +72,10 @@ function putForms(today: Today, book: Book, sheet: PageInUse): void {
   if (kind === 'before' || kind === 'after') return;
   const day = sheet.days.find((one) => one.on === on);
   const forms = (...all: readonly HTMLElement[]) => element('div', { 'data-forms': '' }, ...all);
-  const top = forms(morningForm(book, on), ...(day?.run || day?.race ? [runForm(book, on)] : []));
+  const top = forms(
+    morningForm(book, on),
+    ...(day?.run || day?.race ? [runToday(day, sheet.stepRate), runForm(book, on)] : []),
+  );
   document.querySelector('.now .warning')?.after(top);
   const between = cardsOf(day).filter((one) => one.between);
   for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {

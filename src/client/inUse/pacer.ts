@@ -5,7 +5,9 @@ import type { PackedFigures } from '../../drawing/moving/packed.ts';
 import type { PacedExercise } from '../../programme/sheetInUse.ts';
 import { button, element, spoken } from './element.ts';
 import { movingPicture } from './moving.ts';
-import { CAN, keepAwake, readySignals, signal, signals } from './signals.ts';
+import { keepAwake, readySignals, signal } from './signals.ts';
+import { switches } from './switches.ts';
+import { takeTurn } from './turn.ts';
 
 const TICK_MS = 50;
 
@@ -72,8 +74,7 @@ export function pacer(
   }
 
   function run(): void {
-    if (closeRunning !== close) closeRunning?.();
-    closeRunning = close;
+    takeTurn(close);
     readySignals();
     keepAwake(true);
     running.hidden = false;
@@ -89,7 +90,7 @@ export function pacer(
     clearInterval(timer);
     timer = setInterval(tick, TICK_MS) as unknown as number;
     tick();
-    drawOn();
+    if (picture.moves) drawOn();
   }
 
   /** Frame by frame, from the same clock as the counting. */
@@ -98,7 +99,7 @@ export function pacer(
     const ms = performance.now() - beganMs;
     const phase = phaseAt(phases, ms);
     if (phase !== null) picture.show(phase, wayAt(phase, ms));
-    if (picture.moves) requestAnimationFrame(drawOn);
+    requestAnimationFrame(drawOn);
   }
 
   function halt(): void {
@@ -120,6 +121,7 @@ export function pacer(
     if (number.textContent !== String(count)) number.textContent = String(count);
     if (phase === shown) return;
     shown = phase;
+    picture.show(phase, wayAt(phase, elapsedMs));
     word.textContent = PHASE_WORDS[phase.kind];
     signal(
       phase.kind !== 'back' && phase.kind !== 'rest',
@@ -165,27 +167,4 @@ export function pacer(
 
   tell('ready', 0);
   return box;
-}
-
-// One at a time: who starts another exercise has left this one.
-let closeRunning: (() => void) | null = null;
-
-/** Whether any pacer is open. */
-export function isCounting(): boolean {
-  return document.querySelector('.counting:not([hidden])') !== null;
-}
-
-/** Which signs are given; only those the device can give. */
-function switches(): HTMLElement {
-  const names = (['sound', 'vibration', 'voice'] as const).filter((name) => CAN[name]);
-  const boxes = names.map((name) => {
-    const box = element('input', { type: 'checkbox', 'data-signal': name, checked: signals[name] });
-    box.addEventListener('change', () => {
-      signals[name] = box.checked;
-      for (const other of document.querySelectorAll<HTMLInputElement>(`[data-signal="${name}"]`))
-        other.checked = box.checked;
-    });
-    return element('label', { class: 'switch' }, box, ` ${PACER[name]}`);
-  });
-  return element('p', { class: 'switches' }, ...boxes);
 }

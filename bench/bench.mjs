@@ -15,6 +15,7 @@ const PARTS = [
   'page',
   'paper',
   'paint',
+  'motion',
   'commands',
 ];
 const HEAD = ['what', 'measured', 'limit', 'ratio'];

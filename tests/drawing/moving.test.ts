@@ -182,8 +182,8 @@ describe('what moves', () => {
 
   it('is written once for all figures of a page', () => {
     const squat = figureOf(library.find(({ card }) => card === 'half-squat')!.scene);
-    const twice = packed(new Map([['a', squat], ['b', squat]]), (d) => d); // prettier-ignore
-    const once = packed(new Map([['a', squat]]), (d) => d);
+    const twice = packed(new Map([['a', squat], ['b', squat]]), { shorter: (d) => d, unitMm: 1 }); // prettier-ignore
+    const once = packed(new Map([['a', squat]]), { shorter: (d) => d, unitMm: 1 });
     expect(twice.outlines).toEqual(once.outlines);
     expect(twice.layers).toEqual(once.layers);
     expect(twice.figures['b']).toEqual(once.figures['a']);

@@ -67,8 +67,8 @@ function drawn(figure: PackedFigure, all: PackedFigures, picture: SVGElement): F
   svg.setAttribute('aria-hidden', 'true');
   svg.classList.add('moving');
   svg.append(...[...picture.children].slice(0, figure.still).map((one) => one.cloneNode(true)));
-  const [across, x, y] = figure.sheet;
-  const body = svgElement('g', { transform: `matrix(${across} 0 0 -1 ${x} ${y})` });
+  const [across, up, x, y] = figure.sheet;
+  const body = svgElement('g', { transform: `matrix(${across} 0 0 ${-up} ${x} ${y})` });
   svg.append(body);
   const poses = figure.layers.map((index) => painted(all.layers[index] as PackedLayer, all.outlines, body));
   return {

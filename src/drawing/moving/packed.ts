@@ -19,7 +19,8 @@ export type PackedLayer = readonly [
 
 export interface PackedFigure {
   readonly still: number;
-  readonly sheet: readonly [across: 1 | -1, x: number, y: number];
+  /** Scales across and up, and where its zero lies, in units of the page's pictures. */
+  readonly sheet: readonly [across: number, up: number, x: number, y: number];
   readonly joints: readonly PackedJoint[];
   /** Places in the list of all layers, in the order of painting. */
   readonly layers: readonly number[];
@@ -31,10 +32,16 @@ export interface PackedFigures {
   readonly figures: Readonly<Record<string, PackedFigure>>;
 }
 
-/** The figures by the names they are asked for; `shorter` writes a path in fewer letters. */
+/** The page's way with pictures: a path in fewer letters, and how many millimetres a unit of them is. */
+interface PagePaths {
+  readonly shorter: (d: string) => string;
+  readonly unitMm: number;
+}
+
+/** The figures by the names they are asked for. */
 export function packed(
   figures: ReadonlyMap<string, MovingFigure>,
-  shorter: (d: string) => string,
+  { shorter, unitMm }: PagePaths,
 ): PackedFigures {
   const outlines = once<string>();
   const layers = once<PackedLayer>();
@@ -42,7 +49,7 @@ export function packed(
     name,
     {
       still,
-      sheet: [sheet.across, sheet.x, sheet.y],
+      sheet: [sheet.across / unitMm, 1 / unitMm, sheet.x / unitMm, sheet.y / unitMm],
       joints: joints.map(({ on, x, y, deg }: Joint): PackedJoint => [on, x, y, deg]),
       layers: own.map((layer) => layers.placeOf(packedLayer(layer, (d) => outlines.placeOf(shorter(d))))),
     },

@@ -2,6 +2,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOG_COLUMNS } from '../../../src/content/log/columns.ts';
+import { classesOf } from '../../../src/drawing/svg.ts';
 import type { SideScene } from '../../../src/mechanics/scene.ts';
 import { leafletHtml } from '../../../src/outputs/html/leaflet.ts';
 import { otter } from '../../fixtures/programme.ts';
@@ -478,7 +479,7 @@ describe('the pacer', () => {
 
   // The turn of a drawn limb on the page itself, read off what the browser has placed.
   const drawnDeg = (page: Page) =>
-    page.locator(`[data-exercise="${CARD}"] .moving .fill-workLeg[stroke-width="0"]`).evaluateAll((limbs) =>
+    page.locator(`[data-exercise="${CARD}"] .moving .${classesOf('workLeg', null)}[stroke-width="0"]`).evaluateAll((limbs) =>
       limbs.map((limb) => {
         const { a, b } = (limb as unknown as { getCTM(): { a: number; b: number } }).getCTM();
         return (Math.atan2(b, a) * 180) / Math.PI;

@@ -4,7 +4,8 @@ import type { MovingFigure } from '../../../drawing/moving/movingFigure.ts';
 import { movingFigure } from '../../../drawing/moving/moving.ts';
 import { packed, type PackedFigures } from '../../../drawing/moving/packed.ts';
 import type { Programme } from '../../../programme/programme.ts';
-import { relativePath } from './relativePath.ts';
+import { GRID_MM } from './drawing.ts';
+import { shortPath } from './shortPath.ts';
 
 /** Those of the exercises that are counted by repetitions, by their cards. */
 export function movingOf({ exercises, inUse }: Programme): PackedFigures {
@@ -15,5 +16,5 @@ export function movingOf({ exercises, inUse }: Programme): PackedFigures {
     const figure = counted.has(card) && pictures !== null ? movingFigure(pictures.scene) : null;
     return figure === null ? [] : [[card, figure]];
   });
-  return packed(new Map(figures), relativePath);
+  return packed(new Map(figures), { shorter: shortPath, unitMm: GRID_MM });
 }

@@ -16,6 +16,7 @@ const PARTS = [
   'paper',
   'paint',
   'sealed',
+  'motion',
   'commands',
   'growth',
 ];

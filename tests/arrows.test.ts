@@ -15,7 +15,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   ...allLeftOf(['decisions', 'review', 'messages', 'programme', 'catalogue', 'lint']),
   ...outputs('html', 'pdf', 'text', 'calendar', 'mail', 'sealed'),
   // Words, rules and shapes that page and shell share; a script's bundle holds what it calls alone.
-  client: ['units', 'content/log', 'scheduling', 'dosing', 'messages', 'programme'],
+  client: ['units', 'content/log', 'scheduling', 'dosing', 'drawing', 'messages', 'programme'],
   'content/log': [],
 };
 // The desk runs the house in a browser: all rooms but the shell, and what the shell lays out for it.

@@ -89,3 +89,11 @@ function secondsOf({ goSeconds, holdSeconds, backSeconds }: Tempo): number {
 export function phaseAt(phases: readonly Phase[], elapsedMs: number): Phase | null {
   return phases.find(({ toMs }) => elapsedMs < toMs) ?? null;
 }
+
+/** How much of the way from the start to the far end is gone at this time of a phase, evenly in time: 0 to 1. */
+export function wayAt({ kind, fromMs, toMs }: Phase, elapsedMs: number): number {
+  const share = Math.min(Math.max((elapsedMs - fromMs) / (toMs - fromMs), 0), 1);
+  if (kind === 'hold') return 1;
+  if (kind === 'go') return share;
+  return kind === 'back' ? 1 - share : 0;
+}

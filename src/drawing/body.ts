@@ -24,6 +24,11 @@ export interface Figure {
   readonly over: readonly Stroke[];
   readonly head: Head;
   readonly arm: Arm;
+  /** The other arm where it does something else; null where it hangs behind the near one. */
+  readonly farArm: Arm | null;
+  /** Whether the near arm lies behind a pillow under the hips. */
+  readonly armBehind: boolean;
+  readonly grips: boolean;
   readonly bars: readonly Bar[];
 }
 
@@ -34,7 +39,7 @@ export interface Bearing {
 }
 
 /** How far the far leg of a symmetric pose stands ahead, so that both are seen. */
-const FAR_LEG = 0.04;
+export const FAR_LEG = 0.04;
 
 /**
  * The figure in a stance. The working leg is solid and nearest; the other leg is white with a line round it. When both
@@ -51,7 +56,8 @@ export function figureOf(
   const reach = reachOf(scene, stance, furniture, head.centre, arms);
   // A grip may be below what the body lies on.
   const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
-  const far = farReachOf(scene, stance, furniture, arms);
+  const farReach = farReachOf(scene, stance, furniture, arms);
+  const far = farReach === null ? null : armTo(shoulder, farReach, heightM, lyingY);
   const edge = LINE.edge * heightM;
   const nearArm = edged(arm.outline, 'arm', 'paperWhite', edge);
   const hidesPillow = furniture.underHips.length > 0;
@@ -61,9 +67,7 @@ export function figureOf(
     behind: [
       ...(hidesPillow ? [nearArm] : []),
       farLeg(stance, near),
-      ...(far === null
-        ? []
-        : [edged(armTo(shoulder, far, heightM, lyingY).outline, 'arm', 'paperWhite', edge)]),
+      ...(far === null ? [] : [edged(far.outline, 'arm', 'paperWhite', edge)]),
     ],
     front: [
       filled(head.neck, 'body'),
@@ -82,6 +86,9 @@ export function figureOf(
     ],
     head,
     arm,
+    farArm: far,
+    armBehind: hidesPillow,
+    grips: reach.grips,
     bars: barsOf(stance, head, arm),
   };
 }

@@ -35,6 +35,15 @@ export function footKnots(leg: Leg, heightM: number): readonly Knot[] {
   ];
 }
 
+/** By how much the toes are bent up about the ball of the foot by the ground, radians. */
+export function toeBendOf(leg: Leg, heightM: number): number {
+  const { ankle, forward } = placed(leg, heightM);
+  const dorsal = { x: -forward.y, y: forward.x };
+  const at = ({ forward: ahead, down }: (typeof FOOT_KNOTS)[keyof typeof FOOT_KNOTS]) =>
+    along(along(ankle, ahead * heightM, forward), -down * heightM, dorsal);
+  return toeBend(at(FOOT_KNOTS.ball), at(FOOT_KNOTS.tip), at(FOOT_KNOTS.toeSole), leg.groundY);
+}
+
 /** Ankle and direction of the sole after a hanging foot has given way to the ground. */
 export function placed(leg: Leg, heightM: number): { readonly ankle: Point; readonly forward: Point } {
   const forward = directionFrom(leg.heel, leg.fore);

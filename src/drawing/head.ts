@@ -10,6 +10,10 @@ export interface Head {
   readonly face: Outline;
   readonly hair: Outline;
   readonly neck: Outline;
+  /** Where the neck begins and ends, and the crown's angle from straight up, forward positive. */
+  readonly root: Point;
+  readonly nape: Point;
+  readonly deg: number;
 }
 
 // The neck gives back part of a small lean, so that the eyes look ahead; on the back the chin tucks in.
@@ -32,7 +36,8 @@ export function headOf(stance: Stance, restX: number | null): Head {
   // Lifting the head off the floor bends the neck; in every pose a back can rest in, its length stays within a tenth.
   const rest = neckDeg < 0 ? HEAD_REST.back : HEAD_REST.face;
   const centre = { x: restX ?? free.x, y: Math.max(free.y, lyingY + rest * heightM) };
-  const head = frameAt(centre, upwardAt(clamp(neckDeg, FACE_UP_DEG, FACE_DOWN_DEG)));
+  const deg = clamp(neckDeg, FACE_UP_DEG, FACE_DOWN_DEG);
+  const head = frameAt(centre, upwardAt(deg));
   const skin = (knots: typeof FACE_KNOTS): Outline => {
     const placed = knots.map(({ up: high, front, ...kind }): Knot => ({
       ...head(high * heightM, front * heightM),
@@ -43,5 +48,13 @@ export function headOf(stance: Stance, restX: number | null): Head {
   const nape = head(-0.03 * heightM, -0.016 * heightM);
   const root = along(base, -0.02 * heightM, up);
   const neck = taperedCapsule(root, (NECK.radius + 0.004) * heightM, nape, NECK.radius * heightM);
-  return { centre, face: skin(FACE_KNOTS), hair: skin(HAIR_KNOTS), neck: pressed(neck, lyingY) };
+  return {
+    centre,
+    face: skin(FACE_KNOTS),
+    hair: skin(HAIR_KNOTS),
+    neck: pressed(neck, lyingY),
+    root,
+    nape,
+    deg,
+  };
 }

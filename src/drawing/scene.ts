@@ -5,6 +5,7 @@ import { frontPictures } from './front/picture.ts';
 import { lined, setOnSheet, windowAround, type Stroke, type Window } from './strokes.ts';
 import { hullPoints, polyline } from './outline.ts';
 import { LINE } from './proportions.ts';
+import type { Picture } from './picture.ts';
 import { sidePictures } from './sidePicture.ts';
 
 const MARGIN_M = 0.02;
@@ -28,17 +29,27 @@ const drawn = new WeakMap<Scene, readonly Drawing[]>();
 function draw(scene: Scene): readonly Drawing[] {
   const { pictures, floorBelowM } = scene.view === 'side' ? sidePictures(scene) : frontPictures(scene);
   if (pictures.length === 0) return [];
-  const window = windowAround(
-    pictures.flatMap(({ strokes }) => strokes),
-    pictures.flatMap(({ captions }) => captions),
-    MARGIN_M,
-    isMirrored(scene),
-  );
+  const window = windowAroundAll(pictures, isMirrored(scene));
   if (floorBelowM === null)
     return pictures.map(({ strokes, captions }) => setOnSheet(strokes, captions, window));
   const floor = floorLine(window, floorBelowM, scene.body.heightM);
   return pictures.map(({ strokes, captions }) =>
     setOnSheet([floor, ...strokes], captions, withFloor(window, floor)),
+  );
+}
+
+/** The part of the world that all its drawings show, without the floor line's own thickness. */
+export function windowOf(scene: Scene): Window {
+  const { pictures } = scene.view === 'side' ? sidePictures(scene) : frontPictures(scene);
+  return windowAroundAll(pictures, isMirrored(scene));
+}
+
+function windowAroundAll(pictures: readonly Picture[], mirrored: boolean): Window {
+  return windowAround(
+    pictures.flatMap(({ strokes }) => strokes),
+    pictures.flatMap(({ captions }) => captions),
+    MARGIN_M,
+    mirrored,
   );
 }
 

@@ -36,7 +36,7 @@ export function castOf(scene: SideScene): Cast {
 }
 
 // A head on the floor stays where it lies, however the back rolls up from it; the neck gives way.
-function headRestX(scene: SideScene, stances: readonly Stance[]): number | null {
+export function headRestX(scene: SideScene, stances: readonly Stance[]): number | null {
   const [first] = stances;
   if (first === undefined || scene.supportRiseM > 0 || !scene.supports.includes('upperBack')) return null;
   return headOf(first, null).centre.x;

@@ -30,6 +30,9 @@ export interface Stance {
   readonly lyingY: number;
 }
 
+/** `asSolved`: no body is set over its feet; a moving picture shows the model's own angles. */
+type Setting = SideScene & { readonly asSolved?: boolean };
+
 /** Height of a bench and of a bed that carry a lying body, metres [common-practice]. */
 const BENCH_TOP_M = 0.42;
 const BED_TOP_M = 0.5;
@@ -40,7 +43,7 @@ const LEVEL_M = 0.03;
  * The scene's postures set down on one floor, in the order of its frames. The upper back stays put where it is a
  * support, otherwise the first support, otherwise the hip.
  */
-export function stancesOf(scene: SideScene): readonly Stance[] {
+export function stancesOf(scene: Setting): readonly Stance[] {
   const first = scene.frames[0];
   if (first === undefined) return [];
   const riseM = riseOf(scene, first.posture);
@@ -58,9 +61,9 @@ export function legPartOf(support: SupportPoint): { leg: 'work' | 'other' | 'bot
   return part === undefined ? null : { leg: leg as 'work' | 'other' | 'both', part };
 }
 
-function setDown(scene: SideScene, frame: SideFrame, riseM: number): Stance {
+function setDown(scene: Setting, frame: SideFrame, riseM: number): Stance {
   const { offGroundM = 0 } = frame;
-  const posture = settled(scene, frame.posture);
+  const posture = scene.asSolved === true ? frame.posture : settled(scene, frame.posture);
   const heightM = scene.body.heightM;
   const hip = { x: 0, y: 0 };
   const contacts = scene.supports.map((support) => skinPoint(posture, hip, support, heightM));

@@ -109,6 +109,7 @@ export function setOnSheet(
   };
 }
 
+/** A point as the path says it. */
 type Place = (point: Point) => string;
 
 function shapeOf(stroke: Stroke, place: Place): Shape {
@@ -136,8 +137,8 @@ function labelOf(caption: Caption, x: number, middle: number): Label {
   };
 }
 
-// A letter is written once for a run of like commands, as SVG allows; M starts a figure and is always written.
-function pathText(outline: Outline, place: Place): string {
+/** The outline as path text: a letter is written once for a run of like commands, as SVG allows; M is always written. */
+export function pathText(outline: Outline, place: Place): string {
   let text = '';
   let letter = '';
   for (const command of outline) {

@@ -78,12 +78,19 @@ export interface SideScene extends Setting {
   /** Where the card's words put the hands; the model's arms may hang elsewhere. */
   readonly hands?: RestingHands;
   readonly frames: readonly SideFrame[];
+  /**
+   * The body at even steps of the way from the `start` frame to the `end` frame, both included, each as solved; left out
+   * where nothing moves, or where the frames are steps in time.
+   */
+  readonly moments?: readonly Pick<SideFrame, 'posture' | 'arms'>[];
 }
 
 /** Seen from the front, or lying and seen from above. */
 export interface FrontScene extends Setting {
   readonly view: 'front' | 'above';
   readonly frames: readonly FrontFrame[];
+  /** As from the side. */
+  readonly moments?: readonly FrontPose[];
 }
 
 export type Scene = SideScene | FrontScene;

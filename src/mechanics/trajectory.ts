@@ -6,7 +6,7 @@ import type { LegPose, Pose } from './pose.ts';
  * The pose a fraction `t` of the way from start to end, every number interpolated linearly, not yet closed.
  * `t` 0 is the start, 1 the end; a hold is its start pose at every `t`.
  */
-export function poseAt({ start, end }: Movement, t: number): Pose {
+export function poseAt({ start, end }: Pick<Movement, 'start' | 'end'>, t: number): Pose {
   if (!end) return start;
   const lumbar = mix(start.lumbar ?? 0, end.lumbar ?? 0, t);
   const arms =
@@ -32,7 +32,7 @@ function legAt(start: LegPose, end: LegPose, t: number): LegPose {
   return leg;
 }
 
-// Written so that both ends come out exactly.
-function mix(start: number, end: number, t: number): number {
+/** From `start` to `end`, written so that both ends come out exactly. */
+export function mix(start: number, end: number, t: number): number {
   return t === 1 ? end : start + (end - start) * t;
 }

@@ -2,11 +2,19 @@
 import type { Decided } from '../decisions/decide.ts';
 import { painfulSide } from '../decisions/person/person.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
+import type { IsoDate } from '../units/date.ts';
 import type { Setting } from '../units/reason.ts';
 import type { Programme } from './programme.ts';
 import { alarmItems } from '../decisions/screen/alarmItems.ts';
 import { datedSitting } from '../decisions/days/sitting.ts';
-import type { DayInUse, PacedExercise, RulesInUse, SheetInUse, SittingInUse } from './sheetInUse.ts';
+import type {
+  DayInUse,
+  PacedExercise,
+  RulesInUse,
+  SheetInUse,
+  SittingInUse,
+  StepRateInUse,
+} from './sheetInUse.ts';
 
 /** Rules of this person's protocol and week. */
 export function rulesInUse({ person, week }: Decided): RulesInUse {
@@ -73,6 +81,19 @@ export function sittingInUse({ sitting, dated, person }: Decided): SittingInUse[
   return steps.map(({ from, uprightMinutes, hardMinutes }) => ({ from, uprightMinutes, hardMinutes }));
 }
 
+/** The day from which quicker steps are what grows; null where that is after the review. */
+export function stepRateFrom(weeks: Decided['dated']['plan']['weeks']): IsoDate | null {
+  return weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null;
+}
+
+/** The advised step rate from the week in which it is what grows; null where none is, or only after the review. */
+export function stepRateInUse({ running, dated }: Decided): StepRateInUse | null {
+  const fromOn = stepRateFrom(dated.plan.weeks);
+  return running.stepRate === null || fromOn === null
+    ? null
+    : { stepsPerMin: running.stepRate.toStepsPerMin, fromOn };
+}
+
 /** The block of the page: picked from the finished programme, nothing decided. */
 export function sheetInUse(programme: Programme): SheetInUse {
   const { alias, revision, mark = '', seenOn, startOn, reviewOn, inUse, exercises } = programme;
@@ -88,6 +109,7 @@ export function sheetInUse(programme: Programme): SheetInUse {
     rules: inUse.rules,
     sitting: inUse.sitting,
     exercises: inUse.exercises.filter(({ card }) => exercises.some((one) => one.card === card)),
+    stepRate: inUse.stepRate,
     days: programme.plan.map((entry) => dayInUse(entry, programme)),
   };
 }

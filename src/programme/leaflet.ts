@@ -15,7 +15,7 @@ import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
-import { pacedExercises, rulesInUse, sittingInUse } from './inUse.ts';
+import { pacedExercises, rulesInUse, sittingInUse, stepRateFrom, stepRateInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
 import { logDays } from './logDays.ts';
 import { limitsOf } from '../decisions/screen/painLimits.ts';
@@ -140,6 +140,7 @@ export function leafletOf(
       rules: rulesInUse(decided),
       sitting: sittingInUse(decided),
       exercises: pacedExercises(decided),
+      stepRate: stepRateInUse(decided),
     },
     letter: letterOf(say, decided),
     eased: easedExercises(decided.shown[0].prescriptions, person),
@@ -282,7 +283,7 @@ function runningSection(say: Messages, { person, running, bounds, dated, course,
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: runningRules.fastGrowth.value,
     raceEasyDays: runningRules.raceEasyDays,
-    stepRateFrom: weeks.find(({ turn }) => turn.grows === 'stepRate')?.from ?? null,
+    stepRateFrom: stepRateFrom(weeks),
     // They tell how hard the stage lets anybody run; who may less is told what waits.
     asYouLike,
     stageWords: runningWords(

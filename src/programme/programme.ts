@@ -16,7 +16,7 @@ import type { Scene } from '../mechanics/scene.ts';
 import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Weekday } from '../units/weekday.ts';
-import type { PacedExercise, RulesInUse, SittingInUse } from './sheetInUse.ts';
+import type { PacedExercise, RulesInUse, SittingInUse, StepRateInUse } from './sheetInUse.ts';
 
 export interface Programme {
   readonly format: 1;
@@ -91,6 +91,7 @@ export interface Programme {
     readonly rules: RulesInUse;
     readonly sitting: readonly SittingInUse[];
     readonly exercises: readonly PacedExercise[];
+    readonly stepRate: StepRateInUse | null;
   };
   /** The one-page letter to the referrer at the end of treatment; null before it. */
   readonly letter: Section | null;

@@ -42,6 +42,12 @@ export interface PacedExercise {
   readonly firstSide: 'left' | 'right';
 }
 
+/** The beat a runner is advised to step to, from its day on. */
+export interface StepRateInUse {
+  readonly stepsPerMin: number;
+  readonly fromOn: IsoDate;
+}
+
 export interface DayInUse extends PlannedDay {
   /** Cards of the session, and of what is done between the sessions or every day. */
   readonly sessionCards: readonly string[];
@@ -71,5 +77,7 @@ export interface SheetInUse {
   /** In order of their days; empty where nothing is counted. */
   readonly sitting: readonly SittingInUse[];
   readonly exercises: readonly PacedExercise[];
+  /** Null where the plan advises no other step rate than the usual one before the review. */
+  readonly stepRate: StepRateInUse | null;
   readonly days: readonly DayInUse[];
 }

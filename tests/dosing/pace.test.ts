@@ -1,7 +1,7 @@
 /** An exercise counted through: nothing is left out of the dose, nothing goes on by itself to the next bout. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boutsOf, isPaced, phaseAt, phasesOf, type Paced } from '../../src/dosing/pace.ts';
+import { boutsOf, isPaced, phaseAt, phasesOf, wayAt, type Paced } from '../../src/dosing/pace.ts';
 
 const curl: Paced = {
   sets: 3, repetitions: 2, holdSeconds: null, tempo: { goSeconds: 3, holdSeconds: 0, backSeconds: 4 },
@@ -33,6 +33,17 @@ describe('phases', () => {
   ] as const)('at %i ms: %s %i', (ms, kind, repetition) => {
     expect(phaseAt(phasesOf(curl, left!), ms)).toMatchObject({ kind, repetition });
   }); // prettier-ignore
+
+  it.each([
+    [4000, 0], [5000, 0], [6500, 0.5], [7999, 0.9997], [8000, 1], [10000, 0.5], [11000, 0.25], [12000, 0], [30000, 0],
+  ] as const)('at %i ms so much of the way is gone: %f', (ms, way) => {
+    const phase = phaseAt(phasesOf(curl, left!), ms)!;
+    expect(wayAt(phase, ms)).toBeCloseTo(way, 3);
+  }); // prettier-ignore
+
+  it('of a hold stand at the far end', () => {
+    expect(wayAt(phaseAt(phasesOf(bridge, boutsOf(bridge)[0]!), 6000)!, 6000)).toBe(1);
+  });
 
   it('are over at the end, and without rest before the other leg', () => {
     expect(phaseAt(phasesOf(curl, left!), 109_000)).toBeNull();

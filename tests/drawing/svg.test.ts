@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { PAINTS, type Drawing, type Paint } from '../../src/drawing/drawing.ts';
 import { drawScene } from '../../src/drawing/scene.ts';
-import { svgOf } from '../../src/drawing/svg.ts';
+import { classesOf, paintRules, svgOf } from '../../src/drawing/svg.ts';
 import { sceneOf } from './scenes.ts';
 
 const small: Drawing = {
@@ -19,10 +19,10 @@ describe('SVG text', () => {
   it('is the drawing, class by class', () => {
     expect(svgOf(small, 'Standing on one leg')).toBe(
       [
-        '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 50" role="img" aria-label="Standing on one leg" stroke-linejoin="round" stroke-linecap="round">',
-        '<path class="line-floor" fill="none" stroke-width="4" stroke-linecap="butt" stroke-dasharray="6 3" d="M0 0L100 0"/>',
-        '<path class="fill-body line-paperWhite" stroke-width="2" d="M0 0L9 0L9 9Z"/>',
-        '<text class="fill-arc" x="50" y="20" font-size="12" text-anchor="middle" font-weight="700">&lt; 5° &amp; &quot;straight&quot;</text>',
+        '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 50" role="img" aria-label="Standing on one leg">',
+        '<path class="ln" stroke-width="4" stroke-linecap="butt" stroke-dasharray="6 3" d="M0 0L100 0"/>',
+        '<path class="fb lp" stroke-width="2" d="M0 0L9 0L9 9Z"/>',
+        '<text class="fe" x="50" y="20" font-size="12" text-anchor="middle" font-weight="700">&lt; 5° &amp; &quot;straight&quot;</text>',
         '</svg>',
       ].join(''),
     );
@@ -43,6 +43,16 @@ describe('SVG text', () => {
       string
     >;
     expect(svgOf(small, null, colours)).toContain('fill="#400" stroke="#1000" stroke-width="2"');
+  });
+
+  it('has a rule for every class, and none where nothing is filled', () => {
+    const rules = paintRules((paint) => `var(--${paint})`);
+    for (const paint of PAINTS) {
+      expect(rules).toContain(`.${classesOf(paint, null)}{fill:var(--${paint})}`);
+      expect(rules).toContain(`.${classesOf(null, paint)}{stroke:var(--${paint})}`);
+    }
+    expect(new Set(PAINTS.map((paint) => classesOf(paint, null))).size).toBe(PAINTS.length);
+    expect(rules).toContain('path[class^=l]{fill:none}');
   });
 
   it('carries no style, id or script, so that a strict content policy admits it', () => {

@@ -3,10 +3,10 @@
  * paper, the sheet is whole. Whatever goes wrong here leaves the sheet as it was built.
  */
 import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.ts';
-import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { alarmForm, alarmsIn } from './alarm.ts';
+import { runToday } from './beat.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
 import { foldSections } from './fold.ts';
@@ -22,11 +22,12 @@ import {
   titleOf,
 } from './logForms.ts';
 import { fillTable, sessionsDone, weeksPicture } from './logTable.ts';
-import { deviceDay, readSheet } from './sheet.ts';
-import { isCounting, pacer } from './pacer.ts';
+import { deviceDay, type PageInUse, readSheet } from './sheet.ts';
+import { pacer } from './pacer.ts';
 import { shareBar } from './share.ts';
 import { logStore } from './store.ts';
 import { showToday } from './today.ts';
+import { isCounting } from './turn.ts';
 import { shortDay } from '../../messages/en/plain.ts';
 
 // After an entry the page stays with its day for so long, so that midnight does not part one session.
@@ -35,7 +36,7 @@ const STAYS_MS = 60 * 60 * 1000;
 const sheet = readSheet();
 if (sheet !== null) start(sheet);
 
-function start(sheet: SheetInUse): void {
+function start(sheet: PageInUse): void {
   foldSections();
   const store = logStore(sheet.alias, sheet.mark);
   const book: Book = { store, sheet };
@@ -67,7 +68,7 @@ function start(sheet: SheetInUse): void {
 }
 
 /** The forms of the day: morning and running on the first screen, the exercises' under each, the rest after the last. */
-function putForms(today: Today, book: Book, sheet: SheetInUse): void {
+function putForms(today: Today, book: Book, sheet: PageInUse): void {
   for (const old of document.querySelectorAll('[data-forms]')) old.remove();
   const { on, kind } = today;
   if (kind === 'before' || kind === 'after') return;
@@ -75,14 +76,15 @@ function putForms(today: Today, book: Book, sheet: SheetInUse): void {
   const forms = (...all: readonly HTMLElement[]) => element('div', { 'data-forms': '' }, ...all);
   // A run is noted on the first screen where it is all there is; beside a session, with the rest of the day.
   const run = day?.run || day?.race ? [runForm(book, on)] : [];
-  const top = forms(morningForm(book, on), ...(kind === 'run' ? run : []));
+  const beat = day?.run || day?.race ? [runToday(day, sheet.stepRate)] : [];
+  const top = forms(morningForm(book, on), ...beat, ...(kind === 'run' ? run : []));
   document.querySelector('.now .warning')?.after(top);
   const between = cardsOf(day).filter((one) => one.between);
   for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
     const paced = pacedOf(sheet, card);
     const place = document.querySelector(`[data-exercise="${card}"] > .text`);
     if (paced === undefined || place === null) continue;
-    const counts = pacer(paced, place.parentElement as HTMLElement);
+    const counts = pacer(paced, place.parentElement as HTMLElement, sheet.moving);
     if (counts !== null) (place.querySelector('.presses') ?? place).append(forms(counts));
     place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
   }
@@ -91,7 +93,7 @@ function putForms(today: Today, book: Book, sheet: SheetInUse): void {
 }
 
 /** Where the log is kept and how it is shared, after the exercises; in the log itself any day to look at and to correct. */
-function logNotes(book: Book, sheet: SheetInUse): () => void {
+function logNotes(book: Book, sheet: PageInUse): () => void {
   const { store } = book;
   const kept = spoken({ class: 'quiet kept' });
   const bar = element(
@@ -133,7 +135,7 @@ function logNotes(book: Book, sheet: SheetInUse): () => void {
 }
 
 /** Any day up to today, to look at and to correct. */
-function dayPicker(book: Book, sheet: SheetInUse, until: readonly IsoDate[]): readonly HTMLElement[] {
+function dayPicker(book: Book, sheet: PageInUse, until: readonly IsoDate[]): readonly HTMLElement[] {
   if (until.length === 0) return [];
   const forms = element('div', {});
   const choice = element(
@@ -151,7 +153,7 @@ function dayPicker(book: Book, sheet: SheetInUse, until: readonly IsoDate[]): re
   ];
 }
 
-function dayForms(book: Book, sheet: SheetInUse, on: IsoDate): readonly HTMLElement[] {
+function dayForms(book: Book, sheet: PageInUse, on: IsoDate): readonly HTMLElement[] {
   const exercises = cardsOf(sheet.days.find((day) => day.on === on)).flatMap(({ card, between }) => {
     const paced = pacedOf(sheet, card);
     const title = titleOf(card);

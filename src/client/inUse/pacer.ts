@@ -1,9 +1,13 @@
 /** A pacer in an exercise: counts what the person starts, set by set, and never goes on by itself to the next. */
-import { boutsOf, isPaced, phaseAt, phasesOf, type Phase } from '../../dosing/pace.ts';
+import { boutsOf, isPaced, phaseAt, phasesOf, wayAt, type Phase } from '../../dosing/pace.ts';
 import { boutText, PACER, PHASE_WORDS } from '../../messages/en/patient/pacer.ts';
+import type { PackedFigures } from '../../drawing/moving/packed.ts';
 import type { PacedExercise } from '../../programme/sheetInUse.ts';
 import { button, element, spoken } from './element.ts';
-import { CAN, keepAwake, readySignals, signal, signals } from './signals.ts';
+import { movingPicture } from './moving.ts';
+import { keepAwake, readySignals, signal } from './signals.ts';
+import { switches } from './switches.ts';
+import { takeTurn } from './turn.ts';
 
 const TICK_MS = 50;
 
@@ -17,10 +21,15 @@ const STATES: Readonly<Record<Phase['kind'], State>> = {
   rest: 'resting',
 };
 
-/** The pacer of one exercise, or null where there is nothing to count. Pictures of the exercise change with it. */
-export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement | null {
+/** The pacer of one exercise, or null where there is nothing to count. The picture of the exercise goes with it. */
+export function pacer(
+  paced: PacedExercise,
+  exercise: HTMLElement,
+  figures: PackedFigures,
+): HTMLElement | null {
   if (!isPaced(paced)) return null;
   const bouts = boutsOf(paced);
+  const picture = movingPicture(exercise, figures, paced.card);
   let at = 0;
   let phases: readonly Phase[] = [];
   /** When the bout began on the page's own clock; null while nothing runs. */
@@ -65,12 +74,12 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
   }
 
   function run(): void {
-    if (closeRunning !== close) closeRunning?.();
-    closeRunning = close;
+    takeTurn(close);
     readySignals();
     keepAwake(true);
     running.hidden = false;
     phases = phasesOf(paced, bout());
+    picture.begin(bout().side !== null && bout().side !== paced.firstSide);
     [elapsedMs, shown] = [0, null];
     line.textContent = `${boutText(bout(), paced)}.`;
     keepingFocus(goOn, pause);
@@ -81,6 +90,16 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     clearInterval(timer);
     timer = setInterval(tick, TICK_MS) as unknown as number;
     tick();
+    if (picture.moves) drawOn();
+  }
+
+  /** Frame by frame, from the same clock as the counting. */
+  function drawOn(): void {
+    if (beganMs === null) return;
+    const ms = performance.now() - beganMs;
+    const phase = phaseAt(phases, ms);
+    if (phase !== null) picture.show(phase, wayAt(phase, ms));
+    requestAnimationFrame(drawOn);
   }
 
   function halt(): void {
@@ -102,11 +121,8 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     if (number.textContent !== String(count)) number.textContent = String(count);
     if (phase === shown) return;
     shown = phase;
+    picture.show(phase, wayAt(phase, elapsedMs));
     word.textContent = PHASE_WORDS[phase.kind];
-    exercise.classList.toggle(
-      'at-start',
-      phase.kind === 'ready' || phase.kind === 'back' || phase.kind === 'rest',
-    );
     signal(
       phase.kind !== 'back' && phase.kind !== 'rest',
       phase.kind === 'go' ? String(phase.repetition) : PHASE_WORDS[phase.kind],
@@ -119,7 +135,7 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
     clearInterval(timer);
     [at, phases, beganMs, shown, elapsedMs] = [which, [], null, null, 0];
     number.textContent = '';
-    exercise.classList.remove('at-start');
+    picture.end();
     const done = at >= bouts.length;
     if (done) {
       word.textContent = '';
@@ -136,7 +152,7 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
   function close(): void {
     clearInterval(timer);
     [at, phases, beganMs, shown, elapsedMs] = [0, [], null, null, 0];
-    exercise.classList.remove('at-start');
+    picture.end();
     running.hidden = true;
     keepAwake(false);
     keepingFocus(() => tell('ready', 0), begin);
@@ -151,27 +167,4 @@ export function pacer(paced: PacedExercise, exercise: HTMLElement): HTMLElement 
 
   tell('ready', 0);
   return box;
-}
-
-// One at a time: who starts another exercise has left this one.
-let closeRunning: (() => void) | null = null;
-
-/** Whether any pacer is open. */
-export function isCounting(): boolean {
-  return document.querySelector('.counting:not([hidden])') !== null;
-}
-
-/** Which signs are given; only those the device can give. */
-function switches(): HTMLElement {
-  const names = (['sound', 'vibration', 'voice'] as const).filter((name) => CAN[name]);
-  const boxes = names.map((name) => {
-    const box = element('input', { type: 'checkbox', 'data-signal': name, checked: signals[name] });
-    box.addEventListener('change', () => {
-      signals[name] = box.checked;
-      for (const other of document.querySelectorAll<HTMLInputElement>(`[data-signal="${name}"]`))
-        other.checked = box.checked;
-    });
-    return element('label', { class: 'switch' }, box, ` ${PACER[name]}`);
-  });
-  return element('p', { class: 'switches' }, ...boxes);
 }

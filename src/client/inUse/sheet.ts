@@ -1,11 +1,17 @@
 /** The block of data in the page, and the device's day. */
+import type { PackedFigures } from '../../drawing/moving/packed.ts';
 import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 
+/** With the figures that move, by their cards. */
+export interface PageInUse extends SheetInUse {
+  readonly moving: PackedFigures;
+}
+
 /** The page's block; null for a page without one. */
-export function readSheet(): SheetInUse | null {
+export function readSheet(): PageInUse | null {
   const block = document.getElementById('sheet-in-use');
-  return block === null ? null : (JSON.parse(block.textContent ?? '') as SheetInUse);
+  return block === null ? null : (JSON.parse(block.textContent ?? '') as PageInUse);
 }
 
 /** The calendar day where the device is, whatever the zone and its summer time. */

@@ -25,15 +25,22 @@ export function signal(high: boolean, words: string): void {
   speechSynthesis.speak(new SpeechSynthesisUtterance(words));
 }
 
-function tone(hertz: number): void {
+/** One beat in so many seconds from now: set by the clock of the sound, which is steadier than the page's. */
+export function beatIn(seconds: number): void {
+  if (signals.sound) tone(660, seconds);
+  if (signals.vibration && CAN.vibration) setTimeout(() => navigator.vibrate(20), 1000 * seconds);
+}
+
+function tone(hertz: number, inSeconds = 0): void {
   if (audio === null) return;
+  const at = audio.currentTime + inSeconds;
   const [sound, loudness] = [audio.createOscillator(), audio.createGain()];
   sound.frequency.value = hertz;
-  loudness.gain.setValueAtTime(0.3, audio.currentTime);
-  loudness.gain.exponentialRampToValueAtTime(0.001, audio.currentTime + 0.15);
+  loudness.gain.setValueAtTime(0.3, at);
+  loudness.gain.exponentialRampToValueAtTime(0.001, at + 0.15);
   sound.connect(loudness).connect(audio.destination);
-  sound.start();
-  sound.stop(audio.currentTime + 0.16);
+  sound.start(at);
+  sound.stop(at + 0.16);
 }
 
 interface Lock {

@@ -8,7 +8,7 @@ import type { Scene, SideFrame, SideScene, WeightKind } from '../../mechanics/sc
 import { poseAt } from '../../mechanics/trajectory.ts';
 import { stepHeightM } from '../../mechanics/step.ts';
 import type { Way } from '../../mechanics/way.ts';
-import { drawnScene } from './drawnScene.ts';
+import { drawnScene, EVENLY, goesInSteps } from './drawnScene.ts';
 import { roundDown } from '../../units/round.ts';
 import { distanceTo, isPosed, type Model, type PosedCard } from '../person/model.ts';
 import { painfulSide, type Person } from '../person/person.ts';
@@ -79,6 +79,9 @@ function posedPicture(
     movement.end === undefined
       ? [frame('hold', near, model)]
       : [frame('start', start, model), frame('end', end, model)];
+  const shareOf = (way: number) => (gentleEnd === 'start' ? way : 1 - way) * distance;
+  const moments =
+    movement.end === undefined || goesInSteps(card) ? [] : EVENLY.map((way) => at(shareOf(way)));
   const kind = load === null || load.made.thing === 'nothing' ? undefined : KINDS[load.made.thing];
   return {
     way: wayOf(start, end),
@@ -95,6 +98,9 @@ function posedPicture(
           ? { kind, at: movement.loadAt, kg: loadKg }
           : mustWear(card),
       frames,
+      ...(moments.length > 0 && moments.every((posture) => posture !== null)
+        ? { moments: moments.map((posture) => ({ posture })) }
+        : {}),
     },
   };
 }

@@ -1,6 +1,7 @@
 /** Style and script of a page as text with their hashes: what goes into the file, and what its policy lets run. */
 import { createHash } from 'node:crypto';
 import type { Paint } from '../../drawing/drawing.ts';
+import { paintRules } from '../../drawing/svg.ts';
 
 /** The part of `shared/tokens.json` that the page reads. */
 export interface PageTokens {
@@ -145,22 +146,14 @@ export function tokenSheet(tokens: PageTokens): string {
   ].join('');
 }
 
-/** A rule for each paint of a drawing: `.fill-workLeg{fill:var(--accent)}` and its like. */
+/** Paints of drawings in the page's own colours, which it gives by name. */
 function paintSheet({ paint }: PageTokens): string {
-  return Object.entries(paint)
-    .map(([name, colour]) => {
-      const value = `var(--${kebab(colour)})`;
-      return `.fill-${name}{fill:${value}}.line-${name}{stroke:${value}}`;
-    })
-    .join('');
+  return paintRules((name) => `var(--${kebab(paint[name])})`);
 }
 
 /** The same with the colours themselves: a picture in a file of its own knows no custom properties of the page. */
 function pictureSheet({ paint, colour: { light, dark } }: PageTokens): string {
-  const rules = (set: Readonly<Record<string, string>>) =>
-    Object.entries(paint)
-      .map(([name, colour]) => `.fill-${name}{fill:${set[colour]}}.line-${name}{stroke:${set[colour]}}`)
-      .join('');
+  const rules = (set: Readonly<Record<string, string>>) => paintRules((name) => set[paint[name]] ?? '');
   return `${rules(light)}@media screen and (prefers-color-scheme:dark){${rules(dark)}}`;
 }
 

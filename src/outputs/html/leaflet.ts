@@ -11,6 +11,7 @@ import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
 import { betweenHtml, doseHtml, exerciseHtml, exerciseId } from './parts/exercise.ts';
 import { logHtml } from './parts/log.ts';
 import { footHtml, mastheadHtml } from './parts/masthead.ts';
+import { movingOf } from './parts/moving.ts';
 import { namedHtml, placesOf } from './parts/named.ts';
 import { proseHtml } from './parts/prose.ts';
 import { hangHtml, partHtml, sectionHtml } from './parts/section.ts';
@@ -29,7 +30,7 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     style: assets.leaflet,
     arrival: assets.arrival,
     scripts: [assets.script, assets.inUse],
-    block: sheetInUse(programme),
+    block: { ...sheetInUse(programme), moving: movingOf(programme) },
     body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
       <main>${leafletMain(programme, assets.photos)}</main>
       ${footHtml(programme, labels)}`,

@@ -5,6 +5,8 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOG_COLUMNS } from '../../../src/content/log/columns.ts';
 import { readLog } from '../../../src/content/log/readLog.ts';
+import { classesOf } from '../../../src/drawing/svg.ts';
+import type { SideScene } from '../../../src/mechanics/scene.ts';
 import { leafletHtml } from '../../../src/outputs/html/leaflet.ts';
 import { otter } from '../../fixtures/programme.ts';
 import { alone } from '../../shell/reviewBench.ts';
@@ -593,6 +595,84 @@ describe('the pacer', () => {
       expect((await stateOf(page))[0]).toBe('ready');
       await page.clock.runFor(100);
       expect(await stateOf(page)).toEqual(['moving', '1', '1']);
+    });
+  });
+
+  // The turn of a drawn limb on the page itself, read off what the browser has placed.
+  const drawnDeg = (page: Page) =>
+    page
+      .locator(`[data-exercise="${CARD}"] .moving .${classesOf('workLeg', null)}[stroke-width="0"]`)
+      .evaluateAll((limbs) =>
+        limbs.map((limb) => {
+          const { a, b } = (limb as unknown as { getCTM(): { a: number; b: number } }).getCTM();
+          return (Math.atan2(b, a) * 180) / Math.PI;
+        }),
+      );
+  const curlScene = programme.exercises.find(({ card }) => card === CARD)!.figures!.scene as SideScene;
+
+  it('moves the figure by the model at the pace of the dose, when the person starts it and not before', async () => {
+    await paced(async (page) => {
+      const moving = page.locator('.moving');
+      expect(await moving.count()).toBe(0);
+      await press(page, 'start');
+      await page.clock.runFor(5000);
+      const [, , shankAtStart] = (await drawnDeg(page)).slice(-4);
+      await page.clock.runFor(500 * goSeconds);
+      const halfway = (await drawnDeg(page)).slice(-4);
+      const [from, to] = [curlScene.moments![0]!.posture.pose, curlScene.moments!.at(-1)!.posture.pose];
+      const knee = (from.work.knee + to.work.knee) / 2 - from.work.knee;
+      expect(shankAtStart).toBeDefined();
+      expect(Math.abs(Math.abs(halfway[2]! - shankAtStart!) - Math.abs(knee))).toBeLessThan(1);
+      expect(await page.locator(`[data-exercise="${CARD}"] .frame:visible`).count()).toBe(1);
+      await press(page, 'stop');
+      expect(await moving.count()).toBe(0);
+    });
+  });
+
+  it('changes the still pictures where less motion is wanted', async () => {
+    await phone(
+      TODAY,
+      async (page) => {
+        await page.clock.install({ time: TODAY });
+        await page.goto(ADDRESS);
+        await page.clock.pauseAt('2026-03-06T09:01:00Z');
+        const shown = () =>
+          page
+            .locator(`[data-exercise="${CARD}"] .frame`)
+            .evaluateAll((frames) =>
+              frames.map((frame) => (frame as unknown as { offsetHeight: number }).offsetHeight > 0),
+            );
+        await press(page, 'start');
+        await page.clock.runFor(4000);
+        expect(await shown()).toEqual([true, false]);
+        await page.clock.runFor(1100);
+        expect(await shown()).toEqual([false, true]);
+        await page.clock.runFor(1000 * (goSeconds + holdSeconds));
+        expect(await shown()).toEqual([true, false]);
+        expect(await page.locator('.moving').count()).toBe(0);
+      },
+      { reducedMotion: 'reduce' },
+    );
+  });
+
+  it('beats the steps of the run at the advised rate, without drift, until it is stopped', async () => {
+    const { on } = programme.plan.find(({ runs }) => runs.length > 0)!;
+    await phone(`${on}T09:00:00Z`, async (page) => {
+      await page.clock.install({ time: `${on}T09:00:00Z` });
+      await page.goto(ADDRESS);
+      await page.clock.pauseAt(`${on}T09:01:00Z`);
+      const beat = page.locator('.run-today');
+      const [run] = programme.calendar.filter((one) => one.on === on && one.kind === 'run');
+      expect(await beat.innerText()).toContain(`Today's run: ${run!.text}.`);
+      expect(await beat.locator('.counting').isVisible()).toBe(false);
+      await beat.locator('[data-beat]').tap();
+      await page.clock.runFor(600_000);
+      expect(await beat.locator('[data-beats]').getAttribute('data-beats')).toBe('1701');
+      expect(await beat.locator('.lit').count()).toBe(1);
+      await beat.locator('[data-beat]').tap();
+      await page.clock.runFor(60_000);
+      expect(await beat.locator('[data-beats]').getAttribute('data-beats')).toBe('1701');
+      expect(await beat.locator('.counting').isVisible()).toBe(false);
     });
   });
 

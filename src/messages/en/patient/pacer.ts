@@ -19,6 +19,22 @@ export const PACER = {
   done: 'All sets done. Note it below.',
 } as const;
 
+/** The beat of the steps of a run. */
+export const BEAT = {
+  start: 'Beat of my steps',
+  stop: 'Stop',
+} as const;
+
+/** @example '170 steps a minute: one beat, one foot. Try it for a minute at a time, if your mornings are settled.' */
+export function beatText(stepsPerMin: number): string {
+  return `${stepsPerMin} steps a minute: one beat, one foot. Try it for a minute at a time, if your mornings are settled.`;
+}
+
+/** @example "Today's run: easy run on the flat, 5 km." */
+export function runOfToday(text: string): string {
+  return `Today's run: ${text}.`;
+}
+
 export const PHASE_WORDS: Readonly<Record<PhaseKind, string>> = {
   ready: 'Get ready',
   go: 'Go',

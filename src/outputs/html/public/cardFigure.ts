@@ -3,7 +3,7 @@ import { drawScene } from '../../../drawing/scene.ts';
 import type { Drawing } from '../../../drawing/drawing.ts';
 import { svgOf } from '../../../drawing/svg.ts';
 import type { CardView } from '../../../catalogue/view.ts';
-import { relativePath } from '../parts/relativePath.ts';
+import { shortPath } from '../parts/shortPath.ts';
 
 // So many pixels of the page make a metre of the pictured world: a standing figure is as tall as three lines.
 const PX_PER_METRE = 76;
@@ -33,7 +33,7 @@ export function cardFigure({ figures }: CardView, colours: string): CardFigure |
 
 // The angle's number would be too small to read; the words beside the picture say it.
 function bare(drawing: Drawing): Drawing {
-  const shapes = drawing.shapes.map((shape) => ({ ...shape, d: relativePath(shape.d) }));
+  const shapes = drawing.shapes.map((shape) => ({ ...shape, d: shortPath(shape.d) }));
   return { ...drawing, shapes, labels: [] };
 }
 

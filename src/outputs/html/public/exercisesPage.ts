@@ -2,6 +2,7 @@
 import { type CardView, type Filter, type LibraryView } from '../../../catalogue/view.ts';
 import { FILTER_KEYS } from '../../../decisions/terms/scale.ts';
 import { LIBRARY_LABELS } from '../../../messages/en/catalogue/libraryLabels.ts';
+import { classesOf } from '../../../drawing/svg.ts';
 import type { PageAssets } from '../assets.ts';
 import { html, nothing, trusted, type Html } from '../html.ts';
 import { cardFigure, figurePath } from './cardFigure.ts';
@@ -129,7 +130,7 @@ function bendHtml({ rulers: [first] }: CardView): Html {
   const from = Math.min(SCALE_DEG, fromDeg);
   const wide = Math.max(2, Math.min(SCALE_DEG, toDeg) - from);
   return html`<svg class="bend" viewBox="0 0 ${SCALE_DEG} 3" preserveAspectRatio="none" aria-hidden="true">
-    <path class="fill-propFill" d="M0 0h${SCALE_DEG}v3h-${SCALE_DEG}z" />
-    <path class="fill-workLeg" d="M${from} 0h${wide}v3h-${wide}z" />
+    <path class="${classesOf('propFill', null)}" d="M0 0h${SCALE_DEG}v3h-${SCALE_DEG}z" />
+    <path class="${classesOf('workLeg', null)}" d="M${from} 0h${wide}v3h-${wide}z" />
   </svg>`;
 }

@@ -40,11 +40,12 @@ export function bundledScript(name) {
   return outputFiles[0].text.trim();
 }
 
-/** The desk's own scripts, by the names they have in `dist/desk/`: the page, the thread that decides, and what draws PDFs. */
+/** The desk's own scripts, by the names they have in `dist/desk/`: the page, the thread that decides, what draws PDFs, and what writes the post. */
 export const DESK_SCRIPTS = {
   desk: 'page/desk.tsx',
   worker: 'worker/worker.ts',
   paper: 'worker/paper.ts',
+  post: 'worker/post.ts',
 };
 
 const SHIMS = join(TOP, 'src', 'desk', 'shims');

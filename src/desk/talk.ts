@@ -1,6 +1,7 @@
 /** What the page and its worker say to each other. */
 import type { Problem } from '../content/problem.ts';
 import type { Beside } from '../outputs/html/desk/beside.ts';
+import type { Sealing } from '../post/sealedFiles.ts';
 import type { DeskFile, DeskShelf } from './shelf.ts';
 
 /** Files of one make, by the names of `build`. */
@@ -11,6 +12,11 @@ export const MADE = [
   'record.html',
   'note.txt',
   'letter.txt',
+  'message.eml',
+  'message.txt',
+  'sessions.ics',
+  'fridge.pdf',
+  'sealed',
 ] as const;
 export type MadeName = (typeof MADE)[number];
 
@@ -29,7 +35,10 @@ export type Ask =
       readonly sheet: SheetText;
       readonly name: MadeName;
       readonly firstName: string;
+      /** Null while no secret is chosen. */
+      readonly seal: Pick<Sealing, 'site' | 'secret'> | null;
     }
+  | { readonly ask: 'post'; readonly script: string; readonly shelf: Sealing['shelf'] }
   | {
       readonly ask: 'paper';
       readonly script: string;
@@ -54,8 +63,10 @@ export type Answer =
       readonly at: number;
       readonly name: MadeName;
       readonly bytes: Uint8Array | string | null;
+      readonly link?: SealedLink;
     }
   | { readonly answer: 'paper' }
+  | { readonly answer: 'post' }
   | {
       readonly answer: 'read';
       readonly at: number;
@@ -64,6 +75,12 @@ export type Answer =
     }
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
+
+/** Where a sealed leaflet opens, and the words it asks for; null for none. Told once, kept nowhere. */
+export interface SealedLink {
+  readonly address: string;
+  readonly words: string | null;
+}
 
 /** What was seen of a bend, and the degrees the model makes of it for this body. */
 export interface Landmark {
@@ -93,7 +110,8 @@ export interface Ready {
   readonly beside: Beside;
   readonly reasons: Readonly<Record<string, Reason>>;
   readonly slots: readonly SlotOffer[];
-  readonly hasLetter: boolean;
+  /** Of what is not made for everybody: whether it is for this one. */
+  readonly has: Readonly<Partial<Record<MadeName, boolean>>>;
 }
 
 /** Why a number is what it is, by `step|card|cell`. */

@@ -9,20 +9,7 @@ import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
 import { nearby } from './nearby.ts';
 import { lookIntoFolder, Persons } from './persons.tsx';
-import {
-  catalogue,
-  fault,
-  fileName,
-  lastGood,
-  others,
-  redo,
-  said,
-  startAnew,
-  state,
-  text,
-  undo,
-  view,
-} from './state.ts';
+import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
 import { look, readLibrary } from './thread.ts';
 
 function Desk() {
@@ -69,9 +56,8 @@ async function begin(): Promise<void> {
   dress(shelf);
   await readLibrary(shelf);
   effect(() => {
-    const now = { name: fileName.value, text: text.value, others: others.value };
     look(
-      now,
+      sheetNow(),
       (next) => {
         fault.value = null;
         if (next.state === 'ready') lastGood.value = next;

@@ -4,7 +4,7 @@ import type { DeskCatalogue } from '../catalogue.ts';
 import { isEditable, valueOf, withBody, withValue } from '../consult/consultText.ts';
 import { pathOf, valueIn } from '../consult/path.ts';
 import type { DeskFile } from '../shelf.ts';
-import type { Ready, Stopped, View } from '../talk.ts';
+import type { Ready, SheetText, Stopped, View } from '../talk.ts';
 
 /** Where the text came from, to be written back there and never over something else. */
 export interface Origin {
@@ -127,3 +127,8 @@ export const fileName = computed(() => {
   const isAlias = typeof alias === 'string' && /^[a-z0-9][a-z0-9-]{0,63}$/.test(alias);
   return isAlias && typeof revision === 'number' ? `${alias}-r${revision}.md` : 'consult-r1.md';
 });
+
+/** What the worker is given to look at and to make from. */
+export function sheetNow(): SheetText {
+  return { name: fileName.value, text: text.value, others: others.value };
+}

@@ -1,4 +1,5 @@
 /** The page's side of the worker: one question after the other, and of views only the newest. */
+import type { Sealing } from '../../post/sealedFiles.ts';
 import type { Answer, Ask, Landmark, MadeName, SheetText, View } from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { DeskShelf } from '../shelf.ts';
@@ -89,14 +90,35 @@ async function bytesOf(name: 'regular' | 'bold'): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
-export async function make(
-  sheet: SheetText,
-  name: MadeName,
-  firstName: string,
-): Promise<Uint8Array | string | null> {
-  if (name === 'leaflet.pdf') await withPaper();
-  const answer = await asked({ ask: 'make', at: ++count, sheet, name, firstName }, count);
-  return answer.answer === 'made' ? answer.bytes : null;
+let post: Promise<void> | null = null;
+
+/** So does what writes the post, and what dresses a sealed leaflet. */
+function withPost(): Promise<void> {
+  post ??= (async () => {
+    const answer = await fetch(nearby('sealing'));
+    if (!answer.ok) throw new Fault(`sealing could not be fetched: ${answer.status}`);
+    const shelf = (await answer.json()) as Sealing['shelf'];
+    await asked({ ask: 'post', script: nearby('post'), shelf }, 'post');
+  })();
+  post.catch(() => (post = null));
+  return post;
+}
+
+const PRINTED: readonly MadeName[] = ['leaflet.pdf', 'fridge.pdf', 'message.eml'];
+const POSTED: readonly MadeName[] = ['message.eml', 'message.txt', 'sessions.ics', 'sealed'];
+
+export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
+  /** The clinic has a sheet for the fridge made, and the note tells of it. */
+  readonly hasFridge: boolean;
+};
+
+export async function make({ hasFridge, ...making }: Making): Promise<Extract<Answer, { answer: 'made' }>> {
+  const { name } = making;
+  if (PRINTED.includes(name) || (name === 'note.txt' && hasFridge)) await withPaper();
+  if (POSTED.includes(name)) await withPost();
+  const answer = await asked({ ask: 'make', at: ++count, ...making }, count);
+  if (answer.answer !== 'made') throw new Fault(`${name}: ${answer.answer}`);
+  return answer;
 }
 
 export async function read(

@@ -7,7 +7,6 @@ import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { postFiles } from './postFiles.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
@@ -75,19 +74,21 @@ export async function papersOf(
   page: OutFile['bytes'] | null,
   link: Link | null,
 ): Promise<OutFile[]> {
-  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
-    import('../../outputs/pdf/leaflet.ts'),
-    import('../../outputs/pdf/fonts.ts'),
-    import('../../outputs/text/recordJson.ts'),
-    import('../../outputs/text/noteText.ts'),
-    import('../../outputs/text/letterText.ts'),
-  ]);
+  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }, { postFiles }] =
+    await Promise.all([
+      import('../../outputs/pdf/leaflet.ts'),
+      import('../../outputs/pdf/fonts.ts'),
+      import('../../outputs/text/recordJson.ts'),
+      import('../../outputs/text/noteText.ts'),
+      import('../../outputs/text/letterText.ts'),
+      import('../../post/postFiles.ts'),
+    ]);
   const folder = `private/${programme.alias}`;
   const pdf = await leafletPdf(programme, paper);
   const fridge = programme.post.fridge ? await fridgeOf(programme, paper) : null;
   // A server lives on; what was read of this person must not.
   forgetWords(paper.fonts);
-  const { files, made } = await postFiles(programme, pdf, page, link);
+  const { files, made } = postFiles(programme, pdf, page, link);
   const letter = programme.letter;
   const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };
   return [
@@ -96,7 +97,7 @@ export async function papersOf(
     { path: `${folder}/record.json`, bytes: recordJson(programme) },
     { path: `${folder}/note.txt`, bytes: noteText(programme, told) },
     ...(letter === null ? [] : [{ path: `${folder}/letter.txt`, bytes: letterText(letter, programme) }]),
-    ...files,
+    ...files.map(({ name, bytes }) => ({ path: `${folder}/${name}`, bytes })),
   ];
 }
 

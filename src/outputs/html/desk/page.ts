@@ -7,8 +7,10 @@ export interface DeskNames {
   readonly script: string;
   readonly worker: string;
   readonly paper: string;
+  readonly post: string;
   readonly catalogue: string;
   readonly shelf: string;
+  readonly sealing: string;
   readonly regular: string;
   readonly bold: string;
 }
@@ -48,14 +50,17 @@ export function deskHtml(names: DeskNames, clinic: string): string {
     </html> `.markup;
 }
 
-function scriptHtml({ script, worker, paper, catalogue, shelf, regular, bold }: DeskNames): Html {
+function scriptHtml(names: DeskNames): Html {
+  const { script, worker, paper, post, catalogue, shelf, sealing, regular, bold } = names;
   return html`<script
     defer
     src="${script}"
     data-worker="${worker}"
     data-paper="${paper}"
+    data-post="${post}"
     data-catalogue="${catalogue}"
     data-shelf="${shelf}"
+    data-sealing="${sealing}"
     data-regular="${regular}"
     data-bold="${bold}"
   ></script>`;

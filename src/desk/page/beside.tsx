@@ -1,5 +1,5 @@
 /** Beside the form: what stands against a programme, or the programme as it will be, every number with its reason. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../content/problem.ts';
 import { labelOf, placeOf } from '../form/labelOf.ts';
 import { reasonKey, type Ready, type Reason } from '../talk.ts';
@@ -123,19 +123,16 @@ function Leaflet({ good: { beside, reasons } }: { good: Ready }) {
     opener.current = button;
     setReason(reasons[reasonKey(step, card, name)] ?? null);
   };
+  const close = () => {
+    setReason(null);
+    opener.current?.focus();
+  };
   return (
-    <>
+    // Also from the number itself, which has the focus until the reason is drawn.
+    <div onKeyDown={({ key }) => (key === 'Escape' && reason !== null ? close() : undefined)}>
       <div class="paper" ref={place} onClick={open} />
-      {reason === null ? null : (
-        <ReasonOf
-          reason={reason}
-          close={() => {
-            setReason(null);
-            opener.current?.focus();
-          }}
-        />
-      )}
-    </>
+      {reason === null ? null : <ReasonOf reason={reason} close={close} />}
+    </div>
   );
 }
 
@@ -150,16 +147,9 @@ function askable(cell: HTMLElement): void {
 
 function ReasonOf({ reason, close }: { reason: Reason; close: () => void }) {
   const place = useRef<HTMLDivElement>(null);
-  useEffect(() => place.current?.focus(), [reason]);
+  useLayoutEffect(() => place.current?.focus(), [reason]);
   return (
-    <div
-      class="reason"
-      role="dialog"
-      aria-label={`Why ${reason.text}`}
-      tabIndex={-1}
-      ref={place}
-      onKeyDown={({ key }) => (key === 'Escape' ? close() : undefined)}
-    >
+    <div class="reason" role="dialog" aria-label={`Why ${reason.text}`} tabIndex={-1} ref={place}>
       <p class="strong">
         {reason.title}: {reason.label} {reason.text}
       </p>

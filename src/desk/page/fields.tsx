@@ -1,6 +1,6 @@
 /** Single keys of the consult as controls; each carries its path as its name. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { FieldAbout } from '../catalogue.ts';
 import type { Field as FieldAsked } from '../form/layout.ts';
 import { wordFor } from '../form/words.ts';
@@ -71,9 +71,6 @@ export function Typed({
   const there = at(name);
   const shown = textOf(there);
   const [typed, setTyped] = useState(shown);
-  useEffect(() => {
-    if (!isSame(read(typed, ask), there)) setTyped(shown);
-  }, [shown]);
   const isNumber = ask === 'number' || ask === 'numbers';
   return (
     <input
@@ -83,7 +80,7 @@ export function Typed({
       inputMode={isNumber ? 'decimal' : undefined}
       autocomplete="off"
       spellcheck={false}
-      value={typed}
+      value={isSame(read(typed, ask), there) ? typed : shown}
       aria-label={hideLabel ? label : undefined}
       {...describedBy(name)}
       onInput={({ currentTarget }) => {

@@ -1,43 +1,28 @@
-/** As much of a readable stream as pdfkit's document is one: what was pushed is read once, and its end is told. */
+/**
+ * As much of a readable stream as pdfkit's document is one. What it would push is gathered by `outputs/pdf/pdfkit/file.ts`,
+ * which asks for the close alone.
+ */
 class Readable {
-  #parts: Uint8Array[] = [];
-  #listeners: (() => void)[] = [];
-  #isEnded = false;
+  #closed: (() => void)[] = [];
 
-  push(chunk: Uint8Array | null): boolean {
-    if (chunk !== null) this.#parts.push(chunk);
-    else {
-      this.#isEnded = true;
-      queueMicrotask(() => this.#tell());
-    }
+  push(): boolean {
     return true;
   }
 
-  read(): Uint8Array {
-    const parts = this.#parts;
-    this.#parts = [];
-    return Uint8Array.from(parts.flatMap((part) => [...part]));
-  }
-
-  resume(): this {
+  once(event: string, listener: () => void): this {
+    if (event !== 'close') throw new Error(`${event}: only the close is told`);
+    this.#closed.push(listener);
     return this;
   }
 
-  /** Of `end` alone. */
-  once(event: string, listener: () => void): this {
-    if (event !== 'end') throw new Error(`${event}: only the end is told`);
-    this.#listeners.push(listener);
-    if (this.#isEnded) queueMicrotask(() => this.#tell());
+  destroy(): this {
+    for (const listener of this.#closed.splice(0)) queueMicrotask(listener);
     return this;
   }
 
   /** What pdfkit tells of its pages nobody listens to. */
   emit(): boolean {
     return false;
-  }
-
-  #tell(): void {
-    for (const listener of this.#listeners.splice(0)) listener();
   }
 }
 

@@ -1,5 +1,4 @@
 /** The desk as files of the public folder: its page, its scripts, and the library as one text. */
-import { createHash } from 'node:crypto';
 import type { Library } from '../../content/library.ts';
 import { isHidden } from '../../content/fileName.ts';
 import { isPicture } from '../../content/fileSize.ts';
@@ -9,6 +8,7 @@ import { runsOf, type DeskFile, type DeskShelf } from '../../desk/shelf.ts';
 import type { DeskNames } from '../../outputs/html/desk/page.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
+import { hashedName } from '../io/hashedName.ts';
 import { deskScript, pageFiles, printedFaces, sealedShelf, version } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 
@@ -49,7 +49,7 @@ export async function deskFiles(
   };
   const named = Object.entries(parts).map(([name, [ending, bytes]]) => ({
     key: name,
-    name: `${name}-${hashOf(bytes)}.${ending}`,
+    name: hashedName(name, ending, bytes),
     bytes,
   }));
   const names = Object.fromEntries(named.map(({ key, name }) => [key, name])) as unknown as DeskNames;
@@ -57,11 +57,6 @@ export async function deskFiles(
     { path: `${FOLDER}/index.html`, bytes: deskHtml(names, library.clinic.name) },
     ...named.map(({ name, bytes }) => ({ path: `${FOLDER}/${name}`, bytes })),
   ];
-}
-
-/** A browser keeps a file of an old name for good: what changed has another. */
-function hashOf(bytes: Uint8Array | string): string {
-  return createHash('sha256').update(bytes).digest('hex').slice(0, 10);
 }
 
 function isOfLibrary(file: string): boolean {

@@ -21,6 +21,7 @@ const asked: string[] = [];
 beforeAll(async () => {
   [site, browser] = await Promise.all([builtSite('--sealed', '--site', SITE, '--secret', secret), launch()]);
   page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.setDefaultTimeout(10_000);
   page.on('request', (request) => asked.push(request.url()));
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', ({ message }) => said.push(message));

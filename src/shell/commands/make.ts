@@ -4,7 +4,8 @@ import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
-import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
+import type { Workshop } from '../../programme/assemble.ts';
+import { assembled } from '../../programme/revisions.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { TEMPLATES } from '../io/shelf.ts';
@@ -46,25 +47,6 @@ export async function printable(
     programmes: looked.filter(({ refusals }) => refusals.length === 0).map(({ programme }) => programme),
     problems: [...problems, ...looked.flatMap(({ refusals }) => letterProblems(refusals, workspace))],
   };
-}
-
-/**
- * One consult after the revisions before it, each made again from its own file and with its log; without one where there
- * is none that can be made.
- */
-export function assembled(
-  consult: Consult,
-  workspace: Pick<Workspace, 'consults' | 'logs'>,
-  workshop: Workshop,
-): Assembled {
-  const before = workspace.consults
-    .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
-    .at(-1);
-  if (before === undefined) return assembleProgramme(consult, null, workshop);
-  const made = assembled(before, workspace, workshop);
-  const previous = 'programme' in made ? made.programme : null;
-  const log = workspace.logs.get(before.id);
-  return assembleProgramme(consult, previous, workshop, log === undefined ? null : { consult: before, log });
 }
 
 /** PDF, JSON, note, letter and post of one programme; its pages come with those of the others. `page`: its leaflet among them. */

@@ -9,6 +9,7 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { askText, groundText, decisionText, MOVE_WORDS } from '../../messages/en/clinician/review.ts';
 import type { Because, Review } from '../../review/terms.ts';
+import { assembled } from '../../programme/revisions.ts';
 import { reviewLogged, type Logged } from '../../programme/reviewed.ts';
 import { addDays, type IsoDate } from '../../units/date.ts';
 import { keepsMode, onDisk, PRIVATE_FILE_MODE } from '../io/disk.ts';
@@ -22,7 +23,6 @@ import { EXIT } from '../exit.ts';
 import type { Flags } from '../flags.ts';
 import { nearestOf } from '../nearest.ts';
 import type { Report } from '../report.ts';
-import { assembled } from './make.ts';
 import { writeRevision } from './new.ts';
 import type { Reviewed } from './reviewedDraft.ts';
 

@@ -1,8 +1,11 @@
 /** What the page and its worker say to each other. */
+import type { LogHead } from '../content/log/format.ts';
 import type { Problem } from '../content/problem.ts';
 import type { Beside } from '../outputs/html/desk/beside.ts';
 import type { Sealing } from '../post/sealedFiles.ts';
+import type { LogLine } from './log/lines.ts';
 import type { DeskFile, DeskShelf } from './shelf.ts';
+import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
 
 /** Files of one make, by the names of `build`. */
 export const MADE = [
@@ -47,6 +50,19 @@ export type Ask =
     }
   | { readonly ask: 'read'; readonly at: number; readonly name: string; readonly bytes: Uint8Array }
   | {
+      readonly ask: 'openLog';
+      readonly at: number;
+      readonly name: string;
+      readonly bytes: Uint8Array;
+      readonly whose: LogHead;
+    }
+  | {
+      readonly ask: 'writeLog';
+      readonly at: number;
+      readonly lines: readonly LogLine[];
+      readonly whose: LogHead;
+    }
+  | {
       readonly ask: 'landmarks';
       readonly at: number;
       readonly card: string;
@@ -73,6 +89,8 @@ export type Answer =
       readonly text: string | null;
       readonly problems: readonly Problem[];
     }
+  | ({ readonly answer: 'openLog'; readonly at: number } & OpenedLog)
+  | ({ readonly answer: 'writeLog'; readonly at: number } & WrittenLog)
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
 
@@ -110,6 +128,8 @@ export interface Ready {
   readonly beside: Beside;
   readonly reasons: Readonly<Record<string, Reason>>;
   readonly slots: readonly SlotOffer[];
+  /** Ids of the exercises in it. */
+  readonly cards: readonly string[];
   /** Of what is not made for everybody: whether it is for this one. */
   readonly has: Readonly<Partial<Record<MadeName, boolean>>>;
 }

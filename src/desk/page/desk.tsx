@@ -7,6 +7,8 @@ import { Beside } from './beside.tsx';
 import { keepDraft, takeDraft } from './draft.ts';
 import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
+import { Log } from './log.tsx';
+import { followLog } from './logState.ts';
 import { nearby } from './nearby.ts';
 import { lookIntoFolder, Persons } from './persons.tsx';
 import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
@@ -26,6 +28,7 @@ function Desk() {
         <h1>Desk</h1>
         <FileBar />
         <Persons />
+        <Log />
       </header>
       <main class="columns">
         <Form />
@@ -45,6 +48,7 @@ async function begin(): Promise<void> {
     return;
   }
   catalogue.value = await fetched<DeskCatalogue>('catalogue');
+  followLog();
   if (!takeDraft()) startAnew();
   else said.value = 'The draft of this tab lies on the desk again.';
   sheet.replaceChildren();

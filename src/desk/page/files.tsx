@@ -20,6 +20,7 @@ import {
   undo,
   value,
 } from './state.ts';
+import { OpenLog, openLogs } from './log.tsx';
 import { MakeBar } from './make.tsx';
 import { saveAs } from './saveAs.ts';
 import { read } from './thread.ts';
@@ -34,7 +35,8 @@ export async function openFiles(
   handle: FileSystemFileHandle | null = null,
 ): Promise<void> {
   const texts: { name: string; text: string }[] = [];
-  for (const file of files) {
+  const logs = files.filter(({ name }) => name.endsWith('.csv'));
+  for (const file of files.filter((one) => !logs.includes(one))) {
     if (file.size > MOST_BYTES) {
       said.value = `${file.name} is ${Math.ceil(file.size / 1024)} kB; a consult has at most ${MOST_BYTES / 1024} kB. Nothing was opened.`;
       return;
@@ -49,13 +51,14 @@ export async function openFiles(
   }
   // Of several the highest revision is laid on the desk; the others are what went before.
   const [own, ...before] = texts.sort((a, b) => revisionOf(b.text) - revisionOf(a.text));
-  if (own === undefined) return;
+  if (own === undefined) return openLogs(logs);
   lay(
     own.text,
     { name: own.name, text: own.text, handle, isInFolder: false },
     before.map((one) => ({ file: `consults/${one.name}`, text: one.text })),
   );
   said.value = `${own.name} lies on the desk.`;
+  await openLogs(logs);
 }
 
 function revisionOf(text: string): number {
@@ -118,7 +121,7 @@ export function FileBar() {
           <span>Open a consult</span>
           <input
             type="file"
-            accept=".md,text/markdown"
+            accept=".md,.csv,text/markdown,text/csv"
             multiple
             data-open="consult"
             onChange={({ currentTarget }) => {
@@ -126,6 +129,7 @@ export function FileBar() {
             }}
           />
         </label>
+        <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
           Save
         </button>
@@ -170,7 +174,8 @@ export function FileBar() {
 /** A later revision is made after the ones before it: without them it would not be what a build makes. */
 function Earlier() {
   const { alias, revision } = value.value;
-  if (typeof revision !== 'number' || revision < 2 || others.value.length > 0) return null;
+  if (typeof revision !== 'number' || revision < 2 || others.value.some(({ file }) => file.endsWith('.md')))
+    return null;
   return (
     <p class="earlier">
       <label>
@@ -180,7 +185,7 @@ function Earlier() {
         </span>
         <input
           type="file"
-          accept=".md,text/markdown"
+          accept=".md,.csv,text/markdown,text/csv"
           multiple
           data-open="earlier"
           onChange={({ currentTarget }) => {
@@ -193,8 +198,10 @@ function Earlier() {
 }
 
 async function openEarlier(files: readonly File[]): Promise<void> {
+  const logs = files.filter(({ name }) => name.endsWith('.csv'));
   const found = await Promise.all(
     files
+      .filter((one) => !logs.includes(one))
       .filter(({ size }) => size <= MOST_BYTES)
       .map(async (file) => ({
         name: file.name,
@@ -204,6 +211,7 @@ async function openEarlier(files: readonly File[]): Promise<void> {
   others.value = found.flatMap(({ name, text: one }) =>
     one === null ? [] : [{ file: `consults/${name}`, text: one }],
   );
+  await openLogs(logs);
 }
 
 /** Both texts line by line where they differ; nothing is written before somebody decides. */

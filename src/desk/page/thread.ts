@@ -2,7 +2,10 @@
 import type { Sealing } from '../../post/sealedFiles.ts';
 import type { Answer, Ask, Landmark, MadeName, SheetText, View } from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
+import type { LogHead } from '../../content/log/format.ts';
+import type { LogLine } from '../log/lines.ts';
 import type { DeskShelf } from '../shelf.ts';
+import type { OpenedLog, WrittenLog } from '../worker/logSheet.ts';
 import { nearby } from './nearby.ts';
 
 type Waiting = (answer: Answer) => void;
@@ -137,4 +140,14 @@ export async function landmarks(
 ): Promise<readonly Landmark[]> {
   const answer = await asked({ ask: 'landmarks', at: ++count, card, protocol, heightM, massKg }, count);
   return answer.answer === 'landmarks' ? answer.landmarks : [];
+}
+
+export async function openLog(name: string, bytes: Uint8Array, whose: LogHead): Promise<OpenedLog> {
+  const answer = await asked({ ask: 'openLog', at: ++count, name, bytes, whose }, count);
+  return answer.answer === 'openLog' ? answer : { lines: [], problems: [] };
+}
+
+export async function writeLog(lines: readonly LogLine[], whose: LogHead): Promise<WrittenLog> {
+  const answer = await asked({ ask: 'writeLog', at: ++count, lines, whose }, count);
+  return answer.answer === 'writeLog' ? answer : { text: '', problems: [] };
 }

@@ -42,6 +42,7 @@ function ready(made: Extract<Made, { programme: Programme }>): Ready {
     beside: besideOf(programme),
     reasons: reasonsOf(programme),
     slots: offersOf(made),
+    cards: programme.exercises.map(({ card }) => card),
     has: {
       'letter.txt': programme.letter !== null,
       'message.eml': programme.post.from !== null,

@@ -8,6 +8,7 @@ import type { DeskShelf } from '../shelf.ts';
 import type { Answer, Ask } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
+import { openLog, writeLog } from './logSheet.ts';
 import { makeSheet } from './make.ts';
 import { outputOf, type Paper } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
@@ -67,6 +68,18 @@ async function answered(ask: Ask): Promise<Answer> {
       return withPost(ask);
     case 'read':
       return { answer: 'read', at: ask.at, ...textOf(ask.name, ask.bytes) };
+    case 'openLog':
+      return {
+        answer: 'openLog',
+        at: ask.at,
+        ...openLog({ file: ask.name, bytes: ask.bytes, link: 'no' }, ask.whose),
+      };
+    case 'writeLog':
+      return {
+        answer: 'writeLog',
+        at: ask.at,
+        ...writeLog(ask.lines, ask.whose, there(bench).library.exercises),
+      };
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }

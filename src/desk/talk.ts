@@ -5,7 +5,10 @@ import type { Beside } from '../outputs/html/desk/beside.ts';
 import type { Sealing } from '../post/sealedFiles.ts';
 import type { LogLine } from './log/lines.ts';
 import type { DeskFile, DeskShelf } from './shelf.ts';
+import type { Table } from '../messages/shapes.ts';
+import type { Move } from '../review/terms.ts';
 import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
+import type { IsoDate } from '../units/date.ts';
 
 /** Files of one make, by the names of `build`. */
 export const MADE = [
@@ -63,6 +66,12 @@ export type Ask =
       readonly whose: LogHead;
     }
   | {
+      readonly ask: 'review';
+      readonly at: number;
+      readonly sheet: SheetText;
+      readonly day: ReviewOn;
+    }
+  | {
       readonly ask: 'landmarks';
       readonly at: number;
       readonly card: string;
@@ -91,8 +100,26 @@ export type Answer =
     }
   | ({ readonly answer: 'openLog'; readonly at: number } & OpenedLog)
   | ({ readonly answer: 'writeLog'; readonly at: number } & WrittenLog)
+  | { readonly answer: 'review'; readonly at: number; readonly review: ReviewShown | null }
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
+
+/** The day of a review: `isAsked` where somebody wrote it, else the day of this machine. */
+export interface ReviewOn {
+  readonly on: IsoDate;
+  readonly isAsked: boolean;
+}
+
+/** A review in words, and the file of the next revision. */
+export interface ReviewShown {
+  readonly decision: string;
+  readonly move: Move;
+  /** Every ground with the entries that decided it, and its rule. */
+  readonly table: Table;
+  readonly weeks: Table;
+  readonly asks: readonly string[];
+  readonly next: { readonly name: string; readonly text: string };
+}
 
 /** Where a sealed leaflet opens, and the words it asks for; null for none. Told once, kept nowhere. */
 export interface SealedLink {

@@ -7,6 +7,7 @@ import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { secretText } from '../../src/outputs/sealed/secret.ts';
 import { launch } from '../outputs/html/browser.ts';
+import { alone } from '../shell/reviewBench.ts';
 import { builtSite, type Site } from './site.ts';
 
 const SITE = 'https://clinic.example/';
@@ -91,6 +92,65 @@ describe('the post', () => {
     expect((await bytesOf(pdf)).equals(built('otter', 'leaflet.pdf'))).toBe(false);
     expect(await page.evaluate<string>('JSON.stringify({ ...sessionStorage })')).not.toContain('Anouk');
     await page.fill('.firstname input[type=text]', '');
+  });
+});
+
+describe('the log and its review', () => {
+  const LOG = readFileSync('tests/reviews/moves-on/in/otter-r1.log.csv', 'utf8');
+  const command = alone();
+
+  it('typed by keyboard is the file that a hand would have written', async () => {
+    await laid('heron');
+    await page.click('details.log > summary');
+    const { keyboard } = page;
+    const tabs = async (times: number) => {
+      for (let time = 0; time < times; time += 1) await keyboard.press('Tab');
+    };
+    await page.focus('[name="log.0.date"]');
+    await keyboard.type('2026-12-01');
+    await tabs(2);
+    await keyboard.type('mo');
+    await tabs(10);
+    await keyboard.type('2');
+    // Down in the same column, then back to the first with the date of the line above.
+    await keyboard.press('Enter');
+    await keyboard.type('12');
+    await page.waitForSelector('[data-problem="log.1.morning"]');
+    await keyboard.press('Control+A');
+    await keyboard.type('3');
+    for (let column = 12; column > 0; column -= 1) await keyboard.press('ArrowLeft');
+    await keyboard.type('2026-12-02');
+    await tabs(2);
+    await keyboard.press('Control+D');
+    await expect.poll(() => page.locator('[data-problem^="log."]').count()).toBe(0);
+    const file = await downloaded('[data-make="log"]');
+    expect(file.suggestedFilename()).toBe('heron-r1.log.csv');
+    const rows = ['01', '02'].map((day, at) => `2026-12-${day},1,morning,,,0,,,,,,,${at + 2},,,`);
+    expect((await bytesOf(file)).toString()).toBe(`${LOG.split('\r\n')[0]}\r\n${rows.join('\r\n')}\r\n`);
+  });
+
+  it('from the leaflet is pasted, reviewed, and writes what the command writes', async () => {
+    await laid('otter');
+    const shared = `loadleaf-log 1 otter r1\n${LOG}`;
+    await page.locator('[name="log.0.date"]').evaluate((cell, text) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData('text/plain', text);
+      cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+    }, shared);
+    await page.fill('#review-on', '2026-12-15');
+    await page.waitForSelector('#review[data-decision="moveOn"]');
+    const given = command.consult('otter-r1.log.csv');
+    writeFileSync(given, await bytesOf(await downloaded('[data-make="log"]')));
+    const { code } = command.run('review', 'otter', '--write', '--on', '2026-12-15', '--json');
+    expect(code).toBe(0);
+    await page.click('[data-next-revision]');
+    const draft = await downloaded('[data-make="consult"]');
+    expect(draft.suggestedFilename()).toBe('otter-r2.md');
+    const wanted = readFileSync(command.consult('otter-r2.md'), 'utf8');
+    // Of the editor's schema each names the place that it knows of.
+    const plain = (text: string) => text.replace(/\$schema=.*/, '');
+    expect(plain((await bytesOf(draft)).toString())).toBe(plain(wanted));
+    await page.waitForSelector('body[data-state="incomplete"], body[data-state="refused"]');
   });
 });
 

@@ -9,6 +9,7 @@ import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
 import { Log } from './log.tsx';
 import { followLog } from './logState.ts';
+import { followReview } from './review.tsx';
 import { nearby } from './nearby.ts';
 import { lookIntoFolder, Persons } from './persons.tsx';
 import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
@@ -49,6 +50,7 @@ async function begin(): Promise<void> {
   }
   catalogue.value = await fetched<DeskCatalogue>('catalogue');
   followLog();
+  followReview();
   if (!takeDraft()) startAnew();
   else said.value = 'The draft of this tab lies on the desk again.';
   sheet.replaceChildren();

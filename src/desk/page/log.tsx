@@ -12,6 +12,7 @@ import { tooLargeText } from '../../messages/en/desk/files.ts';
 import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
 import { isEmpty } from '../log/lines.ts';
 import { Grid } from './grid.tsx';
+import { Review } from './review.tsx';
 import { saveLog } from './saveLog.ts';
 import { isLogChanged, lines, takeLog, whose } from './logState.ts';
 import { logName, said } from './state.ts';
@@ -44,6 +45,7 @@ export function Log() {
         </span>
       </div>
       {whose.value === null ? null : <Grid />}
+      <Review />
     </details>
   );
 }

@@ -1,6 +1,6 @@
 /** The page's side of the worker: one question after the other, and of views only the newest. */
 import type { Sealing } from '../../post/sealedFiles.ts';
-import type { Answer, Ask, Landmark, MadeName, SheetText, View } from '../talk.ts';
+import type { Answer, Ask, Landmark, MadeName, ReviewOn, ReviewShown, SheetText, View } from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { LogHead } from '../../content/log/format.ts';
 import type { LogLine } from '../log/lines.ts';
@@ -150,4 +150,12 @@ export async function openLog(name: string, bytes: Uint8Array, whose: LogHead): 
 export async function writeLog(lines: readonly LogLine[], whose: LogHead): Promise<WrittenLog> {
   const answer = await asked({ ask: 'writeLog', at: ++count, lines, whose }, count);
   return answer.answer === 'writeLog' ? answer : { text: '', problems: [] };
+}
+
+export async function review(
+  sheet: SheetText,
+  day: { readonly on: string; readonly isAsked: boolean },
+): Promise<ReviewShown | null> {
+  const answer = await asked({ ask: 'review', at: ++count, sheet, day: day as ReviewOn }, count);
+  return answer.answer === 'review' ? answer.review : null;
 }

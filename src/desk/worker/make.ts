@@ -2,13 +2,14 @@
 import { FOLDERS } from '../../content/kind.ts';
 import { readLogs } from '../../content/log/readLogs.ts';
 import { firstPlace, problemOf } from '../../content/place.ts';
-import { sortProblems, type Problem } from '../../content/problem.ts';
+import { errorAt, sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
 import { decide, type Decided } from '../../decisions/decide.ts';
 import { logAlarms } from '../../decisions/screen/alarms.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { letterProblems } from '../../outputs/pdf/letterProblems.ts';
 import { letterRefusals } from '../../outputs/pdf/letters.ts';
+import { STILL_DRAFT } from '../../messages/en/desk/review.ts';
 import { marked } from '../../outputs/text/mark.ts';
 import { assembleFrom, startOf } from '../../programme/assemble.ts';
 import { beforeOf } from '../../programme/revisions.ts';
@@ -36,6 +37,8 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
   const reading = readConsults(files, bench.known);
   const alias = reading.aliases.get(own) ?? '';
   const asProblem = problemMaker(reading, bench);
+  const isDraft = reading.drafts.some(({ file }) => file === own);
+  if (isDraft) return { problems: draftProblems(own, reading) };
   const consult = reading.current.find((one) => one.alias === alias);
   if (consult === undefined) return { problems: problemsOf(alias, reading, bench, asProblem) };
   const { logs } = readLogs(files, bench.known, new Set([alias]));
@@ -55,6 +58,14 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
     asProblem,
   });
   return letters.length > 0 ? { problems: letters } : { programme: marked(programme), decided };
+}
+
+/** A draft is checked and never built; that it is one stands against it last of all. */
+function draftProblems(own: string, { draftProblems: all }: ConsultsReading): readonly Problem[] {
+  const problems = all.filter(({ file }) => file === own);
+  return problems.length > 0
+    ? problems
+    : [errorAt({ file: own, line: 1, column: 1 }, 'missing-key', STILL_DRAFT)];
 }
 
 function problemMaker(reading: ConsultsReading, { placeOf }: Bench): (refusal: Refusal) => Problem {

@@ -13,6 +13,7 @@ import { makeSheet } from './make.ts';
 import { outputOf, type Paper } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
 import type { PostScript } from './post.ts';
+import { reviewSheet } from './review.ts';
 import { viewOf } from './view.ts';
 
 interface WorkerScope {
@@ -80,6 +81,8 @@ async function answered(ask: Ask): Promise<Answer> {
         at: ask.at,
         ...writeLog(ask.lines, ask.whose, there(bench).library.exercises),
       };
+    case 'review':
+      return { answer: 'review', at: ask.at, review: reviewSheet(ask.sheet, ask.day, there(bench)) };
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }

@@ -10,8 +10,7 @@ import type { SourceFile } from '../../content/source.ts';
 import { askText, groundText, decisionText, MOVE_WORDS } from '../../messages/en/clinician/review.ts';
 import type { Because, Review } from '../../review/terms.ts';
 import { assembled } from '../../programme/revisions.ts';
-import { reviewLogged, type Logged } from '../../programme/reviewed.ts';
-import { addDays, type IsoDate } from '../../units/date.ts';
+import { reviewDay, reviewLogged, type Logged } from '../../programme/reviewed.ts';
 import { keepsMode, onDisk, PRIVATE_FILE_MODE } from '../io/disk.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { shownPath } from '../io/shownPath.ts';
@@ -24,7 +23,7 @@ import type { Flags } from '../flags.ts';
 import { nearestOf } from '../nearest.ts';
 import type { Report } from '../report.ts';
 import { writeRevision } from './new.ts';
-import type { Reviewed } from './reviewedDraft.ts';
+import type { Reviewed } from '../../drafting/reviewedDraft.ts';
 
 /** Exit 66 where there is no consult or log of that name, 65 where consult, library or log have a Problem; the log's leave an answer all the same. */
 export async function review(flags: Flags, alias: string, report: Report): Promise<number> {
@@ -41,7 +40,7 @@ export async function review(flags: Flags, alias: string, report: Report): Promi
   if ('refusals' in made) return refuse(made.refusals.map(workspace.asProblem));
   const given = logOf(consult, flags, workspace, library);
   const logged: Logged = { consult, programme: made.programme, log: given.log };
-  const found = reviewLogged(logged, seenOn(logged, flags), library);
+  const found = reviewLogged(logged, reviewDay(logged, onDay(flags), flags.on !== null), library);
   await report.problems(given.problems, [...workspace.files, ...given.files]);
   const written = flags.write
     ? writeNext({ review: found, eased: made.programme.eased }, given, folders.consults, flags, report)
@@ -50,13 +49,6 @@ export async function review(flags: Flags, alias: string, report: Report): Promi
   const isGood = given.problems.length === 0;
   report.answer({ ...answerOf(found, library), problems: given.problems, files: written, ok: isGood });
   return isGood ? EXIT.good : EXIT.content;
-}
-
-/** The day of --on; else today, and never before what was written down up to the planned review. */
-function seenOn({ consult, log }: Logged, flags: Flags): IsoDate {
-  const today = onDay(flags);
-  const lastOn = log.entries.findLast(({ date }) => date < consult.reviewOn)?.date;
-  return flags.on !== null || lastOn === undefined || lastOn < today ? today : addDays(lastOn, 1);
 }
 
 /** The newest revision that stands; null where a file of that alias has a Problem. */

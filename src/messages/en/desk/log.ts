@@ -1,4 +1,5 @@
 /** The log sheet of the desk. */
+import { capital } from '../plain.ts';
 import type { LogColumn } from '../../../content/log/columns.ts';
 
 /** Heads of the columns, as short as the cells under them. */
@@ -45,12 +46,12 @@ export function logOpenedText(file: string, lines: number): string {
 }
 
 export function logNotOpenedText(file: string, found: string, expected: string, fix: string): string {
-  return `${file} was not opened: ${found}; must be ${expected}. ${fix}.`;
+  return `${file} was not opened: ${found}; must be ${expected}. ${capital(fix)}.`;
 }
 
 /** A Problem beneath its line. @example lineProblemText(4, 'morning: 12', 'a number from 0 to 10', 'write it') */
 export function lineProblemText(line: number | null, found: string, expected: string, fix: string): string {
-  return `${line === null ? 'The log' : `Line ${line + 1}`}: ${found}; must be ${expected}. ${fix}.`;
+  return `${line === null ? 'The log' : `Line ${line + 1}`}: ${found}; must be ${expected}. ${capital(fix)}.`;
 }
 
 export const PASTED = 'the pasted text';

@@ -42,13 +42,15 @@ export function bundledScript(name) {
 
 /**
  * The desk's own scripts, by the names they have in `dist/desk/`: the reader of YAML, the page and the thread that decides,
- * which both come after it, and what draws PDFs.
+ * which both come after it, what draws PDFs, and what writes
+ * the post.
  */
 export const DESK_SCRIPTS = {
   yaml: 'yaml.ts',
   desk: 'page/desk.tsx',
   worker: 'worker/worker.ts',
   paper: 'worker/paper.ts',
+  post: 'worker/post.ts',
 };
 
 const SHIMS = join(TOP, 'src', 'desk', 'shims');

@@ -18,6 +18,12 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   client: ['units', 'content/log', 'scheduling', 'dosing', 'drawing', 'messages', 'programme'],
   'content/log': [],
 };
+// A file to be filled in: a starter, or the next revision of a consult after its review.
+MAY_IMPORT['drafting'] = [
+  ...new Set(Object.values(allLeftOf(['decisions', 'review', 'messages', 'programme', 'drafting'])).flat()),
+];
+// What one person is sent, put together of several outputs: for the shell, and for the desk.
+MAY_IMPORT['post'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');
 // The desk runs the house in a browser: all rooms but the shell, and what the shell lays out for it.
 MAY_IMPORT['desk'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');
 MAY_IMPORT['shell'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');

@@ -53,6 +53,8 @@ export interface Starts {
   readonly clinician: string | null;
   readonly reviewAfterWeeks: number | null;
   readonly minutesPerDay: number | null;
+  /** Where the clinic publishes; null where it does not say. */
+  readonly site: string | null;
 }
 
 export function catalogueOf(library: Library): DeskCatalogue {
@@ -72,6 +74,7 @@ export function catalogueOf(library: Library): DeskCatalogue {
       clinician: clinic.defaults.clinician ?? null,
       reviewAfterWeeks: clinic.defaults.reviewAfterWeeks ?? null,
       minutesPerDay: clinic.defaults.minutesPerDay ?? null,
+      site: clinic.site === undefined ? null : `${clinic.site.url}${clinic.site.pathPrefix}`,
     },
   };
 }

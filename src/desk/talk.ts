@@ -1,7 +1,14 @@
 /** What the page and its worker say to each other. */
+import type { LogHead } from '../content/log/format.ts';
 import type { Problem } from '../content/problem.ts';
 import type { Beside } from '../outputs/html/desk/beside.ts';
+import type { Sealing } from '../post/sealedFiles.ts';
+import type { LogLine } from './log/lines.ts';
 import type { DeskFile, DeskShelf } from './shelf.ts';
+import type { Table } from '../messages/shapes.ts';
+import type { Move } from '../review/terms.ts';
+import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
+import type { IsoDate } from '../units/date.ts';
 
 /** Files of one make, by the names of `build`. */
 export const MADE = [
@@ -11,6 +18,11 @@ export const MADE = [
   'record.html',
   'note.txt',
   'letter.txt',
+  'message.eml',
+  'message.txt',
+  'sessions.ics',
+  'fridge.pdf',
+  'sealed',
 ] as const;
 export type MadeName = (typeof MADE)[number];
 
@@ -29,7 +41,10 @@ export type Ask =
       readonly sheet: SheetText;
       readonly name: MadeName;
       readonly firstName: string;
+      /** Null while no secret is chosen. */
+      readonly seal: Pick<Sealing, 'site' | 'secret'> | null;
     }
+  | { readonly ask: 'post'; readonly script: string; readonly shelf: Sealing['shelf'] }
   | {
       readonly ask: 'paper';
       readonly script: string;
@@ -37,6 +52,25 @@ export type Ask =
       readonly bold: Uint8Array;
     }
   | { readonly ask: 'read'; readonly at: number; readonly name: string; readonly bytes: Uint8Array }
+  | {
+      readonly ask: 'openLog';
+      readonly at: number;
+      readonly name: string;
+      readonly bytes: Uint8Array;
+      readonly whose: LogHead;
+    }
+  | {
+      readonly ask: 'writeLog';
+      readonly at: number;
+      readonly lines: readonly LogLine[];
+      readonly whose: LogHead;
+    }
+  | {
+      readonly ask: 'review';
+      readonly at: number;
+      readonly sheet: SheetText;
+      readonly day: ReviewOn;
+    }
   | {
       readonly ask: 'landmarks';
       readonly at: number;
@@ -54,16 +88,44 @@ export type Answer =
       readonly at: number;
       readonly name: MadeName;
       readonly bytes: Uint8Array | string | null;
+      readonly link?: SealedLink;
     }
   | { readonly answer: 'paper' }
+  | { readonly answer: 'post' }
   | {
       readonly answer: 'read';
       readonly at: number;
       readonly text: string | null;
       readonly problems: readonly Problem[];
     }
+  | ({ readonly answer: 'openLog'; readonly at: number } & OpenedLog)
+  | ({ readonly answer: 'writeLog'; readonly at: number } & WrittenLog)
+  | { readonly answer: 'review'; readonly at: number; readonly review: ReviewShown | null }
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
+
+/** The day of a review: `isAsked` where somebody wrote it, else the day of this machine. */
+export interface ReviewOn {
+  readonly on: IsoDate;
+  readonly isAsked: boolean;
+}
+
+/** A review in words, and the file of the next revision. */
+export interface ReviewShown {
+  readonly decision: string;
+  readonly move: Move;
+  /** Every ground with the entries that decided it, and its rule. */
+  readonly table: Table;
+  readonly weeks: Table;
+  readonly asks: readonly string[];
+  readonly next: { readonly name: string; readonly text: string };
+}
+
+/** Where a sealed leaflet opens, and the words it asks for; null for none. Told once, kept nowhere. */
+export interface SealedLink {
+  readonly address: string;
+  readonly words: string | null;
+}
 
 /** What was seen of a bend, and the degrees the model makes of it for this body. */
 export interface Landmark {
@@ -93,7 +155,10 @@ export interface Ready {
   readonly beside: Beside;
   readonly reasons: Readonly<Record<string, Reason>>;
   readonly slots: readonly SlotOffer[];
-  readonly hasLetter: boolean;
+  /** Ids of the exercises in it. */
+  readonly cards: readonly string[];
+  /** Of what is not made for everybody: whether it is for this one. */
+  readonly has: Readonly<Partial<Record<MadeName, boolean>>>;
 }
 
 /** Why a number is what it is, by `step|card|cell`. */

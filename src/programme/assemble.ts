@@ -10,6 +10,7 @@ import type { Log } from '../content/log/log.ts';
 import { afterReview, reviewLogged } from './reviewed.ts';
 import { earlierOf } from './earlier.ts';
 import { worded } from './worded.ts';
+import type { Earlier } from '../decisions/terms/earlier.ts';
 import type { Review } from '../review/terms.ts';
 import type { Programme } from './programme.ts';
 
@@ -21,6 +22,12 @@ export type Assembled = { readonly programme: Programme } | { readonly refusals:
 export interface LoggedBefore {
   readonly consult: Consult;
   readonly log: Log;
+}
+
+/** The revision before, null for the first, and its log, null where none was kept. */
+export interface Before {
+  readonly previous: Programme | null;
+  readonly logged: LoggedBefore | null;
 }
 
 /**
@@ -35,13 +42,20 @@ export function assembleProgramme(
   logged: LoggedBefore | null = null,
   say: Messages = messagesIn(languageOf(consult, workshop.library.clinic)),
 ): Assembled {
-  const before = earlierOf(previous);
-  const review =
-    previous === null || logged === null
-      ? null
-      : reviewLogged({ ...logged, programme: previous }, consult.seenOn, workshop.library);
-  const earlier = before === null || review === null ? before : afterReview(before, review);
+  const { earlier, review } = startOf(consult, { previous, logged }, workshop);
   return assembleFrom(consult, decide(consult, earlier, workshop), { previous, review }, workshop, say);
+}
+
+/** What a programme starts from: the revision before as its review leaves it. */
+export function startOf(
+  { seenOn }: Pick<Consult, 'seenOn'>,
+  { previous, logged }: Before,
+  { library }: Workshop,
+): { readonly earlier: Earlier | null; readonly review: Review | null } {
+  const before = earlierOf(previous);
+  if (before === null || previous === null || logged === null) return { earlier: before, review: null };
+  const review = reviewLogged({ ...logged, programme: previous }, seenOn, library);
+  return { earlier: afterReview(before, review), review };
 }
 
 /** What was decided, put into words: for those who look at the decisions themselves, too. */

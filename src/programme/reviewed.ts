@@ -4,7 +4,7 @@ import type { Log } from '../content/log/log.ts';
 import type { Earlier, EarlierExercise } from '../decisions/terms/earlier.ts';
 import { reviewOf } from '../review/review.ts';
 import type { DoneDose, Review } from '../review/terms.ts';
-import type { IsoDate } from '../units/date.ts';
+import { addDays, type IsoDate } from '../units/date.ts';
 import { earlierOf } from './earlier.ts';
 import type { Programme } from './programme.ts';
 
@@ -31,6 +31,16 @@ export function reviewLogged({ consult, programme, log }: Logged, seenOn: IsoDat
     log,
     seenOn,
   });
+}
+
+/** The day asked for; else that day, and never before what was written down up to the planned review. */
+export function reviewDay(
+  { consult, log }: Pick<Logged, 'consult' | 'log'>,
+  on: IsoDate,
+  isAsked: boolean,
+): IsoDate {
+  const lastOn = log.entries.findLast(({ date }) => date < consult.reviewOn)?.date;
+  return isAsked || lastOn === undefined || lastOn < on ? on : addDays(lastOn, 1);
 }
 
 /** The revision before as the next one starts from it: the step that was decided, and what was done where it was written down. */

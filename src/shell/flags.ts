@@ -1,4 +1,5 @@
 /** What was said with options, as values. */
+import { siteAddress } from '../units/siteAddress.ts';
 import { isoDate, type IsoDate } from '../units/date.ts';
 import { EXIT } from './exit.ts';
 import { Stop } from './io/stop.ts';
@@ -91,14 +92,12 @@ function sealing(said: Said): Pick<Flags, 'sealed' | 'site'> {
   return { sealed: said.sealed === true, site };
 }
 
-// Only over HTTPS does a browser give a page the means to open what is sealed; a machine's own pages excepted.
 function siteOf({ site }: Said): string | null {
   if (typeof site !== 'string') return null;
-  const url = URL.canParse(site) ? new URL(site) : null;
-  const isHere = url?.protocol === 'http:' && ['localhost', '127.0.0.1'].includes(url.hostname);
-  if (url === null || (url.protocol !== 'https:' && !isHere) || url.search + url.hash + url.username !== '')
+  const address = siteAddress(site);
+  if (address === null)
     throw new Stop(EXIT.usage, `--site ${site}: must be an https address, such as https://clinic.example/`);
-  return url.href.endsWith('/') ? url.href : `${url.href}/`;
+  return address;
 }
 
 function folder(said: Said, name: OptionName): string | null {

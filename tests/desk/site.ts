@@ -21,12 +21,12 @@ export interface Site {
   readonly server: Server;
 }
 
-/** The demo built by the command, and its public folder served. */
-export async function builtSite(): Promise<Site> {
+/** The demo built by the command, and its public folder served. `words`: what is said to the command besides. */
+export async function builtSite(...words: readonly string[]): Promise<Site> {
   const out = mkdtempSync(join(tmpdir(), 'desk-'));
   const { status, stderr } = spawnSync(
     process.execPath,
-    ['dist/shell/main.js', 'build', '--out', out, '--quiet'],
+    ['dist/shell/main.js', 'build', '--out', out, '--quiet', ...words],
     {
       encoding: 'utf8',
     },

@@ -12,7 +12,7 @@ import { askText, decisionText, MOVE_WORDS, reviewTable } from '../../src/messag
 import { changedTexts } from '../../src/messages/en/patient/review.ts';
 import { reviewLogged } from '../../src/programme/reviewed.ts';
 import { MOVES, type Review } from '../../src/review/terms.ts';
-import { withReview } from '../../src/shell/commands/reviewedDraft.ts';
+import { withReview } from '../../src/drafting/reviewedDraft.ts';
 import { addDays } from '../../src/units/date.ts';
 import { programmeOf, shipped } from '../programme/shipped.ts';
 

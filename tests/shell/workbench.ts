@@ -11,7 +11,7 @@ import { run } from '../../src/shell/run.ts';
 import { starterText } from '../../src/shell/io/shelf.ts';
 import { readFolder } from '../../src/content/readFolder.ts';
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
-import { starterOf, type Filling, type StarterKind } from '../../src/shell/commands/starter.ts';
+import { starterOf, type Filling, type StarterKind } from '../../src/drafting/starter.ts';
 import { fillingFor } from '../../src/shell/commands/starterFilling.ts';
 import { isoDate } from '../../src/units/date.ts';
 

@@ -17,7 +17,7 @@ export type LogHeadReading = LogHead | 'none' | 'broken' | 'other-format';
 const LOG_HEADER = LOG_COLUMNS.join(',');
 
 // Lines end as RFC 4180 says, 2.1.
-const LINE_END = '\r\n';
+export const LINE_END = '\r\n';
 
 /** The first line of a shared log. @example logHeadLine({ alias: 'otter', revision: 1 }) // => 'loadleaf-log 1 otter r1' */
 export function logHeadLine({ alias, revision }: LogHead): string {
@@ -47,7 +47,7 @@ export function sharedLog(head: LogHead, rows: readonly LogRow[]): string {
 }
 
 /** One line without its end. An empty cell is empty, never nought. */
-function logLine(row: LogRow): string {
+export function logLine(row: LogRow): string {
   return LOG_COLUMNS.map((column) => cellText(row[column])).join(',');
 }
 
@@ -60,7 +60,8 @@ export function withoutMark(text: string): string {
 const FORMULA = /^[=+\-@\t\r]/;
 const MARKED = /^'[=+\-@\t\r']/;
 
-function cellText(value: string | number | null): string {
+/** A cell as it is written. */
+export function cellText(value: string | number | null): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
   const text = FORMULA.test(value) || MARKED.test(value) ? `'${value}` : value;

@@ -86,7 +86,7 @@ function rowsOf(lines: readonly CsvLine[], rules: RowRules): [Numbered[], Broken
 }
 
 // What a shared log begins with; a spreadsheet may have written its own first line before the header.
-function headOf(
+export function headOf(
   { text, file }: SourceText,
   whose: LogHead,
 ): { length: number; problems: readonly Problem[] } {
@@ -150,7 +150,7 @@ function alarmsIn({ bytes }: SourceFile): Alarm[] {
 }
 
 // Spreadsheets save "Unicode text" as UTF-16 with its mark; without one nobody can tell the encoding.
-function asUtf8(file: SourceFile): SourceFile {
+export function asUtf8(file: SourceFile): SourceFile {
   const [first, second] = file.bytes;
   const encoding =
     first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : null;

@@ -7,22 +7,12 @@ import { Beside } from './beside.tsx';
 import { keepDraft, takeDraft } from './draft.ts';
 import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
+import { Log } from './log.tsx';
+import { followLog } from './logState.ts';
+import { followReview } from './review.tsx';
 import { nearby } from './nearby.ts';
 import { lookIntoFolder, Persons } from './persons.tsx';
-import {
-  catalogue,
-  fault,
-  fileName,
-  lastGood,
-  others,
-  redo,
-  said,
-  startAnew,
-  state,
-  text,
-  undo,
-  view,
-} from './state.ts';
+import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
 import { look, readLibrary } from './thread.ts';
 
 function Desk() {
@@ -39,6 +29,7 @@ function Desk() {
         <h1>Desk</h1>
         <FileBar />
         <Persons />
+        <Log />
       </header>
       <main class="columns">
         <Form />
@@ -58,6 +49,8 @@ async function begin(): Promise<void> {
     return;
   }
   catalogue.value = await fetched<DeskCatalogue>('catalogue');
+  followLog();
+  followReview();
   if (!takeDraft()) startAnew();
   else said.value = 'The draft of this tab lies on the desk again.';
   sheet.replaceChildren();
@@ -69,9 +62,8 @@ async function begin(): Promise<void> {
   dress(shelf);
   await readLibrary(shelf);
   effect(() => {
-    const now = { name: fileName.value, text: text.value, others: others.value };
     look(
-      now,
+      sheetNow(),
       (next) => {
         fault.value = null;
         if (next.state === 'ready') lastGood.value = next;

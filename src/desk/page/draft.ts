@@ -1,5 +1,6 @@
 /** What is being written, kept for this tab alone until it is saved: a crash or a closed page loses nothing. */
 import { effect } from '@preact/signals';
+import { isLogChanged, takeLogDraft } from './logState.ts';
 import { isChanged, lay, origin, others, text } from './state.ts';
 
 const KEY = 'loadleaf-desk';
@@ -25,6 +26,7 @@ export function takeDraft(): boolean {
       { name: draft.name, text: draft.from, handle: null, isInFolder: draft.isInFolder },
       draft.others,
     );
+    takeLogDraft();
     return true;
   } catch {
     clearDraft();
@@ -36,7 +38,7 @@ export function keepDraft(): void {
   effect(() => {
     const { name, text: from, isInFolder } = origin.value;
     const draft = JSON.stringify({ text: text.value, name, from, isInFolder, others: others.value });
-    if (isChanged.value) sessionStorage.setItem(KEY, draft);
+    if (isChanged.value || isLogChanged.value) sessionStorage.setItem(KEY, draft);
     else clearDraft();
   });
 }

@@ -1,13 +1,11 @@
-/** Opening, saving and making: the one place where something leaves the page, and that onto this machine's disk. */
+/** Opening and saving: the one place where something leaves the page, and that onto this machine's disk. */
 import { signal } from '@preact/signals';
-import { MADE, type MadeName } from '../talk.ts';
 import { pathOf, valueIn } from '../consult/path.ts';
 import { valueOf } from '../consult/consultText.ts';
 import { clearDraft } from './draft.ts';
 import * as door from './door.ts';
 import {
   fileName,
-  firstName,
   isChanged,
   lay,
   origin,
@@ -21,9 +19,11 @@ import {
   text,
   undo,
   value,
-  view,
 } from './state.ts';
-import { make, read } from './thread.ts';
+import { OpenLog, openLogs } from './log.tsx';
+import { MakeBar } from './make.tsx';
+import { saveAs } from './saveAs.ts';
+import { read } from './thread.ts';
 
 /** The longest consult that is read; longer ones are not even opened. */
 const MOST_BYTES = 256 * 1024;
@@ -35,7 +35,8 @@ export async function openFiles(
   handle: FileSystemFileHandle | null = null,
 ): Promise<void> {
   const texts: { name: string; text: string }[] = [];
-  for (const file of files) {
+  const logs = files.filter(({ name }) => name.endsWith('.csv'));
+  for (const file of files.filter((one) => !logs.includes(one))) {
     if (file.size > MOST_BYTES) {
       said.value = `${file.name} is ${Math.ceil(file.size / 1024)} kB; a consult has at most ${MOST_BYTES / 1024} kB. Nothing was opened.`;
       return;
@@ -50,59 +51,19 @@ export async function openFiles(
   }
   // Of several the highest revision is laid on the desk; the others are what went before.
   const [own, ...before] = texts.sort((a, b) => revisionOf(b.text) - revisionOf(a.text));
-  if (own === undefined) return;
+  if (own === undefined) return openLogs(logs);
   lay(
     own.text,
     { name: own.name, text: own.text, handle, isInFolder: false },
     before.map((one) => ({ file: `consults/${one.name}`, text: one.text })),
   );
   said.value = `${own.name} lies on the desk.`;
+  await openLogs(logs);
 }
 
 function revisionOf(text: string): number {
   const revision = valueIn(valueOf(text), pathOf('revision'));
   return typeof revision === 'number' ? revision : 0;
-}
-
-function saveAs(name: string, bytes: Uint8Array | string, type: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
-const TYPES: Readonly<Record<MadeName, string>> = {
-  'leaflet.html': 'text/html',
-  'leaflet.pdf': 'application/pdf',
-  'record.json': 'application/json',
-  'record.html': 'text/html',
-  'note.txt': 'text/plain',
-  'letter.txt': 'text/plain',
-};
-
-/** Says whose it is and which: by the alias, never by a name. */
-function madeName(name: MadeName): string {
-  const { alias, revision } = value.value;
-  const [kind = '', ending = ''] = name.split('.');
-  const what = kind === 'leaflet' ? 'home-exercises' : kind;
-  return `${what}-${String(alias)}-r${String(revision)}.${ending}`;
-}
-
-function sheetNow() {
-  return { name: fileName.value, text: text.value, others: others.value };
-}
-
-async function download(name: MadeName): Promise<void> {
-  try {
-    const bytes = await make(sheetNow(), name, firstName.value);
-    if (bytes !== null) saveAs(madeName(name), bytes, TYPES[name]);
-    said.value =
-      bytes === null ? 'There is no letter before the treatment ends.' : `${madeName(name)} was made.`;
-  } catch (error) {
-    said.value = `${name} could not be made: ${error instanceof Error ? error.message : String(error)}`;
-  }
 }
 
 function written(name: string, handle: FileSystemFileHandle | null, isInFolder: boolean): void {
@@ -153,8 +114,6 @@ async function saveByHandle(handle: FileSystemFileHandle, known: string | null):
 }
 
 export function FileBar() {
-  const isReady = view.value?.state === 'ready';
-  const hasLetter = view.value?.state === 'ready' && view.value.hasLetter;
   return (
     <>
       <div class="bar" role="toolbar" aria-label="Consult file">
@@ -162,7 +121,7 @@ export function FileBar() {
           <span>Open a consult</span>
           <input
             type="file"
-            accept=".md,text/markdown"
+            accept=".md,.csv,text/markdown,text/csv"
             multiple
             data-open="consult"
             onChange={({ currentTarget }) => {
@@ -170,6 +129,7 @@ export function FileBar() {
             }}
           />
         </label>
+        <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
           Save
         </button>
@@ -201,28 +161,7 @@ export function FileBar() {
           {isChanged.value ? ', not saved' : text.value === startText() ? '' : ', saved'}
         </span>
       </div>
-      <div class="bar" role="toolbar" aria-label="Make">
-        <label class="firstname">
-          <span>First name, on the leaflet alone</span>
-          <input
-            type="text"
-            autocomplete="off"
-            value={firstName.value}
-            onInput={({ currentTarget }) => (firstName.value = currentTarget.value)}
-          />
-        </label>
-        {MADE.map((name) => (
-          <button
-            key={name}
-            type="button"
-            data-make={name}
-            disabled={!isReady || (name === 'letter.txt' && !hasLetter)}
-            onClick={() => void download(name)}
-          >
-            {LABELS[name]}
-          </button>
-        ))}
-      </div>
+      <MakeBar />
       <p class="said" role="status">
         {said.value}
       </p>
@@ -232,19 +171,11 @@ export function FileBar() {
   );
 }
 
-const LABELS: Readonly<Record<MadeName, string>> = {
-  'leaflet.html': 'Leaflet',
-  'leaflet.pdf': 'Leaflet, PDF',
-  'record.json': 'Record, JSON',
-  'record.html': 'Record',
-  'note.txt': 'Note',
-  'letter.txt': 'Letter',
-};
-
 /** A later revision is made after the ones before it: without them it would not be what a build makes. */
 function Earlier() {
   const { alias, revision } = value.value;
-  if (typeof revision !== 'number' || revision < 2 || others.value.length > 0) return null;
+  if (typeof revision !== 'number' || revision < 2 || others.value.some(({ file }) => file.endsWith('.md')))
+    return null;
   return (
     <p class="earlier">
       <label>
@@ -254,7 +185,7 @@ function Earlier() {
         </span>
         <input
           type="file"
-          accept=".md,text/markdown"
+          accept=".md,.csv,text/markdown,text/csv"
           multiple
           data-open="earlier"
           onChange={({ currentTarget }) => {
@@ -267,8 +198,10 @@ function Earlier() {
 }
 
 async function openEarlier(files: readonly File[]): Promise<void> {
+  const logs = files.filter(({ name }) => name.endsWith('.csv'));
   const found = await Promise.all(
     files
+      .filter((one) => !logs.includes(one))
       .filter(({ size }) => size <= MOST_BYTES)
       .map(async (file) => ({
         name: file.name,
@@ -278,6 +211,7 @@ async function openEarlier(files: readonly File[]): Promise<void> {
   others.value = found.flatMap(({ name, text: one }) =>
     one === null ? [] : [{ file: `consults/${name}`, text: one }],
   );
+  await openLogs(logs);
 }
 
 /** Both texts line by line where they differ; nothing is written before somebody decides. */

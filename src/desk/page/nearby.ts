@@ -3,8 +3,8 @@
 const own = document.currentScript as HTMLScriptElement | null;
 const names = { ...own?.dataset };
 
-export function nearby(
-  name: 'yaml' | 'worker' | 'paper' | 'catalogue' | 'shelf' | 'regular' | 'bold',
-): string {
+type Nearby = 'yaml' | 'worker' | 'paper' | 'post' | 'catalogue' | 'shelf' | 'sealing' | 'regular' | 'bold';
+
+export function nearby(name: Nearby): string {
   return new URL(names[name] ?? '', location.href).href;
 }

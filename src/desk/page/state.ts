@@ -4,7 +4,7 @@ import type { DeskCatalogue } from '../catalogue.ts';
 import { isEditable, valueOf, withBody, withValue } from '../consult/consultText.ts';
 import { pathOf, valueIn } from '../consult/path.ts';
 import type { DeskFile } from '../shelf.ts';
-import type { Ready, Stopped, View } from '../talk.ts';
+import type { Ready, SheetText, Stopped, View } from '../talk.ts';
 
 /** Where the text came from, to be written back there and never over something else. */
 export interface Origin {
@@ -25,6 +25,10 @@ export const view = signal<View | null>(null);
 export const lastGood = signal<Ready | null>(null);
 export const fault = signal<string | null>(null);
 export const said = signal('');
+/** How often another consult was put on the desk. */
+export const laidTimes = signal(0);
+/** The log of this revision, as its file is written; empty where there is none. */
+export const ownLog = signal('');
 export const firstName = signal('');
 
 export const value = computed(() => valueOf(text.value));
@@ -108,8 +112,10 @@ export function lay(next: string, from: Origin, beside: readonly DeskFile[] = []
   view.value = null;
   firstName.value = '';
   others.value = beside;
+  ownLog.value = '';
   origin.value = from;
   text.value = next;
+  laidTimes.value += 1;
 }
 
 export function startText(): string {
@@ -121,9 +127,21 @@ export function startAnew(): void {
   lay(startText(), { name: '', text: null, handle: null, isInFolder: false });
 }
 
-/** The file's own name, by alias and revision as the folder has them. */
-export const fileName = computed(() => {
+/** Alias and revision, as the names of files have them; null while they are not written. */
+const named = computed(() => {
   const { alias, revision } = value.value;
   const isAlias = typeof alias === 'string' && /^[a-z0-9][a-z0-9-]{0,63}$/.test(alias);
-  return isAlias && typeof revision === 'number' ? `${alias}-r${revision}.md` : 'consult-r1.md';
+  return isAlias && typeof revision === 'number' ? `${alias}-r${revision}` : null;
 });
+
+/** The file's own name, by alias and revision as the folder has them. */
+export const fileName = computed(() => `${named.value ?? 'consult-r1'}.md`);
+export const logName = computed(() => (named.value === null ? null : `${named.value}.log.csv`));
+
+/** What the worker is given to look at and to make from. */
+export function sheetNow(): SheetText {
+  const log = `consults/${logName.value ?? ''}`;
+  const beside = others.value.filter(({ file }) => file !== log);
+  const own = ownLog.value === '' ? [] : [{ file: log, text: ownLog.value }];
+  return { name: fileName.value, text: text.value, others: [...beside, ...own] };
+}

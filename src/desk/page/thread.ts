@@ -1,7 +1,11 @@
 /** The page's side of the worker: one question after the other, and of views only the newest. */
-import type { Answer, Ask, Landmark, MadeName, SheetText, View } from '../talk.ts';
+import type { Sealing } from '../../post/sealedFiles.ts';
+import type { Answer, Ask, Landmark, MadeName, ReviewOn, ReviewShown, SheetText, View } from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
+import type { LogHead } from '../../content/log/format.ts';
+import type { LogLine } from '../log/lines.ts';
 import type { DeskShelf } from '../shelf.ts';
+import type { OpenedLog, WrittenLog } from '../worker/logSheet.ts';
 import { nearby } from './nearby.ts';
 
 type Waiting = (answer: Answer) => void;
@@ -90,14 +94,35 @@ async function bytesOf(name: 'regular' | 'bold'): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
-export async function make(
-  sheet: SheetText,
-  name: MadeName,
-  firstName: string,
-): Promise<Uint8Array | string | null> {
-  if (name === 'leaflet.pdf') await withPaper();
-  const answer = await asked({ ask: 'make', at: ++count, sheet, name, firstName }, count);
-  return answer.answer === 'made' ? answer.bytes : null;
+let post: Promise<void> | null = null;
+
+/** So does what writes the post, and what dresses a sealed leaflet. */
+function withPost(): Promise<void> {
+  post ??= (async () => {
+    const answer = await fetch(nearby('sealing'));
+    if (!answer.ok) throw new Fault(`sealing could not be fetched: ${answer.status}`);
+    const shelf = (await answer.json()) as Sealing['shelf'];
+    await asked({ ask: 'post', script: nearby('post'), shelf }, 'post');
+  })();
+  post.catch(() => (post = null));
+  return post;
+}
+
+const PRINTED: readonly MadeName[] = ['leaflet.pdf', 'fridge.pdf', 'message.eml'];
+const POSTED: readonly MadeName[] = ['message.eml', 'message.txt', 'sessions.ics', 'sealed'];
+
+export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
+  /** The clinic has a sheet for the fridge made, and the note tells of it. */
+  readonly hasFridge: boolean;
+};
+
+export async function make({ hasFridge, ...making }: Making): Promise<Extract<Answer, { answer: 'made' }>> {
+  const { name } = making;
+  if (PRINTED.includes(name) || (name === 'note.txt' && hasFridge)) await withPaper();
+  if (POSTED.includes(name)) await withPost();
+  const answer = await asked({ ask: 'make', at: ++count, ...making }, count);
+  if (answer.answer !== 'made') throw new Fault(`${name}: ${answer.answer}`);
+  return answer;
 }
 
 export async function read(
@@ -116,4 +141,22 @@ export async function landmarks(
 ): Promise<readonly Landmark[]> {
   const answer = await asked({ ask: 'landmarks', at: ++count, card, protocol, heightM, massKg }, count);
   return answer.answer === 'landmarks' ? answer.landmarks : [];
+}
+
+export async function openLog(name: string, bytes: Uint8Array, whose: LogHead): Promise<OpenedLog> {
+  const answer = await asked({ ask: 'openLog', at: ++count, name, bytes, whose }, count);
+  return answer.answer === 'openLog' ? answer : { lines: [], problems: [] };
+}
+
+export async function writeLog(lines: readonly LogLine[], whose: LogHead): Promise<WrittenLog> {
+  const answer = await asked({ ask: 'writeLog', at: ++count, lines, whose }, count);
+  return answer.answer === 'writeLog' ? answer : { text: '', problems: [] };
+}
+
+export async function review(
+  sheet: SheetText,
+  day: { readonly on: string; readonly isAsked: boolean },
+): Promise<ReviewShown | null> {
+  const answer = await asked({ ask: 'review', at: ++count, sheet, day: day as ReviewOn }, count);
+  return answer.answer === 'review' ? answer.review : null;
 }

@@ -1,18 +1,20 @@
 /** From a consult's text to its programme, or to the Problems that stand against it: as `build` does, in the same order. */
 import { FOLDERS } from '../../content/kind.ts';
+import { readLogs } from '../../content/log/readLogs.ts';
 import { firstPlace, problemOf } from '../../content/place.ts';
-import { sortProblems, type Problem } from '../../content/problem.ts';
+import { errorAt, sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
 import { decide, type Decided } from '../../decisions/decide.ts';
+import { logAlarms } from '../../decisions/screen/alarms.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
 import { letterProblems } from '../../outputs/pdf/letterProblems.ts';
 import { letterRefusals } from '../../outputs/pdf/letters.ts';
+import { STILL_DRAFT } from '../../messages/en/desk/review.ts';
 import { marked } from '../../outputs/text/mark.ts';
-import { assembleFrom } from '../../programme/assemble.ts';
-import { earlierOf } from '../../programme/earlier.ts';
-import { previousOf } from '../../programme/previous.ts';
+import { assembleFrom, startOf } from '../../programme/assemble.ts';
+import { beforeOf } from '../../programme/revisions.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { wordedStop } from '../../programme/worded.ts';
+import { wordedAlarm, wordedStop } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import { sourceOf, type DeskFile } from '../shelf.ts';
 import type { Bench } from './bench.ts';
@@ -35,12 +37,18 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
   const reading = readConsults(files, bench.known);
   const alias = reading.aliases.get(own) ?? '';
   const asProblem = problemMaker(reading, bench);
+  const isDraft = reading.drafts.some(({ file }) => file === own);
+  if (isDraft) return { problems: draftProblems(own, reading) };
   const consult = reading.current.find((one) => one.alias === alias);
   if (consult === undefined) return { problems: problemsOf(alias, reading, bench, asProblem) };
+  const { logs } = readLogs(files, bench.known, new Set([alias]));
+  const alarms = logAlarms(logs, [consult], bench.known.clinic);
+  if (alarms.length > 0) return { problems: sortProblems(alarms.map(wordedAlarm)) };
   const { workshop } = bench;
-  const previous = previousOf(consult, reading.consults, workshop);
-  const decided = decide(consult, earlierOf(previous), workshop);
-  const made = assembleFrom(consult, decided, { previous, review: null }, workshop);
+  const before = beforeOf(consult, { consults: reading.consults, logs }, workshop);
+  const { earlier, review } = startOf(consult, before, workshop);
+  const decided = decide(consult, earlier, workshop);
+  const made = assembleFrom(consult, decided, { previous: before.previous, review }, workshop);
   if ('refusals' in made || 'refusals' in decided)
     return { problems: sortProblems(('refusals' in made ? made.refusals : []).map(asProblem)) };
   const { programme } = made;
@@ -50,6 +58,14 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
     asProblem,
   });
   return letters.length > 0 ? { problems: letters } : { programme: marked(programme), decided };
+}
+
+/** A draft is checked and never built; that it is one stands against it last of all. */
+function draftProblems(own: string, { draftProblems: all }: ConsultsReading): readonly Problem[] {
+  const problems = all.filter(({ file }) => file === own);
+  return problems.length > 0
+    ? problems
+    : [errorAt({ file: own, line: 1, column: 1 }, 'missing-key', STILL_DRAFT)];
 }
 
 function problemMaker(reading: ConsultsReading, { placeOf }: Bench): (refusal: Refusal) => Problem {

@@ -42,7 +42,13 @@ function ready(made: Extract<Made, { programme: Programme }>): Ready {
     beside: besideOf(programme),
     reasons: reasonsOf(programme),
     slots: offersOf(made),
-    hasLetter: programme.letter !== null,
+    cards: programme.exercises.map(({ card }) => card),
+    has: {
+      'letter.txt': programme.letter !== null,
+      'message.eml': programme.post.from !== null,
+      'sessions.ics': programme.post.events.length > 0,
+      'fridge.pdf': programme.post.fridge,
+    },
   };
 }
 

@@ -3,14 +3,17 @@ import { decode } from '../../content/source.ts';
 import { FOLDERS } from '../../content/kind.ts';
 import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
+import type { Sealing } from '../../post/sealedFiles.ts';
 import type { DeskShelf } from '../shelf.ts';
 import type { Answer, Ask } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
+import { openLog, writeLog } from './logSheet.ts';
 import { makeSheet } from './make.ts';
-import { named } from './named.ts';
 import { outputOf, type Paper } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
+import type { PostScript } from './post.ts';
+import { reviewSheet } from './review.ts';
 import { viewOf } from './view.ts';
 
 interface WorkerScope {
@@ -37,6 +40,8 @@ for (const way of [
 let bench: Bench | null = null;
 let tokens: PaperTokens | null = null;
 let paper: Paper | null = null;
+let post: PostScript | null = null;
+let shelf: Sealing['shelf'] | null = null;
 
 scope.onmessage = ({ data }) => {
   void answered(data).then(
@@ -60,40 +65,67 @@ async function answered(ask: Ask): Promise<Answer> {
       return made(ask);
     case 'paper':
       return withPaper(ask);
+    case 'post':
+      return withPost(ask);
     case 'read':
       return { answer: 'read', at: ask.at, ...textOf(ask.name, ask.bytes) };
+    case 'openLog':
+      return {
+        answer: 'openLog',
+        at: ask.at,
+        ...openLog({ file: ask.name, bytes: ask.bytes, link: 'no' }, ask.whose),
+      };
+    case 'writeLog':
+      return {
+        answer: 'writeLog',
+        at: ask.at,
+        ...writeLog(ask.lines, ask.whose, there(bench).library.exercises),
+      };
+    case 'review':
+      return { answer: 'review', at: ask.at, review: reviewSheet(ask.sheet, ask.day, there(bench)) };
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }
 }
 
-function opened(shelf: DeskShelf): Answer {
-  bench = openBench(shelf);
-  tokens = shelf.pages.tokens as unknown as PaperTokens;
+function opened(library: DeskShelf): Answer {
+  bench = openBench(library);
+  tokens = library.pages.tokens as unknown as PaperTokens;
   return { answer: 'bench' };
 }
 
-async function made(ask: Extract<Ask, { ask: 'make' }>): Promise<Answer> {
-  const done = makeSheet(ask.sheet, there(bench));
+async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'make' }>): Promise<Answer> {
+  const done = makeSheet(sheet, there(bench));
   if ('problems' in done) throw new Error('there is no programme to make it from');
-  const programme = named(done.programme, ask.name, ask.firstName);
-  return {
-    answer: 'made',
-    at: ask.at,
-    name: ask.name,
-    bytes: await outputOf(ask.name, programme, there(bench), paper),
+  const makers = {
+    bench: there(bench),
+    paper,
+    post,
+    sealing: seal === null ? null : { ...seal, shelf: there(shelf) },
   };
+  return { answer: 'made', at, name, ...(await outputOf(name, done.programme, firstName, makers)) };
 }
 
 /** pdfkit is parsed once; so are the two faces, which forget the words of a leaflet with it. */
 function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): Answer {
   load(script);
-  const { openFonts, leafletPdf } = there(
+  const { openFonts, leafletPdf, fridgePdf } = there(
     (scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper,
   );
   const fonts: Fonts = openFonts(regular, bold);
-  paper = (programme, { logo }) => leafletPdf(programme, { fonts, tokens: there(tokens), logo });
+  const assets = ({ logo }: Bench) => ({ fonts, tokens: there(tokens), logo });
+  paper = {
+    leaflet: (programme, at) => leafletPdf(programme, assets(at)),
+    fridge: (programme, at) => fridgePdf(programme, assets(at)),
+  };
   return { answer: 'paper' };
+}
+
+function withPost({ script, shelf: dress }: Extract<Ask, { ask: 'post' }>): Answer {
+  load(script);
+  post = there((scope as unknown as { loadleafPost?: PostScript }).loadleafPost);
+  shelf = dress;
+  return { answer: 'post' };
 }
 
 function textOf(name: string, bytes: Uint8Array) {

@@ -2,7 +2,7 @@
 import type { Programme } from '../../programme/programme.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
-import type { Sealing } from './sealing.ts';
+import type { Sealing } from '../../post/sealedFiles.ts';
 import type { Meanwhile } from '../server/rebuilder.ts';
 
 /** What was chosen for one person. */

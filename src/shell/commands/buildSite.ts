@@ -48,7 +48,8 @@ import { version } from '../io/shelf.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';
-import { isWithdrawn, sealedOf, sealedPlace, withdrawnSealed, type Sealed, type Sealing } from './sealing.ts';
+import type { Sealed, Sealing } from '../../post/sealedFiles.ts';
+import { isWithdrawn, sealedPlace, withdrawnSealed } from './sealing.ts';
 import { orWithdrawn, peopleWithout, withdrawAll, withdrawBlocked, withdrawGone } from './withdraw.ts';
 import { toBeSeen } from './toBeSeen.ts';
 import { isStill, lookAt, ofPart, type Sources } from '../io/sources.ts';
@@ -395,7 +396,9 @@ async function sealedIn(
   { sealing }: Shop,
 ): Promise<Sealed | null> {
   const page = pages.find(({ path }) => path === `${folderOf(programme.alias)}/leaflet.html`);
-  return sealing === null || page === undefined ? null : sealedOf(programme, page.bytes, sealing);
+  if (sealing === null || page === undefined) return null;
+  const { sealedOf } = await import('../../post/sealedFiles.ts');
+  return sealedOf(programme, page.bytes, sealing);
 }
 
 /** What stands sealed already, and what this build may seal. */

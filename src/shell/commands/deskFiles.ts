@@ -9,7 +9,7 @@ import type { DeskNames } from '../../outputs/html/desk/page.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { hashedName } from '../io/hashedName.ts';
-import { deskScript, pageFiles, printedFaces, version } from '../io/shelf.ts';
+import { deskScript, pageFiles, printedFaces, sealedShelf, version } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 
 const FOLDER = 'public/desk';
@@ -27,6 +27,7 @@ export async function deskFiles(
     import('../../desk/catalogue.ts'),
   ]);
   const { regular, bold } = printedFaces();
+  const { assets, worker } = await sealedShelf();
   const shelf: DeskShelf = {
     loadleaf: version(),
     folders: folders.map((files) => files.filter(({ file }) => isOfLibrary(file)).map(textOf)),
@@ -40,8 +41,10 @@ export async function deskFiles(
     script: ['js', deskScript('desk')],
     worker: ['js', deskScript('worker')],
     paper: ['js', deskScript('paper')],
+    post: ['js', deskScript('post')],
     catalogue: ['json', JSON.stringify(catalogueOf(library))],
     shelf: ['json', JSON.stringify(shelf)],
+    sealing: ['json', JSON.stringify({ assets, worker })],
     regular: ['ttf', regular],
     bold: ['ttf', bold],
   };

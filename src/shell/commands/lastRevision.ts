@@ -6,7 +6,7 @@ import type { SourceFile } from '../../content/source.ts';
 import { isFolder } from '../io/disk.ts';
 import { EXIT } from '../exit.ts';
 import { readFolder } from '../io/folder.ts';
-import type { LastRevision } from './nextRevision.ts';
+import type { LastRevision } from '../../drafting/nextRevision.ts';
 import { Stop } from '../io/stop.ts';
 
 /** Null where there is none. `besideDraft`: a draft does not matter. Stops with 73 where a draft is there already, with 65 where the newest file has a Problem. */

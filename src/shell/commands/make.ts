@@ -1,34 +1,11 @@
 /** From consults to the files of their leaflets, in memory; nothing here touches the disk. */
-import type { Consult } from '../../content/library.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
-import { assembleProgramme, type Assembled, type Workshop } from '../../programme/assemble.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { postFiles } from './postFiles.ts';
 import { TEMPLATES } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
-import type { Workspace } from '../io/workspace.ts';
-
-/**
- * One consult after the revisions before it, each made again from its own file and with its log; without one where there
- * is none that can be made.
- */
-export function assembled(
-  consult: Consult,
-  workspace: Pick<Workspace, 'consults' | 'logs'>,
-  workshop: Workshop,
-): Assembled {
-  const before = workspace.consults
-    .filter(({ alias, revision }) => alias === consult.alias && revision < consult.revision)
-    .at(-1);
-  if (before === undefined) return assembleProgramme(consult, null, workshop);
-  const made = assembled(before, workspace, workshop);
-  const previous = 'programme' in made ? made.programme : null;
-  const log = workspace.logs.get(before.id);
-  return assembleProgramme(consult, previous, workshop, log === undefined ? null : { consult: before, log });
-}
 
 /** What one person's papers depend on besides the programme. */
 export interface Beside {
@@ -46,19 +23,21 @@ export async function papersOf(
   paper: PaperAssets,
   { page, link, fridge: isAsked }: Beside,
 ): Promise<OutFile[]> {
-  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }] = await Promise.all([
-    import('../../outputs/pdf/leaflet.ts'),
-    import('../../outputs/pdf/fonts.ts'),
-    import('../../outputs/text/recordJson.ts'),
-    import('../../outputs/text/noteText.ts'),
-    import('../../outputs/text/letterText.ts'),
-  ]);
+  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }, { postFiles }] =
+    await Promise.all([
+      import('../../outputs/pdf/leaflet.ts'),
+      import('../../outputs/pdf/fonts.ts'),
+      import('../../outputs/text/recordJson.ts'),
+      import('../../outputs/text/noteText.ts'),
+      import('../../outputs/text/letterText.ts'),
+      import('../../post/postFiles.ts'),
+    ]);
   const folder = `private/${programme.alias}`;
   const pdf = await leafletPdf(programme, paper);
   const fridge = programme.post.fridge || isAsked ? await fridgeOf(programme, paper) : null;
   // A server lives on; what was read of this person must not.
   forgetWords(paper.fonts);
-  const { files, made } = await postFiles(programme, pdf, page, link);
+  const { files, made } = postFiles(programme, pdf, page, link);
   const letter = programme.letter;
   const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };
   return [
@@ -67,7 +46,7 @@ export async function papersOf(
     { path: `${folder}/record.json`, bytes: recordJson(programme) },
     { path: `${folder}/note.txt`, bytes: noteText(programme, told) },
     ...(letter === null ? [] : [{ path: `${folder}/letter.txt`, bytes: letterText(letter, programme) }]),
-    ...files,
+    ...files.map(({ name, bytes }) => ({ path: `${folder}/${name}`, bytes })),
   ];
 }
 

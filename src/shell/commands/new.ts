@@ -4,7 +4,6 @@ import { dirname, join, relative, sep } from 'node:path';
 import { FOLDERS, SCHEMAS, type Kind } from '../../content/kind.ts';
 import { logFile } from '../../content/log/format.ts';
 import { keyOf } from '../../content/layers.ts';
-import { lastingPaths } from '../../content/plausible/lasting.ts';
 import { readLibrary } from '../../content/readLibrary.ts';
 import { jsonSchemaOf } from '../../content/schema/jsonSchema.ts';
 import { ID_PATTERN } from '../../content/schema/words.ts';
@@ -25,12 +24,13 @@ import { contentFolder, sourceFolders, type Folders } from '../io/folders.ts';
 import { readLayers, upperFiles, type Layers } from '../io/layers.ts';
 import { lastRevisionOf } from './lastRevision.ts';
 import { nearestOf } from '../nearest.ts';
-import { withReview, type Reviewed } from './reviewedDraft.ts';
-import { nextRevision, type LastRevision } from './nextRevision.ts';
+import { nextDraft } from '../../drafting/nextDraft.ts';
+import type { LastRevision } from '../../drafting/nextRevision.ts';
+import type { Reviewed } from '../../drafting/reviewedDraft.ts';
 import type { Report } from '../report.ts';
 import { starterText } from '../io/shelf.ts';
 import { shownPath } from '../io/shownPath.ts';
-import { fileOf, starterOf, type StarterKind, type StarterName } from './starter.ts';
+import { starterOf, type StarterKind, type StarterName } from '../../drafting/starter.ts';
 import { fillingFor, hintsFor } from './starterFilling.ts';
 import { Stop } from '../io/stop.ts';
 import { onDay } from '../io/today.ts';
@@ -152,10 +152,8 @@ function revisionFor(
   reviewed: Reviewed | null,
 ): Made {
   const { known } = readLibrary(...layers.folders);
-  const plain = nextRevision(last, revision, today, lastingPaths(last.consult, known));
-  const content = reviewed === null ? plain : withReview(plain, reviewed, last.consult);
   return {
-    text: fileOf('consult', content, schema),
+    text: nextDraft(last, known, { revision, today, schema, reviewed }),
     what: `a draft made from revision ${last.consult.revision}: ask what is empty, then take draft: yes out`,
   };
 }

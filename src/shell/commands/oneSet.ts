@@ -14,7 +14,8 @@ import type { Refusal } from '../../units/refusal.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Chosen } from './buildAsk.ts';
-import { assembled, ownPages, papersOf } from './make.ts';
+import { assembled } from '../../programme/revisions.ts';
+import { ownPages, papersOf } from './make.ts';
 import { photosTooLarge } from './photosTooLarge.ts';
 
 /** All that is known of one person: the consult to be made, the revisions before it, and what was written down of each. */

@@ -9,10 +9,12 @@ import { sortProblems, type Problem } from '../../content/problem.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { askText, groundText, decisionText, MOVE_WORDS } from '../../messages/en/clinician/review.ts';
 import type { Because, Review } from '../../review/terms.ts';
-import { reviewLogged, type Logged } from '../../programme/reviewed.ts';
+import { assembled } from '../../programme/revisions.ts';
+import { reviewDay, reviewLogged, type Logged } from '../../programme/reviewed.ts';
 import { keepsMode, onDisk, PRIVATE_FILE_MODE } from '../io/disk.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { shownPath } from '../io/shownPath.ts';
+import { onDay } from '../io/today.ts';
 import { version } from '../io/shelf.ts';
 import { Stop } from '../io/stop.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
@@ -20,10 +22,8 @@ import { EXIT } from '../exit.ts';
 import type { Flags } from '../flags.ts';
 import { nearestOf } from '../nearest.ts';
 import type { Report } from '../report.ts';
-import { assembled } from './make.ts';
 import { writeRevision } from './new.ts';
-import { reviewDay } from './reviewDay.ts';
-import type { Reviewed } from './reviewedDraft.ts';
+import type { Reviewed } from '../../drafting/reviewedDraft.ts';
 
 /** Exit 66 where there is no consult or log of that name, 65 where consult, library or log have a Problem; the log's leave an answer all the same. */
 export async function review(flags: Flags, alias: string, report: Report): Promise<number> {
@@ -40,7 +40,7 @@ export async function review(flags: Flags, alias: string, report: Report): Promi
   if ('refusals' in made) return refuse(made.refusals.map(workspace.asProblem));
   const given = logOf(consult, flags, workspace, library);
   const logged: Logged = { consult, programme: made.programme, log: given.log };
-  const found = reviewLogged(logged, reviewDay(logged, flags), library);
+  const found = reviewLogged(logged, reviewDay(logged, onDay(flags), flags.on !== null), library);
   await report.problems(given.problems, [...workspace.files, ...given.files]);
   const written = flags.write
     ? writeNext({ review: found, eased: made.programme.eased }, given, folders.consults, flags, report)

@@ -1,7 +1,6 @@
 /** Sealed leaflets among the files of a site: made anew, left as they are, or replaced by a page that says whom to ring. */
 import { sealedWords } from '../../messages/en/patient/sealed.ts';
-import type { Link } from '../../outputs/mail/messageText.ts';
-import type { Programme } from '../../programme/programme.ts';
+import type { Sealing } from '../../post/sealedFiles.ts';
 import type { IsoDate } from '../../units/date.ts';
 import type { Flags } from '../flags.ts';
 import { readSecret, secretPlace } from '../io/secret.ts';
@@ -10,16 +9,9 @@ import { join } from 'node:path';
 import { isRegularFile } from '../io/people.ts';
 import { WITHDRAWN_SIGN } from '../io/privateInPublic.ts';
 import { readSealedList, type SealedPlace } from '../io/sealedList.ts';
-import { sealedShelf, type SealedShelf } from '../io/shelf.ts';
+import { sealedShelf } from '../io/shelf.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
-
-/** What seals: the secret, and where the site will stand. */
-export interface Sealing {
-  readonly site: string;
-  readonly secret: Uint8Array<ArrayBuffer>;
-  readonly shelf: SealedShelf;
-}
 
 /** Null for a build that seals nothing. Stops as `readSecret` does. */
 export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>): Promise<Sealing | null> {
@@ -27,44 +19,10 @@ export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>
   return { site, secret: readSecret(secretPlace(secret)), shelf: await sealedShelf() };
 }
 
-export interface Sealed {
-  readonly alias: string;
-  readonly files: readonly OutFile[];
-  readonly link: Link;
-  /** To be told by telephone; null where none are asked for. */
-  readonly words: string | null;
-}
-
 /** Where a person's leaflet stands, by the secret alone. */
 export async function sealedPlace(alias: string, { secret }: Pick<Sealing, 'secret'>): Promise<SealedPlace> {
   const { sealingKeys } = await import('../../outputs/sealed/keys.ts');
   return { alias, id: (await sealingKeys(secret, alias)).id };
-}
-
-/** `page`: the leaflet's HTML. */
-export async function sealedOf(
-  programme: Programme,
-  page: OutFile['bytes'],
-  { site, secret, shelf }: Sealing,
-): Promise<Sealed> {
-  const [{ sealingKeys, fragmentOf }, { seal }, { sealedPage }, { policyOf }] = await Promise.all([
-    import('../../outputs/sealed/keys.ts'),
-    import('../../outputs/sealed/seal.ts'),
-    import('../../outputs/html/sealed/sealedPage.ts'),
-    import('../../outputs/html/sealed/policy.ts'),
-  ]);
-  const { alias, revision, clinic, post } = programme;
-  const keys = await sealingKeys(secret, alias);
-  const html = typeof page === 'string' ? page : new TextDecoder().decode(page);
-  const payload = { loadleaf: 1 as const, revision, withdrawOn: post.withdrawOn, html };
-  const jwe = await seal(payload, keys, post.words);
-  const text = sealedPage(jwe, sealedWords(clinic), policyOf(html), shelf.assets);
-  return {
-    alias,
-    files: filesAt(keys.id, text, shelf.worker),
-    link: { address: `${site}for/${keys.id}/#${fragmentOf(keys)}`, hasWords: post.words },
-    words: post.words ? keys.words : null,
-  };
 }
 
 /**
@@ -84,7 +42,10 @@ export async function withdrawnSealed(
     .filter(({ id }) => isRegularFile(join(out, 'public', 'for', id, 'index.html')));
   if (gone.length === 0) return [];
   const { assets, withdrawnWorker } = await sealedShelf();
-  const { withdrawnPage } = await import('../../outputs/html/sealed/sealedPage.ts');
+  const [{ withdrawnPage }, { filesAt }] = await Promise.all([
+    import('../../outputs/html/sealed/sealedPage.ts'),
+    import('../../post/sealedFiles.ts'),
+  ]);
   const page = withdrawnPage(sealedWords(workspace.clinic ?? NO_CLINIC), assets);
   return gone.flatMap(({ id }) => filesAt(id, page, withdrawnWorker));
 }
@@ -116,11 +77,4 @@ export function stillOpen(out: string, aliases: readonly string[]): string[] {
 
 function isOpen(page: string): boolean {
   return isRegularFile(page) && !readFileSync(page, 'utf8').includes(WITHDRAWN_SIGN);
-}
-
-function filesAt(id: string, page: string, worker: string): OutFile[] {
-  return [
-    { path: `public/for/${id}/index.html`, bytes: page },
-    { path: `public/for/${id}/sw.js`, bytes: worker },
-  ];
 }

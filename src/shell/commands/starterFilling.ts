@@ -6,7 +6,7 @@ import type { SourceFile } from '../../content/source.ts';
 import { addDays, type IsoDate } from '../../units/date.ts';
 import { EXIT } from '../exit.ts';
 import { starterText } from '../io/shelf.ts';
-import type { Filling, StarterKind, StarterName } from './starter.ts';
+import type { Filling, StarterKind, StarterName } from '../../drafting/starter.ts';
 import { Stop } from '../io/stop.ts';
 
 const REVIEW_AFTER_DAYS = 365;

@@ -1,11 +1,11 @@
 /** Who must be seen before going on, by what the log of the revision in use leads to. */
 import { groundText } from '../../messages/en/clinician/review.ts';
 import type { Workshop } from '../../programme/assemble.ts';
-import { reviewLogged } from '../../programme/reviewed.ts';
+import { reviewDay, reviewLogged } from '../../programme/reviewed.ts';
+import { assembled } from '../../programme/revisions.ts';
 import type { Flags } from '../flags.ts';
 import type { ToBeSeen, Workspace } from '../io/workspace.ts';
-import { assembled } from './make.ts';
-import { reviewDay } from './reviewDay.ts';
+import { onDay } from '../io/today.ts';
 
 /** Of `aliases`; somebody without a log, or whose programme cannot be made, is not among them. */
 export function toBeSeen(
@@ -20,7 +20,11 @@ export function toBeSeen(
     const made = assembled(consult, workspace, workshop);
     if ('refusals' in made) return [];
     const logged = { consult, programme: made.programme, log };
-    const { decision, because } = reviewLogged(logged, reviewDay(logged, flags), workshop.library);
+    const { decision, because } = reviewLogged(
+      logged,
+      reviewDay(logged, onDay(flags), flags.on !== null),
+      workshop.library,
+    );
     if (decision !== 'beSeen') return [];
     return [
       { alias: consult.alias, because: because.filter(({ move }) => move === 'beSeen').map(groundText) },

@@ -3,14 +3,11 @@ import { randomBytes } from 'node:crypto';
 import { existsSync, lstatSync, readFileSync, writeFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
-import { base64url, fromBase64url } from '../../units/base64url.ts';
+import { SECRET_OCTETS, secretOf, secretText } from '../../outputs/sealed/secret.ts';
 import { EXIT } from '../exit.ts';
 import { keepsMode, makeFolder, onDisk, PRIVATE_FILE_MODE, PRIVATE_FOLDER_MODE, realPath } from './disk.ts';
 import { repositoryAround } from './gitIgnore.ts';
 import { Stop } from './stop.ts';
-
-const OCTETS = 32;
-const FORM = /^loadleaf-secret-1 ([A-Za-z0-9_-]{43})\r?\n?$/;
 
 /** Where it lies when no other place is named: the folder of settings of this user (XDG Base Directory, from memory). */
 export function secretPlace(named: string | null): string {
@@ -31,7 +28,7 @@ export function makeSecret(place: string): void {
     throw new Stop(EXIT.usage, `${place} lies in the repository ${repository}; the secret must lie outside`);
   onDisk(place, () => {
     makeFolder(dirname(place), PRIVATE_FOLDER_MODE);
-    writeFileSync(place, `loadleaf-secret-1 ${base64url(randomBytes(OCTETS))}\n`, {
+    writeFileSync(place, secretText(randomBytes(SECRET_OCTETS)), {
       flag: 'wx',
       mode: PRIVATE_FILE_MODE,
     });
@@ -54,9 +51,8 @@ export function readSecret(place: string): Uint8Array<ArrayBuffer> {
       EXIT.usage,
       `the secret ${place} lies in the repository ${repository}; move it out of there`,
     );
-  const [, text = ''] = FORM.exec(onDisk(place, () => readFileSync(place, 'utf8'))) ?? [];
-  const secret = fromBase64url(text);
-  if (secret?.length !== OCTETS)
+  const secret = secretOf(onDisk(place, () => readFileSync(place, 'utf8')));
+  if (secret === null)
     throw new Stop(
       EXIT.content,
       `${place} is no secret of ours: one line that begins with loadleaf-secret-1`,

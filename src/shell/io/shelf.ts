@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
-import type { SealedAssets } from '../../outputs/html/sealed/sealedPage.ts';
+import type { SealedShelf } from '../../post/sealedFiles.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
 import type { LiveScripts } from '../server/server.ts';
@@ -69,7 +69,7 @@ export function pageFiles(): PageFiles {
 }
 
 /** One of the desk's own scripts. */
-export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'paper'): string {
+export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'paper' | 'post'): string {
   return read(`dist/desk/${name}.js`);
 }
 
@@ -79,13 +79,6 @@ export function printedFaces(): Readonly<Record<'regular' | 'bold', Uint8Array>>
     regular: bytes('shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf'),
     bold: bytes('shared/fonts/AtkinsonHyperlegibleNext_700Bold.ttf'),
   };
-}
-
-/** What dresses the pages of sealed leaflets, and their service workers. */
-export interface SealedShelf {
-  readonly assets: SealedAssets;
-  readonly worker: string;
-  readonly withdrawnWorker: string;
 }
 
 export async function sealedShelf(): Promise<SealedShelf> {

@@ -1,5 +1,5 @@
 /** The programmes the pages are tried on: the invented one, and the fullest that the shipped content makes. */
-import { assembled } from '../../../src/shell/commands/make.ts';
+import { assembled } from '../../../src/programme/revisions.ts';
 import { readWorkspace } from '../../../src/shell/io/workspace.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
 import { otter } from '../../fixtures/programme.ts';

@@ -25,10 +25,15 @@ export interface MessageWords {
   readonly closing: readonly string[];
 }
 
+/** @example greeting('Ada') // => 'Hello Ada,' */
+export function greeting(firstName: string | null): string {
+  return firstName === null ? 'Hello,' : `Hello ${firstName},`;
+}
+
 export function messageWords(clinic: Clinic, country: string, clinician: string): MessageWords {
   return {
     subject: clinic.post.subject ?? SUBJECT,
-    greeting: 'Hello,',
+    greeting: greeting(null),
     attached: {
       intro: 'Attached to this message:',
       pdf: 'a PDF: your leaflet, to print or to read.',

@@ -9,8 +9,10 @@ export interface DeskNames {
   readonly script: string;
   readonly worker: string;
   readonly paper: string;
+  readonly post: string;
   readonly catalogue: string;
   readonly shelf: string;
+  readonly sealing: string;
   readonly regular: string;
   readonly bold: string;
 }
@@ -50,7 +52,8 @@ export function deskHtml(names: DeskNames, clinic: string): string {
     </html> `.markup;
 }
 
-function scriptHtml({ yaml, script, worker, paper, catalogue, shelf, regular, bold }: DeskNames): Html {
+function scriptHtml(names: DeskNames): Html {
+  const { yaml, script, worker, paper, post, catalogue, shelf, sealing, regular, bold } = names;
   return html`<script defer src="${yaml}"></script>
     <script
       defer
@@ -58,8 +61,10 @@ function scriptHtml({ yaml, script, worker, paper, catalogue, shelf, regular, bo
       data-yaml="${yaml}"
       data-worker="${worker}"
       data-paper="${paper}"
+      data-post="${post}"
       data-catalogue="${catalogue}"
       data-shelf="${shelf}"
+      data-sealing="${sealing}"
       data-regular="${regular}"
       data-bold="${bold}"
     ></script>`;

@@ -1,6 +1,6 @@
 /** What a draft says before a key: what to ask again, and what it was last time. */
-import { provokedDeg } from '../../content/guardedAngle.ts';
-import type { ConsultFrontMatter } from '../../content/schema/consult.ts';
+import { provokedDeg } from '../content/guardedAngle.ts';
+import type { ConsultFrontMatter } from '../content/schema/consult.ts';
 
 /** By key; of what is taken over it says what may have changed. */
 export const HINTS: readonly (readonly [string, string])[] = [

@@ -1,8 +1,8 @@
 /** A starter file: keys with the sentence of the schema before each, filled in for the library it is written into. */
 import { Document, isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
-import { SCHEMAS, type FOLDERS } from '../../content/kind.ts';
-import type { Path } from '../../content/path.ts';
-import { keysOf, schemaAt, sentenceAt, wordsOf } from '../../content/schema/schemaAt.ts';
+import { SCHEMAS, type FOLDERS } from '../content/kind.ts';
+import type { Path } from '../content/path.ts';
+import { keysOf, schemaAt, sentenceAt, wordsOf } from '../content/schema/schemaAt.ts';
 
 export type StarterKind = keyof typeof FOLDERS;
 

@@ -1,8 +1,8 @@
 /** The draft of the next revision with what the review led to: a proposal that the clinician keeps or changes. */
-import type { ConsultFrontMatter } from '../../content/schema/consult.ts';
-import { askText, groundText, decisionText } from '../../messages/en/clinician/review.ts';
-import type { EasedExercise } from '../../decisions/session/easier.ts';
-import type { Review } from '../../review/terms.ts';
+import type { ConsultFrontMatter } from '../content/schema/consult.ts';
+import { askText, groundText, decisionText } from '../messages/en/clinician/review.ts';
+import type { EasedExercise } from '../decisions/session/easier.ts';
+import type { Review } from '../review/terms.ts';
 import type { StarterContent } from './starter.ts';
 
 /** What the draft is filled in with. `eased`: the easier numbers of the revision before. */

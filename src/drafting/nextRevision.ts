@@ -1,8 +1,8 @@
 /** The next revision of a consult, from the last one: what lasts is taken over, what must be asked again is empty. */
-import { plainPath } from '../../content/plausible/confirmed.ts';
-import type { lastingPaths } from '../../content/plausible/lasting.ts';
-import { SCREEN_ITEMS, type ConsultFrontMatter } from '../../content/schema/consult.ts';
-import { addDays, daysBetween, type IsoDate } from '../../units/date.ts';
+import { plainPath } from '../content/plausible/confirmed.ts';
+import type { lastingPaths } from '../content/plausible/lasting.ts';
+import { SCREEN_ITEMS, type ConsultFrontMatter } from '../content/schema/consult.ts';
+import { addDays, daysBetween, type IsoDate } from '../units/date.ts';
 import { describeSet, describeTest, HINTS, lastTime } from './nextRevisionHints.ts';
 import type { StarterContent } from './starter.ts';
 

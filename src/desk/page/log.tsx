@@ -1,0 +1,68 @@
+/** The log of the consult on the desk, and the review that it leads to. */
+import {
+  LOG_CHANGED,
+  LOG_LEAD,
+  LOG_NEEDS,
+  LOG_SAVED,
+  LOG_TITLE,
+  OPEN_LOG,
+  SAVE_LOG,
+} from '../../messages/en/desk/log.ts';
+import { tooLargeText } from '../../messages/en/desk/files.ts';
+import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
+import { isEmpty } from '../log/lines.ts';
+import { Grid } from './grid.tsx';
+import { Review } from './review.tsx';
+import { saveLog } from './saveLog.ts';
+import { isLogChanged, lines, takeLog, whose } from './logState.ts';
+import { logName, said } from './state.ts';
+
+export async function openLogs(files: readonly File[]): Promise<void> {
+  for (const file of files) {
+    if (file.size <= MOST_TEXT_BYTES) await takeLog(file.name, new Uint8Array(await file.arrayBuffer()));
+    else said.value = tooLargeText(file.name, file.size, MOST_TEXT_BYTES);
+  }
+}
+
+export function Log() {
+  const isThere = lines.value.some((line) => !isEmpty(line));
+  return (
+    <details class="log" open={isThere || undefined}>
+      <summary>{LOG_TITLE}</summary>
+      <p class="quiet">{whose.value === null ? LOG_NEEDS : LOG_LEAD}</p>
+      <div class="bar">
+        <button
+          type="button"
+          data-make="log"
+          disabled={!isThere || whose.value === null}
+          onClick={() => void saveLog()}
+        >
+          {SAVE_LOG}
+        </button>
+        <span class="filename">
+          {logName.value}
+          {isThere ? `, ${isLogChanged.value ? LOG_CHANGED : LOG_SAVED}` : ''}
+        </span>
+      </div>
+      {whose.value === null ? null : <Grid />}
+      <Review />
+    </details>
+  );
+}
+
+export function OpenLog() {
+  return (
+    <label class="open">
+      <span>{OPEN_LOG}</span>
+      <input
+        type="file"
+        accept=".csv,text/csv,text/plain"
+        multiple
+        data-open="log"
+        onChange={({ currentTarget }) => {
+          void openLogs([...(currentTarget.files ?? [])]).then(() => (currentTarget.value = ''));
+        }}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,72 @@
+/** The clinic secret: read from the file that is chosen, into memory alone, and the address that goes with it. */
+import { signal } from '@preact/signals';
+import {
+  FORGET_SECRET,
+  NOT_A_SECRET,
+  SECRET,
+  SECRET_FORGOTTEN,
+  SECRET_READ,
+  SITE,
+} from '../../messages/en/desk/make.ts';
+import { secretOf } from '../../outputs/sealed/secret.ts';
+import { catalogue, said } from './state.ts';
+
+/** In no draft and no storage; null while none is chosen. */
+export const secret = signal<Uint8Array<ArrayBuffer> | null>(null);
+
+const typed = signal<string | null>(null);
+export const site = {
+  /** As it was typed, else as the clinic's file has it. */
+  get value(): string {
+    return typed.value ?? catalogue.value?.starts.site ?? '';
+  },
+};
+
+/** A secret is one line; of a longer file nothing is read. */
+const MOST_BYTES = 200;
+
+async function choose(file: File | undefined): Promise<void> {
+  if (file === undefined) return;
+  secret.value = file.size > MOST_BYTES ? null : secretOf(await file.text());
+  said.value = secret.value === null ? NOT_A_SECRET : SECRET_READ;
+}
+
+export function SecretFields() {
+  return (
+    <>
+      <label class="open">
+        <span>{SECRET}</span>
+        <input
+          type="file"
+          data-open="secret"
+          onChange={({ currentTarget }) => {
+            // The field keeps no name of the file either.
+            void choose(currentTarget.files?.[0]).then(() => (currentTarget.value = ''));
+          }}
+        />
+      </label>
+      {secret.value === null ? null : (
+        <button
+          type="button"
+          onClick={() => {
+            secret.value = null;
+            said.value = SECRET_FORGOTTEN;
+          }}
+        >
+          {FORGET_SECRET}
+        </button>
+      )}
+      <label class="firstname">
+        <span>{SITE}</span>
+        <input
+          type="url"
+          autocomplete="off"
+          spellcheck={false}
+          data-site
+          value={site.value}
+          onInput={({ currentTarget }) => (typed.value = currentTarget.value)}
+        />
+      </label>
+    </>
+  );
+}

@@ -3,4 +3,4 @@ import type { SharedYaml } from '../yaml.ts';
 
 const { loadleafYaml } = globalThis as unknown as { readonly loadleafYaml: SharedYaml };
 
-export const { isAlias, isCollection, isMap, isScalar, isSeq, parseDocument, stringify } = loadleafYaml;
+export const { Document, isAlias, isCollection, isMap, isScalar, isSeq, parseDocument, stringify } = loadleafYaml;

@@ -17,9 +17,13 @@ export function sessionsIcs(programme: Posted): string | null {
   const { events } = programme.post;
   if (events.length === 0) return null;
   const calendar = ical({ prodId: '//Loadleaf//Sessions//EN' });
-  if (programme.mark !== undefined) calendar.x('X-LOADLEAF-MARK', programme.mark);
   for (const event of events) calendar.createEvent(eventData(event, programme));
-  return `${calendar.toString()}\r\n`;
+  return withMark(`${calendar.toString()}\r\n`, programme.mark);
+}
+
+// The library puts such a property behind the events, where RFC 5545, 3.6, has none.
+function withMark(text: string, mark: string | undefined): string {
+  return mark === undefined ? text : text.replace('BEGIN:VEVENT', `X-LOADLEAF-MARK:${mark}\r\nBEGIN:VEVENT`);
 }
 
 function eventData(event: TitledEvent, { alias, revision, seenOn, post }: Posted) {

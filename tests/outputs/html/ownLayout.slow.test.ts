@@ -6,7 +6,10 @@ import { layoutFaults } from '../../../src/shell/commands/layoutFaults.ts';
 import { TEMPLATES } from '../../../src/shell/io/shelf.ts';
 import { fileOf, filesWith, SAMPLE } from '../../content/sample.ts';
 import { assets } from './assets.ts';
+import { inBothSchemes, launch, NOTHING, pagesAt } from './browser.ts';
 import { libraryOf } from './libraries.ts';
+import { served } from './public/publicServer.ts';
+import { faultsOf } from './validate.ts';
 
 const LAYOUT =
   '<div class="ours">{{ content }}</div>{% for one in menu %}<a href="{{ one.url }}">{{ one.name }}</a>{% endfor %}<a href="{{ \'/exercises.html\' | url }}">All</a> {{ title }}';
@@ -42,6 +45,26 @@ describe('a layout of the clinic’s own', () => {
     expect(pages.map(({ path }) => path).sort()).toEqual([...plain.keys()].sort());
     for (const { path, content } of pages)
       if (!path.startsWith('public/pages/')) expect(content, path).toBe(plain.get(path));
+  });
+
+  it('axe and html-validate find nothing in its pages, at 320 and 1280 px, light or dark', async () => {
+    const files = await renderPages([], view, assets, TEMPLATES);
+    const [browser, site] = await Promise.all([launch(), served(files)]);
+    try {
+      const own = files.filter(({ path }) => path.startsWith('public/pages/'));
+      expect(own).not.toEqual([]);
+      const looks = [...(await pagesAt(browser, [320, 1280])).values()];
+      for (const { path, content } of own) {
+        expect(await faultsOf(content), path).toEqual([]);
+        for (const page of looks)
+          expect(await inBothSchemes(page, site.address + path.replace('public/', '')), path).toEqual(
+            NOTHING,
+          );
+      }
+    } finally {
+      await browser.close();
+      site.server.close();
+    }
   });
 
   it.each([

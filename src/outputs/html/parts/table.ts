@@ -6,8 +6,11 @@ import { linked, NO_PLACES, type Places } from './linked.ts';
 // More columns than this do not fit a phone; such a table scrolls by itself.
 const NARROW_COLUMNS = 2;
 
-/** The table with its caption; the first cell of a row is the row's header. */
-export function tableHtml({ caption, columns, rows }: Table, places: Places = NO_PLACES): Html {
+/** The table with its caption; the first cell of a row is the row's header. One row, which compares nothing, is set upright. */
+export function tableHtml(whole: Table, places: Places = NO_PLACES): Html {
+  const { caption, columns, rows } = whole;
+  const [only] = rows;
+  if (rows.length === 1 && only !== undefined) return uprightHtml(whole, only, places);
   const table = html`<table>
     <caption>
       ${caption}
@@ -22,6 +25,18 @@ export function tableHtml({ caption, columns, rows }: Table, places: Places = NO
     </tbody>
   </table> `;
   return columns.length > NARROW_COLUMNS ? wideTableHtml(table, caption) : table;
+}
+
+/** A line for each column, headed by its name. */
+function uprightHtml({ caption, columns }: Table, row: readonly string[], places: Places): Html {
+  return html`<table class="upright">
+    <caption>
+      ${caption}
+    </caption>
+    <tbody>
+      ${columns.map((column, at) => rowHtml([column, row[at] ?? ''], places))}
+    </tbody>
+  </table> `;
 }
 
 function rowHtml([first = '', ...others]: readonly string[], places: Places): Html {

@@ -96,9 +96,24 @@ function neighboursHtml({ neighbours }: CardView): Html {
   </dl> `;
 }
 
+/** One place alone compares with nothing: its parts stand under one another. */
+function useHtml({ protocol, stage, slot }: CardView['uses'][number]): Html {
+  const [protocolWord, stageWord, slotWord] = LABELS.usesColumns;
+  return html`<dl class="facts">
+    <dt>${protocolWord}</dt>
+    <dd>${linkHtml(UP, 'protocols', protocol)}</dd>
+    <dt>${stageWord}</dt>
+    <dd>${stage}</dd>
+    <dt>${slotWord}</dt>
+    <dd>${slot}</dd>
+  </dl> `;
+}
+
 function usesHtml({ uses }: CardView): Html {
   if (uses.length === 0) return html`<p class="quiet">${LABELS.noUses}</p>`;
   const [protocol, stage, slot] = LABELS.usesColumns;
+  const [only] = uses;
+  if (uses.length === 1 && only !== undefined) return useHtml(only);
   return html`<table class="uses">
     <caption class="unseen">
       ${LABELS.uses}

@@ -12,14 +12,15 @@ import { isAdmitted } from '../../../../src/client/catalogue/match.ts';
 import { libraryPages } from '../../../../src/outputs/html/site.ts';
 import { MUSCLE_TERMS } from '../../../../src/messages/en/catalogue/searchTerms.ts';
 import { assets } from '../assets.ts';
-import { heard, inBothSchemes, launch, NOTHING, opened, pagesAt } from '../browser.ts';
+import { heard, inBothSchemes, launch, NOTHING, opened, pagesAt, unfolded } from '../browser.ts';
+import { seen } from '../eye.ts';
 import { sampleView, shipped, shippedLibrary } from '../libraries.ts';
 import { SAMPLE } from '../../../content/sample.ts';
 import { served } from './publicServer.ts';
 
 const files = libraryPages(shipped, assets);
 /** One of each kind; every page at 390 px is in everyPage.slow.test.ts. */
-const WIDTHS = [320, 1280];
+const WIDTHS = [320, 768, 1280];
 const KINDS = [
   'index.html',
   'exercises.html',
@@ -35,6 +36,8 @@ const KINDS = [
   'pages/house-rules.html',
   'style/index.html',
 ];
+
+const KEYED = ['authors.html', 'protocols/proximal-hamstring.html', 'style/index.html'];
 
 let browser: Browser;
 let site: Awaited<ReturnType<typeof served>>;
@@ -58,6 +61,17 @@ describe.each(KINDS)('%s', (path) => {
       expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(width);
     },
   );
+
+  it.each(WIDTHS)('is made for eye and hand at %i px', async (width) => {
+    const page = pages.get(width)!;
+    await unfolded(page, site.address + path);
+    // No script runs here that could take a stop away where a table needs none; where names of keys stand in tables, and
+    // the digits of the typeface, they may part.
+    const besides = KEYED.includes(path) ? /^(idle tab stop|broken word)/ : /^idle tab stop/;
+    const found = (await seen(page)).filter((one) => !besides.test(one));
+    expect([...new Set(found)]).toEqual([]);
+    expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(width);
+  });
 
   it('asks for nothing but its own files, and breaks no policy', async () => {
     const { asked, said } = await heard(guarded, site.address + path);

@@ -44,9 +44,16 @@ export function logStore(alias: string, mark: string): LogStore {
   let damaged = false;
   const changed = () => listeners.forEach((tell) => tell());
 
-  const stored = (): readonly LogRow[] =>
+  const readAnew = (): readonly LogRow[] =>
     holding([...keysOf(alias).flatMap((key) => readRows(key, () => (damaged = true))), ...inMemory]);
+  // A page asks for hundreds of entries in one go: what was read holds until that is over, or something is written.
+  let read: readonly LogRow[] | null = null;
+  const stored = (): readonly LogRow[] => {
+    if (read === null) queueMicrotask(() => (read = null));
+    return (read ??= readAnew());
+  };
   const put = (rows: readonly LogRow[]): void => {
+    read = null;
     try {
       const place = storage();
       if (place === null) throw new Error('no storage');
@@ -69,6 +76,7 @@ export function logStore(alias: string, mark: string): LogStore {
   };
 
   addEventListener('storage', ({ key, newValue }) => {
+    read = null;
     if (key === null || (key === own && newValue === null)) written = [];
     else if (key === own) writeAgain();
     if (key === null || key.startsWith(`${PREFIX}:${alias}:`)) changed();
@@ -94,6 +102,7 @@ export function logStore(alias: string, mark: string): LogStore {
       const rows = stored();
       inMemory = [];
       written = [];
+      read = null;
       damaged = false;
       for (const key of [...keysOf(alias), ...laidAside(alias)]) storage()?.removeItem(key);
       changed();

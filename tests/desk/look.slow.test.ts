@@ -47,6 +47,9 @@ const STATES: Readonly<Record<string, () => Promise<unknown>>> = {
 
 const WIDTHS = [320, 768, 1280];
 
+/** Where each is looked at by all rules of axe, which takes a second or two; what is ready is part of its reasons open. */
+const AXE_AT: Readonly<Record<string, number>> = { empty: 1280, 'reasons open': 320, refused: 768 };
+
 /** Whole at each width: nothing to be pushed aside, nothing cut off. A line of text that is typed moves in its own field. */
 const WIDER = `[
   ...(document.documentElement.scrollWidth > innerWidth ? ['the page'] : []),
@@ -71,7 +74,7 @@ it('is HTML, as it is laid out and as the script has filled it', async () => {
   expect(await faultsOf(readFileSync(`${site.out}/public/desk/index.html`, 'utf8'))).toEqual([]);
 });
 
-describe.each(Object.entries(STATES))('%s', (_, show) => {
+describe.each(Object.entries(STATES))('%s', (name, show) => {
   it('breaks no rule of axe, light and dark, and goes on the page at every width, with targets of 44 px', async () => {
     await page.setViewportSize({ width: 1280, height: 900 });
     await show();
@@ -79,11 +82,13 @@ describe.each(Object.entries(STATES))('%s', (_, show) => {
       await page.setViewportSize({ width, height: 900 });
       expect(await page.evaluate(WIDER), `${width} px`).toEqual([]);
       expect(await page.evaluate(SMALL), `${width} px`).toEqual([]);
-      expect(await violations(page, width === 320 ? 'all' : 'places'), `${width} px`).toEqual([]);
+      if (width === AXE_AT[name]) {
+        expect(await violations(page)).toEqual([]);
+        await page.emulateMedia({ colorScheme: 'dark' });
+        expect(await violations(page, 'colour')).toEqual([]);
+        await page.emulateMedia({ colorScheme: 'light' });
+      }
     }
-    await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violations(page, 'colour')).toEqual([]);
-    await page.emulateMedia({ colorScheme: 'light' });
   });
 
   it('stays whole with letters of twice the size, and moves nothing', async () => {

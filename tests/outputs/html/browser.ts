@@ -10,10 +10,6 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const RULES = {
   all: { runOnly: { type: 'tag', values: TAGS } },
-  // What hangs on where things stand: a width more.
-  places: {
-    runOnly: { type: 'rule', values: ['target-size', 'scrollable-region-focusable', 'color-contrast'] },
-  },
   // The enhanced contrast is of level AAA, which the tags above do not ask for.
   colour: {
     runOnly: { type: 'tag', values: ['cat.color'] },

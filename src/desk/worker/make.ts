@@ -83,20 +83,39 @@ function problemsOf(
   const own = [...reading.problems, ...reading.draftProblems].filter(
     ({ file }) => (reading.aliases.get(file) ?? '') === alias,
   );
-  return sortProblems([...own, ...stops(alias, reading, known.clinic).map(asProblem)]);
+  const all = stops(alias, reading, known.clinic);
+  // Of a form that is on its way most items were not asked yet; what was answered yes is told at once.
+  const told = own.every(isMissing) ? all.filter(({ isYes }) => isYes) : all;
+  return sortProblems([...own, ...told.map(({ refusal }) => asProblem(refusal))]);
 }
 
-/** A red flag is told at once, whatever else is still to be written. */
+/** A key that is not there yet. */
+export function isMissing({ code, path, expected }: Problem): boolean {
+  return (
+    code === 'missing-key' ||
+    code === 'no-front-matter' ||
+    (path === 'tests' && expected.startsWith('at least'))
+  );
+}
+
+interface Stop {
+  readonly refusal: Refusal;
+  readonly isYes: boolean;
+}
+
+/** What of the screen stops every programme, whatever else is still to be written. */
 function stops(
   alias: string,
   { stoppedScreens }: ConsultsReading,
   clinic: Bench['known']['clinic'],
-): Refusal[] {
+): readonly Stop[] {
   return (stoppedScreens.get(alias) ?? []).flatMap((screen) => {
     if (screen === null) return [];
     const effects = screenEffects(screen, clinic ?? { emergency: {} });
-    return 'refusals' in effects
-      ? effects.refusals.map(wordedStop).filter(({ found }) => found === 'yes')
-      : [];
+    if (!('refusals' in effects)) return [];
+    const yes = Object.entries(screen.screen).flatMap(([item, answer]) => (answer === 'yes' ? [item] : []));
+    return effects.refusals
+      .map(wordedStop)
+      .map((refusal) => ({ refusal, isYes: yes.includes(String(refusal.path[1])) }));
   });
 }

@@ -4,7 +4,7 @@ import { labelsOf } from '../../messages/en/labels.ts';
 import { besideOf } from '../../outputs/html/desk/beside.ts';
 import type { Cell, Programme } from '../../programme/programme.ts';
 import { reasonKey, type Ready, type Reason, type Stopped, type View } from '../talk.ts';
-import type { Made } from './make.ts';
+import { isMissing, type Made } from './make.ts';
 import { offersOf } from './offers.ts';
 
 export function viewOf(made: Made): View {
@@ -13,10 +13,6 @@ export function viewOf(made: Made): View {
 
 /** Nothing but keys that are not there yet: the consult is on its way. */
 function stopped(problems: readonly Problem[]): Stopped {
-  const isMissing = ({ code, path, expected }: Problem) =>
-    code === 'missing-key' ||
-    code === 'no-front-matter' ||
-    (path === 'tests' && expected.startsWith('at least'));
   return {
     state: problems.every(isMissing) ? 'incomplete' : 'refused',
     // As the controls are named.

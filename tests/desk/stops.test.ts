@@ -1,0 +1,42 @@
+/** What a screen stops is told whatever else is wrong, and of a form on its way only what was answered yes. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import type { DeskFile } from '../../src/desk/shelf.ts';
+import { openBench } from '../../src/desk/worker/bench.ts';
+import { makeSheet } from '../../src/desk/worker/make.ts';
+import { files as pages } from '../outputs/html/assets.ts';
+import { filesBelow } from '../programme/shipped.ts';
+
+const texts: DeskFile[] = filesBelow('content', 'consults/').map(({ file, bytes }) => ({
+  file,
+  text: new TextDecoder().decode(bytes),
+}));
+const bench = openBench({ loadleaf: '0', folders: [texts], logo: null, pages, letters: [[0, 0x10ffff]] });
+const heron = readFileSync('content/consults/heron-r1.md', 'utf8');
+
+const BROKEN = heron.replace(/massKg: .*/, 'massKg: much');
+const BEGUN = heron.replace(/massKg: .*\n/, '').replace(/minutesPerDay: .*\n/, '');
+const young = (text: string) =>
+  text.replace(/ageYears: .*/, 'ageYears: 15').replace('suddenOnsetUnder18: no', 'suddenOnsetUnder18: yes');
+
+it.each([
+  ['a yes under 18 beside a value that is none', young(BROKEN), 'screen.suddenOnsetUnder18', true],
+  ['a yes under 18 on a form on its way', young(BEGUN), 'screen.suddenOnsetUnder18', true],
+  [
+    'what was not asked, beside a value that is none',
+    BROKEN.replace('fever: no', 'fever: notAsked'),
+    'screen.fever',
+    true,
+  ],
+  [
+    'what was not asked, on a form on its way',
+    BEGUN.replace('fever: no', 'fever: notAsked'),
+    'screen.fever',
+    false,
+  ],
+])('%s', (_, text, path, isTold) => {
+  const made = makeSheet({ name: 'heron-r1.md', text, others: [] }, bench);
+  const paths = 'problems' in made ? made.problems.map((one) => one.path) : [];
+  expect(paths).not.toEqual([]);
+  expect(paths.includes(path)).toBe(isTold);
+});

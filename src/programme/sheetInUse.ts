@@ -61,6 +61,37 @@ export interface DayInUse extends PlannedDay {
   readonly runKm: number | null;
 }
 
+/** What most days are: in the block a day says what is otherwise. */
+const PLAIN_DAY: Omit<DayInUse, 'on'> = {
+  session: false,
+  between: false,
+  run: false,
+  race: false,
+  easyAfterRace: false,
+  sessionCards: [],
+  betweenCards: [],
+  other: false,
+  text: '',
+  runText: '',
+  runKm: null,
+};
+
+/** A day as the block says it. */
+export type SaidDay = Pick<DayInUse, 'on'> & Partial<DayInUse>;
+
+export function saidDay(day: DayInUse): SaidDay {
+  const plain: Partial<DayInUse> = PLAIN_DAY;
+  const kept = Object.entries(day).filter(
+    ([key, value]) => JSON.stringify(value) !== JSON.stringify(plain[key as keyof DayInUse]),
+  );
+  return { ...Object.fromEntries(kept), on: day.on };
+}
+
+/** The whole day again. */
+export function wholeDay(day: SaidDay): DayInUse {
+  return { ...PLAIN_DAY, ...day };
+}
+
 /** The block that stands in the page. */
 export interface SheetInUse {
   readonly alias: string;

@@ -5,7 +5,6 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { withoutMade } from '../../fuzz/deskLaw.ts';
 import { launch } from '../outputs/html/browser.ts';
 import { builtSite, type Site } from './site.ts';
 

@@ -1,6 +1,6 @@
 /** The block of data in the page, and the device's day. */
 import type { PackedFigures } from '../../drawing/moving/packed.ts';
-import type { SheetInUse } from '../../programme/sheetInUse.ts';
+import { type SaidDay, type SheetInUse, wholeDay } from '../../programme/sheetInUse.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 
 /** With the figures that move, by their cards. */
@@ -8,10 +8,14 @@ export interface PageInUse extends SheetInUse {
   readonly moving: PackedFigures;
 }
 
+type Block = Omit<PageInUse, 'days'> & { readonly days: readonly SaidDay[] };
+
 /** The page's block; null for a page without one. */
 export function readSheet(): PageInUse | null {
-  const block = document.getElementById('sheet-in-use');
-  return block === null ? null : (JSON.parse(block.textContent ?? '') as PageInUse);
+  const element = document.getElementById('sheet-in-use');
+  if (element === null) return null;
+  const block = JSON.parse(element.textContent ?? '') as Block;
+  return { ...block, days: block.days.map(wholeDay) };
 }
 
 /** The calendar day where the device is, whatever the zone and its summer time. */

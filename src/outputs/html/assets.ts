@@ -19,13 +19,20 @@ export interface PageTokens {
   readonly sheet: { readonly page: Readonly<Record<string, number>> };
 }
 
+/** A WOFF2 face, base64. */
+export interface PageFace {
+  readonly weight: 400 | 700;
+  readonly base64: string;
+}
+
 /** Files the page is dressed with, read by the shell. */
 export interface PageFiles {
   readonly tokens: PageTokens;
   /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
   readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public' | 'desk', string>>;
-  /** WOFF2 faces, base64. */
-  readonly fonts: readonly { readonly weight: 400 | 700; readonly base64: string }[];
+  readonly fonts: readonly PageFace[];
+  /** The same faces with few letters, those of `FEW_LETTERS`. */
+  readonly fewLetters: readonly PageFace[];
   /** For the head of a sheet, and for its end. */
   readonly arrival: string;
   readonly script: string;
@@ -68,6 +75,8 @@ export interface PageAssets {
   /** Null for a clinic without one. */
   readonly logo: LogoImage | null;
   readonly leaflet: Hashed;
+  /** With the faces of few letters. */
+  readonly leafletOfFew: Hashed;
   readonly record: Hashed;
   readonly public: Hashed;
   /** Without typefaces: the desk takes them from what its leaflets are dressed with. */
@@ -84,16 +93,25 @@ export interface PageAssets {
 
 /** Everything that dresses the pages, ready to stand in them. `logo`: a PNG, or null for a clinic without one. */
 export function pageAssets(
-  { tokens, styles, fonts, arrival, script, inUse, catalogue }: PageFiles,
+  { tokens, styles, fonts, fewLetters, arrival, script, inUse, catalogue }: PageFiles,
   logo: Uint8Array | null = null,
 ): PageAssets {
-  const faces = fonts.map((font) => face(tokens.type.family, font)).join('');
-  const dressed = (...sheets: readonly string[]) =>
-    hashed([faces, tokenSheet(tokens), paintSheet(tokens), styles.sheet, ...sheets].join(''));
+  const dressedIn = (faces: readonly PageFace[], sheets: readonly string[]) =>
+    hashed(
+      [
+        ...faces.map((font) => face(tokens.type.family, font)),
+        tokenSheet(tokens),
+        paintSheet(tokens),
+        styles.sheet,
+        ...sheets,
+      ].join(''),
+    );
+  const dressed = (...sheets: readonly string[]) => dressedIn(fonts, sheets);
   return {
     photos: new Map(),
     logo: logo === null ? null : logoImage(logo),
     leaflet: dressed(styles.leaflet),
+    leafletOfFew: dressedIn(fewLetters, [styles.leaflet]),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
     desk: hashed(
@@ -110,6 +128,17 @@ export function pageAssets(
     catalogue: hashed(catalogue),
     picture: pictureSheet(tokens),
   };
+}
+
+/** What the faces of few letters have: ASCII, and the signs of our own words. An arrow stands in none of the faces. */
+export const FEW_LETTERS = /^[\n\x20-\x7e\u00a0£°·½×–—‘’“”…€−→]*$/;
+
+/** The leaflet's style for such texts: most leaflets need few letters, and are a tenth smaller for it. */
+export function leafletStyle(
+  { leaflet, leafletOfFew }: Pick<PageAssets, 'leaflet' | 'leafletOfFew'>,
+  texts: readonly string[],
+): Hashed {
+  return texts.every((text) => FEW_LETTERS.test(text)) ? leafletOfFew : leaflet;
 }
 
 /** The desk shows a leaflet in a column: as wide as that is, not as the window is. */
@@ -173,7 +202,7 @@ function kebab(name: string): string {
   return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }
 
-function face(family: string, font: { readonly weight: number; readonly base64: string }): string {
+function face(family: string, font: PageFace): string {
   return `@font-face{font-family:"${family}";font-weight:${font.weight};font-style:normal;src:url(data:font/woff2;base64,${font.base64}) format("woff2")}`;
 }
 

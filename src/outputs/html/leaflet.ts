@@ -3,7 +3,8 @@ import { labelsOf, type LeafletLabels } from '../../messages/en/labels.ts';
 import type { Part } from '../../messages/shapes.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { sheetInUse } from '../../programme/inUse.ts';
-import type { LeafletPhotos, PageAssets } from './assets.ts';
+import { saidDay } from '../../programme/sheetInUse.ts';
+import { leafletStyle, type LeafletPhotos, type PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
 import { contactHtml } from './parts/contact.ts';
@@ -23,17 +24,20 @@ import { stepsHtml } from './parts/steps.ts';
  */
 export function leafletHtml(programme: Programme, assets: PageAssets): string {
   const labels = labelsOf(programme.language).leaflet;
+  const sheet = sheetInUse(programme);
+  const block = { ...sheet, days: sheet.days.map(saidDay), moving: movingOf(programme) };
+  const body = html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
+    <main>${leafletMain(programme, assets.photos)}</main>
+    ${footHtml(programme, labels)}`;
   return documentText({
     language: programme.language,
     title: programme.title,
     kind: 'leaflet',
-    style: assets.leaflet,
+    style: leafletStyle(assets, [body.markup, JSON.stringify(block)]),
     arrival: assets.arrival,
     scripts: [assets.script, assets.inUse],
-    block: { ...sheetInUse(programme), moving: movingOf(programme) },
-    body: html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
-      <main>${leafletMain(programme, assets.photos)}</main>
-      ${footHtml(programme, labels)}`,
+    block,
+    body,
   });
 }
 

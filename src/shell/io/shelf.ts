@@ -22,10 +22,12 @@ export function crewProgram(): URL {
 /** The folder of the shipped library. */
 export const SHIPPED = fileURLToPath(new URL('content/', TOP));
 
-const PAGE_FONTS = {
-  400: 'shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2',
-  700: 'shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2',
-} as const;
+type Letters = 'latin' | 'few-letters';
+
+const pageFont = (letters: Letters, weight: 400 | 700) =>
+  `shared/fonts/atkinson-hyperlegible-next-${letters}-${weight}-normal.woff2`;
+
+const WEIGHTS = [400, 700] as const;
 
 const PAPER_FONTS = {
   regular: 'shared/fonts/AtkinsonHyperlegibleNext_400Regular.ttf',
@@ -57,15 +59,17 @@ export function pageFiles(): PageFiles {
       public: read('dist/styles/public.css'),
       desk: read('dist/styles/desk.css'),
     },
-    fonts: ([400, 700] as const).map((weight) => ({
-      weight,
-      base64: bytes(PAGE_FONTS[weight]).toString('base64'),
-    })),
+    fonts: pageFaces('latin'),
+    fewLetters: pageFaces('few-letters'),
     arrival: read('dist/scripts/arrival.js'),
     inUse: read('dist/scripts/inUse.js'),
     script: read('dist/scripts/leaflet.js'),
     catalogue: read('dist/scripts/catalogue.js'),
   };
+}
+
+function pageFaces(letters: Letters): PageFiles['fonts'] {
+  return WEIGHTS.map((weight) => ({ weight, base64: bytes(pageFont(letters, weight)).toString('base64') }));
 }
 
 /** One of the desk's own scripts. */
@@ -124,7 +128,9 @@ export function programFiles(): Buffer[] {
     'package.json',
     'shared/tokens.json',
     ...Object.values(PAPER_FONTS),
-    ...Object.values(PAGE_FONTS),
+    ...(['latin', 'few-letters'] as const).flatMap((letters) =>
+      WEIGHTS.map((weight) => pageFont(letters, weight)),
+    ),
   ].map(bytes);
 }
 

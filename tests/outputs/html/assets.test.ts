@@ -1,9 +1,16 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { create, type Font } from 'fontkit';
 import { describe, expect, it } from 'vitest';
-import { tokenSheet } from '../../../src/outputs/html/assets.ts';
+import { FEW_LETTERS, leafletStyle, tokenSheet } from '../../../src/outputs/html/assets.ts';
 import { assets, files } from './assets.ts';
 
-const sheets = Object.entries({ leaflet: assets.leaflet, record: assets.record, public: assets.public });
+const sheets = Object.entries({
+  leaflet: assets.leaflet,
+  'leaflet of few letters': assets.leafletOfFew,
+  record: assets.record,
+  public: assets.public,
+});
 
 describe.each(sheets)('the style of a %s', (_, { text, hash }) => {
   it('has the hash of its text (CSP level 3, sha256 in base64)', () => {
@@ -67,5 +74,32 @@ describe.each(['arrival', 'script', 'inUse'] as const)('the %s of a sheet', (nam
     );
     const places = [...text.matchAll(/localStorage\.\w+\(("[^"]*")/g)].map(([, place]) => place);
     expect(new Set(places)).toEqual(new Set(name === 'inUse' ? [] : ['"loadleaf:theme"']));
+  });
+});
+
+describe('the faces of few letters', () => {
+  it.each([400, 700])(
+    'of weight %i have every letter that is promised, and the kerning of the whole face',
+    (weight) => {
+      const face = (letters: string) =>
+        create(readFileSync(`shared/fonts/atkinson-hyperlegible-next-${letters}-${weight}-normal.woff2`));
+      const [few, whole] = [face('few-letters'), face('latin')];
+      const promised = whole.characterSet.filter((code) => FEW_LETTERS.test(String.fromCodePoint(code)));
+      expect(promised.length).toBeGreaterThan(105);
+      expect(promised.filter((code) => !few.hasGlyphForCodePoint(code))).toEqual([]);
+      expect(few.availableFeatures).toEqual(expect.arrayContaining(['kern', 'tnum', 'pnum']));
+      const width = (font: Font) => font.layout('AVA To 3.5 kg – “fifty”').advanceWidth;
+      expect(width(few)).toBe(width(whole));
+    },
+  );
+
+  it('dress every text of theirs alone, and no other', () => {
+    expect(leafletStyle(assets, ['3 × 8, about 0°', '“a”'])).toBe(assets.leafletOfFew);
+    expect(leafletStyle(assets, ['3 × 8', 'Zoë'])).toBe(assets.leaflet);
+  });
+
+  it('have what the scripts of the page say', () => {
+    expect(assets.inUse.text).toMatch(FEW_LETTERS);
+    expect(assets.script.text).toMatch(FEW_LETTERS);
   });
 });

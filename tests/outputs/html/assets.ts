@@ -6,6 +6,12 @@ import { pageAssets, type PageFiles } from '../../../src/outputs/html/assets.ts'
 const read = (path: string) => readFileSync(path, 'utf8');
 const base64 = (path: string) => readFileSync(path).toString('base64');
 
+const faces = (letters: string) =>
+  ([400, 700] as const).map((weight) => ({
+    weight,
+    base64: base64(`shared/fonts/atkinson-hyperlegible-next-${letters}-${weight}-normal.woff2`),
+  }));
+
 export const files: PageFiles = {
   tokens: JSON.parse(read('shared/tokens.json')) as PageFiles['tokens'],
   styles: {
@@ -15,10 +21,8 @@ export const files: PageFiles = {
     public: bundledSheet('public'),
     desk: bundledSheet('desk'),
   },
-  fonts: [
-    { weight: 400, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-400-normal.woff2') },
-    { weight: 700, base64: base64('shared/fonts/atkinson-hyperlegible-next-latin-700-normal.woff2') },
-  ],
+  fonts: faces('latin'),
+  fewLetters: faces('few-letters'),
   arrival: bundledScript('arrival'),
   script: bundledScript('leaflet'),
   inUse: bundledScript('inUse'),

@@ -29,7 +29,7 @@ export const consults: Family = {
 };
 
 /** One person's files, one of them spoilt. */
-function mutants(chance: Chance): PersonFiles {
+export function mutants(chance: Chance): PersonFiles {
   const person = chance.of(PEOPLE);
   const spoilt = chance.below(person.length);
   return person.map((one, index) =>

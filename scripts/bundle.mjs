@@ -40,8 +40,12 @@ export function bundledScript(name) {
   return outputFiles[0].text.trim();
 }
 
-/** The desk's own scripts, by the names they have in `dist/desk/`: the page, the thread that decides, what draws PDFs, and what writes the post. */
+/**
+ * The desk's own scripts, by the names they have in `dist/desk/`: the reader of YAML, the page and the thread that decides,
+ * which both come after it, what draws PDFs, and what writes the post.
+ */
 export const DESK_SCRIPTS = {
+  yaml: 'yaml.ts',
   desk: 'page/desk.tsx',
   worker: 'worker/worker.ts',
   paper: 'worker/paper.ts',
@@ -61,9 +65,52 @@ const oneLanguage = {
   },
 };
 
+const shim = (name) => join(SHIMS, `${name}.ts`);
+const nothing = shim('nothing');
+
+/** What stands for a package in a script. */
+const INSTEAD = {
+  yaml: {},
+  desk: { yaml: shim('yaml') },
+  worker: { yaml: shim('yaml'), 'linkify-it': nothing },
+  post: {},
+  paper: {
+    // Its build for browsers is no stream, and draws other bytes.
+    pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),
+    stream: shim('stream'),
+    // Packs alone: unpacking is as much again.
+    pako: join(TOP, 'node_modules', 'pako', 'lib', 'deflate.js'),
+    // For web fonts (WOFF2), which paper never has.
+    'brotli/decompress.js': nothing,
+    '@noble/ciphers/aes': nothing,
+    linebreak: nothing,
+    fs: nothing,
+    module: nothing,
+    zlib: nothing,
+  },
+};
+
+/**
+ * Sentences for authors and for the public pages, which the desk has none of: a tenth of the worker. A test holds that
+ * nothing in it asks for one.
+ */
+export const OTHERS_WORDS =
+  /messages[\\/]en[\\/](author[\\/](lexicon|library|pictured|poses|words)|catalogue[\\/](authors|estimates|glossary|libraryLabels|muscleNumbers|numbers|protocol|searchTerms|site))\.ts$/;
+const withoutOthersWords = {
+  name: 'without-others-words',
+  setup({ onLoad }) {
+    onLoad({ filter: OTHERS_WORDS }, () => ({ contents: 'export {};', loader: 'js' }));
+  },
+};
+
 /** The rooms run in a browser as they are; what they ask of Node is done by shims. */
 export async function bundledDeskScript(name) {
-  const { outputFiles } = await build({
+  return (await builtDeskScript(name)).outputFiles[0].text.trim();
+}
+
+/** The same with the files it is made of, in `metafile.inputs`. */
+export function builtDeskScript(name) {
+  return build({
     entryPoints: [join(DESK, DESK_SCRIPTS[name])],
     bundle: true,
     format: 'iife',
@@ -75,26 +122,14 @@ export async function bundledDeskScript(name) {
     jsxImportSource: 'preact',
     write: false,
     logLevel: 'silent',
-    alias: {
-      'node:crypto': join(SHIMS, 'crypto.ts'),
-      // Its build for browsers is no stream, and draws other bytes.
-      ...(name === 'paper'
-        ? {
-            pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),
-            stream: join(SHIMS, 'stream.ts'),
-            zlib: join(SHIMS, 'zlib.ts'),
-            // For web fonts (WOFF2), which paper never has.
-            'brotli/decompress.js': join(SHIMS, 'nothing.ts'),
-            fs: join(SHIMS, 'nothing.ts'),
-            module: join(SHIMS, 'nothing.ts'),
-          }
-        : {}),
-    },
-    plugins: [oneLanguage],
+    alias: { 'node:crypto': join(SHIMS, 'crypto.ts'), ...INSTEAD[name] },
+    // A worker is told by its name where the reader of YAML lies.
+    ...(name === 'worker' ? { banner: { js: 'importScripts(name);' } } : {}),
+    plugins: [oneLanguage, withoutOthersWords],
+    metafile: true,
     // pdfkit asks for its colour profile beside itself; a script that is no module has no place.
     define: { 'import.meta.url': '"https://desk.invalid/"' },
   });
-  return outputFiles[0].text.trim();
 }
 
 /** A style sheet without comments and spare white space. */

@@ -13,6 +13,7 @@ const SLICES: Readonly<Record<string, readonly [cases: number, refused: number, 
   disks: [6, 2, 0],
   addresses: [300, 100, 3],
   photos: [40, 15, 2],
+  desk: [6, 1, 3],
 };
 
 describe('a slice of every attack', () => {

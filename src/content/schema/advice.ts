@@ -1,5 +1,5 @@
 /** An advice card: one thing worth saying, and when to say it. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { about, angle, CANNOT_DO, changed, line, source, title } from './words.ts';
 
 /** When an advice card stands on a leaflet. */

@@ -1,5 +1,5 @@
 /** The clinic file: who sends the leaflet, what to call in an emergency, and local defaults. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { plausible } from './plausible.ts';
 import { about, from, id, LANGUAGES, line, setting, wholeFrom, yesNo } from './words.ts';
 import { post } from './post.ts';

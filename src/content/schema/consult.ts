@@ -1,5 +1,5 @@
 /** A consult file: what the physiotherapist writes after seeing one person. Long, for it lists all keys. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { addDays } from '../../units/date.ts';
 import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import {

@@ -1,5 +1,5 @@
 /** An exercise card: one exercise with its pose, its cautions and its evidence. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { PROPS, RESTING_HANDS } from '../../mechanics/scene.ts';
 import {
   about,

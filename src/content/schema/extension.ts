@@ -1,5 +1,5 @@
 /** A protocol that is another one with some values changed, cards added to slots, and cards left out. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { about, id, line, mark, oneLine } from './words.ts';
 
 const single = z.union([z.number(), z.boolean(), oneLine('some text', 600)], 'a number, a word or a text');

@@ -1,5 +1,5 @@
 /** The cells of the dosage table a clinician may set, and what each may hold; the same bounds as in doses and tests. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { HEAVIEST_WRITTEN_KG } from '../../units/load.ts';
 import { from, line, wholeFrom } from './words.ts';
 

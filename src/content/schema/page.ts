@@ -1,5 +1,5 @@
 /** A page of the clinic's own: who we are, how to find us, house rules. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { about, changed, date, line, title, wholeFrom } from './words.ts';
 
 export const pageSchema = z.strictObject({

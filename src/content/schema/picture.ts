@@ -1,5 +1,5 @@
 /** The picture of a card that has no pose of the model: poses that are only drawn. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { ARROW_PLACES, ARROW_WAYS, FRAME_NAMES, HAND_PLACES, VIEWS } from '../../mechanics/drawnPose.ts';
 import { pictureRule } from './pictureRule.ts';
 import { about, across, from, oneLine } from './words.ts';

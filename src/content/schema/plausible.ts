@@ -2,7 +2,7 @@
  * What is plausible for one person: soft limits inside the hard ones. A value beyond them is an error until the
  * consult confirms it. A clinic file that leaves one out has the house's; content/clinic.md prints the same.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Mark } from '../../units/source.ts';
 import { about, date, from, setting, wholeFrom } from './words.ts';
 

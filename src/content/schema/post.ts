@@ -1,5 +1,5 @@
 /** What goes to the patient by mail, calendar and link, and how the clinic wants it. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { about, line, setting, wholeFrom, yesNo } from './words.ts';
 
 // A mail box as RFC 5321 gives it, without quotes and comments; of ASCII only, since not every server takes more.

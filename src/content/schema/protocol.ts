@@ -1,7 +1,7 @@
 /**
  * A staged protocol: stages with caps and slots, and every house number with its mark. Long, for it lists all keys.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { DOSE_KINDS, CHANGE_KINDS } from '../../dosing/dose.ts';
 import { RUN_KINDS } from '../../scheduling/run.ts';
 import {

@@ -1,5 +1,5 @@
 /** What a schema asks for at a path: its shape, its sentence, its keys and words. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Path } from '../path.ts';
 
 /** The shape at the path without `optional` and `default` around it; null where the schema knows no such path. */

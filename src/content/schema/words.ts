@@ -1,5 +1,5 @@
 /** The words and small shapes that several kinds of file share. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ProblemCode } from '../problem.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 import { MARKS } from '../../units/source.ts';

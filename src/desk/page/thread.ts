@@ -17,7 +17,8 @@ let count = 0;
 const waiting = new Map<number | string, Waiting>();
 
 function open(): Worker {
-  const one = new Worker(nearby('worker'));
+  // Its name tells it where the reader of YAML lies.
+  const one = new Worker(nearby('worker'), { name: nearby('yaml') });
   one.onmessage = ({ data }: MessageEvent<Answer>) => {
     const key = 'at' in data && data.at !== null ? data.at : data.answer;
     const heard = waiting.get(key) ?? (data.answer === 'fault' ? [...waiting.values()][0] : undefined);

@@ -1,5 +1,6 @@
 /** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
 import { create, type Font, type GlyphRun } from 'fontkit';
+import { learnLetters } from './pdfkit/lettersOfGlyphs.ts';
 import { keptWords, NO_WORDS, readWords, type ShapedWords } from './shapedWords.ts';
 
 /** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
@@ -60,7 +61,7 @@ function openFace(name: Face['name'], bytes: Uint8Array, words: ShapedWords): Fa
     throw new Error(
       `the ${name} font is not a TrueType file; its first bytes are ${bytes.slice(0, 4).join(' ')}`,
     );
-  return faceOf(name, create(bytes), words);
+  return faceOf(name, learnLetters(create(bytes)), words);
 }
 
 /** A face from a font fontkit has parsed. Throws when its em is not 1000 units. */

@@ -37,6 +37,7 @@ export async function deskFiles(
   };
   const parts: Readonly<Record<keyof DeskNames, readonly [ending: string, bytes: Uint8Array | string]>> = {
     style: ['css', desk.text],
+    yaml: ['js', deskScript('yaml')],
     script: ['js', deskScript('desk')],
     worker: ['js', deskScript('worker')],
     paper: ['js', deskScript('paper')],

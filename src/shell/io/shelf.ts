@@ -64,7 +64,7 @@ export function pageFiles(): PageFiles {
 }
 
 /** One of the desk's own scripts. */
-export function deskScript(name: 'desk' | 'worker' | 'paper' | 'post'): string {
+export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'paper' | 'post'): string {
   return read(`dist/desk/${name}.js`);
 }
 

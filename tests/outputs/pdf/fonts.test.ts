@@ -45,6 +45,16 @@ describe('fonts', () => {
     expect(shaped).toBe(3);
   });
 
+  // As a leaflet of words that were shaped beforehand does, before one with a name that nobody foresaw.
+  it('knows the letters of a glyph that was first asked for by its number', () => {
+    const { regular: face } = openFonts(regular, regular);
+    const [id = 0] = create(regular)
+      .layout('u')
+      .glyphs.map((glyph) => glyph.id);
+    face.font.getGlyph(id);
+    expect(face.font.layout('umu').glyphs.map(({ codePoints }) => codePoints)).toEqual([[117], [109], [117]]);
+  });
+
   it('refuses an em of another size, in which a kept word would grow at each use', () => {
     const odd = Object.assign(Object.create(create(regular)) as ReturnType<typeof create>, {});
     Object.defineProperty(odd, 'unitsPerEm', { value: 2048 });

@@ -4,6 +4,8 @@ import { html, type Html } from '../html.ts';
 /** Names of the files beside the page. */
 export interface DeskNames {
   readonly style: string;
+  /** The reader of YAML, before the page's own script. */
+  readonly yaml: string;
   readonly script: string;
   readonly worker: string;
   readonly paper: string;
@@ -51,19 +53,21 @@ export function deskHtml(names: DeskNames, clinic: string): string {
 }
 
 function scriptHtml(names: DeskNames): Html {
-  const { script, worker, paper, post, catalogue, shelf, sealing, regular, bold } = names;
-  return html`<script
-    defer
-    src="${script}"
-    data-worker="${worker}"
-    data-paper="${paper}"
-    data-post="${post}"
-    data-catalogue="${catalogue}"
-    data-shelf="${shelf}"
-    data-sealing="${sealing}"
-    data-regular="${regular}"
-    data-bold="${bold}"
-  ></script>`;
+  const { yaml, script, worker, paper, post, catalogue, shelf, sealing, regular, bold } = names;
+  return html`<script defer src="${yaml}"></script>
+    <script
+      defer
+      src="${script}"
+      data-yaml="${yaml}"
+      data-worker="${worker}"
+      data-paper="${paper}"
+      data-post="${post}"
+      data-catalogue="${catalogue}"
+      data-shelf="${shelf}"
+      data-sealing="${sealing}"
+      data-regular="${regular}"
+      data-bold="${bold}"
+    ></script>`;
 }
 
 // Content Security Policy Level 3. Pictures of made files are shown from memory, never fetched from elsewhere.

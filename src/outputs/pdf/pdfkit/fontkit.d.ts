@@ -22,6 +22,8 @@ declare module 'fontkit' {
     /** Code points it has. */
     readonly characterSet: readonly number[];
     hasGlyphForCodePoint(codePoint: number): boolean;
+    /** Kept by its number; `letters`: the code points it stands for here. */
+    getGlyph(id: number, letters?: readonly number[]): Glyph;
   }
 
   export function create(bytes: Uint8Array): Font;

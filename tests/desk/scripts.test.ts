@@ -1,0 +1,33 @@
+/** What was left out of the desk's scripts to keep them small. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { builtDeskScript, bundledDeskScript, OTHERS_WORDS } from '../../scripts/bundle.mjs';
+
+const sourcesOf = async (name: 'worker' | 'paper') =>
+  Object.keys((await builtDeskScript(name)).metafile.inputs).filter((file) => file.startsWith('src/'));
+
+/** Functions and tables that a file of sentences gives away. */
+function given(file: string): string[] {
+  return [...readFileSync(file, 'utf8').matchAll(/^export (?:function|const) (\w+)/gm)].map(
+    ([, name = '']) => name,
+  );
+}
+
+it('nothing in the worker asks for the sentences that were left out of it', async () => {
+  const files = await sourcesOf('worker');
+  const others = new Set(files.filter((file) => OTHERS_WORDS.test(file)).flatMap(given));
+  expect(others.size).toBeGreaterThan(50);
+  const asked = files
+    .filter((file) => !OTHERS_WORDS.test(file))
+    .flatMap((file) =>
+      [...readFileSync(file, 'utf8').matchAll(/\bsay\.(\w+)/g)].map(([, name = '']) => name),
+    );
+  expect(asked.length).toBeGreaterThan(100);
+  expect(asked.filter((name) => others.has(name))).toEqual([]);
+});
+
+it.each(['desk', 'worker'] as const)('the script %s leaves YAML to the one they share', async (name) => {
+  const text = await bundledDeskScript(name);
+  expect(text).toContain('loadleafYaml');
+  expect(text).not.toContain('Nested mappings are not allowed');
+});

@@ -42,8 +42,7 @@ export function bundledScript(name) {
 
 /**
  * The desk's own scripts, by the names they have in `dist/desk/`: the reader of YAML, the page and the thread that decides,
- * which both come after it, what draws PDFs, and what writes
- * the post.
+ * which both come after it, what draws PDFs, and what writes the post.
  */
 export const DESK_SCRIPTS = {
   yaml: 'yaml.ts',
@@ -74,6 +73,7 @@ const INSTEAD = {
   yaml: {},
   desk: { yaml: shim('yaml') },
   worker: { yaml: shim('yaml'), 'linkify-it': nothing },
+  post: {},
   paper: {
     // Its build for browsers is no stream, and draws other bytes.
     pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),

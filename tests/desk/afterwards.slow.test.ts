@@ -132,11 +132,12 @@ describe('the log and its review', () => {
   it('from the leaflet is pasted, reviewed, and writes what the command writes', async () => {
     await laid('otter');
     const shared = `loadleaf-log 1 otter r1\n${LOG}`;
-    await page.locator('[name="log.0.date"]').evaluate((cell, text) => {
+    await page.evaluate(`{
       const clipboardData = new DataTransfer();
-      clipboardData.setData('text/plain', text);
-      cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
-    }, shared);
+      clipboardData.setData('text/plain', ${JSON.stringify(shared)});
+      const paste = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+      document.querySelector('[name="log.0.date"]').dispatchEvent(paste);
+    }`);
     await page.fill('#review-on', '2026-12-15');
     await page.waitForSelector('#review[data-decision="moveOn"]');
     const given = command.consult('otter-r1.log.csv');

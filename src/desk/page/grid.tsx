@@ -72,6 +72,7 @@ function Line({ at }: { at: number }) {
               onInput={({ currentTarget }) =>
                 put({ line: at, column: index }, currentTarget.value, `${at}.${index}`)
               }
+              onMouseDown={({ currentTarget }) => (isInside = document.activeElement === currentTarget)}
               onBlur={({ currentTarget }) => finish({ line: at, column: index }, currentTarget.value)}
             />
           </td>
@@ -137,6 +138,7 @@ function put(at: CellAt, text: string, cell = ''): void {
 /** On leaving a cell its few letters become the word they stand for. */
 function finish(at: CellAt, text: string): void {
   const column = LOG_COLUMNS[at.column];
+  isInside = false;
   if (column === undefined) return;
   const meant = completed(column, text, factsOf(at.line));
   if (meant !== text.trim()) put(at, meant);
@@ -171,14 +173,18 @@ function walk(event: KeyboardEvent): void {
   event.stopPropagation();
 }
 
+/** As in a spreadsheet: arrows leave a cell, unless somebody pressed F2 or clicked a second time to go about in it. */
+let isInside = false;
+
 /** Moves on from a cell; false for a key that moves within it. */
 function step(key: string, { line, column, input }: CellAt & { readonly input: HTMLInputElement }): boolean {
   const { selectionStart, selectionEnd, value: text } = input;
-  const isAll = selectionStart === 0 && selectionEnd === text.length;
+  const isAtEnd = selectionEnd === text.length && selectionStart === selectionEnd;
   if (key === 'ArrowUp') return go(line - 1, column);
   if (key === 'ArrowDown' || key === 'Enter') return go(line + 1, column);
-  if (key === 'ArrowLeft' && (isAll || selectionEnd === 0)) return go(line, column - 1);
-  if (key === 'ArrowRight' && (isAll || selectionStart === text.length)) return go(line, column + 1);
+  if (key === 'ArrowLeft' && (!isInside || selectionEnd === 0)) return go(line, column - 1);
+  if (key === 'ArrowRight' && (!isInside || isAtEnd)) return go(line, column + 1);
+  if (key === 'F2') isInside = true;
   return false;
 }
 

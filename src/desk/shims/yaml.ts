@@ -3,4 +3,5 @@ import type { SharedYaml } from '../yaml.ts';
 
 const { loadleafYaml } = globalThis as unknown as { readonly loadleafYaml: SharedYaml };
 
-export const { Document, isAlias, isCollection, isMap, isScalar, isSeq, parseDocument, stringify } = loadleafYaml;
+export const { Document, isAlias, isCollection, isMap, isScalar, isSeq, parseDocument, stringify } =
+  loadleafYaml;

@@ -35,6 +35,8 @@ export interface RunLimits {
   readonly maternity?: MaternityLimit | null;
   /** The hardest run of a first programme after a sudden start; null for everybody else. */
   readonly suddenMost?: RunKind | null;
+  /** The programme before walked and ran in turn: easy running comes next, and nothing beyond it yet. */
+  readonly afterWalkRun?: boolean;
   /** The stage's cap on pull, body weights; null when lifted. */
   readonly stageTensionBw: number | null;
 }
@@ -45,6 +47,7 @@ export type RunReasonCode =
   | 'stage-limits-running'
   | 'maternity-limits-running'
   | 'sudden-start'
+  | 'after-walk-run'
   | 'irritable'
   | 'usual-pain'
   | 'test-pain'
@@ -137,6 +140,7 @@ function boundsOf(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): 
         firm: false,
         because: reason('sudden-start', { most: limits.suddenMost }),
       },
+    limits.afterWalkRun === true && { most: 'easy', firm: false, because: reason('after-walk-run') },
     facts.irritability === 'high' && { most: 'walk-run', firm: false, because: reason('irritable') },
     facts.usualPain >= usualPainNoRun.value && {
       most: 'walk-run',

@@ -91,18 +91,31 @@ export function weekRows(programme: Programme): { readonly on: string; readonly 
   let known = new Map<string, string>();
   let days = [...programme.plan];
   const rows: { on: string; day: ReadDay }[] = [];
-  tables.forEach(({ caption, rows: lines }, index) => {
+  // Of weeks with the same days and another step only dates and steps are printed.
+  interface OneTable {
+    readonly caption: string;
+    readonly step: string | null;
+    readonly rows: readonly (readonly string[])[];
+  }
+  const single = tables.flatMap(({ caption, rows: lines }): OneTable[] =>
+    caption.includes('the same days')
+      ? lines.map(([span = '', step = '']) => ({ caption: span, step, rows: [] }))
+      : [{ caption, step: null, rows: lines }],
+  );
+  single.forEach(({ caption, step, rows: lines }, index) => {
     const different = caption.includes('what is different');
     const own = new Map(
       lines.flatMap(([day = '', plan = '']) =>
         day === 'Every day' ? WEEK.map((name) => [name, plan] as const) : [[day, plan] as const],
       ),
     );
-    known = different ? new Map([...known, ...own]) : own;
-    const next = tables[index + 1]?.caption;
+    if (step === null) known = different ? new Map([...known, ...own]) : own;
+    const next = single[index + 1]?.caption;
     const until = next === undefined ? days.length : days.findIndex(({ on }) => startsWithDay(next, on));
     if (until < 0) throw new Error(`no day for ${next}`);
-    for (const { on, weekday } of days.slice(0, until)) {
+    for (const { on, weekday, step: planned, sessions } of days.slice(0, until)) {
+      if (step !== null && sessions.length > 0 && step !== `Step ${planned}`)
+        throw new Error(`${caption} says ${step}, planned is ${planned}`);
       const line = known.get(weekdayText(weekday));
       if (line === undefined) throw new Error(`${caption} says nothing of ${on}`);
       rows.push({ on, day: readDay(line) });

@@ -91,6 +91,22 @@ describe('every rung before the review', () => {
     expect(growth.slice(1, rungs).every(({ because }) => because === 'rung')).toBe(true);
   });
 
+  it('prints the days once where only the step is another, and each step beside its week', () => {
+    const { week } = programmeOf(outerHip({ stage: 3, startOn: start, reviewOn: addDays(start, 42) }));
+    const tables = week.parts.flatMap((part) => (part.kind === 'table' ? [part.table] : []));
+    expect(tables.map(({ caption }) => caption)).toEqual([
+      '24 November to 30 November',
+      '1 December to 4 January: the same days, with the next steps',
+    ]);
+    expect(tables[1]?.rows).toEqual([
+      ['1 December to 7 December', 'Step 2'],
+      ['8 December to 14 December', 'Step 3'],
+      ['15 December to 21 December', 'Step 4'],
+      ['22 December to 28 December', 'Step 5'],
+      ['29 December to 4 January', 'Step 6'],
+    ]);
+  });
+
   it('prints what is new of a rung, and of a stage everything', () => {
     const { steps } = programmeOf(outerHip({ reviewOn: day('2026-12-22') }));
     const [, , stage, rung] = steps;

@@ -123,6 +123,36 @@ describe('what was done in the stage before', () => {
   });
 });
 
+describe('running after a programme of walk and run', () => {
+  const first = person({
+    irritability: 'high',
+    tests: done(['single-leg-bridge-raised', 5]),
+    running: RUNNER,
+  });
+  const second = person({
+    id: 'vole-r2',
+    revision: 2,
+    seenOn: day('2026-12-15'),
+    startOn: day('2026-12-16'),
+    reviewOn: day('2027-01-06'),
+    tests: done(['single-leg-bridge-raised', 1], ['hip-hinge', 2]),
+    running: RUNNER,
+  } as Partial<Consult>);
+  const kinds = (before: Programme) => {
+    const made = assembleProgramme(second, before, workshop);
+    if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
+    return new Set(made.programme.plan.flatMap(({ runs }) => runs.map(({ kind }) => kind)));
+  };
+
+  it('is easy and no more, whatever the stage opens', () => {
+    expect(kinds(programmeOf(first))).toEqual(new Set(['easy']));
+  });
+
+  it('is as hard as the stage opens where runs went before', () => {
+    expect(kinds(programmeOf(person({ running: RUNNER })))).toContain('steady');
+  });
+});
+
 describe('sets that contradict each other', () => {
   const heavy = testedSet('hip-hinge', 12, 10, 4, { pain: 2 });
   const hurt = testedSet('hip-hinge', 8, 10, 4, { pain: 5 });

@@ -42,6 +42,12 @@ describe('the decision on running', () => {
     expect(codes(change)).toEqual(['stage-limits-running', code, 'recorded-decision-not-followed']);
   });
 
+  it('opens easy running and no more after a programme of walk and run', () => {
+    expect(decide({}, { afterWalkRun: true })).toMatchObject({ decision: 'keep', most: 'easy' });
+    expect(codes({}, { afterWalkRun: true })).toContain('after-walk-run');
+    expect(decide({}, { afterWalkRun: false }).most).toBe('steady');
+  });
+
   it('is not touched by usual pain 3 and test pain 5', () => {
     expect(decide({ usualPain: 3, worstTestPain: 5 }).decision).toBe('keep');
   });

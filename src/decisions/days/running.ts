@@ -96,7 +96,8 @@ function hardestOfEach({ weeks }: RunningPlan): PlannedRun[] {
   return [...hardest.values()];
 }
 
-function decisionOf({ consult, protocol, effects, maternity, sudden }: Person, stage: Stage): RunDecision {
+function decisionOf(person: Person, stage: Stage): RunDecision {
+  const { consult, protocol, effects, maternity, sudden, walkedBefore } = person;
   return runDecision(
     {
       runs: consult.running.runs,
@@ -112,6 +113,7 @@ function decisionOf({ consult, protocol, effects, maternity, sudden }: Person, s
       stageMost: stage.running.most,
       maternity: maternityLimit(maternity),
       suddenMost: sudden?.runAtMost ?? null,
+      afterWalkRun: walkedBefore,
       stageTensionBw: stage.caps.tensionBw,
     },
     protocol.runningRules,

@@ -18,6 +18,7 @@ import type { ScreenEffects } from '../screen/screen.ts';
 import type { StageName } from '../terms/stageName.ts';
 import { suddenStartOf } from '../screen/suddenStart.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
+import { walkedBefore } from './walkedBefore.ts';
 
 export { painfulSide };
 
@@ -41,6 +42,8 @@ export interface Person {
   readonly logged: LoggedLoads | null;
   /** A cleared sudden start that no programme has followed yet; null for everybody else. */
   readonly sudden: SuddenStart | null;
+  /** The programme before walked and ran in turn, and no more. */
+  readonly walkedBefore: boolean;
 }
 
 /** One person put together; a height or mass that was not recorded is that of the reference body. `earlier`: the revision before. */
@@ -68,6 +71,7 @@ export function personOf(
     lastDone: lastDoneIn(earlier, protocol.id),
     logged: earlier?.protocol === protocol.id ? (earlier.logged ?? null) : null,
     sudden: suddenStartOf(consult, protocol, earlier),
+    walkedBefore: walkedBefore(earlier),
   };
 }
 

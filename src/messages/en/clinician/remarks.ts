@@ -94,6 +94,8 @@ const DECISION_WORDS: Words<RunReasonCode> = {
     `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
   'sudden-start': ({ most }) =>
     `${kindText(most)} at most in the first programme after a cleared sudden start`,
+  'after-walk-run': () =>
+    'easy run on the flat at most, for the programme before walked and ran in turn: running comes back kind by kind',
   irritable: () => 'the tendon is irritable',
   'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
   'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,

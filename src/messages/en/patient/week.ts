@@ -45,7 +45,7 @@ export function weekText(words: WeekWords): Section {
       ? 'The days may be moved. If a session is late, carry on from there the next day.'
       : `The days may be moved, as long as you leave ${clearDaysText(gapDays - 1)} between two sessions.`;
   return section('week', 'Your week', [
-    ...groups.map((group, index) => weekTable(group, groups[index - 1], words)),
+    ...weekTables(words),
     ...(amountsDiffer
       ? [paragraph('How far or how long you run in which week stands under “Running”.')]
       : []),
@@ -55,6 +55,40 @@ export function weekText(words: WeekWords): Section {
       'You need more rest when you sleep badly, wake tired, or stay sore for more than a day. Then leave one day more between.',
     ),
   ]);
+}
+
+/** A table for each group, but one for all that follow each other with the same days and another step of the exercises. */
+function weekTables(words: WeekWords): Part[] {
+  const { groups } = words;
+  const sameDays = groups.map((group, index) => isNextStep(group, groups[index - 1], words));
+  return groups.flatMap((group, index): Part[] => {
+    if (sameDays[index] !== true) return [weekTable(group, groups[index - 1], words)];
+    if (sameDays[index - 1] === true) return [];
+    const ends = sameDays.indexOf(false, index);
+    return [stepsTable(groups.slice(index, ends < 0 ? undefined : ends), words)];
+  });
+}
+
+/** The same days as the group before, done with the exercises of another step. */
+function isNextStep(group: WeekGroup, before: WeekGroup | undefined, words: WeekWords): boolean {
+  const daysOf = ({ days }: WeekGroup) =>
+    days.map((one) => rowKey(one, { ...words, stepOf: () => null })).join();
+  return before !== undefined && stepIn(group, words) !== null && daysOf(group) === daysOf(before);
+}
+
+function stepIn({ days }: WeekGroup, { stepOf }: WeekWords): number | null {
+  const day = days.find(({ day: { session } }) => session !== null)?.day;
+  return day === undefined ? null : stepOf(day.part);
+}
+
+/** @example '1 December to 4 January: the same days, with the next steps' */
+function stepsTable(groups: readonly WeekGroup[], words: WeekWords): Part {
+  const [first, last] = [groups[0], groups.at(-1)] as [WeekGroup, WeekGroup];
+  return table(
+    `${spanText({ ...last, from: first.from })}: the same days, with the next ${groups.length === 1 ? 'step' : 'steps'}`,
+    ['Days', 'Exercises'],
+    groups.map((group) => [spanText(group), `Step ${stepIn(group, words)}`]),
+  );
 }
 
 /** A group beside the one before it: all its days, or those that differ where they are few. */

@@ -71,7 +71,7 @@ describe('the proposal', () => {
     ['nothing tested', { tests: tests({}) }, '1: not-tested'],
     ['4 with the hip straight', { ...READY, tests: tests({ ...GOOD, straight: 4 }) }, '1: straight-hip-pain'],
     ['3 with the hip straight', { ...READY, tests: tests({ ...GOOD, straight: 3 }) }, '4: open'],
-    ['the worst counts', { ...READY, tests: tests({ ...GOOD, held: 4 }) }, '1: straight-hip-pain'],
+    ['the worst counts', { ...READY, tests: tests({ held: 4, ...GOOD }) }, '1: straight-hip-pain'],
     [
       'a hold of the first stage counts as one',
       { ...READY, tests: tests({ ...GOOD, bridge: 4 }) },
@@ -182,7 +182,7 @@ describe('sport', () => {
   it.each<[string, Partial<Consult>, string | null]>([
     ['no test', { tests: [] }, null],
     ['3', { tests: tests({ odd: 3 }) }, null],
-    ['4', { tests: tests({ fine: 0, odd: 4 }) }, 'sport-pain'],
+    ['4', { tests: tests({ odd: 4, fine: 0 }) }, 'sport-pain'],
     ['irritable', { tests: [], irritability: 'high' }, 'irritable-for-sport'],
   ])('%s', (_, of, expected) => {
     expect(sportObstacle(sport, person(of))?.code ?? null).toBe(expected);

@@ -4,9 +4,11 @@ import type { Consult, Protocol } from '../../src/content/library.ts';
 import type { Draft } from '../../src/content/draft.ts';
 import type { Log } from '../../src/content/log/log.ts';
 import { SCREEN_ITEMS, type ScreenItem } from '../../src/content/schema/consult.ts';
+import { PAIN_DECISION } from '../../src/content/schema/override.ts';
 import { logAlarms } from '../../src/decisions/screen/alarms.ts';
-import { stillSore } from '../../src/decisions/screen/discharged.ts';
+import { notYetDischarged, stillSore } from '../../src/decisions/screen/discharged.ts';
 import { cannotDoOf, maternityOf } from '../../src/decisions/screen/maternity.ts';
+import { needsDecision, painDecision, triedAtMost } from '../../src/decisions/screen/painLimits.ts';
 import { painfulSide } from '../../src/decisions/screen/painfulSide.ts';
 import { effectOf, screenEffects, type Effect } from '../../src/decisions/screen/screen.ts';
 import { beganSuddenly, suddenStartOf } from '../../src/decisions/screen/suddenStart.ts';
@@ -432,5 +434,39 @@ describe('the end of treatment (house rules 11.10), and sides', () => {
       { test: 'b', pain: 5 },
     ];
     expect(testsOfSide({ id: 'a', legs }, person({ tests })).map((one) => one.pain)).toEqual(pains);
+  });
+});
+
+describe('high usual pain (house rules 11.5)', () => {
+  const painRule = {
+    duringAtMost: { value: 3 }, overUsualAtMost: { value: 1 }, neverAbove: { value: 5 }, usualOnlyFrom: { value: 6 },
+    decisionFrom: { value: 7 },
+  } as unknown as Protocol['painRule']; // prettier-ignore
+  it.each([
+    // usual, a decision is needed, what was tried may hurt
+    [1, false, 3],
+    [3, false, 4],
+    [4, false, 5],
+    [6, false, 5],
+    [7, true, 5],
+  ])('usual %i: a decision is needed: %s; tried at most %i', (usualMorningPain, needed, tried) => {
+    expect(needsDecision(person({ usualMorningPain }), { painRule })).toBe(needed);
+    expect(triedAtMost(person({ usualMorningPain }), { painRule })).toBe(tried);
+  });
+
+  it('the decision is the reason of its own entry, and of no other', () => {
+    const other = { path: 'bridge.sets', value: 2, reason: 'enough' };
+    const decision = { path: PAIN_DECISION, value: 7, reason: 'seen twice' };
+    expect(painDecision(person({ overrides: [other] }))).toBeNull();
+    expect(painDecision(person({ overrides: [other, decision] }))).toBe('seen twice');
+  });
+});
+
+it('a treatment that cannot end yet is refused at the stage', () => {
+  expect(notYetDischarged(person({ stage: 'keepGoing' }), { because: 'irritable' })).toEqual({
+    code: 'does-not-fit',
+    id: 'vole-r1',
+    path: ['stage'],
+    why: { reason: 'still-sore', written: 'keepGoing', sore: { because: 'irritable' } },
   });
 });

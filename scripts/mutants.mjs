@@ -12,37 +12,50 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { availableParallelism } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ROOMS, roomOf } from './mutantRooms.mjs';
 import { makeReady } from './ready.mjs';
 
 process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
 
-const ROOMS = ['dosing', 'scheduling', 'mechanics', 'review', 'decisions'];
 const KEPT = 'node_modules/.cache/mutants';
 /** Stryker writes here; see stryker.config.json. */
 const REPORT = join(KEPT, 'report.json');
 const BREAK = 85;
+/** Files of one run of Stryker: starting takes as long as some fifty mutants, and what was found is kept when it ends. */
+const BATCH = 6;
 
 const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 const isRunning = !process.argv.includes('--known');
 
 await makeReady({ browser: false });
 mkdirSync(KEPT, { recursive: true });
-const files = ROOMS.flatMap((room) => filesOf(room).map((file) => ({ room, file })));
+const files = ROOMS.flatMap(({ name }) => filesOf(name).map((file) => ({ room: name, file })));
 const chosen = files.filter(
   ({ room, file }) => asked.length === 0 || asked.includes(room) || asked.includes(file),
 );
 if (chosen.length === 0)
-  stop(`no room and no file of one is called ${asked.join(', ')}; the rooms are ${ROOMS.join(', ')}`);
+  stop(
+    `no room and no file of one is called ${asked.join(', ')}; the rooms are ${ROOMS.map(({ name }) => name).join(', ')}`,
+  );
 
+if (isRunning)
+  for (const { name: room } of ROOMS) {
+    const unknown = chosen.filter((one) => one.room === room && knownOf(room, one.file) === null);
+    for (let at = 0; at < unknown.length; at += BATCH)
+      tryOut(
+        room,
+        unknown.slice(at, at + BATCH).map(({ file }) => file),
+      );
+  }
 const results = chosen.flatMap(({ room, file }) => {
-  const known = knownOf(room, file) ?? (isRunning ? tried(room, file) : null);
+  const known = knownOf(room, file);
   return known === null ? [] : [{ room, file, ...known }];
 });
 process.stdout.write(`\n${tableOf(results)}`);
 process.exitCode = chosen.length > 0 && scoreOf(results) < BREAK ? 1 : 0;
 
 function filesOf(room) {
-  return filesBelow(`src/${room}`).filter((path) => path.endsWith('.ts'));
+  return filesBelow('src').filter((path) => path.endsWith('.ts') && roomOf(path)?.name === room);
 }
 
 function filesBelow(folder) {
@@ -65,36 +78,43 @@ function placeOf(file) {
   return join(KEPT, `${file.replaceAll('/', '.')}.json`);
 }
 
-// A mutant is of one file; the code around it counts where a test of the room was changed for it.
+// A mutant is of one file; the code around it counts where a test was changed for it.
 function keyOf(room, file) {
   const hash = createHash('sha256');
-  const tests = [room, 'published', 'programme'].flatMap((folder) => filesBelow(`tests/${folder}`));
-  for (const path of [file, 'vitest.mutants.config.ts', 'stryker.config.json', ...tests])
+  const folders = ROOMS.find(({ name }) => name === room).tests.map((pattern) => dirname(pattern));
+  const tests = [...new Set(folders)].flatMap(filesBelow).filter((path) => !path.endsWith('.slow.test.ts'));
+  for (const path of [file, 'scripts/mutantRooms.mjs', 'stryker.config.json', ...tests])
     hash.update(path).update('\0').update(readFileSync(path)).update('\0');
   return hash.digest('hex');
 }
 
-function tried(room, file) {
+/** What is found is kept file by file, so that what was tried is not tried again. */
+function tryOut(room, files) {
   rmSync(REPORT, { force: true });
-  const concurrency = String(Math.max(1, availableParallelism()));
+  const words = [
+    'run',
+    '--mutate',
+    files.join(','),
+    '--concurrency',
+    String(Math.max(1, availableParallelism())),
+  ];
   const { status } = spawnSync(
     process.execPath,
-    [
-      'node_modules/@stryker-mutator/core/bin/stryker.js',
-      'run',
-      '--mutate',
-      file,
-      '--concurrency',
-      concurrency,
-    ],
-    { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, MUTANTS_ROOM: room } },
+    ['node_modules/@stryker-mutator/core/bin/stryker.js', ...words],
+    {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, MUTANTS_ROOM: room },
+    },
   );
+  // A batch of types alone has no mutant, and no report.
   if (status !== 0 && !existsSync(REPORT))
-    stop(`stryker could not try ${file}; MUTANTS_ROOM=${room} npx stryker run --mutate ${file} tells why`);
-  const kept = { of: keyOf(room, file), ...summaryOf(JSON.parse(readFileSync(REPORT, 'utf8')), file) };
-  writeFileSync(placeOf(file), JSON.stringify(kept));
-  process.stdout.write(`${textOf(file, kept)}\n`);
-  return kept;
+    stop(`stryker could not try these; MUTANTS_ROOM=${room} npx stryker ${words.join(' ')} tells why`);
+  const report = existsSync(REPORT) ? JSON.parse(readFileSync(REPORT, 'utf8')) : { files: {} };
+  for (const file of files) {
+    const kept = { of: keyOf(room, file), ...summaryOf(report, file) };
+    writeFileSync(placeOf(file), JSON.stringify(kept));
+    process.stdout.write(`${textOf(file, kept)}\n`);
+  }
 }
 
 /** How many were killed, and the words of every survivor. A file of types alone has no mutant. */
@@ -127,7 +147,7 @@ function scoreOf(some) {
 }
 
 function tableOf(some) {
-  const rows = ROOMS.map((room) => [room, some.filter((one) => one.room === room)]).filter(
+  const rows = ROOMS.map(({ name }) => [name, some.filter((one) => one.room === name)]).filter(
     ([, own]) => own.length > 0,
   );
   const line = (name, own) => {

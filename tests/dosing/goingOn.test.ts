@@ -120,3 +120,9 @@ describe('easing back', () => {
     expect(easeBack(fixed, { ...card, rangesDeg: [] }, rules).rangeDeg).toBeNull();
   });
 });
+
+it('a stage counts its own sessions, not those of the step', () => {
+  const few: StepLog = { ...READY, sessionsDone: 2, sessionsPlanned: 2 };
+  expect(missingToGoOnStage(few, RULES, 6, 6)).toEqual([]);
+  expect(missingToGoOnStage(few, RULES, 5, 6)).toEqual([{ what: 'leastSessions', have: 5, need: 6 }]);
+});

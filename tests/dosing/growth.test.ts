@@ -3,7 +3,13 @@
  * tell apart (0.1 body weights, 5 N·m [choice]) growth is reckoned from there.
  */
 import { describe, expect, it } from 'vitest';
-import { burdenOf, exerciseGrowth, type Measured } from '../../src/dosing/growth.ts';
+import {
+  burdenOf,
+  exerciseGrowth,
+  sessionGrowth,
+  type Burden,
+  type Measured,
+} from '../../src/dosing/growth.ts';
 
 const DOSE = {
   kind: 'slow' as const,
@@ -66,5 +72,76 @@ describe('what is small', () => {
     const before = burden({ ...small, compressionTimeBwS: 0.5, tensionTimeBwS: 1.2 });
     const times = { compressionTimeBwS: 0.5, tensionTimeBwS: 1.2 };
     expect(exerciseGrowth(before, burden({ ...times, ...after }), { ...LIMITS, floor })).toBe(expected);
+  });
+});
+
+/** Burdens given outright: 100 s of work and 3 times a week, all of it above the floors. */
+const plain = (change: Partial<Burden>): Burden => ({
+  ...burden({}),
+  compressionTimeBwS: 50,
+  tensionTimeBwS: 100,
+  workSeconds: 100,
+  perWeek: 3,
+  ...change,
+});
+
+describe('work, and the week', () => {
+  it.each<[string, Partial<Burden>, Partial<Burden>, string | null]>([
+    // Only work: no squeeze, no pull.
+    ['work of 100 to 130 s', {}, { workSeconds: 130 }, null],
+    ['100 to 131 s', {}, { workSeconds: 131 }, 'workGrowth'],
+    ['squeeze over time 50 to 65', {}, { compressionTimeBwS: 65 }, null],
+    ['50 to 65.1', {}, { compressionTimeBwS: 65.1 }, 'compressionTimeGrowth'],
+    ['pull over time 100 to 130', {}, { tensionTimeBwS: 130 }, null],
+    ['100 to 131', {}, { tensionTimeBwS: 131 }, 'tensionTimeGrowth'],
+    ['3 to 4 times a week', {}, { perWeek: 4 }, 'weekGrowth'],
+    ['10 to 13 times a week', { perWeek: 10 }, { perWeek: 13 }, null],
+  ])('%s', (_, before, after, expected) => {
+    expect(exerciseGrowth(plain(before), plain(after), LIMITS)).toBe(expected);
+  });
+
+  it('of the week each of squeeze, pull and work counts alone', () => {
+    const nothing = { compressionTimeBwS: 0, tensionTimeBwS: 0, workSeconds: 0, measured: null, loadKg: 0 };
+    for (const [from, to] of [
+      [{ compressionTimeBwS: 50 }, { perWeek: 4, compressionTimeBwS: 50 }],
+      [{ tensionTimeBwS: 50 }, { perWeek: 4, tensionTimeBwS: 50 }],
+      [{ workSeconds: 50 }, { perWeek: 4, workSeconds: 50 }],
+    ])
+      expect(exerciseGrowth(plain({ ...nothing, ...from }), plain({ ...nothing, ...to }), LIMITS)).toBe(
+        'weekGrowth',
+      );
+  });
+});
+
+describe('a whole session', () => {
+  const two = (first: Partial<Burden>, second: Partial<Burden> = {}) => [plain(first), plain(second)];
+  it.each<[string, readonly Burden[], readonly Burden[], string | null]>([
+    [
+      'one may grow more where the other does not: 100 to 130',
+      two({}),
+      two({ compressionTimeBwS: 80 }),
+      null,
+    ],
+    ['100 to 131', two({}), two({ compressionTimeBwS: 81 }), 'compressionTimeGrowth'],
+    ['pull 200 to 260', two({}), two({ tensionTimeBwS: 160 }), null],
+    ['200 to 261', two({}), two({ tensionTimeBwS: 161 }), 'tensionTimeGrowth'],
+    ['another time a week for both', two({}), two({ perWeek: 4 }, { perWeek: 4 }), 'weekGrowth'],
+    ['for one of them', two({}), two({ perWeek: 4 }), null],
+    ['nothing', two({}), two({}), null],
+    // 0.1 BW over 2 x 100 s is 20, and 1.3 of it 26.
+    [
+      'little squeeze, reckoned from the floor',
+      two({ compressionTimeBwS: 1 }, { compressionTimeBwS: 1 }),
+      two({ compressionTimeBwS: 13 }, { compressionTimeBwS: 13 }),
+      null,
+    ],
+    [
+      'and a little more',
+      two({ compressionTimeBwS: 1 }, { compressionTimeBwS: 1 }),
+      two({ compressionTimeBwS: 13 }, { compressionTimeBwS: 13.1 }),
+      'compressionTimeGrowth',
+    ],
+  ])('%s', (_, before, after, expected) => {
+    expect(sessionGrowth(before, after, LIMITS)).toBe(expected);
   });
 });

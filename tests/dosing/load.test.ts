@@ -116,4 +116,55 @@ describe('loadFor', () => {
       why: { rule: 'tooManyRepetitions', wantedToFailure: 27 },
     });
   });
+
+  it.each<[string, Partial<TestedSet>, Partial<WantedSet>, string]>([
+    // what is on the border                          tested                          wanted                        answer
+    ['pain of 3', { pain: 3 }, {}, 'kilograms'],
+    [
+      '15 to failure are a maximum still',
+      { repetitions: 13, reserve: 2 },
+      { repetitions: 8, reserve: 2 },
+      'kilograms',
+    ],
+    ['16 are capacity', { repetitions: 14, reserve: 2 }, { repetitions: 8, reserve: 2 }, 'capacity'],
+    ['as many as were shown', { repetitions: 18, reserve: 2 }, { repetitions: 18, reserve: 2 }, 'capacity'],
+    [
+      'one more than was shown',
+      { repetitions: 18, reserve: 2 },
+      { repetitions: 19, reserve: 2 },
+      'none: capacity',
+    ],
+    ['no weight for as many as were shown', { loadKg: 0 }, { repetitions: 10, reserve: 2 }, 'kilograms'],
+    ['no weight for one more', { loadKg: 0 }, { repetitions: 11, reserve: 2 }, 'none: unloaded'],
+    ['a range that nobody asks for', { rangeDeg: 10 }, { rangeDeg: null }, 'kilograms'],
+    ['a tempo that was not recorded', { tempo: null }, {}, 'kilograms'],
+    [
+      'a tempo that nobody asks for',
+      { tempo: { goSeconds: 1, holdSeconds: 0, backSeconds: 1 } },
+      { tempo: null },
+      'kilograms',
+    ],
+    ['the same tempo', { tempo: { goSeconds: 2, holdSeconds: 2, backSeconds: 2 } }, {}, 'kilograms'],
+    ['a limit as high as the answer', {}, { repetitions: 10, reserve: 2, atMostKg: 20 }, 'kilograms'],
+    ['a limit below it', {}, { repetitions: 10, reserve: 2, atMostKg: 19.9 }, 'limit'],
+  ])('%s', (_, tested, wanted, expected) => {
+    const answer = loadFor({ ...TESTED, ...tested }, { ...WANTED, ...wanted }, RULES, null);
+    expect('none' in answer ? `none: ${answer.why.rule}` : answer.why.decidedBy).toBe(expected);
+  });
+
+  it.each<[string, number, number, number | null]>([
+    // what                                                 unloaded  tested  kg by the hip moment
+    ['a steep one: 40 N·m of which 20 are the weight', 20, 40, (40 * (1.4 / 1.5) - 20) / (20 / 20)],
+    ['twice as steep, half the kilograms of it', 20, 60, (60 * (1.4 / 1.5) - 20) / (40 / 20)],
+    ['a weight that turns nothing', 42, 42, null],
+    ['a weight that turns against it', 42, 40, null],
+  ])('of the hip moment: %s', (_, unloadedNm, testedNm, byHipMomentKg) => {
+    const answer = loadFor(TESTED, WANTED, RULES, { unloadedNm, testedNm });
+    const expected = byHipMomentKg === null ? null : expect.closeTo(byHipMomentKg, 9);
+    expect(answer).toMatchObject({ why: { byHipMomentKg: expected } });
+  });
+
+  it('says that the range was recorded', () => {
+    expect(loadFor(TESTED, WANTED, RULES, null)).toMatchObject({ why: { rangeRecorded: true } });
+  });
 });

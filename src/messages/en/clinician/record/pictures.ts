@@ -235,6 +235,8 @@ export function scorePicture(
 
 function minimalText(moved: number, unit: string, minimal: MinimalChange | null): string {
   if (minimal === null) return 'No least change that matters is set for it.';
+  if (moved === 0)
+    return `The least change that matters is ${countText(minimal.value, unit)} (${minimal.mark}: ${minimal.cite}).`;
   const { value, cite, mark } = minimal;
   const side = moved >= value ? 'The change reaches' : 'The change does not reach';
   return `${side} the least one that matters, ${countText(value, unit)} (${mark}: ${cite}).`;

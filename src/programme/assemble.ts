@@ -40,7 +40,8 @@ export function assembleProgramme(
     previous === null || logged === null
       ? null
       : reviewLogged({ ...logged, programme: previous }, consult.seenOn, workshop.library);
-  const earlier = before === null || review === null ? before : afterReview(before, review);
+  const checkDays = workshop.library.protocols.get(consult.protocol)?.goingOn.checkDays.value ?? 0;
+  const earlier = before === null || review === null ? before : afterReview(before, review, checkDays);
   return assembleFrom(consult, decide(consult, earlier, workshop), { previous, review }, workshop, say);
 }
 

@@ -30,6 +30,7 @@ import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { changedSince } from './changedSince.ts';
+import { courseOf } from './record/course.ts';
 import { recordOf } from './record/record.ts';
 import type { Review } from '../review/terms.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
@@ -129,7 +130,7 @@ export function leafletOf(
     plan: planEntries(decided),
     growth: planGrowth(decided),
     inUse: { rules: rulesInUse(decided), exercises: pacedExercises(decided) },
-    letter: letterOf(say, decided),
+    letter: letterOf(say, decided, courseOf(decided, previous)),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
     post: postOf(say, decided, next.minutesValue, calendar, previous?.post ?? null),

@@ -210,8 +210,8 @@ export function scorePicture(
   points: readonly { readonly on: IsoDate; readonly value: number }[],
   minimal: MinimalChange | null,
 ): PictureWords {
-  const { heading, up, unit } = SCORES[score];
-  const name = activity === null ? heading : `${heading}: ${activity}`;
+  const { up, unit } = SCORES[score];
+  const name = scoreName({ score, activity });
   const [first, last] = [points[0]?.value ?? 0, points.at(-1)?.value ?? 0];
   const moved = last - first;
   const change =
@@ -231,6 +231,12 @@ export function scorePicture(
       rows: points.map(({ on, value }) => [on, numberText(value)]),
     },
   };
+}
+
+/** @example scoreName({ score: 'activity', activity: 'running uphill' }) // => 'Activity: running uphill' */
+export function scoreName({ score, activity }: ScoreKind): string {
+  const { heading } = SCORES[score];
+  return activity === null ? heading : `${heading}: ${activity}`;
 }
 
 function minimalText(moved: number, unit: string, minimal: MinimalChange | null): string {

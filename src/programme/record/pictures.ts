@@ -2,7 +2,7 @@
 import type { Protocol } from '../../content/library.ts';
 import type { Messages } from '../../messages/messages.ts';
 import type { PictureWords } from '../../messages/en/clinician/record/pictures.ts';
-import type { ReviewSeries } from '../../review/series.ts';
+import type { ReviewSeries } from '../../review/terms.ts';
 import type { Review } from '../../review/terms.ts';
 import { addDays, daysBetween, type IsoDate } from '../../units/date.ts';
 import type { CourseEntry, DayChart, Picture } from '../programme.ts';

@@ -1,5 +1,5 @@
 /** Words of the clinician's pictures: a sentence, axes, and the numbers as a table. Counts as they are, no share and no score. */
-import type { LoadSeries, ReviewSeries } from '../../../../review/series.ts';
+import type { LoadSeries, ReviewSeries } from '../../../../review/terms.ts';
 import type { IsoDate } from '../../../../units/date.ts';
 import type { Source } from '../../../../units/source.ts';
 import type { Table } from '../../../shapes.ts';

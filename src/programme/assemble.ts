@@ -48,14 +48,15 @@ export function assembleProgramme(
 
 /** What a programme starts from: the revision before as its review leaves it. */
 export function startOf(
-  { seenOn }: Pick<Consult, 'seenOn'>,
+  { seenOn, protocol }: Pick<Consult, 'seenOn' | 'protocol'>,
   { previous, logged }: Before,
   { library }: Workshop,
 ): { readonly earlier: Earlier | null; readonly review: Review | null } {
   const before = earlierOf(previous);
   if (before === null || previous === null || logged === null) return { earlier: before, review: null };
   const review = reviewLogged({ ...logged, programme: previous }, seenOn, library);
-  return { earlier: afterReview(before, review), review };
+  const checkDays = library.protocols.get(protocol)?.goingOn.checkDays.value ?? 0;
+  return { earlier: afterReview(before, review, checkDays), review };
 }
 
 /** What was decided, put into words: for those who look at the decisions themselves, too. */

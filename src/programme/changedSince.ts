@@ -1,4 +1,5 @@
 /** What the patient is told of the change since the last leaflet. */
+import { planEntries } from '../decisions/days/planEntries.ts';
 import type { Decided } from '../decisions/decide.ts';
 import type { Prescription } from '../decisions/session/prescribe.ts';
 import { JOINT_ANGLES } from '../mechanics/jointAngle.ts';
@@ -7,7 +8,8 @@ import type { Review } from '../review/terms.ts';
 import type { Exercise, Programme } from './programme.ts';
 
 /** Two or three sentences. */
-export function changedSince(previous: Programme, { stage, step, shown }: Decided, review: Review): string[] {
+export function changedSince(previous: Programme, decided: Decided, review: Review): string[] {
+  const { stage, step, shown } = decided;
   const before = new Map(previous.exercises.map((one) => [one.card, one]));
   const { prescriptions } = shown[0];
   const turned = prescriptions.map((one) => ({
@@ -19,7 +21,16 @@ export function changedSince(previous: Programme, { stage, step, shown }: Decide
     review,
     { stage: stage.chosen, step },
     { more: titles('more'), less: titles('less'), fresh: titles('fresh') },
+    { beforeKm: firstWeekKm(previous.plan), nowKm: firstWeekKm(planEntries(decided)) },
+    (card) => before.get(card)?.title ?? card,
   );
+}
+
+/** Null where a run of the week is told in minutes, or there is none. */
+function firstWeekKm(plan: Programme['plan']): number | null {
+  const runs = plan.filter(({ week }) => week === 1).flatMap((day) => day.runs);
+  if (runs.length === 0 || runs.some(({ km }) => km === null)) return null;
+  return runs.reduce((sum, { km }) => sum + (km ?? 0), 0);
 }
 
 type Turn = 'more' | 'less' | 'same' | 'fresh';

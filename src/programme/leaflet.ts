@@ -31,6 +31,7 @@ import { weekGroups } from '../scheduling/weekGroups.ts';
 import { order, type RunKind } from '../scheduling/run.ts';
 import type { NextSession, Programme } from './programme.ts';
 import { changedSince } from './changedSince.ts';
+import { courseOf } from './record/course.ts';
 import { recordOf } from './record/record.ts';
 import type { Review } from '../review/terms.ts';
 import { shortSession } from '../decisions/session/shortSession.ts';
@@ -142,7 +143,7 @@ export function leafletOf(
       exercises: pacedExercises(decided),
       stepRate: stepRateInUse(decided),
     },
-    letter: letterOf(say, decided),
+    letter: letterOf(say, decided, courseOf(decided, previous)),
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
     post: postOf(say, decided, next.minutesValue, calendar, previous?.post ?? null),

@@ -1,7 +1,7 @@
 /** The revision before, looked back on with its log: what it leads to, and what the next one starts from. */
 import type { Consult, Library } from '../content/library.ts';
 import type { Log } from '../content/log/log.ts';
-import type { Earlier, EarlierExercise } from '../decisions/terms/earlier.ts';
+import type { Earlier, EarlierExercise, LoggedMornings } from '../decisions/terms/earlier.ts';
 import { reviewOf } from '../review/review.ts';
 import type { DoneDose, Review } from '../review/terms.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
@@ -44,7 +44,7 @@ export function reviewDay(
 }
 
 /** The revision before as the next one starts from it: the step that was decided, and what was done where it was written down. */
-export function afterReview(earlier: Earlier, review: Review): Earlier {
+export function afterReview(earlier: Earlier, review: Review, checkDays: number): Earlier {
   const sameStage = review.stage === earlier.stage;
   const done = new Map(review.exercises.map((one) => [one.card, one.done]));
   return {
@@ -57,8 +57,17 @@ export function afterReview(earlier: Earlier, review: Review): Earlier {
       exercises: review.exercises.flatMap(({ card, done: { on, loadKg } }) =>
         on === null || loadKg === null ? [] : [{ card, on, loadKg }],
       ),
+      mornings: lastMornings(review, checkDays),
     },
   };
+}
+
+function lastMornings({ series }: Review, checkDays: number): LoggedMornings | null {
+  const last = series.mornings.slice(-checkDays);
+  const scores = last.flatMap(({ score }) => score ?? []);
+  const until = last.at(-1)?.on;
+  if (until === undefined || scores.length === 0) return null;
+  return { written: scores.length, worst: Math.max(...scores), until };
 }
 
 function withDone({ card, values }: EarlierExercise, done: DoneDose | undefined): EarlierExercise {

@@ -5,7 +5,7 @@ import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { isDone, isWhole } from './sessions.ts';
-import { unwrittenSessions } from './unwritten.ts';
+import { unwrittenSessions } from './unwrittenSessions.ts';
 import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
 /** By its own entries alone. */

@@ -1,46 +1,10 @@
 /** What was asked for and what was done, day by day, for the clinician's pictures: as it was written, and no share of it. */
-import { morningBands, type MorningBands } from '../scheduling/morning.ts';
-import type { IsoDate } from '../units/date.ts';
+import { morningBands } from '../scheduling/morning.ts';
 import type { Period } from './facts.ts';
 import type { Work } from './goingOn.ts';
 import { isRun } from './running.ts';
 import { isDone } from './sessions.ts';
-
-export interface ReviewSeries {
-  readonly sessions: readonly {
-    readonly on: IsoDate;
-    readonly planned: boolean;
-    readonly done: boolean;
-    readonly inFull: boolean;
-    /** A line speaks of it, whatever it says. */
-    readonly written: boolean;
-  }[];
-  /** Every morning; null where none was written down. */
-  readonly mornings: readonly { readonly on: IsoDate; readonly score: number | null }[];
-  readonly bands: MorningBands;
-  /** Exercises with a weight, in the order of the session. */
-  readonly loads: readonly LoadSeries[];
-  readonly runs: { readonly planned: readonly RunDay[]; readonly done: readonly RunDay[] };
-  readonly sitting: {
-    readonly toleranceMinutes: number;
-    readonly goalMinutes: number | null;
-    readonly done: readonly { readonly on: IsoDate; readonly minutes: number }[];
-  };
-}
-
-export interface LoadSeries {
-  readonly card: string;
-  readonly plannedKg: number;
-  /** Of both sides each; days in order. */
-  readonly done: readonly { readonly on: IsoDate; readonly loadKg: number }[];
-}
-
-/** A day's running; null where it is not told in this unit. */
-export interface RunDay {
-  readonly on: IsoDate;
-  readonly km: number | null;
-  readonly minutes: number | null;
-}
+import type { LoadSeries, ReviewSeries, RunDay } from './terms.ts';
 
 /** Series of the days that are judged. */
 export function seriesOf({ sessions, mornings }: Work, period: Period): ReviewSeries {

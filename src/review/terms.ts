@@ -2,10 +2,9 @@
 import type { LogEntry } from '../content/log/log.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { Missing } from '../dosing/goingOn.ts';
-import type { MorningCode, PainGate } from '../scheduling/morning.ts';
+import type { MorningBands, MorningCode, PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Source } from '../units/source.ts';
-import type { ReviewSeries } from './series.ts';
 
 /** From the most permissive to the least. */
 export const MOVES = ['moveOn', 'stay', 'easeBack', 'startAgain', 'beSeen'] as const;
@@ -128,6 +127,42 @@ export interface ReviewWeek {
 export interface PlannedAndDone {
   readonly planned: number;
   readonly done: number;
+}
+
+export interface ReviewSeries {
+  readonly sessions: readonly {
+    readonly on: IsoDate;
+    readonly planned: boolean;
+    readonly done: boolean;
+    readonly inFull: boolean;
+    /** A line speaks of it, whatever it says. */
+    readonly written: boolean;
+  }[];
+  /** Every morning; null where none was written down. */
+  readonly mornings: readonly { readonly on: IsoDate; readonly score: number | null }[];
+  readonly bands: MorningBands;
+  /** Exercises with a weight, in the order of the session. */
+  readonly loads: readonly LoadSeries[];
+  readonly runs: { readonly planned: readonly RunDay[]; readonly done: readonly RunDay[] };
+  readonly sitting: {
+    readonly toleranceMinutes: number;
+    readonly goalMinutes: number | null;
+    readonly done: readonly { readonly on: IsoDate; readonly minutes: number }[];
+  };
+}
+
+export interface LoadSeries {
+  readonly card: string;
+  readonly plannedKg: number;
+  /** Of both sides each; days in order. */
+  readonly done: readonly { readonly on: IsoDate; readonly loadKg: number }[];
+}
+
+/** A day's running; null where it is not told in this unit. */
+export interface RunDay {
+  readonly on: IsoDate;
+  readonly km: number | null;
+  readonly minutes: number | null;
 }
 
 export interface Review {

@@ -1,8 +1,10 @@
 /** The end of treatment: what is asked, what is found, and the letter. */
 import { describe, expect, it } from 'vitest';
-import type { Consult } from '../../src/content/library.ts';
+import type { Consult, Protocol } from '../../src/content/library.ts';
+import { dischargeCriteria } from '../../src/decisions/person/discharge.ts';
 import { courseOf } from '../../src/decisions/stage/course.ts';
-import { person, testedSet } from './person.ts';
+import { addDays } from '../../src/units/date.ts';
+import { day, person, testedSet } from './person.ts';
 import { sectionLines } from './leafletText.ts';
 import { programmeOf, shipped } from './shipped.ts';
 
@@ -38,15 +40,15 @@ function repetitionsOf(right: number, left: number) {
 describe('the criteria', () => {
   it('are all met', () => {
     expect(criteria({})).toEqual({
-      met: ['yes', 'yes', 'yes', 'yes'],
+      met: ['met', 'met', 'met', 'met'],
       remark: 'Discharge: all that is asked is met.',
     });
   });
 
   it.each<[string, Partial<Consult>, number, string]>([
-    ['the goal done once', { goals: [{ what: 'run', doneTimes: 1 }] }, 0, 'no'],
-    ['the goal never recorded', { goals: [{ what: 'run' }] }, 0, 'not recorded'],
-    ['mornings at 2', { usualMorningPain: 2 }, 1, 'no'],
+    ['the goal done once', { goals: [{ what: 'run', doneTimes: 1 }] }, 0, 'not met'],
+    ['the goal never recorded', { goals: [{ what: 'run' }] }, 0, 'not known'],
+    ['mornings at 2', { usualMorningPain: 2 }, 1, 'not met'],
     [
       'a side a quarter behind',
       {
@@ -56,11 +58,11 @@ describe('the criteria', () => {
         ],
       },
       2,
-      'no',
+      'not met',
     ],
-    ['one side tested', { testedSets: [testedSet('romanian-deadlift', 20, 10, 2)] }, 2, 'not recorded'],
-    ['a side a tenth behind', { testedSets: repetitionsOf(9, 10) }, 2, 'yes'],
-    ['a side a ninth behind', { testedSets: repetitionsOf(8, 9) }, 2, 'no'],
+    ['one side tested', { testedSets: [testedSet('romanian-deadlift', 20, 10, 2)] }, 2, 'not known'],
+    ['a side a tenth behind', { testedSets: repetitionsOf(9, 10) }, 2, 'met'],
+    ['a side a ninth behind', { testedSets: repetitionsOf(8, 9) }, 2, 'not met'],
     [
       'without a weight repetitions count',
       {
@@ -70,13 +72,34 @@ describe('the criteria', () => {
         ],
       },
       2,
-      'yes',
+      'met',
     ],
-    ['sitting short of the goal', { sitting: { toleranceMinutes: 50, goalMinutes: 60 } }, 3, 'no'],
+    ['sitting short of the goal', { sitting: { toleranceMinutes: 50, goalMinutes: 60 } }, 3, 'not met'],
   ])('%s', (_, different, index, met) => {
     const found = criteria(different);
     expect(found.met[index]).toBe(met);
-    expect(found.remark === 'Discharge: all that is asked is met.').toBe(met === 'yes');
+    expect(found.remark === 'Discharge: all that is asked is met.').toBe(met === 'met');
+  });
+
+  it('name the entries that show them, a log among them', () => {
+    const rows = dischargeCriteria({
+      consult: person(READY),
+      protocol: shipped.protocols.get('proximal-hamstring') as Protocol,
+      clinic: shipped.clinic,
+      logged: {
+        step: 1,
+        grows: false,
+        exercises: [],
+        mornings: { written: 7, worst: 3, until: day('2026-01-01') },
+      },
+    });
+    expect(rows[1]).toMatchObject({ found: 3, asked: 1, met: false });
+    expect(rows.map(({ shownBy }) => shownBy.map((one) => one.of))).toEqual([
+      ['goal'],
+      ['usualMorning', 'loggedMornings'],
+      ['sides'],
+      ['sitting'],
+    ]);
   });
 
   it('are shown before the end as well, and not in the early stages', () => {
@@ -98,15 +121,16 @@ describe('the letter', () => {
     expect(lines.join(' ').length).toBeLessThan(3000);
   });
 
-  it('keeps to the last scores of a long series', () => {
+  it('gives each score first and last, with the least change that matters', () => {
     const outcomes = Array.from({ length: 12 }, (_, month) => ({
-      on: person().seenOn,
+      on: addDays(person().seenOn, 30 * (month - 11)),
       visaH: 40 + month,
     }));
     const { letter } = programmeOf(person({ ...READY, outcomes }));
     const text = letter === null ? '' : sectionLines(letter).join('\n');
-    expect(text).toContain('| 51 |');
-    expect(text).not.toContain('| 45 |');
+    const row = text.split('\n').find((line) => line.includes('VISA-H')) ?? '';
+    expect(row).toMatch(/40 \(.*51 \(.*22 \(memory\)/);
+    expect(text).not.toContain('45 (');
   });
 
   it('is none for a runner without pain', () => {

@@ -5,16 +5,17 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { Log } from '../../src/content/log/log.ts';
 import { readLog } from '../../src/content/log/readLog.ts';
 import type { Consult } from '../../src/content/library.ts';
 import { readConsults } from '../../src/content/readConsults.ts';
 import { askText, decisionText, MOVE_WORDS, reviewTable } from '../../src/messages/en/clinician/review.ts';
-import { changedTexts } from '../../src/messages/en/patient/review.ts';
+import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { reviewLogged } from '../../src/programme/reviewed.ts';
 import { MOVES, type Review } from '../../src/review/terms.ts';
 import { withReview } from '../../src/drafting/reviewedDraft.ts';
 import { addDays } from '../../src/units/date.ts';
-import { programmeOf, shipped } from '../programme/shipped.ts';
+import { programmeOf, shipped, workshop } from '../programme/shipped.ts';
 
 const FOLDER = 'tests/reviews';
 const CASES = readdirSync(FOLDER).sort();
@@ -23,14 +24,14 @@ const { consults } = readConsults([{ file, bytes: readFileSync(`content/${file}`
 const consult = consults[0] as Consult;
 const programme = programmeOf(consult);
 
-function reviewOfCase(name: string): Review {
+function reviewOfCase(name: string): { readonly review: Review; readonly log: Log } {
   const path = join(FOLDER, name, 'in', 'otter-r1.log.csv');
   const source = { file: path, bytes: readFileSync(path), link: 'no' as const };
   const { log } = readLog(source, { alias: 'otter', revision: 1 }, shipped.exercises);
-  return reviewLogged({ consult, programme, log }, addDays(consult.reviewOn, 0), shipped);
+  return { review: reviewLogged({ consult, programme, log }, consult.reviewOn, shipped), log };
 }
 
-function textOf(review: Review): string {
+function textOf({ review, log }: ReturnType<typeof reviewOfCase>): string {
   const titleOf = (card: string) => shipped.exercises.get(card)?.title ?? card;
   const { values } = withReview(
     { values: { stage: 'auto', running: { runs: true } }, hints: new Map() },
@@ -44,10 +45,40 @@ function textOf(review: Review): string {
     ...review.asks.map((one) => askText(one, titleOf)),
     '# The draft',
     JSON.stringify(values, null, 1),
-    '# The patient reads',
-    ...changedTexts(review, review, { more: [], less: [], fresh: [] }),
+    '# The next leaflet',
+    ...nextLines(log, values),
     '',
   ].join('\n');
+}
+
+/** The draft as it stands, with the answers of the first visit, made into a leaflet: what is new in it. */
+function nextLines(log: Log, values: Readonly<Record<string, unknown>>): string[] {
+  const next = {
+    ...consult,
+    ...(values as Partial<Consult>),
+    running: consult.running,
+    id: 'otter-r2',
+    revision: 2,
+    seenOn: consult.reviewOn,
+    startOn: addDays(consult.reviewOn, 1),
+    reviewOn: addDays(consult.reviewOn, 22),
+  };
+  const made = assembleProgramme(next, programme, workshop, { consult, log });
+  if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
+  const { opening, exercises, record, step, stage } = made.programme;
+  const from = opening.findIndex((line) => line.startsWith('You did') || line.startsWith('No session'));
+  const to = opening.findIndex((line) => line.startsWith('So: '));
+  return [
+    `stage ${stage.chosen} step ${step}`,
+    ...opening.slice(from, to + 1),
+    ...exercises.map(({ title, dose, facts, howFar }) =>
+      [title, dose, facts[0]?.text ?? '', ...howFar].join(' | '),
+    ),
+    '# The note says',
+    ...record.note.filter((line) => line.startsWith('Review of revision')),
+    '# The pictures say',
+    ...record.pictures.map(({ heading, sentence }) => `${heading}: ${sentence}`),
+  ];
 }
 
 describe('whole reviews', () => {
@@ -63,7 +94,7 @@ describe('whole reviews', () => {
   });
 
   it('come out as each of the five moves', () => {
-    const moves = CASES.map((name) => reviewOfCase(name).decision);
+    const moves = CASES.map((name) => reviewOfCase(name).review.decision);
     for (const move of MOVES) expect(moves, MOVE_WORDS[move]).toContain(move);
   });
 });

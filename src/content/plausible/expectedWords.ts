@@ -105,7 +105,7 @@ export const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   overrideLoad: ({ most, inputs }) =>
     inputs['tested'] === 'no'
       ? 'no weight: none was tested with this exercise'
-      : `at most ${most} kg, the heaviest that was tested with this exercise and hurt little`,
+      : `at most ${most} kg, the heaviest that was tested or written down with this exercise and hurt little`,
 };
 
 const THINGS: Readonly<Record<string, string>> = {

@@ -95,14 +95,16 @@ function harderDoubts({ exercise: { slot }, card }: Prescription, person: Person
   ];
 }
 
-function loadDoubt({ card }: Prescription, { consult, protocol }: Person): Doubt[] {
+/** What was lifted by the log and borne counts like a set that was tested: the easier numbers of a review lie below it. */
+function loadDoubt({ card }: Prescription, { consult, protocol, logged }: Person): Doubt[] {
   const value = ownNumber(card.id, 'loadKg', consult);
   const tested = consult.testedSets
     .filter((set) => set.card === card.id && set.pain <= protocol.limits.testPainAtMost.value)
     .map(({ loadKg }) => loadKg);
-  const most = Math.max(0, ...tested);
+  const lifted = (logged?.exercises ?? []).flatMap((one) => (one.card === card.id ? [one.loadKg] : []));
+  const most = Math.max(0, ...tested, ...lifted);
   if (value === null || value <= most) return [];
-  const inputs = { tested: tested.length === 0 ? 'no' : 'yes' };
+  const inputs = { tested: tested.length + lifted.length === 0 ? 'no' : 'yes' };
   return [{ rule: 'overrideLoad', path: pathOf(card.id, 'loadKg', consult), value, most, inputs }];
 }
 

@@ -25,6 +25,15 @@ export interface LoggedLoads {
   /** The review lets the step go on: the load may grow by one step. */
   readonly grows: boolean;
   readonly exercises: readonly LoggedLoad[];
+  /** The last mornings, as many as going on looks at; null where none of them was written down. */
+  readonly mornings: LoggedMornings | null;
+}
+
+export interface LoggedMornings {
+  readonly written: number;
+  readonly worst: number;
+  /** The last of them. */
+  readonly until: IsoDate;
 }
 
 export interface LoggedLoad {

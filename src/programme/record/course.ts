@@ -1,6 +1,5 @@
 /** The series over the revisions: what each found and asked for. */
 import type { Decided } from '../../decisions/decide.ts';
-import type { Consult } from '../../content/library.ts';
 import type { CourseEntry, Programme } from '../programme.ts';
 
 /** Those of the revisions before, and this one. */
@@ -19,10 +18,4 @@ export function courseOf({ person, shown }: Decided, previous: Programme | null)
     };
   });
   return [...(previous?.record.course ?? []), { revision, on, usualMorningPain, outcomes, exercises }];
-}
-
-/** The scores of all revisions by date; of one date what the latest revision says. */
-export function scoresOf(course: readonly CourseEntry[]): Consult['outcomes'] {
-  const byDate = new Map(course.flatMap(({ outcomes }) => outcomes.map((one) => [one.on, one] as const)));
-  return [...byDate.values()].toSorted((a, b) => (a.on < b.on ? -1 : 1));
 }

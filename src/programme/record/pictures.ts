@@ -1,12 +1,12 @@
 /** The clinician's pictures: what the log and the revisions hold, laid out over days. None of what is not there. */
 import type { Protocol } from '../../content/library.ts';
 import type { Messages } from '../../messages/messages.ts';
-import type { MinimalChange, PictureWords, ScoreKind } from '../../messages/en/clinician/record/pictures.ts';
-import type { ReviewSeries } from '../../review/series.ts';
+import type { PictureWords } from '../../messages/en/clinician/record/pictures.ts';
+import type { ReviewSeries } from '../../review/terms.ts';
 import type { Review } from '../../review/terms.ts';
 import { addDays, daysBetween, type IsoDate } from '../../units/date.ts';
 import type { CourseEntry, DayChart, Picture } from '../programme.ts';
-import { scoresOf } from './course.ts';
+import { scoreSeries } from './scores.ts';
 
 /** Of the revision before by its log (null where none was kept), then of all revisions. */
 export function picturesOf(
@@ -136,51 +136,14 @@ function bendPictures(say: Messages, course: readonly CourseEntry[]): Picture[] 
   });
 }
 
-function scorePictures(
-  say: Messages,
-  course: readonly CourseEntry[],
-  { minimalChange }: Protocol,
-): Picture[] {
-  const scores = scoresOf(course);
-  const of = (value: (one: (typeof scores)[number]) => number | undefined) =>
-    scores.flatMap((one): Point[] => {
-      const found = value(one);
-      return found === undefined ? [] : [{ on: one.on, value: found }];
-    });
-  const activities = [...new Set(scores.flatMap((one) => (one.activities ?? []).map(({ what }) => what)))];
-  const pain = course.map(({ on, usualMorningPain: value }) => ({ on, value }));
-  const minimal = (one: Protocol['minimalChange']['visaHPoints']): MinimalChange | null =>
-    one === undefined ? null : { value: one.value, mark: one.mark, cite: one.cite ?? '-' };
-  const { visaHPoints, activityPoints, morningPainPoints } = minimalChange;
-  const kind = (score: ScoreKind['score'], activity: string | null = null): ScoreKind => ({
-    score,
-    activity,
-  });
-  const rows: readonly (readonly [ScoreKind, readonly Point[], MinimalChange | null, Bounds?])[] = [
-    [kind('visaH'), of(({ visaH }) => visaH), minimal(visaHPoints), [0, 100]],
-    ...activities.map(
-      (what) =>
-        [
-          kind('activity', what),
-          of((one) => one.activities?.find((activity) => activity.what === what)?.score),
-          minimal(activityPoints),
-          [0, 10],
-        ] as const,
-    ),
-    [kind('usualMorningPain'), pain, minimal(morningPainPoints), [0, 10]],
-    [kind('sittingMinutes'), of(({ sittingMinutes }) => sittingMinutes), null],
-    [kind('globalChange'), of(({ globalChange }) => globalChange), null, [-3, 3]],
-  ];
-  return rows.flatMap(([which, points, least, bounds]) => {
+function scorePictures(say: Messages, course: readonly CourseEntry[], protocol: Protocol): Picture[] {
+  return scoreSeries(course, protocol).flatMap(({ kind, points, minimal, bounds }) => {
     const span = spanOf(points);
     if (points.length < 2 || span === null) return [];
-    const better = which.score === 'usualMorningPain' ? -1 : 1;
-    const limit = least === null ? [] : [(points[0]?.value ?? 0) + better * least.value];
-    const [low, high] = bounds ?? [-Infinity, Infinity];
-    const shown = limit.filter((value) => value >= low && value <= high);
-    return [
-      pictureOf(say, say.scorePicture(which, points, least), span, { done: [points], limits: shown }, bounds),
-    ];
+    const better = kind.score === 'usualMorningPain' ? -1 : 1;
+    const limits = minimal === null ? [] : [(points[0]?.value ?? 0) + better * minimal.value];
+    const words = say.scorePicture(kind, points, minimal);
+    return [pictureOf(say, words, span, { done: [points], limits }, bounds ?? undefined)];
   });
 }
 

@@ -2,6 +2,8 @@
 import type { Clinic, Consult } from '../../../content/library.ts';
 import type { Criterion } from '../../../decisions/person/discharge.ts';
 import { criterionRow, CRITERION_COLUMNS } from '../clinician/discharge.ts';
+import { scoreName, type MinimalChange, type ScoreKind } from '../clinician/record/pictures.ts';
+import type { IsoDate } from '../../../units/date.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
 import { countText, dayAndYear, listText, numberText } from '../plain.ts';
 
@@ -12,15 +14,31 @@ export interface LetterWords {
   readonly criteria: readonly Criterion[];
   /** Titles of what goes on at home. */
   readonly exercises: readonly string[];
+  /** Each with the first and the last entry of all revisions. */
+  readonly scores: readonly ScoreChange[];
+  readonly titleOf: (card: string) => string;
+}
+
+export interface ScoreChange {
+  readonly kind: ScoreKind;
+  readonly first: { readonly on: IsoDate; readonly value: number };
+  /** Null where there is one entry. */
+  readonly last: { readonly on: IsoDate; readonly value: number } | null;
+  readonly minimal: MinimalChange | null;
 }
 
 const SIDES = { left: 'left side', right: 'right side', both: 'both sides' } as const;
 
-// A series longer than this would not leave room for the rest of the page.
-const MOST_SCORES = 6;
-
-/** A section for a page of its own; of the scores the last few. */
-export function letterText({ consult, clinic, tendon, criteria, exercises }: LetterWords): Section {
+/** A section for a page of its own; of each score the first and the last. */
+export function letterText({
+  consult,
+  clinic,
+  tendon,
+  criteria,
+  exercises,
+  scores,
+  titleOf,
+}: LetterWords): Section {
   const weeks =
     consult.symptomWeeks === undefined ? '' : `, ${countText(consult.symptomWeeks, 'week')} after it began`;
   return section('letter', `End of treatment: ${consult.alias}`, [
@@ -31,9 +49,9 @@ export function letterText({ consult, clinic, tendon, criteria, exercises }: Let
     table(
       'At the end of treatment',
       CRITERION_COLUMNS,
-      criteria.map((one) => criterionRow(one, '-')),
+      criteria.map((one) => criterionRow(one, titleOf)),
     ),
-    ...scoreParts(consult),
+    ...scoreParts(scores),
     paragraph(
       `What goes on at home, once or twice a week: ${listText(exercises)}. Loads and landmarks stand on the patient's leaflet.`,
     ),
@@ -45,15 +63,13 @@ export function letterText({ consult, clinic, tendon, criteria, exercises }: Let
   ]);
 }
 
-function scoreParts({ outcomes }: Consult): Part[] {
-  const rows = outcomes
-    .slice(-MOST_SCORES)
-    .map(({ on, visaH, sittingMinutes, globalChange }) => [
-      dayAndYear(on),
-      visaH === undefined ? '-' : numberText(visaH),
-      sittingMinutes === undefined ? '-' : countText(sittingMinutes, 'minute'),
-      globalChange === undefined ? '-' : String(globalChange),
-    ]);
-  if (rows.length === 0) return [];
-  return [table('Scores', ['On', 'VISA-H', 'Sitting', 'Global change'], rows)];
+function scoreParts(scores: readonly ScoreChange[]): Part[] {
+  if (scores.length === 0) return [];
+  const rows = scores.map(({ kind, first, last, minimal }) => [
+    scoreName(kind),
+    `${numberText(first.value)} (${dayAndYear(first.on)})`,
+    last === null ? 'one entry alone' : `${numberText(last.value)} (${dayAndYear(last.on)})`,
+    minimal === null ? '-' : `${numberText(minimal.value)} (${minimal.mark})`,
+  ]);
+  return [table('Scores, first and last', ['Score', 'First', 'Last', 'Least change that matters'], rows)];
 }

@@ -1,5 +1,5 @@
 /** What changed since the last leaflet, and why, in two or three sentences the patient recognises. */
-import type { Move, Review } from '../../../review/terms.ts';
+import type { Because, Review, RuleCode } from '../../../review/terms.ts';
 import { countText, listText, numberText } from '../plain.ts';
 
 /** Exercises whose numbers went up, or down, by title. */
@@ -9,21 +9,79 @@ export interface ChangedWork {
   readonly fresh: readonly string[];
 }
 
-/** What the leaflet does, which may be less than the log alone would lead to. */
-export function changedTexts(review: Review, now: Review['before'], work: ChangedWork): string[] {
-  return [didText(review), `So: ${soText(directionOf(review, now), review.decision)}${newsText(work)}`];
+/** Running of the first week, kilometres; null where it is not told in them. */
+export interface RunningChange {
+  readonly beforeKm: number | null;
+  readonly nowKm: number | null;
 }
 
-function didText({ counts, decision }: Review): string {
+/** What the leaflet does, which may be less than the log alone would lead to. `titleOf`: the title of a card. */
+export function changedTexts(
+  review: Review,
+  now: Review['before'],
+  work: ChangedWork,
+  running: RunningChange,
+  titleOf: (card: string) => string,
+): string[] {
+  const why = whyText(review, titleOf);
+  return [
+    didText(review),
+    ...(why === '' ? [] : [why]),
+    `So: ${soText(directionOf(review, now), work)}${newsText(work)}${runningText(running, review)}`,
+  ];
+}
+
+function didText({ counts, series }: Review): string {
   const { sessionsDone, sessionsPlanned, worstMorning, lastMorning } = counts;
   const done =
     sessionsDone === 0
       ? 'No session is written down'
       : `You did ${numberText(sessionsDone)} of ${countText(sessionsPlanned, 'session')}`;
   if (worstMorning === null) return `${done}, and no mornings are written down.`;
-  if (decision === 'moveOn' || decision === 'stay')
+  if (worstMorning <= series.bands.carryOnTo)
     return `${done}, and your mornings stayed at ${numberText(worstMorning)} or less.`;
   return `${done}. Your worst morning was ${numberText(worstMorning)}, and the last one ${numberText(lastMorning ?? 0)}.`;
+}
+
+const NOT_WRITTEN = 'Some of it is not written down, so nobody can tell yet.';
+const TOO_FEW = 'That is too little to go on from yet.';
+
+/** Of the ground that decided; empty where the line before says it, or nothing stood against going on. */
+const WHY: Readonly<Partial<Record<RuleCode, (inputs: Because['inputs']) => string>>> = {
+  alarm: () => 'You wrote down a warning sign, and that was looked at first.',
+  rising: () => 'Your mornings have been rising for two weeks.',
+  'above-usual': () => 'Your mornings have been a little up for two weeks.',
+  'not-settled': () => 'Your mornings have not settled for a week.',
+  'not-done-since': () => 'Since the bad mornings you have not done it all again.',
+  away: ({ days }) => `No exercises are written down for ${numberText(Number(days))} days.`,
+  'long-away': ({ days }) => `No exercises are written down for ${numberText(Number(days))} days.`,
+  'missing-doneSessions': () => TOO_FEW,
+  'missing-leastSessions': () => TOO_FEW,
+  'missing-leastDays': () => TOO_FEW,
+  'missing-sessionsDoneShare': () => TOO_FEW,
+  'missing-checkDays': () => 'Some of the last mornings are not written down.',
+  'missing-checkOverUsual': () => 'One of the last mornings was still up.',
+  'morning-not-written': () => 'Some of the mornings are not written down.',
+  'session-not-written': () => NOT_WRITTEN,
+  contradiction: () => 'Your notes say two things of one day.',
+  unread: () => 'Part of your notes could not be read.',
+  outside: () => 'Part of your notes has other dates.',
+  'since-log': () => NOT_WRITTEN,
+};
+
+function whyText({ because, decision, exercises }: Review, titleOf: (card: string) => string): string {
+  if (decision === 'moveOn') return '';
+  const deciding = because.filter(({ move }) => move === decision);
+  const hurting = exercises.filter((one) => one.because.some(hurts)).map(({ card }) => titleOf(card));
+  const holds = deciding.some(({ rule }) => rule === 'exercise-holds');
+  if (holds && hurting.length > 0) return `More pain than is all right came with ${namedText(hurting)}.`;
+  const [first] = deciding.filter(({ rule }) => WHY[rule] !== undefined);
+  if (first !== undefined) return WHY[first.rule]?.(first.inputs) ?? '';
+  return holds ? NOT_WRITTEN : '';
+}
+
+function hurts({ rule, move }: Because): boolean {
+  return move !== 'moveOn' && rule.startsWith('pain-') && rule !== 'pain-not-written';
 }
 
 type Direction = 'on' | 'same' | 'back';
@@ -33,13 +91,23 @@ function directionOf({ before }: Review, now: Review['before']): Direction {
   return rank(now) > rank(before) ? 'on' : rank(now) < rank(before) ? 'back' : 'same';
 }
 
-function soText(direction: Direction, decision: Move): string {
+function soText(direction: Direction, { less }: ChangedWork): string {
   if (direction === 'on') return 'you go on.';
   if (direction === 'same')
-    return decision === 'easeBack' || decision === 'startAgain' || decision === 'beSeen'
-      ? 'you stay here for now, and take the easier numbers where they are given.'
-      : 'the same again for now, until it sits well.';
+    return less.length === 0
+      ? 'the same again for now, until it sits well.'
+      : 'you stay here for now, with less to do.';
   return 'one step back for a while. Ups and downs are part of the way, not a new start.';
+}
+
+// Less than this share of a week is no other week.
+const SAME_WEEK = 0.05;
+
+function runningText({ beforeKm, nowKm }: RunningChange, { runsDone }: Review): string {
+  if (beforeKm === null || nowKm === null || Math.abs(nowKm - beforeKm) <= SAME_WEEK * beforeKm) return '';
+  const [now, before] = [nowKm, beforeKm].map((km) => numberText(Math.round(km * 10) / 10));
+  const from = runsDone === null ? '' : ', from the runs that you wrote down';
+  return ` Running: ${now} km in the first week, before it was ${before} km${from}.`;
 }
 
 function newsText({ more, less, fresh }: ChangedWork): string {

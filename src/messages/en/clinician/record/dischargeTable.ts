@@ -14,7 +14,9 @@ export function dischargeTable({ person, course, stage }: Decided): Table[] {
     {
       caption: 'Before treatment ends',
       columns: CRITERION_COLUMNS,
-      rows: dischargeCriteria(person).map((one) => criterionRow(one, 'not recorded')),
+      rows: dischargeCriteria(person).map((one) =>
+        criterionRow(one, (card) => person.library.exercises.get(card)?.title ?? card),
+      ),
     },
   ];
 }

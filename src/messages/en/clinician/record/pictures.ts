@@ -1,5 +1,5 @@
 /** Words of the clinician's pictures: a sentence, axes, and the numbers as a table. Counts as they are, no share and no score. */
-import type { LoadSeries, ReviewSeries } from '../../../../review/series.ts';
+import type { LoadSeries, ReviewSeries } from '../../../../review/terms.ts';
 import type { IsoDate } from '../../../../units/date.ts';
 import type { Source } from '../../../../units/source.ts';
 import type { Table } from '../../../shapes.ts';
@@ -210,8 +210,8 @@ export function scorePicture(
   points: readonly { readonly on: IsoDate; readonly value: number }[],
   minimal: MinimalChange | null,
 ): PictureWords {
-  const { heading, up, unit } = SCORES[score];
-  const name = activity === null ? heading : `${heading}: ${activity}`;
+  const { up, unit } = SCORES[score];
+  const name = scoreName({ score, activity });
   const [first, last] = [points[0]?.value ?? 0, points.at(-1)?.value ?? 0];
   const moved = last - first;
   const change =
@@ -233,8 +233,16 @@ export function scorePicture(
   };
 }
 
+/** @example scoreName({ score: 'activity', activity: 'running uphill' }) // => 'Activity: running uphill' */
+export function scoreName({ score, activity }: ScoreKind): string {
+  const { heading } = SCORES[score];
+  return activity === null ? heading : `${heading}: ${activity}`;
+}
+
 function minimalText(moved: number, unit: string, minimal: MinimalChange | null): string {
   if (minimal === null) return 'No least change that matters is set for it.';
+  if (moved === 0)
+    return `The least change that matters is ${countText(minimal.value, unit)} (${minimal.mark}: ${minimal.cite}).`;
   const { value, cite, mark } = minimal;
   const side = moved >= value ? 'The change reaches' : 'The change does not reach';
   return `${side} the least one that matters, ${countText(value, unit)} (${mark}: ${cite}).`;

@@ -1,5 +1,4 @@
 /** How long a hold lasts, from how long it could be held. */
-import type { Setting } from '../units/reason.ts';
 import { roundDown } from '../units/round.ts';
 import { none, type None } from './none.ts';
 
@@ -61,29 +60,4 @@ export function holdFor(doseSeconds: number, testedSeconds: number | null, rules
     testedSeconds: testedSeconds ?? seconds,
     needed: GRAIN_SECONDS / rules.shareTo,
   });
-}
-
-/** What a hold leaves in hand: shares of its own seconds, and the most there may be of either. */
-export interface HoldInHandRules {
-  readonly holdInHandShareFrom: Setting;
-  readonly holdInHandShareTo: Setting;
-  readonly holdInHandSecondsFrom: Setting;
-  readonly holdInHandSecondsTo: Setting;
-}
-
-/**
- * Whole seconds that could be held longer when a hold ends, from and to. Rules 4 say 10 to 20 s, which suits the long
- * holds; a short one leaves a share of itself, or it could never be begun [choice].
- * @example holdInHand(15, rules) // => { fromSeconds: 5, toSeconds: 10 }
- */
-export function holdInHand(
-  holdSeconds: number,
-  rules: HoldInHandRules,
-): { readonly fromSeconds: number; readonly toSeconds: number } {
-  const seconds = (share: Setting, most: Setting) =>
-    Math.max(1, Math.min(most.value, Math.round(holdSeconds * share.value)));
-  return {
-    fromSeconds: seconds(rules.holdInHandShareFrom, rules.holdInHandSecondsFrom),
-    toSeconds: seconds(rules.holdInHandShareTo, rules.holdInHandSecondsTo),
-  };
 }

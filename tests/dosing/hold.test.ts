@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { holdFor, holdInHand } from '../../src/dosing/hold.ts';
+import { holdFor } from '../../src/dosing/hold.ts';
 
 const RULES = {
   shareTo: 0.7,
@@ -46,35 +46,5 @@ describe('holdFor', () => {
       none: true,
       why: { rule: 'tooShort', testedSeconds: 7, needed: expect.closeTo(7.14, 2) },
     });
-  });
-});
-
-const IN_HAND = {
-  holdInHandShareFrom: { value: 0.33, mark: 'choice' },
-  holdInHandShareTo: { value: 0.67, mark: 'choice' },
-  holdInHandSecondsFrom: { value: 10, mark: 'choice' },
-  holdInHandSecondsTo: { value: 20, mark: 'choice' },
-} as const;
-
-// Seconds held, and how many more could be when it ends: 10 to 20 by rules 4, of a short hold a share [choice].
-describe('holdInHand', () => {
-  it.each([
-    [5, 2, 3],
-    [10, 3, 7],
-    [15, 5, 10],
-    [30, 10, 20],
-    [45, 10, 20],
-  ])('%i s leave %i to %i s', (holdSeconds, fromSeconds, toSeconds) => {
-    expect(holdInHand(holdSeconds, IN_HAND)).toEqual({ fromSeconds, toSeconds });
-  });
-
-  it('never asks for more than was held in the test', () => {
-    for (let tested = 8; tested <= 180; tested += 1) {
-      const hold = holdFor(30, tested, RULES);
-      if ('none' in hold) continue;
-      expect(hold.holdSeconds + holdInHand(hold.holdSeconds, IN_HAND).fromSeconds).toBeLessThanOrEqual(
-        tested,
-      );
-    }
   });
 });

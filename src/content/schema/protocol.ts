@@ -348,22 +348,6 @@ export const protocolSchema = across(
         holdShareFrom: about('Share of the tested seconds a hold takes, least.', setting(from(0.1, 1, ''))),
         holdShareTo: about('Share of the tested seconds a hold takes, most.', setting(from(0.1, 1, ''))),
         holdAtMostSeconds: about('Longest hold.', setting(from(5, 120, 'seconds'))),
-        holdInHandShareFrom: about(
-          'Share of its own seconds that a hold leaves in hand, least.',
-          setting(from(0, 2, '')),
-        ).default({ value: 0.33, mark: 'choice' }),
-        holdInHandShareTo: about('The same, most.', setting(from(0, 2, ''))).default({
-          value: 0.67,
-          mark: 'choice',
-        }),
-        holdInHandSecondsFrom: about(
-          'Of a long hold the least is this, however long it is.',
-          setting(from(1, 60, 'seconds')),
-        ).default({ value: 10, mark: 'choice' }),
-        holdInHandSecondsTo: about('And the most is this.', setting(from(1, 60, 'seconds'))).default({
-          value: 20,
-          mark: 'choice',
-        }),
         screenedHoldSeconds: about(
           'Longest hold for someone who must not hold long.',
           setting(from(5, 60, 'seconds')),

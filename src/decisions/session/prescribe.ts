@@ -1,6 +1,5 @@
 /** The exercises of one rung: cells, how far in landmarks, picture, and what the model says of each. */
 import type { ExerciseCard } from '../../content/library.ts';
-import { holdInHand } from '../../dosing/hold.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import type { GivenUp } from '../../dosing/minutes.ts';
 import type { Prescribed, Rung } from '../../dosing/rung.ts';
@@ -83,7 +82,6 @@ function prescription(
     length: setting.length,
     load,
     byFeel,
-    inHand: at.dose.holdSeconds === null ? null : holdInHand(at.dose.holdSeconds, person.protocol.limits),
     rangeInputs: rangeInputs(fit, at, person, bounds),
     angle: person.model.guardedBy,
     angleDeg: largestAngleDeg(card, at, person.model),

@@ -25,8 +25,7 @@ export type DoseRule =
   | { readonly rule: 'few-at-first'; readonly repetitions: number }
   | { readonly rule: 'young' | 'held-share' | 'held-untested' | 'held-longer' | 'held-longest' }
   | { readonly rule: 'short-holds' | 'no-straining'; readonly bars: readonly StrainBar[] }
-  | { readonly rule: 'card-tempo' | 'recovery-clock' }
-  | { readonly rule: 'hold-reserve'; readonly fromSeconds: number; readonly toSeconds: number }
+  | { readonly rule: 'card-tempo' | 'hold-reserve' | 'recovery-clock' }
   | { readonly rule: 'clinician'; readonly reason: string };
 
 export type LoadRule =

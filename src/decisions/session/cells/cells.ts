@@ -40,8 +40,8 @@ function angleCell(facts: CellFacts): Made {
 }
 
 function reserveCell(facts: CellFacts): Made {
-  const { inHand, at } = facts;
-  return dosed(facts, 'reserve', at.dose.reserve, inHand === null ? null : holdReserve(inHand));
+  const { reserve, kind } = facts.at.dose;
+  return dosed(facts, 'reserve', reserve, kind === 'hold' ? HOLD_RESERVE : null);
 }
 
 function tempoCell(facts: CellFacts): Made {
@@ -62,14 +62,12 @@ const CARD_TEMPO: Why = {
   source: houseRules('3'),
   decidedBy: 'dose',
 };
-function holdReserve(inHand: NonNullable<CellFacts['inHand']>): Why {
-  return {
-    rule: { rule: 'hold-reserve', ...inHand },
-    inputs: {},
-    source: houseRules('4'),
-    decidedBy: 'dose',
-  };
-}
+const HOLD_RESERVE: Why = {
+  rule: { rule: 'hold-reserve' },
+  inputs: {},
+  source: houseRules('4'),
+  decidedBy: 'dose',
+};
 
 // A ladder that adds days leaves it to the patient which: the week is planned for the present ones.
 function daysCell(facts: CellFacts): Made {

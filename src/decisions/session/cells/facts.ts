@@ -1,6 +1,5 @@
 /** What the cells of one exercise on one rung are made of, and what a made cell is. */
 import type { Slot } from '../../../content/library.ts';
-import type { holdInHand } from '../../../dosing/hold.ts';
 import type { KitLoad } from '../../../dosing/kit.ts';
 import type { GivenUp } from '../../../dosing/minutes.ts';
 import type { Prescribed } from '../../../dosing/rung.ts';
@@ -29,8 +28,6 @@ export interface CellFacts {
   readonly length: SessionLength;
   readonly load: KitLoad | null;
   readonly byFeel: boolean;
-  /** Seconds that a hold leaves in hand; null where nothing is held. */
-  readonly inHand: ReturnType<typeof holdInHand> | null;
   readonly rangeInputs: Why['inputs'];
   /** The joint angle that guards the tendon, and how far it goes; null where nobody knows. */
   readonly angle: JointAngle;

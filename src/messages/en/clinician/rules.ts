@@ -13,7 +13,7 @@ type WordsOf<Union extends { readonly rule: string }> = {
   readonly [Member in Union as Member['rule']]: (rule: Member, titleOf: TitleOf) => string;
 };
 
-/** @example ruleText({ rule: 'hold-reserve', fromSeconds: 10, toSeconds: 20 }, titleOf) // => 'a hold leaves 10 to 20 seconds in hand' */
+/** @example ruleText({ rule: 'hold-reserve' }, titleOf) // => 'a hold leaves 10 to 20 seconds in hand' */
 export function ruleText(rule: Rule, titleOf: TitleOf): string {
   return WORDS[rule.rule](rule as never, titleOf);
 }
@@ -33,8 +33,7 @@ const DOSE: WordsOf<DoseRule> = {
   'short-holds': ({ bars }) => `short holds: ${bars.map(strainWord).join(', ')}`,
   'no-straining': ({ bars }) => `no straining: ${bars.map(strainWord).join(', ')}`,
   'card-tempo': () => 'pace of the card, no pause at the squeezed end',
-  'hold-reserve': ({ fromSeconds, toSeconds }) =>
-    `a hold leaves ${fromSeconds} to ${toSeconds} seconds in hand`,
+  'hold-reserve': () => 'a hold leaves 10 to 20 seconds in hand',
   'recovery-clock': () => 'the week on one recovery clock',
   clinician: ({ reason }) => `clinician: ${reason}`,
 };

@@ -9,7 +9,6 @@ import {
   easeText,
   feelText,
   holdText,
-  inHandText,
   loadText,
   repetitionsText,
   reserveText,
@@ -70,7 +69,7 @@ const TEXTS: Readonly<Record<Exclude<CellName, 'howFar'>, (facts: CellFacts) => 
     byFeel
       ? feelText(at.dose.reserve, load?.made ?? fit.load.load.made)
       : loadText(at.loadKg, load?.made ?? null),
-  reserve: ({ at, inHand }) => (inHand === null ? reserveText(at.dose) : inHandText(inHand)),
+  reserve: ({ at }) => reserveText(at.dose),
   hipFlexionDeg: angleText,
   kneeFlexionDeg: angleText,
   ankleDorsiflexionDeg: angleText,

@@ -5,7 +5,6 @@ import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
 import type { Pause, Way } from '../../../mechanics/way.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
-import type { CellFacts } from '../../../decisions/session/cells/facts.ts';
 import { cellsFor } from '../../../decisions/session/cells/angleCell.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
 import { isStrides, setKind, type Counted, type SetKind } from '../../../decisions/session/counted.ts';
@@ -138,14 +137,9 @@ export function feelText(reserve: number | null, atMost: Made | null): string {
   return `none at first, a little more each session until ${until}${most}`;
 }
 
-/** When to stop a hold. @example inHandText({ fromSeconds: 10, toSeconds: 20 }) // => 'you could hold 10 to 20 seconds longer' */
-export function inHandText({ fromSeconds, toSeconds }: NonNullable<CellFacts['inHand']>): string {
-  const seconds = fromSeconds === toSeconds ? '' : `${fromSeconds} to `;
-  return `you could hold ${seconds}${secondsText(toSeconds)} longer`;
-}
-
 /** When to stop a set; empty for moving. @example 'you could do 3 more' */
 export function reserveText(dose: Dose): string {
+  if (dose.holdSeconds !== null) return 'you could hold 10 to 20 seconds longer';
   if (dose.reserve === null) return '';
   return dose.reserve === 0 ? 'you can do no more with good form' : `you could do ${dose.reserve} more`;
 }

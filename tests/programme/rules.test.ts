@@ -201,7 +201,7 @@ const RULES: readonly (readonly [id: string, rule: string, evidence: Evidence])[
   ['10.a', 'prevention: a runner without pain', (one) => /protocol: runner-strength/.test(one.consult) && /while nothing hurts/.test(one.leaflet) && one.stage === 'keepGoing'],
   ['10.b', 'keep: how it grows, early signs, how to start again', ({ leaflet }) => /two sessions running[\s\S]*Early signs:[\s\S]*After a break of 7 to 14 days/.test(leaflet)],
   ['10.c', 'discharge when goal, mornings, strength and sitting are met', ({ record }) =>
-    /done 3 times \| yes[\s\S]*0 of 10 \| yes[\s\S]*2 % behind \| yes[\s\S]*120 minutes \| yes/.test(record) && /Discharge: all that is asked is met/.test(record)],
+    /done 3 times \| met[\s\S]*0 of 10 \| met[\s\S]*2 % behind \| met[\s\S]*120 minutes \| met/.test(record) && /Discharge: all that is asked is met/.test(record)],
   ['10.d', 'a one-page letter', ({ record }) => /# End of treatment: stoat\n[\s\S]*Please send back[\s\S]*Please see at once/.test(record)],
 
   // The record and the clinician's own entries

@@ -89,10 +89,11 @@ describe('a build', () => {
     await own.run('build', '--quiet');
     for (const path of Object.keys(own.hashes())) {
       expect(path).toMatch(
-        /^(\.gitignore|manifest\.json|public\/[a-z./-]+|private\/(\.gitignore|PRIVATE\.txt|(finch|wren)\/[a-z.]+))$/,
+        /^(\.gitignore|manifest\.json|public\/[a-z./-]+|public\/desk\/[a-z]+-[0-9a-f]{10}\.[a-z]+|private\/(\.gitignore|PRIVATE\.txt|(finch|wren)\/[a-z.]+))$/,
       );
-      if (path.startsWith('public/'))
-        expect(readFileSync(join(own.site, path), 'utf8')).not.toMatch(/finch|wren/);
+      // Birds are among the words that open a sealed leaflet.
+      if (path.startsWith('public/') && !path.startsWith('public/desk/post-'))
+        expect(/finch|wren/.test(readFileSync(join(own.site, path), 'utf8')), path).toBe(false);
     }
   });
 });

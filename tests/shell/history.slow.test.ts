@@ -251,6 +251,7 @@ describe('a red flag', () => {
     rmSync(join(own.site, 'manifest.json'));
     for (const page of readdirSync(join(own.site, 'public'), { recursive: true, encoding: 'utf8' }))
       if (page.endsWith('.html')) rmSync(join(own.site, 'public', page));
+    rmSync(join(own.site, 'public/desk'), { recursive: true });
     writeFileSync(join(own.site, 'public/index.html'), 'my own page');
     flag();
     expect((await build('2026-11-26')).exit).toBe(73);

@@ -15,7 +15,7 @@ import { openSite, type OutFile } from '../io/site.ts';
 import { Stop } from '../io/stop.ts';
 import { onDay } from '../io/today.ts';
 import type { Report } from '../report.ts';
-import { withdrawGone } from './withdraw.ts';
+import { peopleWithout, withdrawGone } from './withdraw.ts';
 
 /** Nothing is written unless every file of every part is as its build left it. Whoever is in no part has no leaflet in force. */
 export async function join(flags: Flags, folders: readonly string[], report: Report): Promise<number> {
@@ -29,7 +29,10 @@ export async function join(flags: Flags, folders: readonly string[], report: Rep
     openPrivate(out);
     withdrawGone(
       site,
-      people.map(({ alias }) => alias),
+      peopleWithout(
+        out,
+        people.map(({ alias }) => alias),
+      ),
     );
     for (const file of shared) site.write(checked(file));
     for (const person of people) site.issue(setOf(person));

@@ -72,8 +72,10 @@ function pageFaces(letters: Letters): PageFiles['fonts'] {
   return WEIGHTS.map((weight) => ({ weight, base64: bytes(pageFont(letters, weight)).toString('base64') }));
 }
 
-/** One of the desk's own scripts. */
-export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'paper' | 'post'): string {
+/** The desk's own scripts. */
+export const DESK_SCRIPTS = ['yaml', 'desk', 'worker', 'paper', 'post'] as const;
+
+export function deskScript(name: (typeof DESK_SCRIPTS)[number]): string {
   return read(`dist/desk/${name}.js`);
 }
 

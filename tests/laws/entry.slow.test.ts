@@ -14,6 +14,7 @@ import { gentlerThanTested } from '../../src/decisions/session/gentler.ts';
 import { isPosed, modelIn, type PosedCard } from '../../src/decisions/person/model.ts';
 import { earlierOf } from '../../src/programme/earlier.ts';
 import type { Programme } from '../../src/programme/programme.ts';
+import { drawn, holdsForAll } from './drawn.ts';
 import { FULL_KIT, NO_KIT, person, RUNNER, testedSet } from '../programme/person.ts';
 import { shipped, workshop } from '../programme/shipped.ts';
 
@@ -89,6 +90,8 @@ function decided(consult: Consult, previous: Programme | null = null): Decided |
   return 'refusals' in made ? null : made;
 }
 
+const entering = drawn(anywhere, runs(150), decided);
+
 interface Four {
   readonly squeeze: number;
   readonly moment: number;
@@ -121,88 +124,75 @@ function four(
 describe('the first day of a stage', () => {
   it('is at most 1.3 times what was tested in its family, in squeeze, hip moment, and squeeze and pull over time', () => {
     let compared = 0;
-    fc.assert(
-      fc.property(anywhere, (consult) => {
-        const made = decided(consult);
-        if (made === null) return;
-        for (const { card, at, exercise, byFeel } of made.shown[0].prescriptions) {
-          if (!isPosed(card)) continue;
-          const family = familyOf(card.id, exercise.slot, shipped.exercises);
-          const graded = (one: PosedCard) =>
-            one.movement.end !== undefined &&
-            one.movement.end.work.hip !== one.movement.start.work.hip &&
-            one.movement.range !== 'fixed';
-          const sets = consult.testedSets.filter(
-            (one) => family.has(one.card) && one.side === 'right' && one.pain <= 3,
-          );
-          const looks = consult.tests.filter(
-            (one) => family.has(one.test) && (one.pain <= 3 || one.painFreeHipFlexionDeg !== undefined),
-          );
-          if (sets.length === 0) continue;
-          const shown = sets.flatMap((one) => {
-            const other = shipped.exercises.get(one.card);
-            if (other === undefined || !isPosed(other)) return [];
-            const deg = graded(other) ? (one.rangeDeg ?? null) : null;
-            return [
-              four(
-                other,
-                deg,
-                one.loadKg,
-                { ...at.dose, tempo: other.tempo, holdSeconds: null },
-                one.repetitions + one.reserve,
-              ),
-            ];
-          });
-          const looked = looks.flatMap((one) => {
-            const other = shipped.exercises.get(one.test);
-            return other === undefined || !isPosed(other)
-              ? []
-              : [four(other, null, 0, { ...at.dose, tempo: other.tempo }, null)];
-          });
-          const asked = four(
-            card,
-            at.rangeDeg,
-            byFeel ? 0 : at.loadKg,
-            at.dose,
-            at.dose.repetitions ?? at.dose.holdSeconds,
-          );
-          if (asked.squeeze <= 0.1 && modelPull(card, at.rangeDeg, at.loadKg) <= 0.75) continue;
-          compared += 1;
-          const { smallSqueezeBw, smallPullBw } = made.person.protocol.limits;
-          const easily = consult.irritability === 'high';
-          const [squeezeFloor, pullFloor] = easily ? [0.1, 0.1] : [smallSqueezeBw.value, smallPullBw.value];
-          const smallPull = modelPull(card, at.rangeDeg, byFeel ? 0 : at.loadKg) <= pullFloor;
-          const most = (of: keyof Four, all: readonly Four[], floor: number) =>
-            1.3 * Math.max(floor, ...all.map((one) => one[of])) + 1e-6;
-          const what = `${card.id} ${at.rangeDeg}° ${at.loadKg} kg`;
-          expect(asked.squeeze, what).toBeLessThanOrEqual(
-            most('squeeze', [...shown, ...looked], squeezeFloor),
-          );
-          if (!smallPull)
-            expect(asked.moment, what).toBeLessThanOrEqual(most('moment', [...shown, ...looked], 5));
-          const own = sets.some((one) => one.card === card.id) || looks.every((one) => one.test !== card.id);
-          if (!own || smallPull) continue;
-          expect(asked.pullTime, what).toBeLessThanOrEqual(most('pullTime', shown, 0));
-        }
-      }),
-      runs(150),
-    );
+    holdsForAll(entering(), (made, consult) => {
+      for (const { card, at, exercise, byFeel } of made.shown[0].prescriptions) {
+        if (!isPosed(card)) continue;
+        const family = familyOf(card.id, exercise.slot, shipped.exercises);
+        const graded = (one: PosedCard) =>
+          one.movement.end !== undefined &&
+          one.movement.end.work.hip !== one.movement.start.work.hip &&
+          one.movement.range !== 'fixed';
+        const sets = consult.testedSets.filter(
+          (one) => family.has(one.card) && one.side === 'right' && one.pain <= 3,
+        );
+        const looks = consult.tests.filter(
+          (one) => family.has(one.test) && (one.pain <= 3 || one.painFreeHipFlexionDeg !== undefined),
+        );
+        if (sets.length === 0) continue;
+        const shown = sets.flatMap((one) => {
+          const other = shipped.exercises.get(one.card);
+          if (other === undefined || !isPosed(other)) return [];
+          const deg = graded(other) ? (one.rangeDeg ?? null) : null;
+          return [
+            four(
+              other,
+              deg,
+              one.loadKg,
+              { ...at.dose, tempo: other.tempo, holdSeconds: null },
+              one.repetitions + one.reserve,
+            ),
+          ];
+        });
+        const looked = looks.flatMap((one) => {
+          const other = shipped.exercises.get(one.test);
+          return other === undefined || !isPosed(other)
+            ? []
+            : [four(other, null, 0, { ...at.dose, tempo: other.tempo }, null)];
+        });
+        const asked = four(
+          card,
+          at.rangeDeg,
+          byFeel ? 0 : at.loadKg,
+          at.dose,
+          at.dose.repetitions ?? at.dose.holdSeconds,
+        );
+        if (asked.squeeze <= 0.1 && modelPull(card, at.rangeDeg, at.loadKg) <= 0.75) continue;
+        compared += 1;
+        const { smallSqueezeBw, smallPullBw } = made.person.protocol.limits;
+        const easily = consult.irritability === 'high';
+        const [squeezeFloor, pullFloor] = easily ? [0.1, 0.1] : [smallSqueezeBw.value, smallPullBw.value];
+        const smallPull = modelPull(card, at.rangeDeg, byFeel ? 0 : at.loadKg) <= pullFloor;
+        const most = (of: keyof Four, all: readonly Four[], floor: number) =>
+          1.3 * Math.max(floor, ...all.map((one) => one[of])) + 1e-6;
+        const what = `${card.id} ${at.rangeDeg}° ${at.loadKg} kg`;
+        expect(asked.squeeze, what).toBeLessThanOrEqual(most('squeeze', [...shown, ...looked], squeezeFloor));
+        if (!smallPull)
+          expect(asked.moment, what).toBeLessThanOrEqual(most('moment', [...shown, ...looked], 5));
+        const own = sets.some((one) => one.card === card.id) || looks.every((one) => one.test !== card.id);
+        if (!own || smallPull) continue;
+        expect(asked.pullTime, what).toBeLessThanOrEqual(most('pullTime', shown, 0));
+      }
+    });
     expect(compared).toBeGreaterThan(40);
   });
 
   it('is never under half of what was tested without a reason', () => {
-    fc.assert(
-      fc.property(anywhere, (consult) => {
-        const made = decided(consult);
-        if (made === null) return;
-        for (const one of made.shown[0].prescriptions) {
-          const found = gentlerThanTested(one, made.person, made.bounds);
-          if (found !== null)
-            expect(found.reasons, `${one.card.id} ${JSON.stringify(found)}`).not.toEqual([]);
-        }
-      }),
-      runs(150),
-    );
+    holdsForAll(entering(), (made) => {
+      for (const one of made.shown[0].prescriptions) {
+        const found = gentlerThanTested(one, made.person, made.bounds);
+        if (found !== null) expect(found.reasons, `${one.card.id} ${JSON.stringify(found)}`).not.toEqual([]);
+      }
+    });
   });
 });
 

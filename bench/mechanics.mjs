@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { beltForceN, wrapDeg } from '#dist/mechanics/belt.js';
 import { brokenCap } from '#dist/mechanics/cap.js';
 import { closePose, supportAt } from '#dist/mechanics/closure.js';
-import { fitRangeAndLoad } from '#dist/mechanics/fit.js';
+import { fitRangeAndLoad } from '#dist/mechanics/rangeAndLoad.js';
 import { WHOLE } from '#dist/mechanics/gentle.js';
 import { postureOf } from '#dist/mechanics/kinematics.js';
 import { legOf } from '#dist/mechanics/leg.js';

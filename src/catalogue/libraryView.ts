@@ -17,7 +17,7 @@ import { scaleOf } from './scale.ts';
 import { siteView } from './siteView.ts';
 import { usesOf } from './uses.ts';
 import type { AdviceView, CardView, LibraryView, Origin, PhotoView } from './view.ts';
-import { waysIn } from './ways.ts';
+import { waysIn } from './filterLinks.ts';
 
 /** Photos of cards by their card's id, in the sizes that were made of them. */
 export type Photos = ReadonlyMap<string, readonly PhotoView[]>;

@@ -52,7 +52,7 @@ export interface FrontView {
   /** A few cards from the least squeeze to the most. */
   readonly row: readonly RowFigure[];
   /** Ways into the index: a query of its filters each. */
-  readonly ways: readonly { readonly heading: string; readonly entries: readonly Way[] }[];
+  readonly ways: readonly { readonly heading: string; readonly entries: readonly FilterLink[] }[];
   /** How many of each there are, for example `61 exercises`. */
   readonly rowCaption: string;
   readonly counts: Readonly<Record<'exercises' | 'protocols' | 'advice', string>>;
@@ -65,7 +65,7 @@ export interface RowFigure {
   readonly squeeze: string;
 }
 
-export interface Way {
+export interface FilterLink {
   readonly label: string;
   readonly filter: FilterKey;
   readonly value: string;

@@ -1,7 +1,7 @@
 /** What a consult's own choices of exercises name: cards of the library, slots of its protocol, each once. */
 import type { FrontMatter } from './frontMatter.ts';
 import { listed } from './inWords.ts';
-import type { Known, Protocol } from './library.ts';
+import type { Nameable, Protocol } from './library.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
 import { pathText, type Path } from './path.ts';
 import { errorAt, type Problem } from './problem.ts';
@@ -12,7 +12,7 @@ export function chosenReferences(
   front: FrontMatter,
   { chosen, leftOut, added }: ConsultFrontMatter,
   protocol: Protocol | null,
-  { exercises }: Pick<Known, 'exercises'>,
+  { exercises }: Pick<Nameable, 'exercises'>,
 ): Problem[] {
   const ids = [...exercises.keys()];
   const lists = { chosen, leftOut, added };

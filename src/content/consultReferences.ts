@@ -8,7 +8,7 @@ import { mostHipDeg } from './hipBend.ts';
 import { listed } from './inWords.ts';
 import { issueWords, problemsOf } from './issue.ts';
 import { keepStageOf, numberedStages } from './keepStage.ts';
-import type { ExerciseCard, Known, Protocol } from './library.ts';
+import type { ExerciseCard, Nameable, Protocol } from './library.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
 import { nearest } from './nearest.ts';
 import { pathText, type Path } from './path.ts';
@@ -22,7 +22,7 @@ import { OVERRIDES, PAIN_CHOICE, PAIN_DECISION, RUN_CHOICE, RUNNING_DECISION } f
 export function consultReferences(
   front: FrontMatter,
   consult: ConsultFrontMatter,
-  { exercises, protocols, clinic }: Known,
+  { exercises, protocols, clinic }: Nameable,
 ): Problem[] {
   const cards = [...exercises.keys()];
   const protocol = protocols.get(consult.protocol);
@@ -112,7 +112,7 @@ interface Named {
 
 function testsThereAre(
   { tests, stages }: Protocol,
-  exercises: Known['exercises'],
+  exercises: Nameable['exercises'],
 ): { readonly own: readonly Named[]; readonly others: readonly Named[] } {
   const slotted = stages.flatMap(({ slots }) => slots.flatMap(({ cards }) => cards));
   const ids = [...new Set([...slotted, ...exercises.keys()])];

@@ -66,7 +66,7 @@ export interface ExerciseCard {
   readonly body: readonly ProseSection[];
 }
 
-export interface Change {
+export interface ProgressionEntry {
   readonly change: ChangeKind;
   /** Null: by the kit (load) or to the stage's end. */
   readonly by: number | null;
@@ -77,7 +77,7 @@ export type Slot = Omit<SlotFrontMatter, 'dose' | 'progression'> & {
   /** Its tempo is null where the card's own is used. */
   readonly dose: Dose;
   readonly doseSource: Source;
-  readonly progression: readonly Change[];
+  readonly progression: readonly ProgressionEntry[];
 };
 
 export type Stage = Omit<StageFrontMatter, 'slots' | 'caps'> & {
@@ -122,10 +122,10 @@ export interface Library {
 }
 
 /** What each file of a library says for itself; there even when the library as a whole has an error. */
-export type Shelves = Pick<Library, 'exercises' | 'advice' | 'protocols'>;
+export type LibraryFiles = Pick<Library, 'exercises' | 'advice' | 'protocols'>;
 
 /** What a consult may name; a library is one. A file that is there but broken is known by its id alone. */
-export interface Known {
+export interface Nameable {
   readonly exercises: ReadonlyMap<string, ExerciseCard | null>;
   readonly protocols: ReadonlyMap<string, Protocol | null>;
   /** Null when it is not there, or broken. */

@@ -8,7 +8,7 @@ import { placeAt } from './sourceText.ts';
 /** The value's place; of a key that is not there, the place of the nearest group or list around it. */
 export function placeOfValue(around: FrontMatter, way: Path): Place {
   const { front, path } = standing(around, way);
-  const spot = spotAt(front.contents, path);
+  const spot = keyAndValueAt(front.contents, path);
   if (spot !== null) return placeAt(front.source, front.offset + startOf(spot));
   if (path.length > 0) return placeOfValue(front, path.slice(0, -1));
   return placeAt(front.source, front.offset);
@@ -17,7 +17,7 @@ export function placeOfValue(around: FrontMatter, way: Path): Place {
 /** The place of the character at `offset` in the text that is the value at the path: of the word it stands in. */
 export function placeInValue(around: FrontMatter, way: Path, offset: number): Place {
   const { front, path } = standing(around, way);
-  const value = spotAt(front.contents, path)?.value;
+  const value = keyAndValueAt(front.contents, path)?.value;
   if (!isScalar(value) || typeof value.value !== 'string' || !value.range) return placeOfValue(front, path);
   // Quotes, escapes and folded lines move letters about; the words stay, in their order.
   const word = /\S*/.exec(value.value.slice(offset))?.[0] ?? '';
@@ -30,14 +30,14 @@ export function placeInValue(around: FrontMatter, way: Path, offset: number): Pl
 /** The key's own place, for a key that should not be there; the value's for an entry of a list. */
 export function placeOfKey(around: FrontMatter, way: Path): Place {
   const { front, path } = standing(around, way);
-  const key = spotAt(front.contents, path)?.key;
+  const key = keyAndValueAt(front.contents, path)?.key;
   return key?.range ? placeAt(front.source, front.offset + key.range[0]) : placeOfValue(front, path);
 }
 
 /** Whether anything is written at the path, be it an empty value. */
 export function isWritten(around: FrontMatter, way: Path): boolean {
   const { front, path } = standing(around, way);
-  return spotAt(front.contents, path) !== null;
+  return keyAndValueAt(front.contents, path) !== null;
 }
 
 const LONGEST = 60;
@@ -45,7 +45,7 @@ const LONGEST = 60;
 /** The value as the author wrote it, shortened to a line; `empty` when the key has none. */
 export function writtenAt(around: FrontMatter, way: Path): string {
   const { front, path } = standing(around, way);
-  const value = spotAt(front.contents, path)?.value;
+  const value = keyAndValueAt(front.contents, path)?.value;
   if (!value?.range) return 'empty';
   const { text } = front.source;
   const written = text.slice(front.offset + value.range[0], front.offset + value.range[1]).trim();
@@ -68,19 +68,22 @@ function indexOfNth(text: string, word: string, nth: number): number {
   return at;
 }
 
-interface Spot {
+interface KeyAndValue {
   readonly key: Node | null;
   readonly value: Node | null;
 }
 
-function spotAt(contents: Node | null, path: Path): Spot | null {
-  return path.reduce<Spot | null>((spot, step) => (spot === null ? null : spotBelow(spot.value, step)), {
-    key: null,
-    value: contents,
-  });
+function keyAndValueAt(contents: Node | null, path: Path): KeyAndValue | null {
+  return path.reduce<KeyAndValue | null>(
+    (spot, step) => (spot === null ? null : keyAndValueBelow(spot.value, step)),
+    {
+      key: null,
+      value: contents,
+    },
+  );
 }
 
-function spotBelow(node: Node | null, step: PropertyKey): Spot | null {
+function keyAndValueBelow(node: Node | null, step: PropertyKey): KeyAndValue | null {
   if (isSeq(node)) return entryOf(node.items, step);
   if (!isMap(node)) return null;
   // Of a key written twice the last one counts, here as in the values.
@@ -88,7 +91,7 @@ function spotBelow(node: Node | null, step: PropertyKey): Spot | null {
   return pair ? { key: pair.key as Node, value: pair.value as Node | null } : null;
 }
 
-function entryOf(items: readonly unknown[], step: PropertyKey): Spot | null {
+function entryOf(items: readonly unknown[], step: PropertyKey): KeyAndValue | null {
   const value = items[Number(step)];
   return value === undefined ? null : { key: null, value: value as Node | null };
 }
@@ -98,7 +101,7 @@ function keyText(key: { value: unknown; source?: string }): string {
 }
 
 // An empty value has a place of its own, but nothing to see there; the key is what the author knows it by.
-function startOf({ key, value }: Spot): number {
+function startOf({ key, value }: KeyAndValue): number {
   const empty =
     !value?.range || (isScalar(value) && value.value === null && value.range[0] === value.range[1]);
   return (empty ? key?.range?.[0] : undefined) ?? value?.range?.[0] ?? 0;

@@ -3,7 +3,7 @@ import type { Dose } from '../dosing/dose.ts';
 import type { JointAngle } from '../mechanics/jointAngle.ts';
 import { cappedAngleOf, stageCaps } from './guardedAngle.ts';
 import type { Extension } from './extending/extension.ts';
-import type { Change, Protocol, Slot, Stage } from './library.ts';
+import type { ProgressionEntry, Protocol, Slot, Stage } from './library.ts';
 import type { ProseSection } from './prose/block.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
 import { tempoOf } from './tempo.ts';
@@ -40,6 +40,6 @@ function doseOf(dose: SlotFrontMatter['dose']): Dose {
   };
 }
 
-function changeOf({ change, by, to }: SlotFrontMatter['progression'][number]): Change {
+function changeOf({ change, by, to }: SlotFrontMatter['progression'][number]): ProgressionEntry {
   return { change, by: by ?? null, to: to ?? null };
 }

@@ -6,7 +6,7 @@ import { isHidden, nameOf } from './fileName.ts';
 import { splitFile, type FrontMatter } from './frontMatter.ts';
 import { isDraft, type Draft } from './draft.ts';
 import { FOLDERS } from './kind.ts';
-import type { Consult, Known } from './library.ts';
+import type { Consult, Nameable } from './library.ts';
 import { placeOfValue } from './locate.ts';
 import { valueAt } from './path.ts';
 import { logOfName } from './log/readLog.ts';
@@ -49,7 +49,7 @@ export interface ConsultsReading {
  * Reads the `.md` files below `consults/`; the keys in a file decide whose it is, not its name. `known`: the library, or
  * what is known of one with an error.
  */
-export function readConsults(files: readonly SourceFile[], known: Known): ConsultsReading {
+export function readConsults(files: readonly SourceFile[], known: Nameable): ConsultsReading {
   const inFolder = files.filter(({ file }) => file.startsWith(`${FOLDERS.consult}/`) && !isHidden(file));
   const own = inFolder
     .filter(({ file }) => file.endsWith('.md'))
@@ -106,7 +106,7 @@ interface Sheet {
   readonly problems: readonly Problem[];
 }
 
-function sheetOf(file: SourceFile, known: Known): Sheet {
+function sheetOf(file: SourceFile, known: Nameable): Sheet {
   const { value, body, front, problems: own } = readFile(file, 'consult');
   const references = value && front ? consultReferences(front, value, known) : [];
   const problems = [...own, ...references];
@@ -135,7 +135,7 @@ function unfinished({ alias, revision, file, consult, said }: Sheet): Draft {
 }
 
 /** The sheets without those that hold something implausible, be it against the revision before. */
-function plausible(sheets: readonly Sheet[], known: Known): readonly Sheet[] {
+function plausible(sheets: readonly Sheet[], known: Nameable): readonly Sheet[] {
   return sheets.map((sheet) => {
     if (sheet.keys === null) return sheet;
     const doubts = doubtsOf(sheet.file, sheet.keys, lastBefore(sheet, sheets)?.keys ?? null, known);
@@ -149,7 +149,7 @@ function doubtsOf(
   file: SourceFile,
   keys: ConsultFrontMatter,
   last: ConsultFrontMatter | null,
-  known: Known,
+  known: Nameable,
 ): Problem[] {
   return plausibilityProblems(() => readFile(file, 'consult').front, keys, last, known);
 }

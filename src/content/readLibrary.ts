@@ -12,7 +12,7 @@ import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { BELOW, layered, type Layered } from './layers.ts';
-import type { Known, Library, OwnPage, Shelves } from './library.ts';
+import type { Nameable, Library, OwnPage, LibraryFiles } from './library.ts';
 import { exerciseReferences, protocolReferences, type Placed } from './libraryReferences.ts';
 import { linkProblems } from './links.ts';
 import { nearest } from './nearest.ts';
@@ -31,9 +31,9 @@ export interface LibraryReading {
   /** Null as soon as there is one error. */
   readonly library: Library | null;
   /** The cards and protocols whose keys are right, whatever is wrong with the others. */
-  readonly shelves: Shelves;
+  readonly shelves: LibraryFiles;
   /** What consults may name, so that theirs is checked too when the library has an error. */
-  readonly known: Known;
+  readonly known: Nameable;
   readonly problems: readonly Problem[];
   readonly placeOf: PlaceOf;
   /** Files found of each kind, right or wrong. */

@@ -21,7 +21,7 @@ import { ownStage } from './person/ownStage.ts';
 import { prescribe } from './session/prescribe.ts';
 import { hollowOf, noWhole } from './session/wholeStage.ts';
 import type { Hollow, NoWholeStage } from './terms/noWholeStage.ts';
-import type { Obstacle } from './terms/obstacle.ts';
+import type { CardLimit } from './terms/cardLimit.ts';
 import type { PassedOver } from './terms/passedOver.ts';
 import type { StageChoice } from './terms/stageChoice.ts';
 import type { Earlier } from './terms/earlier.ts';
@@ -297,7 +297,7 @@ function leftOut(
   person: Person,
   bounds: Bounds,
 ): PassedOver[] {
-  const out = (choices: readonly Choice[], limit: string, value: number | null, why: Obstacle['why']) =>
+  const out = (choices: readonly Choice[], limit: string, value: number | null, why: CardLimit['why']) =>
     choices.map(({ slot, fit }) => passed(person, fit.card.id, slot, bounds, { limit, value, why }));
   const dayless = fitted.kept.filter(({ slot }) => [...kept, ...setAside].every((one) => one.slot !== slot));
   return [

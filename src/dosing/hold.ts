@@ -1,6 +1,6 @@
 /** How long a hold lasts, from how long it could be held. */
 import { roundDown } from '../units/round.ts';
-import { none, type None } from './none.ts';
+import { refuseDose, type DoseRefusal } from './doseRefusal.ts';
 
 export interface HoldRules {
   /** Share of the tested seconds a hold takes at most, for example 0.7. */
@@ -22,7 +22,7 @@ export interface HoldReason {
 
 export type HoldAnswer =
   | { readonly holdSeconds: number; readonly why: HoldReason }
-  | None<{ readonly rule: 'tooShort'; readonly testedSeconds: number; readonly needed: number }>;
+  | DoseRefusal<{ readonly rule: 'tooShort'; readonly testedSeconds: number; readonly needed: number }>;
 
 // Seconds to which a hold is rounded down: what a person counts without a watch [choice].
 export const GRAIN_SECONDS = 5;
@@ -55,7 +55,7 @@ export function holdFor(doseSeconds: number, testedSeconds: number | null, rules
   );
   const holdSeconds = roundDown(seconds, GRAIN_SECONDS);
   if (holdSeconds > 0) return { holdSeconds, why: { decidedBy, testedSeconds, shareTo: rules.shareTo } };
-  return none({
+  return refuseDose({
     rule: 'tooShort',
     testedSeconds: testedSeconds ?? seconds,
     needed: GRAIN_SECONDS / rules.shareTo,

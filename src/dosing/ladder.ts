@@ -7,22 +7,22 @@ import {
   sessionLimit,
   stateOf,
   withMove,
-  type Climb,
+  type LadderSearch,
   type LadderLimits,
   type Move,
-  type Past,
+  type ExerciseHistory,
   type Trial,
-} from './climb.ts';
+} from './ladderSearch.ts';
 import { CHANGE_KINDS, type ChangeKind } from './dose.ts';
 import type { Measure } from './growth.ts';
-import { remembered } from './remembered.ts';
-import { none, type None } from './none.ts';
+import { memoized } from './memoizedMeasure.ts';
+import { refuseDose, type DoseRefusal } from './doseRefusal.ts';
 import {
   CAPS,
   amountOf,
   type Amount,
-  type Change,
-  type Changed,
+  type ProgressionEntry,
+  type StepChange,
   type Limit,
   type Prescribed,
   type Rung,
@@ -51,7 +51,7 @@ export interface StartFault {
 
 export type Ladder =
   | { readonly rungs: readonly [Rung, ...Rung[]]; readonly ends: readonly LadderEnd[] }
-  | None<readonly StartFault[]>;
+  | DoseRefusal<readonly StartFault[]>;
 
 /**
  * Every rung from the start to where the stage ends, and for every entry of every progression why it went no further.
@@ -68,9 +68,9 @@ export function ladderOfSteps(
 ): Ladder {
   const start = exercises.map((exercise) => exercise.start);
   const past = start.map((at) => ({ moves: 0, heaviestKg: at.loadKg, states: new Set([stateOf(at)]) }));
-  const climb: Climb = { exercises, limits, rules, measure: remembered(measure), past };
+  const climb: LadderSearch = { exercises, limits, rules, measure: memoized(measure), history: past };
   const faults = faultsOf(climb, start);
-  if (faults.length > 0) return none(faults);
+  if (faults.length > 0) return refuseDose(faults);
   let now: Rung = { step: 1, exercises: start, change: null, changed: [], stopped: [] };
   const rungs: [Rung, ...Rung[]] = [now];
   while (rungs.length < MOST_STEPS) {
@@ -83,7 +83,7 @@ export function ladderOfSteps(
   return { rungs, ends: endsOf(climb, now.exercises) };
 }
 
-function remember(past: readonly Past[], now: Rung, next: Rung): void {
+function remember(past: readonly ExerciseHistory[], now: Rung, next: Rung): void {
   past.forEach((one, index) => {
     const at = next.exercises[index] as Prescribed;
     if (at === now.exercises[index]) return;
@@ -93,7 +93,7 @@ function remember(past: readonly Past[], now: Rung, next: Rung): void {
   });
 }
 
-function faultsOf(climb: Climb, start: readonly Prescribed[]): StartFault[] {
+function faultsOf(climb: LadderSearch, start: readonly Prescribed[]): StartFault[] {
   const burdens = start.map((at) => burdenAt(climb, at));
   const faults = start.flatMap(({ exercise }, index): StartFault[] => {
     const limit = burdens[index]?.measured?.refusedBy ?? null;
@@ -103,10 +103,10 @@ function faultsOf(climb: Climb, start: readonly Prescribed[]): StartFault[] {
   return limit === null ? faults : [...faults, { exercise: null, limit }];
 }
 
-function nextRung(climb: Climb, now: Rung): Rung | null {
+function nextRung(climb: LadderSearch, now: Rung): Rung | null {
   const still = stillOn(climb, now.exercises);
-  const moves = (index: number) => climb.past[index]?.moves ?? 0;
-  const order = [...climb.past.keys()].sort((a, b) => moves(a) - moves(b) || a - b);
+  const moves = (index: number) => climb.history[index]?.moves ?? 0;
+  const order = [...climb.history.keys()].sort((a, b) => moves(a) - moves(b) || a - b);
   const stopped: Stopped[] = [];
   for (const leader of order) {
     const first = firstMove(climb, leader, still);
@@ -118,7 +118,7 @@ function nextRung(climb: Climb, now: Rung): Rung | null {
 
 // The leader's move, and every other exercise whose own next move is of the same kind and still fits beside it.
 function joined(
-  climb: Climb,
+  climb: LadderSearch,
   now: Rung,
   still: Trial,
   leader: number,
@@ -141,7 +141,7 @@ function joined(
   return { step: now.step + 1, exercises: trial.exercises, change: lead.change, changed, stopped };
 }
 
-function changedBy({ change, after, wished, stoppedBy }: Move, before: Prescribed): Changed {
+function changedBy({ change, after, wished, stoppedBy }: Move, before: Prescribed): StepChange {
   const eased = CHANGE_KINDS.flatMap((kind) => {
     const [from, to] = [amountOf(kind, before), amountOf(kind, after)];
     return kind === change || from === to ? [] : [{ change: kind, from, to }];
@@ -151,7 +151,7 @@ function changedBy({ change, after, wished, stoppedBy }: Move, before: Prescribe
   return { exercise: before.exercise, from, to, wished, stoppedBy, eased };
 }
 
-function endsOf(climb: Climb, last: readonly Prescribed[]): LadderEnd[] {
+function endsOf(climb: LadderSearch, last: readonly Prescribed[]): LadderEnd[] {
   const still = stillOn(climb, last);
   return last.flatMap((at, index) =>
     entriesOf(climb.exercises[index] as LadderExercise, at).map((entry) =>
@@ -160,7 +160,13 @@ function endsOf(climb: Climb, last: readonly Prescribed[]): LadderEnd[] {
   );
 }
 
-function endOf(climb: Climb, index: number, still: Trial, at: Prescribed, entry: Change): LadderEnd {
+function endOf(
+  climb: LadderSearch,
+  index: number,
+  still: Trial,
+  at: Prescribed,
+  entry: ProgressionEntry,
+): LadderEnd {
   const found = moveOf(climb, index, still, entry);
   const end = { exercise: at.exercise, change: entry.change, at: amountOf(entry.change, at) };
   if (found === 'end') return { ...end, reached: 'end', stoppedBy: null };
@@ -170,7 +176,7 @@ function endOf(climb: Climb, index: number, still: Trial, at: Prescribed, entry:
   return { ...end, reached: capped ? 'cap' : 'stopped', stoppedBy };
 }
 
-function stillOn(climb: Climb, exercises: readonly Prescribed[]): Trial {
+function stillOn(climb: LadderSearch, exercises: readonly Prescribed[]): Trial {
   const below = exercises.map((at) => burdenAt(climb, at));
   return { below, exercises, burdens: below };
 }

@@ -1,6 +1,6 @@
 /** From a tested set to the load of the wanted one: the lower of external kilograms and hip moment. */
 import { effortRatio, type ClinicFormula } from './maximum.ts';
-import { none, type None } from './none.ts';
+import { refuseDose, type DoseRefusal } from './doseRefusal.ts';
 import { unusable, type TestedSet, type Unusable, type WantedSet } from './tested.ts';
 
 export interface LoadRules {
@@ -42,7 +42,7 @@ export type NoLoadReason =
       readonly wantedToFailure: number;
     };
 
-export type LoadAnswer = { readonly loadKg: number; readonly why: LoadReason } | None<NoLoadReason>;
+export type LoadAnswer = { readonly loadKg: number; readonly why: LoadReason } | DoseRefusal<NoLoadReason>;
 
 /**
  * The load in kilograms for the wanted set, not yet rounded to a kit. Repetitions plus reserve count as repetitions
@@ -57,17 +57,17 @@ export function loadFor(
   moment: HipMomentPair | null,
 ): LoadAnswer {
   const barred = unusable(tested, wanted, rules.painAtMost);
-  if (barred) return none(barred);
+  if (barred) return refuseDose(barred);
   const testedToFailure = tested.repetitions + tested.reserve;
   const wantedToFailure = wanted.repetitions + wanted.reserve;
   const effort = { testedToFailure, wantedToFailure };
   if (testedToFailure > rules.capacityAbove || !rules.maximumAllowed) {
     return wantedToFailure > testedToFailure
-      ? none({ rule: 'capacity', ...effort })
+      ? refuseDose({ rule: 'capacity', ...effort })
       : lowest(tested, wanted, { ...effort, ratio: 1 }, null, 'capacity');
   }
   const ratio = effortRatio(testedToFailure, wantedToFailure, rules.formula);
-  if (ratio === null) return none({ rule: 'tooManyRepetitions', ...effort });
+  if (ratio === null) return refuseDose({ rule: 'tooManyRepetitions', ...effort });
   return lowest(tested, wanted, { ...effort, ratio }, moment, 'kilograms');
 }
 
@@ -85,7 +85,7 @@ function lowest(
   // Less effort than the test with nothing to take off: the body alone is too much.
   const nothingToTakeOff = tested.loadKg === 0 && effort.ratio < 1;
   if (nothingToTakeOff || (byHipMomentKg !== null && byHipMomentKg < 0))
-    return none({ rule: 'unloaded', ...effort });
+    return refuseDose({ rule: 'unloaded', ...effort });
   const limits = [
     { decidedBy: base, kg: byKilogramsKg },
     { decidedBy: 'hipMoment', kg: byHipMomentKg ?? Infinity },

@@ -1,7 +1,7 @@
 /** Steps to a heavier load, as the kit can make it. */
 import { gentlerRatio } from './maximum.ts';
 import { LAST_REPETITION_MAXIMUM, REPETITION_MAXIMA } from './progression.ts';
-import type { Change, Prescribed } from './rung.ts';
+import type { ProgressionEntry, Prescribed } from './rung.ts';
 import {
   END,
   cardOf,
@@ -24,7 +24,7 @@ const DUST_KG = 1e-9;
  * first weight only as far as the minutes leave room for them.
  * A ladder of maxima has ended at its last one, once a load taken down for the range is back at `heaviestKg`.
  */
-export function load(entry: Change, standing: Standing): Tries {
+export function load(entry: ProgressionEntry, standing: Standing): Tries {
   const { exercise, at, heaviestKg, rules } = standing;
   if (typeof exercise.feltGrowth === 'number') return greatest(entry, standing, exercise.feltGrowth);
   const last = lastMaximum(exercise, at);
@@ -48,7 +48,7 @@ export function load(entry: Change, standing: Standing): Tries {
  * kilograms too, since little squeeze and moment say nothing of what the hands and the knee are used to. The next weight
  * of the kit may be further off than that.
  */
-function greatest(entry: Change, { exercise, at }: Standing, growth: number): Tries {
+function greatest(entry: ProgressionEntry, { exercise, at }: Standing, growth: number): Tries {
   const end = Math.min(entry.to ?? Infinity, exercise.atMostKg ?? Infinity);
   const heavier = cardOf(exercise, at).loadsKg.filter((kg) => kg > at.loadKg && kg <= end);
   const [next] = heavier;

@@ -1,5 +1,5 @@
 /** What one set to failure says of the greatest load that can be lifted once. */
-import { none, type None } from './none.ts';
+import { refuseDose, type DoseRefusal } from './doseRefusal.ts';
 
 // w load, r repetitions to failure: maximum = w x factor(r). The names of the usual handbooks [secondary].
 const FACTOR = {
@@ -17,7 +17,7 @@ export const MOST_TO_FAILURE = 15;
 const MOST_WANTED = 25;
 
 export type MaximumAnswer =
-  { readonly maximumKg: number; readonly formula: ClinicFormula } | None<'tooManyRepetitions'>;
+  { readonly maximumKg: number; readonly formula: ClinicFormula } | DoseRefusal<'tooManyRepetitions'>;
 
 /**
  * The one-repetition maximum in kilograms from a load (kg, 0 or more) and whole repetitions to failure (1 or more).
@@ -29,7 +29,7 @@ export function oneRepetitionMaximum(
   repetitionsToFailure: number,
   formula: ClinicFormula,
 ): MaximumAnswer {
-  if (repetitionsToFailure > MOST_TO_FAILURE) return none('tooManyRepetitions');
+  if (repetitionsToFailure > MOST_TO_FAILURE) return refuseDose('tooManyRepetitions');
   return { maximumKg: loadKg * factor(repetitionsToFailure, formula), formula };
 }
 

@@ -1,5 +1,5 @@
 /** A session cut to the minutes there are: what gives way first is the protocol's, and what gave way is said. */
-import { none, type None } from './none.ts';
+import { refuseDose, type DoseRefusal } from './doseRefusal.ts';
 import { daySeconds, type TimedExercise } from './session.ts';
 
 export type GivesWay = 'timesPerDay' | 'sets' | 'exercise' | 'needed' | 'lastSets';
@@ -30,7 +30,7 @@ export type MinutesAnswer =
       readonly gaveUp: readonly GivenUp[];
       readonly seconds: number;
     }
-  | None<{ readonly rule: 'tooFewMinutes'; readonly leastSeconds: number }>;
+  | DoseRefusal<{ readonly rule: 'tooFewMinutes'; readonly leastSeconds: number }>;
 
 /**
  * The exercises cut until a day with them takes no more than `minutes`, and what was given up, in order.
@@ -47,7 +47,7 @@ export function fitToMinutes(
   let kept = exercises;
   while (daySeconds(kept) > atMost) {
     const cut = nextCut(kept, order, leastExercises);
-    if (!cut) return none({ rule: 'tooFewMinutes', leastSeconds: daySeconds(kept) });
+    if (!cut) return refuseDose({ rule: 'tooFewMinutes', leastSeconds: daySeconds(kept) });
     kept = cut;
   }
   return givenBack(exercises, kept, order, atMost);

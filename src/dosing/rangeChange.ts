@@ -1,5 +1,5 @@
 /** Steps that open the range, or go on to a harder card: the load gives way, and then the repetitions. */
-import type { Change, Prescribed } from './rung.ts';
+import type { ProgressionEntry, Prescribed } from './rung.ts';
 import {
   END,
   LEAST_SETS,
@@ -18,7 +18,7 @@ import {
 const BY_DEG = 5;
 
 /** Opens the range by 5 to 15°, the widest that fits first. */
-export function range(entry: Change, standing: Standing): Tries {
+export function range(entry: ProgressionEntry, standing: Standing): Tries {
   const { exercise, at, rules } = standing;
   const card = cardOf(exercise, at);
   const from = at.rangeDeg as number;
@@ -47,7 +47,7 @@ function* widened(steps: readonly number[], card: LadderCard, standing: Standing
 }
 
 /** Goes on to the next harder card. */
-export function lever(_entry: Change, { exercise, at, rules }: Standing): Tries {
+export function lever(_entry: ProgressionEntry, { exercise, at, rules }: Standing): Tries {
   if (exercise.cards.length === 1) return stopped('noHarderCard', at.card);
   const next = exercise.cards[exercise.cards.findIndex((one) => one.card === at.card) + 1];
   return next ? tries('lever', next.card, levered(next, at, rules)) : END;

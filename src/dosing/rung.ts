@@ -15,7 +15,7 @@ export interface Prescribed {
 }
 
 /** One entry of a slot's progression. `by` and `to` in the unit of what changes; null: by the kit, to the stage's end. */
-export interface Change {
+export interface ProgressionEntry {
   readonly change: ChangeKind;
   readonly by: number | null;
   readonly to: number | null;
@@ -66,7 +66,7 @@ export type Limit =
 export type Amount = number | string;
 
 /** One exercise's part in a step. */
-export interface Changed {
+export interface StepChange {
   readonly exercise: string;
   readonly from: Amount;
   readonly to: Amount;
@@ -97,7 +97,7 @@ export interface Rung {
   readonly exercises: readonly Prescribed[];
   /** The one kind of thing that is new; null on the first rung. */
   readonly change: ChangeKind | null;
-  readonly changed: readonly Changed[];
+  readonly changed: readonly StepChange[];
   readonly stopped: readonly Stopped[];
 }
 

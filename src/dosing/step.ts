@@ -1,6 +1,6 @@
 /** What one step of the ladder works with: the cards and loads there are, how far it may go, and the tries it offers. */
 import type { ChangeKind } from './dose.ts';
-import type { Amount, Cap, Change, Limit, Prescribed } from './rung.ts';
+import type { Amount, Cap, ProgressionEntry, Limit, Prescribed } from './rung.ts';
 
 /** One card as a step can set it. Degrees and kilograms ascending; no ranges where it cannot be graded; loads start at the lightest it can be done with. */
 export interface LadderCard {
@@ -15,7 +15,7 @@ export interface LadderExercise {
   readonly when: 'session' | 'between' | 'daily';
   readonly cards: readonly [LadderCard, ...LadderCard[]];
   readonly start: Prescribed;
-  readonly progression: readonly Change[];
+  readonly progression: readonly ProgressionEntry[];
   /** The stage's own limit of the load, null where there is none. */
   readonly atMostKg: number | null;
   /** The weight is felt for: `loadKg` is the greatest it may be, not what is carried, and a step takes that to so many times itself at most. Null or left out: `loadKg` is what is carried. */

@@ -1,5 +1,5 @@
 /** Steps in how much is done: repetitions, seconds of a hold, sets, tempo, days. */
-import type { Change, Prescribed } from './rung.ts';
+import type { ProgressionEntry, Prescribed } from './rung.ts';
 import {
   END,
   HOLD_GRAIN_SECONDS,
@@ -17,7 +17,7 @@ import { tensionSeconds } from './work.ts';
 const BY = { repetitions: 4, hold: 5, sets: 1, tempo: 1, days: 1 } as const;
 
 /** More repetitions in a set, to 20 unless the protocol says otherwise. */
-export function repetitions(entry: Change, { at, rules }: Standing): Tries {
+export function repetitions(entry: ProgressionEntry, { at, rules }: Standing): Tries {
   const now = at.dose.repetitions as number;
   const end = entry.to ?? rules.repetitionsFirst;
   if (now >= end) return END;
@@ -31,7 +31,7 @@ function* counted(at: Prescribed, wished: number): Iterable<Prescribed> {
 }
 
 /** Longer holds. */
-export function hold(entry: Change, { at }: Standing): Tries {
+export function hold(entry: ProgressionEntry, { at }: Standing): Tries {
   const now = at.dose.holdSeconds as number;
   if (entry.to === null) return stopped('noTarget', now);
   if (now >= entry.to) return END;
@@ -49,7 +49,7 @@ function* held(at: Prescribed, wished: number): Iterable<Prescribed> {
 }
 
 /** More sets. */
-export function sets(entry: Change, { at, rules }: Standing): Tries {
+export function sets(entry: ProgressionEntry, { at, rules }: Standing): Tries {
   if (entry.to === null) return stopped('noTarget', at.dose.sets);
   if (at.dose.sets >= entry.to) return END;
   const wished = Math.min(entry.to, at.dose.sets + Math.max(1, Math.floor(entry.by ?? BY.sets)));
@@ -66,7 +66,7 @@ function* moreSets(at: Prescribed, wished: number, rules: StepRules): Iterable<P
 }
 
 /** Slower or quicker repetitions. `to` and `by` are seconds each way. */
-export function tempo(entry: Change, { at, rules }: Standing): Tries {
+export function tempo(entry: ProgressionEntry, { at, rules }: Standing): Tries {
   const { goSeconds, holdSeconds, backSeconds } = at.dose.tempo;
   if (entry.to === null) return stopped('noTarget', goSeconds + backSeconds);
   const [by, to] = [entry.by ?? BY.tempo, entry.to];
@@ -81,7 +81,7 @@ export function tempo(entry: Change, { at, rules }: Standing): Tries {
 }
 
 /** More days a week. */
-export function days(entry: Change, { at, rules }: Standing): Tries {
+export function days(entry: ProgressionEntry, { at, rules }: Standing): Tries {
   if (entry.to === null) return stopped('noTarget', at.daysPerWeek);
   if (at.daysPerWeek >= entry.to) return END;
   const wished = Math.min(entry.to, at.daysPerWeek + Math.max(1, Math.floor(entry.by ?? BY.days)));

@@ -1,5 +1,5 @@
 /** The file of the next revision, as a draft. */
-import type { Known } from '../content/library.ts';
+import type { Nameable } from '../content/library.ts';
 import { lastingPaths } from '../content/plausible/lasting.ts';
 import type { IsoDate } from '../units/date.ts';
 import { nextRevision, type LastRevision } from './nextRevision.ts';
@@ -15,7 +15,7 @@ export interface DraftWish {
   readonly reviewed: Reviewed | null;
 }
 
-export function nextDraft(last: LastRevision, known: Known, wish: DraftWish): string {
+export function nextDraft(last: LastRevision, known: Nameable, wish: DraftWish): string {
   const { revision, today, schema, reviewed } = wish;
   const plain = nextRevision(last, revision, today, lastingPaths(last.consult, known));
   const content = reviewed === null ? plain : withReview(plain, reviewed, last.consult);

@@ -91,15 +91,15 @@ export function signArrow(at: Point, way: Point, radiusM: number, heightM: numbe
   return drawn([start, along(start, SHORTEST * heightM, way)], heightM);
 }
 
-interface Way {
+interface ArrowPath {
   readonly part: ArrowSign['at'];
   readonly path: readonly Point[];
   readonly room: number;
 }
 
-function roomiest(mover: Mover, taken: readonly Bar[], heightM: number): Way {
+function roomiest(mover: Mover, taken: readonly Bar[], heightM: number): ArrowPath {
   const enough = ROOM * heightM - 1e-6;
-  const way = (path: readonly Point[]): Way => ({
+  const way = (path: readonly Point[]): ArrowPath => ({
     part: mover.part,
     path,
     room: roomFor(path, taken, enough),

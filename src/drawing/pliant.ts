@@ -8,7 +8,7 @@ import { LINE } from './proportions.ts';
 import type { Stance } from './stance.ts';
 
 /** The first and the last stance of a movement. */
-export interface Way {
+export interface FirstAndLast {
   readonly first: Stance;
   readonly last: Stance;
 }
@@ -17,7 +17,12 @@ const BAND_M = 0.02;
 const STRAP_M = 0.026;
 
 /** Band, strap and towel of one stance, drawn over the body. `way` holds the first and the last stance: a band pulls back from there. */
-export function pliantStrokes(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+export function pliantStrokes(
+  scene: SideScene,
+  stance: Stance,
+  way: FirstAndLast,
+  hand: Point,
+): readonly Stroke[] {
   return [
     ...(scene.props.includes('band') ? band(scene, stance, way, hand) : []),
     ...(scene.props.includes('strap') && !isHooked(scene) ? [roundTheSole(stance, hand)] : []),
@@ -26,7 +31,7 @@ export function pliantStrokes(scene: SideScene, stance: Stance, way: Way, hand: 
 }
 
 // A free leg is pulled back to where it came from, a planted one holds the band down for the hands or the hips.
-function band(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly Stroke[] {
+function band(scene: SideScene, stance: Stance, way: FirstAndLast, hand: Point): readonly Stroke[] {
   const { work, hip, heightM } = stance;
   if (!work.planted) return pulledLeg(stance, way);
   const lying = Math.abs(stance.pose.trunk) > 60 && scene.supports.includes('upperBack');
@@ -39,7 +44,7 @@ function band(scene: SideScene, stance: Stance, way: Way, hand: Point): readonly
 }
 
 // The post stands where the band pulls to: back along the ankle's way, or along the shank when the pose is held.
-function pulledLeg({ work, heightM }: Stance, { first, last }: Way): readonly Stroke[] {
+function pulledLeg({ work, heightM }: Stance, { first, last }: FirstAndLast): readonly Stroke[] {
   const [start, end] = [first.work.ankle, last.work.ankle];
   const pull = distance(end, start) < 0.02 ? directionFrom(last.work.knee, end) : directionFrom(end, start);
   const side = Math.sign(pull.x) || 1;

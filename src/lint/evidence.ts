@@ -1,25 +1,25 @@
 /** Files that rest on nothing anybody could look up. */
 import { evidenceWeak } from '../messages/en/author/library.ts';
-import type { Shelves } from '../content/library.ts';
+import type { LibraryFiles } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import type { Mark } from '../units/source.ts';
-import { warn, type Spot } from './spot.ts';
+import { warn, type FieldPlace } from './fieldPlace.ts';
 
 const WEAK: readonly Mark[] = ['choice', 'memory'];
 
-export function weakEvidence({ exercises, advice, protocols }: Shelves, placeOf: PlaceOf): Problem[] {
+export function weakEvidence({ exercises, advice, protocols }: LibraryFiles, placeOf: PlaceOf): Problem[] {
   const spots = [
     ...[...exercises.values()].map(({ id, evidence }) => ({
-      spot: { kind: 'exercise', id, path: ['evidence'] } satisfies Spot,
+      spot: { kind: 'exercise', id, path: ['evidence'] } satisfies FieldPlace,
       sources: evidence,
     })),
     ...[...advice.values()].map(({ id, sources }) => ({
-      spot: { kind: 'advice', id, path: ['sources'] } satisfies Spot,
+      spot: { kind: 'advice', id, path: ['sources'] } satisfies FieldPlace,
       sources,
     })),
     ...[...protocols.values()].map(({ id, sources }) => ({
-      spot: { kind: 'protocol', id, path: ['sources'] } satisfies Spot,
+      spot: { kind: 'protocol', id, path: ['sources'] } satisfies FieldPlace,
       sources,
     })),
   ];

@@ -4,7 +4,7 @@ import type { ExerciseCard, Library, Protocol } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { plainText } from '../content/prose/plainText.ts';
-import { refuse } from './spot.ts';
+import { refuse } from './fieldPlace.ts';
 
 const FEW =
   /\b(?:few|only a couple)\b[^.;]*\bat first\b|\bat first\b[^.;]*\b(?:few|only a couple)\b|\b(?:start|begin) with (?:a )?few\b/i;

@@ -1,5 +1,5 @@
 /** Everything that `check` says of a library beyond what content refuses. */
-import type { Library, Shelves } from '../content/library.ts';
+import type { Library, LibraryFiles } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import { sortProblems, type Problem } from '../content/problem.ts';
 import type { IsoDate } from '../units/date.ts';
@@ -32,7 +32,7 @@ export function checkLibrary(library: Library, onDay: IsoDate, placeOf: PlaceOf)
 }
 
 /** What of that each file answers for alone, so that a broken one beside it hides nothing. */
-export function checkShelves(shelves: Shelves, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
+export function checkShelves(shelves: LibraryFiles, onDay: IsoDate, placeOf: PlaceOf): Problem[] {
   return sortProblems([
     ...bannedWords(shelves, placeOf),
     ...cardLength(shelves, placeOf),

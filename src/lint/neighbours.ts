@@ -6,7 +6,7 @@ import type { Problem } from '../content/problem.ts';
 import { NOT_SEPARABLE } from '../mechanics/bracket.ts';
 import { referenceBody } from '../decisions/person/body.ts';
 import { figuresOf, quickFigures, type Figures } from './figures.ts';
-import { warn } from './spot.ts';
+import { warn } from './fieldPlace.ts';
 
 /** A figure that is compared, and the difference below which it says nothing [choice]. */
 interface Measure {

@@ -1,5 +1,5 @@
 /** A card's words and numbers held against what its figure shows. */
-import type { ExerciseCard, Shelves } from '../content/library.ts';
+import type { ExerciseCard, LibraryFiles } from '../content/library.ts';
 import type { Path } from '../content/path.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
@@ -16,10 +16,10 @@ import {
   handInTheAir,
   saidToMove,
 } from '../messages/en/author/poses.ts';
-import type { Mending } from '../messages/shapes.ts';
+import type { CureWords } from '../messages/shapes.ts';
 import { isShown } from './picturedWords.ts';
 import { sentencesIn } from '../wording/sentences.ts';
-import { warn } from './spot.ts';
+import { warn } from './fieldPlace.ts';
 import { exerciseSheet } from './text.ts';
 
 /** Reaching into a thing by less is the line's own width, metres [choice]. */
@@ -32,7 +32,7 @@ const FLOATS_FROM_M = 0.03;
 const ARC = { fromDeg: 12, withinDeg: 6 } as const;
 
 /** Warnings of every card whose figure is missing or shows something else than its words; `look` reads drawings. */
-export function againstPictures({ exercises }: Shelves, look: Look, placeOf: PlaceOf): Problem[] {
+export function againstPictures({ exercises }: LibraryFiles, look: Look, placeOf: PlaceOf): Problem[] {
   const model = modelOf(REFERENCE_BODY);
   return [...exercises.values()].flatMap((card) => {
     const scene = pictureFor(card, null, null, model, 'right')?.scene ?? null;
@@ -59,7 +59,9 @@ function framePath({ movement }: ExerciseCard, index: number): Path {
   return [index === 0 ? 'start' : 'end'];
 }
 
-type Drawn = Mending & { readonly code: 'body-enters-thing' | 'arc-against-number' | 'foot-off-the-ground' };
+type Drawn = CureWords & {
+  readonly code: 'body-enters-thing' | 'arc-against-number' | 'foot-off-the-ground';
+};
 
 /** What a drawing alone shows to be wrong. */
 export function drawnFaults({ entered, arcDeg, shownDeg, floatsM }: SeenFrame): readonly Drawn[] {
@@ -78,7 +80,7 @@ function isArcWrong(arcDeg: number | null, shownDeg: number | null): boolean {
   return shownDeg === null || Math.abs(shownDeg) < ARC.fromDeg || Math.abs(arcDeg - shownDeg) > ARC.withinDeg;
 }
 
-interface Said extends Mending {
+interface Said extends CureWords {
   readonly code: 'hand-in-the-air' | 'said-to-move-stays';
   readonly path: Path;
   readonly offset: number;

@@ -1,5 +1,5 @@
 /** Poses that no body could take: they do not close, cannot rest, or bend an ankle beyond its reach. */
-import type { ExerciseCard, Shelves } from '../content/library.ts';
+import type { ExerciseCard, LibraryFiles } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { REFERENCE_BODY, type Body } from '../mechanics/body.ts';
@@ -7,11 +7,11 @@ import { closePose } from '../mechanics/closure.ts';
 import { ankleDegOf } from '../mechanics/kinematics.ts';
 import type { Movement } from '../mechanics/movement.ts';
 import type { LegPose } from '../mechanics/pose.ts';
-import { obstacleAt, type Obstacle } from '../mechanics/equilibrium.ts';
+import { equilibriumFaultAt, type EquilibriumFault } from '../mechanics/equilibrium.ts';
 import { poseAt } from '../mechanics/trajectory.ts';
 import { ankleBent, cannotRest } from '../messages/en/author/poses.ts';
-import type { Mending } from '../messages/shapes.ts';
-import { refuse } from './spot.ts';
+import type { CureWords } from '../messages/shapes.ts';
+import { refuse } from './fieldPlace.ts';
 
 /**
  * Metres; every card must fit people of these heights and between. Lengths of the body grow with height and only steps
@@ -26,7 +26,7 @@ const PLACES = [0, 1, 0.5];
 const ANKLE_DEG = [-60, 40] as const;
 
 /** The first fault of each posed card, without a weight. */
-export function impossiblePoses({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
+export function impossiblePoses({ exercises }: LibraryFiles, placeOf: PlaceOf): Problem[] {
   return [...exercises.values()].flatMap((card) => {
     const fault = faultOf(card);
     return fault === null
@@ -44,7 +44,7 @@ export function impossiblePoses({ exercises }: Shelves, placeOf: PlaceOf): Probl
 
 interface Fault {
   readonly path: readonly string[];
-  readonly words: Mending;
+  readonly words: CureWords;
 }
 
 function faultOf({ movement }: ExerciseCard): Fault | null {
@@ -52,7 +52,7 @@ function faultOf({ movement }: ExerciseCard): Fault | null {
   for (const heightM of HEIGHTS_M) {
     const body = { ...REFERENCE_BODY, heightM };
     for (const t of movement.end ? PLACES : [0]) {
-      const obstacle = obstacleAt(movement, body, 0, t);
+      const obstacle = equilibriumFaultAt(movement, body, 0, t);
       if (obstacle !== null) return restFault(obstacle, movement, heightM, t);
       const ankleDeg = wildAnkleDeg(movement, body, t);
       if (ankleDeg !== null) return ankleFault(ankleDeg, t);
@@ -73,7 +73,7 @@ function wildAnkleDeg(movement: Movement, body: Body, t: number): number | null 
   );
 }
 
-function restFault(obstacle: Obstacle, movement: Movement, heightM: number, t: number): Fault {
+function restFault(obstacle: EquilibriumFault, movement: Movement, heightM: number, t: number): Fault {
   return {
     path: [obstacle === 'ankleBeyondReach' ? poseKey(t) : obstacle === 'notClosed' ? 'solve' : 'supports'],
     words: cannotRest(obstacle, movement, { heightM, t, heightsM: HEIGHTS_M }),

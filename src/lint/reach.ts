@@ -12,8 +12,8 @@ import type { ScreenEffects } from '../decisions/screen/screen.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import type { JointAngle } from '../mechanics/jointAngle.ts';
 import { SYNTHETIC_PATIENTS, syntheticConsult, type SyntheticPatient } from './syntheticPatients.ts';
-import { warn } from './spot.ts';
-import { obstacleWords } from '../messages/en/clinician/obstacles.ts';
+import { warn } from './fieldPlace.ts';
+import { cardLimitWords } from '../messages/en/clinician/cardLimits.ts';
 
 /** A warning at the cards of each needed slot for which the programme's own choice finds none for a patient. */
 export function leftOut(library: Library, placeOf: PlaceOf): Problem[] {
@@ -69,7 +69,7 @@ function gapsIn(stage: Stage, name: StageName, people: readonly OnPanel[]): Gap[
     if (first === undefined) return [];
     const reasons = first.passedOver
       .filter((one) => one.slot === slot.name)
-      .map(({ card, why }) => `${card}: ${obstacleWords(why)}`);
+      .map(({ card, why }) => `${card}: ${cardLimitWords(why)}`);
     return [{ slot, slotIndex, leaves: without.map(({ patient }) => patient), reasons }];
   });
 }

@@ -1,11 +1,11 @@
 /** Files whose text asks for more years of school than patients can be asked for. */
 import { hardToRead } from '../messages/en/author/words.ts';
-import type { Shelves } from '../content/library.ts';
+import type { LibraryFiles } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { countsOf, fleschKincaid, fleschReadingEase, LONG_WORD_SYLLABLES, smog } from './reading.ts';
 import { sentencesIn, wordsIn } from '../wording/sentences.ts';
-import { warn } from './spot.ts';
+import { warn } from './fieldPlace.ts';
 import { syllablesIn } from './syllables.ts';
 import { sheetsOf, type Text } from './text.ts';
 
@@ -15,7 +15,7 @@ const MOST_GRADE = 8;
 const LONG_WORDS_NAMED = 3;
 
 /** A warning at the hardest sentence of each file that is above the grade by either formula. */
-export function readingGrade(library: Shelves, placeOf: PlaceOf): Problem[] {
+export function readingGrade(library: LibraryFiles, placeOf: PlaceOf): Problem[] {
   const syllables = remembering(syllablesIn);
   return sheetsOf(library).flatMap(({ kind, id, texts }) => {
     const grade = gradeOf(texts, syllables);

@@ -1,5 +1,5 @@
 /** What the files of a library say to their readers, text by text, with where each stands. */
-import type { AdviceCard, ExerciseCard, OwnPage, Protocol, Shelves } from '../content/library.ts';
+import type { AdviceCard, ExerciseCard, OwnPage, Protocol, LibraryFiles } from '../content/library.ts';
 import type { Path } from '../content/path.ts';
 import { proseTexts } from '../content/prose/plainText.ts';
 import type { ProseSection } from '../content/prose/block.ts';
@@ -24,7 +24,7 @@ export function sheetsOf({
   advice,
   protocols,
   pages = [],
-}: Shelves & { readonly pages?: readonly OwnPage[] }): readonly Sheet[] {
+}: LibraryFiles & { readonly pages?: readonly OwnPage[] }): readonly Sheet[] {
   return [
     ...[...exercises.values()].map(exerciseSheet),
     ...[...advice.values()].map(adviceSheet),

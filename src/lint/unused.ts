@@ -3,7 +3,7 @@ import { cardUnused } from '../messages/en/author/library.ts';
 import type { Library, Protocol } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
-import { warn } from './spot.ts';
+import { warn } from './fieldPlace.ts';
 
 /** Cards in no slot, no test and no morning check, and to which no slot climbs by its lever. */
 export function unusedCards(library: Library, placeOf: PlaceOf): Problem[] {

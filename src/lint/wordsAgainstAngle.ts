@@ -1,20 +1,20 @@
 /** Words of a card that promise another angle than its pose. */
 import { otherDegrees } from '../messages/en/author/words.ts';
-import type { ExerciseCard, Shelves } from '../content/library.ts';
+import type { ExerciseCard, LibraryFiles } from '../content/library.ts';
 import type { PlaceOf } from '../content/place.ts';
 import type { Problem } from '../content/problem.ts';
 import { anglesAlong, anglesAtStart, type Span } from '../wording/angles.ts';
 import { brokenPromises, spanText, type Broken } from '../wording/brokenPromises.ts';
 import { NAMES } from '../wording/promises.ts';
 import { sentencesIn } from '../wording/sentences.ts';
-import { refuse, warn } from './spot.ts';
+import { refuse, warn } from './fieldPlace.ts';
 import { exerciseSheet, type Text } from './text.ts';
 
 /** A written number of degrees may lie so far beside the pose [choice]. */
 const SAME_DEG = 5;
 
 /** Under `Set up` the words speak of the start pose, elsewhere of the whole movement. A wrong number is an error. */
-export function wordsAgainstAngle({ exercises }: Shelves, placeOf: PlaceOf): Problem[] {
+export function wordsAgainstAngle({ exercises }: LibraryFiles, placeOf: PlaceOf): Problem[] {
   return [...exercises.values()].flatMap((card) => {
     const [along, atStart] = [anglesAlong(card), anglesAtStart(card)];
     return exerciseSheet(card).texts.flatMap((text) => {

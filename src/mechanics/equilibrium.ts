@@ -13,7 +13,7 @@ import { weightsOf, type Total } from './weight.ts';
  * `notClosed`: no angle of the unknown closes the pose · `supportInTheAir`: a support would have to pull the body down ·
  * `offBalance`: the weight does not stand over the one support · `ankleBeyondReach`: the standing ankle cannot bend so far.
  */
-export type Obstacle = 'notClosed' | 'supportInTheAir' | 'offBalance' | 'ankleBeyondReach';
+export type EquilibriumFault = 'notClosed' | 'supportInTheAir' | 'offBalance' | 'ankleBeyondReach';
 
 /** Dorsiflexion a standing ankle can reach, degrees, plantarflexion negative [memory]. */
 const ANKLE_DEG = [-50, 40] as const;
@@ -28,7 +28,12 @@ const NARROW_M = 0.02;
  * What is wrong with the pose at fraction `t` under this load; null when nothing is. The ankle is looked at last and
  * by this function alone: a pose that asks too much of it is a fault of the card, but its statics still hold.
  */
-export function obstacleAt(movement: Movement, body: Body, loadKg: number, t: number): Obstacle | null {
+export function equilibriumFaultAt(
+  movement: Movement,
+  body: Body,
+  loadKg: number,
+  t: number,
+): EquilibriumFault | null {
   const posture = closePose(movement, poseAt(movement, t), body, loadKg);
   if (!posture) return 'notClosed';
   const unrest = unrestIn(movement, posture, weightsOf(posture, body, movement.loadAt, loadKg));

@@ -63,7 +63,7 @@ export interface SaidPart {
 }
 
 /** What an author is told of a fault: what is there, what should be, and how to mend it. */
-export interface Mending {
+export interface CureWords {
   readonly found: string;
   readonly expected: string;
   readonly fix: string;

@@ -2,8 +2,8 @@
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
 import { takenDays } from './arrange.ts';
 import { ahead, count, type DayMask, daysIn, gaps, has, longestRow, maskOf, weekdaysIn } from './circle.ts';
-import { firstDay, lateDays, place, type Placement, type Puzzle } from './place.ts';
-import { clockOf, puzzleOf, type SortedWish, sortWish, type WeekRules } from './puzzle.ts';
+import { firstDay, lateDays, solveWeek, type Placement, type WeekProblem } from './weekSolver.ts';
+import { clockOf, weekProblemOf, type SortedWish, sortWish, type WeekRules } from './weekProblem.ts';
 import { type Reason, reason } from '../units/reason.ts';
 import type { Recoverer, Recovery } from './recovery.ts';
 import { leftOutInputs, type SportDays, sportDays } from './sport.ts';
@@ -80,9 +80,9 @@ export type NoWeekCode = 'no-day-with-time' | 'spacing-over-a-week' | 'fixed-poi
 export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): WeekPlan | NoWeek {
   const sorted = sortWish(wish);
   const clock = clockOf(wish, person, rules);
-  const puzzle = puzzleOf(wish, sorted, clock, person, rules);
-  const placement = place(puzzle);
-  if (placement === null) return { fits: false, because: whyNothingFits(wish, puzzle) };
+  const problem = weekProblemOf(wish, sorted, clock, person, rules);
+  const placement = solveWeek(problem);
+  if (placement === null) return { fits: false, because: whyNothingFits(wish, problem) };
   const sport = sportDays(sorted, placement);
   return {
     fits: true,
@@ -92,11 +92,11 @@ export function planWeek(wish: WeekWish, person: Recoverer, rules: WeekRules): W
     liftGapDays: clock.liftGapDays,
     liftToOthersDays: clock.liftToOthersDays,
     openDays: weekdaysIn(placement.openLiftDays),
-    nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, puzzle))),
-    gaveUp: gaveUp(wish, sorted, puzzle, placement, sport, rules.besideHardShare.value),
-    tightFixed: tightFixed(sorted, puzzle, placement),
+    nearestHardHours: 24 * Math.min(7, ...gaps(hardDays(placement, problem))),
+    gaveUp: gaveUp(wish, sorted, problem, placement, sport, rules.besideHardShare.value),
+    tightFixed: tightFixed(sorted, problem, placement),
     sport,
-    clearOfSport: clearOfSport(puzzle, placement),
+    clearOfSport: clearOfSport(problem, placement),
   };
 }
 
@@ -143,15 +143,15 @@ function easyRunOn(
   return rest[daysIn(days & ~(1 << longest.day)).indexOf(day)];
 }
 
-function hardDays({ events, lifts }: Placement, puzzle: Puzzle): DayMask {
-  const start = puzzle.lifts.onClock ? lifts : 0;
+function hardDays({ events, lifts }: Placement, problem: WeekProblem): DayMask {
+  const start = problem.lifts.onClock ? lifts : 0;
   return events.reduce<DayMask>((mask, day) => (day === null ? mask : mask | (1 << day)), start);
 }
 
 function gaveUp(
   wish: WeekWish,
   { fixed, hardRuns, easyRuns }: SortedWish,
-  puzzle: Puzzle,
+  problem: WeekProblem,
   placement: Placement,
   sport: readonly SportDays[],
   share: number,
@@ -162,7 +162,7 @@ function gaveUp(
   const dropped = hardRuns.flatMap(({ id, kind }, index) => {
     const event = fixed.length + index;
     return placement.events[event] === null
-      ? [{ id, kind, because: whyDropped(event, puzzle, placement) }]
+      ? [{ id, kind, because: whyDropped(event, problem, placement) }]
       : [];
   });
   return [
@@ -177,13 +177,13 @@ function gaveUp(
     ...(plannedEasy < easyRuns.length
       ? [reason('easy-runs', { wished: easyRuns.length, planned: plannedEasy })]
       : []),
-    ...runsGiveUp(wish, puzzle, placement, share),
-    ...lateFirst(puzzle, placement),
+    ...runsGiveUp(wish, problem, placement, share),
+    ...lateFirst(problem, placement),
   ];
 }
 
 /** The first session later than it should be: none of the first days has time, or what is hard leaves none of them. */
-function lateFirst({ start, lifts: { days } }: Puzzle, { lifts }: Placement): Reason<'late-first'>[] {
+function lateFirst({ start, lifts: { days } }: WeekProblem, { lifts }: Placement): Reason<'late-first'>[] {
   if (start === null || lateDays({ start }, lifts) === 0) return [];
   const because = firstDay(start.day, days) > start.withinDays ? 'no-day-with-time' : 'clock';
   return [
@@ -198,7 +198,7 @@ function lateFirst({ start, lifts: { days } }: Puzzle, { lifts }: Placement): Re
 /** A longest run that is shorter where it stands, and more run days in a row than there should be. */
 function runsGiveUp(
   { runRow }: WeekWish,
-  { events }: Puzzle,
+  { events }: WeekProblem,
   { easyRuns, events: days, longest }: Placement,
   share: number,
 ): Reason<GaveUpCode>[] {
@@ -214,7 +214,7 @@ function runsGiveUp(
   ];
 }
 
-function clearOfSport({ lifts, events }: Puzzle, placement: Placement): WeekPlan['clearOfSport'] {
+function clearOfSport({ lifts, events }: WeekProblem, placement: Placement): WeekPlan['clearOfSport'] {
   const recoveryDays = events.flatMap((event, index) =>
     event.hold === 'waits' && placement.events[index] !== null ? [event.recoveryDays] : [],
   );
@@ -234,7 +234,11 @@ function sharedDays(fixed: SortedWish['fixed'], { shared, events }: Placement): 
 }
 
 // Hills beside fast running in one week is a rule of its own; everything else is the clock.
-function whyDropped(event: number, { events }: Puzzle, placement: Placement): 'hills-and-fast' | 'clock' {
+function whyDropped(
+  event: number,
+  { events }: WeekProblem,
+  placement: Placement,
+): 'hills-and-fast' | 'clock' {
   const family = events[event]?.family ?? null;
   const meetsOther = events.some(
     (other, index) =>
@@ -245,7 +249,7 @@ function whyDropped(event: number, { events }: Puzzle, placement: Placement): 'h
 
 function tightFixed(
   { fixed }: SortedWish,
-  { events }: Puzzle,
+  { events }: WeekProblem,
   placement: Placement,
 ): Reason<'fixed-points-too-near'>[] {
   const pinned = fixed.flatMap(({ id, day }, index) =>
@@ -267,7 +271,7 @@ function tightFixed(
   );
 }
 
-function whyNothingFits(wish: WeekWish, { lifts }: Puzzle): Reason<NoWeekCode>[] {
+function whyNothingFits(wish: WeekWish, { lifts }: WeekProblem): Reason<NoWeekCode>[] {
   if (wish.lifts.days.length === 0) return [reason('no-day-with-time')];
   if (lifts.gapDays > 7) return [reason('spacing-over-a-week', { hoursBetween: wish.lifts.hoursBetween })];
   return [

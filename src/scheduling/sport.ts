@@ -1,7 +1,7 @@
 /** What is hard besides sessions and runs, thing by thing: on which days it stands, and what of it is left out for now. */
 import { WEEKDAYS, type Weekday } from '../units/weekday.ts';
-import type { Placement } from './place.ts';
-import type { SortedWish } from './puzzle.ts';
+import type { Placement } from './weekSolver.ts';
+import type { SortedWish } from './weekProblem.ts';
 import type { Reason } from '../units/reason.ts';
 
 export interface SportDays {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { LadderLimits } from '../../src/dosing/climb.ts';
+import type { LadderLimits } from '../../src/dosing/ladderSearch.ts';
 import type { Measure } from '../../src/dosing/growth.ts';
 import { MOST_STEPS, ladderOfSteps, type Ladder } from '../../src/dosing/ladder.ts';
-import type { Cap, Change, Prescribed, Rung } from '../../src/dosing/rung.ts';
+import type { Cap, ProgressionEntry, Prescribed, Rung } from '../../src/dosing/rung.ts';
 import type { LadderCard, LadderExercise } from '../../src/dosing/step.ts';
 import type { TimedDose } from '../../src/dosing/work.ts';
 
@@ -27,7 +27,11 @@ const SLOW: TimedDose = {
 const HOLD: TimedDose = { ...SLOW, kind: 'hold', repetitions: null, holdSeconds: 30, sets: 4, reserve: null };
 const DEGREES = [45, 50, 55, 60, 65, 70, 75, 80, 85, 90];
 
-const change = (kind: Change['change'], by: number | null = null, to: number | null = null): Change => ({
+const change = (
+  kind: ProgressionEntry['change'],
+  by: number | null = null,
+  to: number | null = null,
+): ProgressionEntry => ({
   change: kind,
   by,
   to,
@@ -107,7 +111,7 @@ const climb = (one: LadderExercise, measure = still, limits = LIMITS) =>
   climbed(ladderOfSteps([one], limits, measure));
 
 describe('the range', () => {
-  const hinge = (loadKg: number, progression: Change[]) =>
+  const hinge = (loadKg: number, progression: ProgressionEntry[]) =>
     exercise({
       card: { rangesDeg: DEGREES, loadsKg: [0, 5, 10, 15, 20, 25, 30] },
       start: { rangeDeg: 45, loadKg },
@@ -321,7 +325,7 @@ describe('a set without a weight', () => {
 });
 
 describe('holds, sets, tempo, days', () => {
-  const hold = (dose: Partial<TimedDose>, ...progression: Change[]) =>
+  const hold = (dose: Partial<TimedDose>, ...progression: ProgressionEntry[]) =>
     climb(exercise({ start: { dose: { ...HOLD, ...dose } }, progression }));
   const seconds = (ladder: ReturnType<typeof hold>) =>
     states(ladder.rungs, (at) => [at.dose.sets, at.dose.holdSeconds]);
@@ -387,7 +391,7 @@ describe('holds, sets, tempo, days', () => {
 });
 
 describe('the session', () => {
-  const two = (progressionA: Change[], progressionB: Change[]) => [
+  const two = (progressionA: ProgressionEntry[], progressionB: ProgressionEntry[]) => [
     exercise({ name: 'a', progression: progressionA }),
     exercise({ name: 'b', progression: progressionB }),
   ];

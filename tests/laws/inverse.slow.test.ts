@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/mechanics/body.ts';
 import { brokenCap, demandsUpTo, type Caps } from '../../src/mechanics/cap.ts';
-import { fitRangeAndLoad, type FitRequest } from '../../src/mechanics/fit.ts';
+import { fitRangeAndLoad, type RangeAndLoadRequest } from '../../src/mechanics/rangeAndLoad.ts';
 import { fractionFrom } from '../../src/mechanics/gentle.ts';
 import { JOINT_ANGLES } from '../../src/mechanics/jointAngle.ts';
 import { largestLoad } from '../../src/mechanics/load.ts';
@@ -176,7 +176,7 @@ describe('range and load together', () => {
     fc.assert(
       fc.property(request, tightened, (asked, { loose, tight }) => {
         const [wide, narrow] = [loose, tight].map((limits) =>
-          fitRangeAndLoad({ ...asked, caps: limits } as FitRequest),
+          fitRangeAndLoad({ ...asked, caps: limits } as RangeAndLoadRequest),
         );
         if (!narrow!.admitted) return;
         if (!wide!.admitted) throw new Error('the tighter caps admitted what the looser ones refused');

@@ -9,7 +9,7 @@ import type { Consult, Library, Protocol, Slot, Stage } from '../../src/content/
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { decide, type Decided } from '../../src/decisions/decide.ts';
-import { fitCard, isObstacle, type Fit } from '../../src/decisions/candidates/fit.ts';
+import { candidateFrom, isCardLimit, type Candidate } from '../../src/decisions/candidates/candidate.ts';
 import { isPosed, modelIn } from '../../src/decisions/person/model.ts';
 import { boundsOf, personOf, type Bounds, type Person } from '../../src/decisions/person/person.ts';
 import { type Exercise, type Programme } from '../../src/programme/programme.ts';
@@ -141,11 +141,11 @@ describe('tightening a cap', () => {
     );
   }
 
-  function fitted(card: string, slot: Slot, who: Person, bounds: Bounds): Fit | null {
+  function fitted(card: string, slot: Slot, who: Person, bounds: Bounds): Candidate | null {
     const there = shipped.exercises.get(card);
     if (there === undefined) throw new Error(card);
-    const answer = fitCard(there, slot, who, bounds);
-    return isObstacle(answer) ? null : answer;
+    const answer = candidateFrom(there, slot, who, bounds);
+    return isCardLimit(answer) ? null : answer;
   }
 
   it('never raises the load or widens the range of any card', () => {
@@ -165,8 +165,8 @@ describe('tightening a cap', () => {
           const [wide, narrow] = [fitted(card, slot, who, loose), fitted(card, slot, who, tight)];
           if (narrow === null) return;
           expect(wide, `${card} is admitted by the tighter cap alone`).not.toBeNull();
-          expect(narrow.load.load.loadKg).toBeLessThanOrEqual((wide as Fit).load.load.loadKg);
-          expect(narrow.rangeDeg ?? 0).toBeLessThanOrEqual((wide as Fit).rangeDeg ?? 0);
+          expect(narrow.load.load.loadKg).toBeLessThanOrEqual((wide as Candidate).load.load.loadKg);
+          expect(narrow.rangeDeg ?? 0).toBeLessThanOrEqual((wide as Candidate).rangeDeg ?? 0);
         },
       ),
       runs(50),

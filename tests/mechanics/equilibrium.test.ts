@@ -3,7 +3,7 @@ import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import { loadingAt } from '../../src/mechanics/loading.ts';
 import type { Movement } from '../../src/mechanics/movement.ts';
 import { postureOf } from '../../src/mechanics/kinematics.ts';
-import { obstacleAt } from '../../src/mechanics/equilibrium.ts';
+import { equilibriumFaultAt } from '../../src/mechanics/equilibrium.ts';
 import { sweep } from '../../src/mechanics/sweep.ts';
 import { weightsOf } from '../../src/mechanics/weight.ts';
 import { cardNamed, cards } from '../published/exercise-cards.ts';
@@ -50,7 +50,7 @@ const refused: readonly (readonly [string, Movement, string])[] = [
 
 describe('a pose that cannot rest gives no loading and says why', () => {
   it.each(refused)('%s', (_title, movement, obstacle) => {
-    expect(obstacleAt(movement, REFERENCE_BODY, 0, 0)).toBe(obstacle);
+    expect(equilibriumFaultAt(movement, REFERENCE_BODY, 0, 0)).toBe(obstacle);
     expect(loadingAt(movement, REFERENCE_BODY, 0, 0)).toBeNull();
     expect(
       sweep(
@@ -68,7 +68,7 @@ describe('a pose that cannot rest gives no loading and says why', () => {
       ...cardNamed('Squat to 90 deg hip').movement,
       end: { trunk: 20, arms: 90, work: { hip: 90, knee: 120, pitch: 0 } },
     };
-    expect(obstacleAt(deep, REFERENCE_BODY, 0, 1)).toBe('ankleBeyondReach');
+    expect(equilibriumFaultAt(deep, REFERENCE_BODY, 0, 1)).toBe('ankleBeyondReach');
     expect(loadingAt(deep, REFERENCE_BODY, 0, 1)).not.toBeNull();
   });
 
@@ -83,7 +83,7 @@ describe('a pose that cannot rest gives no loading and says why', () => {
       const posture = postureOf(bow.start, REFERENCE_BODY);
       const { downN, momentNm } = weightsOf(posture, REFERENCE_BODY, undefined, 0);
       const offsetCm = 100 * Math.abs(posture.work.mid.x + momentNm / downN);
-      return { offsetCm, obstacle: obstacleAt(bow, REFERENCE_BODY, 0, 0) };
+      return { offsetCm, obstacle: equilibriumFaultAt(bow, REFERENCE_BODY, 0, 0) };
     });
     for (const { offsetCm, obstacle } of bows) expect(obstacle).toBe(offsetCm > 3 ? 'offBalance' : null);
     const within = (from: number, to: number) =>
@@ -93,12 +93,12 @@ describe('a pose that cannot rest gives no loading and says why', () => {
 
   it('only an ankle may be held down', () => {
     expect(loadingAt(nordic, REFERENCE_BODY, 0, 0)!.reactions[1]!.upN).toBeLessThan(0);
-    expect(obstacleAt(nordic, REFERENCE_BODY, 0, 0)).toBeNull();
+    expect(equilibriumFaultAt(nordic, REFERENCE_BODY, 0, 0)).toBeNull();
   });
 
   it('every exercise of the specification rests along its whole movement', () => {
     for (const { movement, loadKg } of cards)
       for (const t of [0, 0.25, 0.5, 0.75, 1])
-        expect(obstacleAt(movement, REFERENCE_BODY, loadKg, t)).toBeNull();
+        expect(equilibriumFaultAt(movement, REFERENCE_BODY, loadKg, t)).toBeNull();
   });
 });

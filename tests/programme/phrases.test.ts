@@ -7,7 +7,7 @@ import { landmarkText } from '../../src/messages/en/patient/landmarks.ts';
 import { whatComesNextText } from '../../src/messages/en/patient/next.ts';
 import { madeText } from '../../src/messages/en/patient/kit.ts';
 import { changeText } from '../../src/messages/en/patient/steps.ts';
-import type { Changed, Rung } from '../../src/dosing/rung.ts';
+import type { StepChange, Rung } from '../../src/dosing/rung.ts';
 import {
   clearDaysText,
   dayAndYear,
@@ -183,7 +183,7 @@ describe('one more set', () => {
     loadKg: 0,
     daysPerWeek: 2,
   });
-  const moved = (exercise: string, eased: Changed['eased'] = []) => ({
+  const moved = (exercise: string, eased: StepChange['eased'] = []) => ({
     exercise,
     from: 3,
     to: 4,

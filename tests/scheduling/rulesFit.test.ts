@@ -6,7 +6,7 @@ import type { ActivityRule } from '../../src/scheduling/activities.ts';
 import type { FlareRules, MissedRules } from '../../src/scheduling/flare.ts';
 import type { MorningRules } from '../../src/scheduling/morning.ts';
 import type { PainRules } from '../../src/scheduling/painLimits.ts';
-import type { WeekRules } from '../../src/scheduling/puzzle.ts';
+import type { WeekRules } from '../../src/scheduling/weekProblem.ts';
 import type { Recoverer } from '../../src/scheduling/recovery.ts';
 import type { RunDecisionRules, RunFacts } from '../../src/scheduling/runDecision.ts';
 import type { RunningPlanRules } from '../../src/scheduling/runningPlan.ts';

@@ -21,8 +21,8 @@ export interface Hit {
 }
 
 const FIELD_POINTS: Readonly<Record<Field, number>> = { name: 8, term: 4, tendon: 2, text: 1 };
-const WAY_SHARE = { whole: 1, beginning: 0.75, slip: 0.5 } as const;
-type Way = keyof typeof WAY_SHARE;
+const MATCH_SHARE = { whole: 1, beginning: 0.75, slip: 0.5 } as const;
+type MatchKind = keyof typeof MATCH_SHARE;
 /** For a name that is just what was asked. */
 const NAME_POINTS = 12;
 
@@ -95,7 +95,7 @@ function pointsOf(index: WordIndex, asked: string): Points {
     for (const place of index.places[at] ?? []) {
       const card = Math.floor(place / FIELDS.length);
       const field = FIELDS[place % FIELDS.length] as Field;
-      points.set(card, Math.max(points.get(card) ?? 0, FIELD_POINTS[field] * WAY_SHARE[way]));
+      points.set(card, Math.max(points.get(card) ?? 0, FIELD_POINTS[field] * MATCH_SHARE[way]));
     }
   return points;
 }
@@ -103,7 +103,7 @@ function pointsOf(index: WordIndex, asked: string): Points {
 interface Held {
   /** Number of the word in the index. */
   readonly at: number;
-  readonly way: Way;
+  readonly way: MatchKind;
 }
 
 function held(index: WordIndex, asked: string): readonly Held[] {

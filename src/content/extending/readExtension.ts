@@ -16,7 +16,7 @@ import { isSetting, isSingle, toldPath, withValue, type Extending, type OwnValue
 import { withSources } from './ownSources.ts';
 import { slotCardsOf, withCard, withoutCard, withoutEmptied, withSlotCards } from './slotCards.ts';
 import { withDefaults } from './withDefaults.ts';
-import { wayTo } from './way.ts';
+import { valuePathTo } from './valuePath.ts';
 
 type Reading = FileReading<'protocol'>;
 /** The reading of a changed protocol, and what was changed; null where something is wrong. */
@@ -111,7 +111,7 @@ function changedBy(
   });
   const added = addCards.flatMap(({ slot, card, place }, index) => {
     const at: Path = ['addCards', index];
-    const way = wayTo(slot, below, protocolSchema);
+    const way = valuePathTo(slot, below, protocolSchema);
     const list = 'path' in way ? lists.find(isAt(way.path)) : undefined;
     if (list === undefined) {
       problems.push(refused(front, [...at, 'slot'], 'path' in way ? NO_SLOT : way));
@@ -184,7 +184,7 @@ function ownValue(
   below: unknown,
   before: readonly OwnValue[],
 ): { readonly own: OwnValue; readonly isSetting: boolean } | { readonly problem: Problem } {
-  const way = wayTo(entry.path, below, protocolSchema);
+  const way = valuePathTo(entry.path, below, protocolSchema);
   const wrongPath = (words: { expected: string; fix: string }) => ({
     problem: refused(front, [...at, 'path'], words),
   });

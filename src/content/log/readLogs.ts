@@ -1,7 +1,7 @@
 /** The logs that lie beside the consults of a clinic. */
 import { isHidden } from '../fileName.ts';
 import { FOLDERS } from '../kind.ts';
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import { errorAt, sortProblems, type Problem } from '../problem.ts';
 import type { SourceFile } from '../source.ts';
 import { topOf } from '../sourceText.ts';
@@ -20,7 +20,7 @@ export interface LogsReading {
 /** `aliases`: those there are consults of, right or wrong. */
 export function readLogs(
   files: readonly SourceFile[],
-  { exercises }: Known,
+  { exercises }: Nameable,
   aliases: ReadonlySet<string>,
 ): LogsReading {
   const own = files.flatMap((file) => {

@@ -1,6 +1,6 @@
 /** Which doubts a consult's `confirmed` lifts, and which of its entries confirm nothing. */
 import type { ConsultFrontMatter } from '../schema/consult.ts';
-import type { Doubt, Way } from './doubt.ts';
+import type { Doubt, ValuePath } from './doubt.ts';
 
 type Entry = ConsultFrontMatter['confirmed'][number];
 
@@ -45,7 +45,7 @@ export function isOverride(path: string): boolean {
 }
 
 /** As an entry writes a path. @example wayText(['tests', 0, 'pain']) // => 'tests.0.pain' */
-export function wayText(path: Way): string {
+export function wayText(path: ValuePath): string {
   return path.join('.');
 }
 

@@ -2,7 +2,7 @@
 import { addDays, daysBetween, type IsoDate } from '../../units/date.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
-import type { Doubt, DoubtRule, Way } from './doubt.ts';
+import type { Doubt, DoubtRule, ValuePath } from './doubt.ts';
 
 export function dateDoubts(consult: ConsultFrontMatter, limits: Plausible): Doubt[] {
   const { seenOn, startOn } = consult;
@@ -43,19 +43,25 @@ function planDoubts({ seenOn, startOn, reviewOn }: ConsultFrontMatter, limits: P
 }
 
 /** Something that has been: not long ago, and not still to come. */
-function between(on: IsoDate | undefined, [from, to]: readonly [IsoDate, IsoDate], path: Way): Doubt[] {
+function between(on: IsoDate | undefined, [from, to]: readonly [IsoDate, IsoDate], path: ValuePath): Doubt[] {
   return on === undefined ? [] : [...early(on, from, 'longAgo', path), ...late(on, to, 'notYet', path)];
 }
 
 /** Something to come: not over, and not far ahead. */
-function aimed(on: IsoDate | undefined, [from, to]: readonly [IsoDate, IsoDate], path: Way): Doubt[] {
+function aimed(on: IsoDate | undefined, [from, to]: readonly [IsoDate, IsoDate], path: ValuePath): Doubt[] {
   return on === undefined ? [] : [...early(on, from, 'longAgo', path), ...late(on, to, 'farAhead', path)];
 }
 
-function early(on: IsoDate, least: IsoDate, rule: DoubtRule, path: Way): Doubt[] {
+function early(on: IsoDate, least: IsoDate, rule: DoubtRule, path: ValuePath): Doubt[] {
   return on >= least ? [] : [{ rule, path, value: on, least, inputs: {} }];
 }
 
-function late(on: IsoDate, most: IsoDate, rule: DoubtRule, path: Way, inputs: Doubt['inputs'] = {}): Doubt[] {
+function late(
+  on: IsoDate,
+  most: IsoDate,
+  rule: DoubtRule,
+  path: ValuePath,
+  inputs: Doubt['inputs'] = {},
+): Doubt[] {
   return on <= most ? [] : [{ rule, path, value: on, most, inputs }];
 }

@@ -1,11 +1,11 @@
 /** A value that is outside what is plausible for this person: which rule says so, with its numbers; no words. */
 /** Keys and indices into the consult, outermost first. */
-export type Way = readonly (string | number)[];
+export type ValuePath = readonly (string | number)[];
 
 export interface Doubt {
   readonly rule: DoubtRule;
   /** Where the value stands in the consult. */
-  readonly path: Way;
+  readonly path: ValuePath;
   /** The value as it stands there; an entry under `confirmed` must repeat it. */
   readonly value: number | string;
   /** What the rule expects, in the unit of the value. */

@@ -1,12 +1,12 @@
 /** Days, running and what is done besides. */
 import { activityRule } from '../../scheduling/activities.ts';
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { runningDoubts } from './running.ts';
 import { above, outside, type Doubt } from './doubt.ts';
 
-export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, known: Known): Doubt[] {
+export function habitDoubts(consult: ConsultFrontMatter, limits: Plausible, known: Nameable): Doubt[] {
   const { running, ageYears, minutesPerDay } = consult;
   return [
     ...outside(minutesPerDay, [limits.minutesFromPerDay.value, limits.minutesToPerDay.value], {
@@ -59,7 +59,7 @@ function weekAboveRuns(
 }
 
 /** What the protocol's table does not hold is a slip, or confirmed and then asked about first. */
-function unknownActivities({ doesNow, protocol }: ConsultFrontMatter, { protocols }: Known): Doubt[] {
+function unknownActivities({ doesNow, protocol }: ConsultFrontMatter, { protocols }: Nameable): Doubt[] {
   const table = protocols.get(protocol)?.activities;
   if (table === undefined) return [];
   return doesNow.flatMap(({ what }, index) =>

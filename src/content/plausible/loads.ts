@@ -1,6 +1,6 @@
 /** Tested sets against the body: what a set says could be lifted once (Epley), as a share of body mass. */
 import { REFERENCE_BODY } from '../../mechanics/body.ts';
-import type { ExerciseCard, Known } from '../library.ts';
+import type { ExerciseCard, Nameable } from '../library.ts';
 import { mostHipDeg } from '../hipBend.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
@@ -11,7 +11,7 @@ type TestedSet = ConsultFrontMatter['testedSets'][number];
 export function loadDoubts(
   { testedSets, massKg = REFERENCE_BODY.massKg }: ConsultFrontMatter,
   limits: Plausible,
-  { exercises }: Known,
+  { exercises }: Nameable,
 ): Doubt[] {
   return testedSets.flatMap((set, index) => [
     ...setTwice(set, index, testedSets),

@@ -1,14 +1,14 @@
 /** Pain that is told in two ways: in a test and in a set, in the morning and in the tests, with an angle and as none. */
-import type { ExerciseCard, Known } from '../library.ts';
+import type { ExerciseCard, Nameable } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
 
 type Test = ConsultFrontMatter['tests'][number];
 type TestedSet = ConsultFrontMatter['testedSets'][number];
-type Cards = Known['exercises'];
+type Cards = Nameable['exercises'];
 
-export function painDoubts(consult: ConsultFrontMatter, limits: Plausible, { exercises }: Known): Doubt[] {
+export function painDoubts(consult: ConsultFrontMatter, limits: Plausible, { exercises }: Nameable): Doubt[] {
   return [
     ...consult.testedSets.flatMap((set, index) => setBesideTests(set, index, consult, limits, exercises)),
     ...consult.tests.flatMap((test, index) => easierHurtsMore(test, index, consult, limits, exercises)),

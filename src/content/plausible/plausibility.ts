@@ -1,5 +1,5 @@
 /** Every doubt about a consult, but for the clinician's own numbers, which only a programme can judge. */
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import { bodyDoubts } from './body.ts';
 import { dateDoubts } from './dates.ts';
@@ -18,7 +18,7 @@ import { sittingDoubts } from './sitting.ts';
 export function doubtsAbout(
   consult: ConsultFrontMatter,
   last: ConsultFrontMatter | null,
-  known: Known,
+  known: Nameable,
 ): Doubt[] {
   const limits = known.clinic?.plausible;
   if (limits === undefined) return [];

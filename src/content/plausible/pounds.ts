@@ -1,6 +1,6 @@
 /** Weights in pounds where kilograms are asked: what was tested against what the kit makes, and kettlebells by their sizes. */
 import { loadsFromKit } from '../../dosing/kit.ts';
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import type { ConsultFrontMatter, ConsultKit } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import type { Doubt } from './doubt.ts';
@@ -14,7 +14,7 @@ type TestedSet = ConsultFrontMatter['testedSets'][number];
 export function poundDoubts(
   { kit, testedSets }: ConsultFrontMatter,
   limits: Plausible,
-  { exercises }: Known,
+  { exercises }: Nameable,
 ): Doubt[] {
   return testedSets.flatMap((set, index) => {
     const place = exercises.get(set.card)?.movement?.loadAt;

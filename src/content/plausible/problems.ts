@@ -1,6 +1,6 @@
 /** The Problems of what is not plausible in one consult, and of entries that confirm nothing. */
 import type { FrontMatter } from '../frontMatter.ts';
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import { placeOfValue, writtenAt } from '../locate.ts';
 import { pathText } from '../path.ts';
 import { errorAt, type Problem } from '../problem.ts';
@@ -15,7 +15,7 @@ export function plausibilityProblems(
   readFront: () => FrontMatter | null,
   consult: ConsultFrontMatter,
   last: ConsultFrontMatter | null,
-  known: Known,
+  known: Nameable,
 ): Problem[] {
   // Where the clinic file is broken nothing can be doubted, and no entry be idle.
   if (known.clinic === null) return [];

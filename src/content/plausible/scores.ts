@@ -1,5 +1,5 @@
 /** Tests and scores that contradict each other, or last longer than anybody holds. */
-import type { ExerciseCard, Known } from '../library.ts';
+import type { ExerciseCard, Nameable } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
@@ -10,7 +10,7 @@ type Test = ConsultFrontMatter['tests'][number];
 export function scoreDoubts(
   { tests, outcomes }: ConsultFrontMatter,
   limits: Plausible,
-  { exercises }: Known,
+  { exercises }: Nameable,
 ): Doubt[] {
   return [
     ...tests.flatMap((test, index) => [

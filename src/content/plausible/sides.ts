@@ -1,12 +1,12 @@
 /** The painful side against what is said of the legs elsewhere. */
-import type { Known } from '../library.ts';
+import type { Nameable } from '../library.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
 import type { Plausible } from '../schema/plausible.ts';
 import { above, type Doubt } from './doubt.ts';
 
 type Leg = 'left' | 'right';
 
-export function sideDoubts(consult: ConsultFrontMatter, limits: Plausible, { exercises }: Known): Doubt[] {
+export function sideDoubts(consult: ConsultFrontMatter, limits: Plausible, { exercises }: Nameable): Doubt[] {
   const { side, worseSide, tests, testedSets } = consult;
   const treated = side === 'both' ? worseSide : side;
   if (treated === undefined) return [];

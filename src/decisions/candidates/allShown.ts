@@ -1,5 +1,5 @@
 /** What was shown with anything at all: where nothing of a family was tried, it still says how much was tolerated. */
-import type { Fit } from './fit.ts';
+import type { Candidate } from './candidate.ts';
 import { isMeasured } from './entry.ts';
 import { growthFloorOf } from './growthFloor.ts';
 import { burdenOf, shownBurden, shownWith } from './shown.ts';
@@ -10,7 +10,7 @@ import type { Bounds, Person } from '../person/person.ts';
  * small; true where the model cannot tell [choice].
  */
 export function isAStepFromShown(
-  { card, rangeDeg, load, first }: Fit,
+  { card, rangeDeg, load, first }: Candidate,
   person: Person,
   bounds: Bounds,
 ): boolean {

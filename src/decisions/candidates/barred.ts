@@ -1,10 +1,10 @@
 /** What the model's refusal of a card means. */
-import type { RefusedLoad } from '../../mechanics/fit.ts';
-import type { CapReason, Obstacle } from '../terms/obstacle.ts';
+import type { RefusedLoad } from '../../mechanics/rangeAndLoad.ts';
+import type { CapReason, CardLimit } from '../terms/cardLimit.ts';
 import { decidedByOf, type Bounds } from '../person/person.ts';
 
 /** The cap that stood against a card at a load, with its value. */
-export function barredObstacle({ barredBy, where }: RefusedLoad, bounds: Bounds): Obstacle {
+export function barredObstacle({ barredBy, where }: RefusedLoad, bounds: Bounds): CardLimit {
   if (barredBy === 'step') return { limit: 'kit', value: 'step', why: { reason: 'no-step' } };
   if (barredBy === 'pose') return { limit: 'pose', value: null, why: { reason: 'no-pose' } };
   const { byProvokedAngle } = bounds;

@@ -4,10 +4,10 @@ import { marginOf, type Caps } from '../../mechanics/cap.ts';
 import { isAStepFromShown } from './allShown.ts';
 import { enter, gentlestVersion } from './entry.ts';
 import { easierChain } from './family.ts';
-import { fitCard, isObstacle, type Fit } from './fit.ts';
+import { candidateFrom, isCardLimit, type Candidate } from './candidate.ts';
 import { NOTHING } from './load.ts';
 import { isPosed } from '../person/model.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import { boundsFor, isBeyond, isOfKind, ownCardOf } from '../person/ownStage.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
 import type { PassedOver } from '../terms/passedOver.ts';
@@ -16,7 +16,7 @@ import { isHoldTested, isKnown } from './shown.ts';
 
 export interface Choice {
   readonly slot: Slot;
-  readonly fit: Fit;
+  readonly fit: Candidate;
 }
 
 export interface Chosen {
@@ -53,7 +53,7 @@ function noRoomFor(
   before: readonly Choice[],
   person: Person,
   bounds: Bounds,
-): Obstacle | null {
+): CardLimit | null {
   const { exercisesAtMost } = sessionLength(person, bounds);
   const count = (...kinds: readonly Slot['when'][]) =>
     before.filter(({ slot }) => kinds.includes(slot.when)).length;
@@ -65,7 +65,7 @@ function noRoomFor(
 }
 
 interface Filled {
-  readonly fit: Fit | null;
+  readonly fit: Candidate | null;
   readonly passedOver: readonly PassedOver[];
 }
 
@@ -77,12 +77,12 @@ function fill(slot: Slot, before: readonly Choice[], person: Person, bounds: Bou
   const own = bounds.ahead ? null : ownCardOf(slot, person.consult);
   if (own !== null) return fillWith(own, slot, before, person, bounds);
   const passedOver: PassedOver[] = [];
-  const left: { readonly fit: Fit; readonly because: Obstacle }[] = [];
-  const over = (id: string, obstacle: Obstacle) =>
+  const left: { readonly fit: Candidate; readonly because: CardLimit }[] = [];
+  const over = (id: string, obstacle: CardLimit) =>
     passedOver.push(passed(person, id, slot, bounds, obstacle));
   for (const id of inOrder(slot, person, bounds)) {
     const answer = tried(id, slot, before, person, bounds);
-    if (isObstacle(answer)) {
+    if (isCardLimit(answer)) {
       over(id, answer);
       continue;
     }
@@ -120,23 +120,23 @@ function fillWith(
   const others = slot.cards
     .filter((one) => one !== id)
     .map((one) => passed(person, one, slot, bounds, OTHER_CHOSEN));
-  const over = (obstacle: Obstacle) => ({
+  const over = (obstacle: CardLimit) => ({
     fit: null,
     passedOver: [passed(person, id, slot, bounds, obstacle), ...others],
   });
   if (!isOfKind(cardOf(person, id), slot)) return over(OTHER_KIND);
   const answer = tried(id, slot, before, person, bounds);
-  if (isObstacle(answer)) return over(answer);
+  if (isCardLimit(answer)) return over(answer);
   const entered = isBeyond(id, person.consult) ? null : enter(answer, slot, person, bounds);
   const fit = entered ?? gentlestVersion(answer, slot, person, bounds);
   return fit === null ? over(TOO_MUCH) : { fit, passedOver: others };
 }
 
-const OTHER_CHOSEN: Obstacle = { limit: 'clinician', value: null, why: { reason: 'other-chosen' } };
-const OTHER_KIND: Obstacle = { limit: 'kind', value: null, why: { reason: 'other-kind' } };
+const OTHER_CHOSEN: CardLimit = { limit: 'clinician', value: null, why: { reason: 'other-chosen' } };
+const OTHER_KIND: CardLimit = { limit: 'kind', value: null, why: { reason: 'other-kind' } };
 
 // What squeezes too little to matter goes in its turn only: not before a card that would have to begin gently.
-function isEntry({ entry }: Fit, leftBefore: number): boolean {
+function isEntry({ entry }: Candidate, leftBefore: number): boolean {
   if (entry?.basis === 'own' || entry?.basis === 'family') return true;
   return entry?.basis !== 'nothing' && leftBefore === 0;
 }
@@ -155,7 +155,7 @@ function inOrder(slot: Slot, person: Person, bounds: Bounds): readonly string[] 
 const BARE = { rule: 'bare-between' } as const;
 
 // Between sessions the gentlest of the slot is held, and a weight would make it another one.
-function withoutWeight(fit: Fit): Fit {
+function withoutWeight(fit: Candidate): Candidate {
   if (fit.load.load.loadKg === 0) return fit;
   const load = { ...fit.load, load: NOTHING, byFeel: false, rule: BARE, decidedBy: 'dose' } as const;
   return { ...fit, load, loads: [NOTHING] };
@@ -166,9 +166,9 @@ function knownOf(slot: Slot, person: Person, bounds: Bounds): readonly string[] 
   if (bounds.ahead) return [];
   return slot.cards.filter((id) => {
     if (!isKnown(id, person, bounds)) return false;
-    const answer = fitCard(cardOf(person, id), slot, person, bounds);
+    const answer = candidateFrom(cardOf(person, id), slot, person, bounds);
     const done = person.lastDone.some(({ card }) => card === id);
-    if (isObstacle(answer)) return false;
+    if (isCardLimit(answer)) return false;
     const { byTest, load } = answer.load;
     return done || isHoldTested(id, person) || (byTest && load.loadKg > 0);
   });
@@ -203,7 +203,12 @@ function knownFirst(
  * From the first card that can be done down its easier ones to the last of the slot that can; another one where that is
  * too much, or where it is more than a step above anything that was shown and another is not.
  */
-function gentlestOf(fits: readonly Fit[], slot: Slot, person: Person, bounds: Bounds): Fit | null {
+function gentlestOf(
+  fits: readonly Candidate[],
+  slot: Slot,
+  person: Person,
+  bounds: Bounds,
+): Candidate | null {
   const [first] = fits;
   if (first === undefined) return null;
   const chain = easierChain(first.card.id, person.library.exercises);
@@ -213,19 +218,19 @@ function gentlestOf(fits: readonly Fit[], slot: Slot, person: Person, bounds: Bo
   return versions.find((version) => isAStepFromShown(version, person, bounds)) ?? versions[0] ?? null;
 }
 
-const UNTESTED: Obstacle = {
+const UNTESTED: CardLimit = {
   limit: 'testedSet',
   value: null,
   why: { reason: 'known-goes-first' },
 };
 
-const NOTHING_LIKE_IT: Obstacle = {
+const NOTHING_LIKE_IT: CardLimit = {
   limit: 'entry',
   value: null,
   why: { reason: 'nothing-like-it' },
 };
 
-const TOO_MUCH: Obstacle = {
+const TOO_MUCH: CardLimit = {
   limit: 'entry',
   value: null,
   why: { reason: 'more-than-shown' },
@@ -238,25 +243,25 @@ function tried(
   before: readonly Choice[],
   person: Person,
   bounds: Bounds,
-): Fit | Obstacle {
+): Candidate | CardLimit {
   if (before.some(({ fit }) => fit.card.id === id))
     return { limit: 'slotFull', value: null, why: { reason: 'in-session-already' } };
-  const answer = fitCard(cardOf(person, id), slot, person, bounds);
-  if (isObstacle(answer)) return answer;
+  const answer = candidateFrom(cardOf(person, id), slot, person, bounds);
+  if (isCardLimit(answer)) return answer;
   const fit = isGentlestFirst(slot) ? withoutWeight(answer) : answer;
   return tooMuchSqueeze(fit, before, person, bounds) ?? fit;
 }
 
 /** House rules 4: so many cards above half the squeeze cap in a session, no more. */
 function tooMuchSqueeze(
-  fit: Fit,
+  fit: Candidate,
   before: readonly Choice[],
   person: Person,
   { caps }: Bounds,
-): Obstacle | null {
+): CardLimit | null {
   const cap = caps.compressionBw;
   if (cap === null) return null;
-  const above = (one: Fit) => squeezeBw(one, person, caps) > cap / 2;
+  const above = (one: Candidate) => squeezeBw(one, person, caps) > cap / 2;
   const most = person.protocol.limits.cardsAboveHalfCap.value;
   if (!above(fit) || before.filter((choice) => above(choice.fit)).length < most) return null;
   return {
@@ -267,13 +272,13 @@ function tooMuchSqueeze(
 }
 
 /** Squeeze held against the cap, margin included; 0 where the model has none to say. */
-function squeezeBw({ card, first, load, rangeDeg }: Fit, { model }: Person, caps: Caps): number {
+function squeezeBw({ card, first, load, rangeDeg }: Candidate, { model }: Person, caps: Caps): number {
   if (!isPosed(card)) return 0;
   const swept = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo);
   return marginOf(card.movement, caps) * (swept?.peak.compressionBw ?? 0);
 }
 
-function slotFull(exercisesAtMost: number, where: Slot['when']): Obstacle {
+function slotFull(exercisesAtMost: number, where: Slot['when']): CardLimit {
   return { limit: 'slotFull', value: exercisesAtMost, why: { reason: 'slot-full', exercisesAtMost, where } };
 }
 
@@ -283,7 +288,7 @@ export function passed(
   id: string,
   slot: Slot,
   { name }: Bounds,
-  obstacle: Obstacle,
+  obstacle: CardLimit,
 ): PassedOver {
   return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...obstacle };
 }

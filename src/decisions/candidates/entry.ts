@@ -12,7 +12,7 @@ import { QUANTITIES, type EntryBasis, type EntryRule, type Quantity } from '../t
 import type { Why } from '../terms/cell.ts';
 import { MODEL_ANGLE } from './estimate.ts';
 import { familyOf } from './family.ts';
-import type { Fit } from './fit.ts';
+import type { Candidate } from './candidate.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import { withFirstWeight } from './feltLoad.ts';
 import { growthFloorOf } from './growthFloor.ts';
@@ -22,13 +22,13 @@ import type { Bounds, Person } from '../person/person.ts';
 import { burdenOf, shownBurden, shownWith, type SessionBurden, type Shown } from './shown.ts';
 
 /** The fit as it enters; null where even its lightest form is more than was shown. */
-export function enter(asFitted: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+export function enter(asFitted: Candidate, slot: Slot, person: Person, bounds: Bounds): Candidate | null {
   const entered = entering(withFirstWeight(asFitted, person), slot, person, bounds);
   // Less range bends the hip less, and with it what a first weight is reckoned from.
   return entered === null ? null : withFirstWeight(entered, person);
 }
 
-function entering(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+function entering(fit: Candidate, slot: Slot, person: Person, bounds: Bounds): Candidate | null {
   const { card } = fit;
   if (!isMeasured(card, person, bounds)) return withEntry(fit, fit, 'notModelled', null, null);
   const bare = fit.load.byFeel ? unloaded(fit) : fit;
@@ -43,7 +43,12 @@ function entering(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | n
 }
 
 /** The least useful range, without a weight. */
-export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bounds): Fit | null {
+export function gentlestVersion(
+  fit: Candidate,
+  slot: Slot,
+  person: Person,
+  bounds: Bounds,
+): Candidate | null {
   const { card } = fit;
   if (!isMeasured(card, person, bounds))
     return withFirstWeight(withEntry(fit, fit, 'notModelled', null, null), person);
@@ -59,7 +64,11 @@ export function gentlestVersion(fit: Fit, slot: Slot, person: Person, bounds: Bo
 }
 
 /** Whether two exercises can be told apart by the model in this person's stage. */
-export function isMeasured(card: Fit['card'], { protocol }: Person, { ahead }: Bounds): card is PosedCard {
+export function isMeasured(
+  card: Candidate['card'],
+  { protocol }: Person,
+  { ahead }: Bounds,
+): card is PosedCard {
   return isPosed(card) && protocol.angle === MODEL_ANGLE && !ahead;
 }
 
@@ -121,7 +130,7 @@ const DUST = 1e-9;
 
 function brokenBy(
   card: PosedCard,
-  fit: Fit,
+  fit: Candidate,
   { largest, growth }: EntryLimits,
   person: Person,
 ): Quantity | null {
@@ -150,12 +159,20 @@ function floorsOf(
   };
 }
 
-function askedBy(card: PosedCard, { rangeDeg, load, first }: Fit, person: Person): SessionBurden | null {
+function askedBy(
+  card: PosedCard,
+  { rangeDeg, load, first }: Candidate,
+  person: Person,
+): SessionBurden | null {
   return burdenOf(card, { rangeDeg, loadKg: load.load.loadKg, dose: first.dose }, person);
 }
 
 /** Whether it squeezes and pulls so little that the entry of a stage does not matter to it, a calf raise for example. */
-function isSlight(card: PosedCard, { rangeDeg, load, first }: Fit, { model, protocol }: Person): boolean {
+function isSlight(
+  card: PosedCard,
+  { rangeDeg, load, first }: Candidate,
+  { model, protocol }: Person,
+): boolean {
   const { slightSqueezeBw, slightPullBw } = protocol.limits;
   const peak = model.sweepTo(card, rangeDeg, load.load.loadKg, first.dose.tempo)?.peak;
   return (
@@ -169,15 +186,15 @@ function workSeconds({ sets, repetitions, holdSeconds, tempo, timesPerDay }: Tim
 }
 
 /** Lighter and less far until the peaks hold: a load that was tested stays and the range gives, else the other way round. */
-function withinPeaks(fit: Fit, card: PosedCard, limits: EntryLimits, person: Person): Fit | null {
+function withinPeaks(fit: Candidate, card: PosedCard, limits: EntryLimits, person: Person): Candidate | null {
   const loads = fit.loads.filter(({ loadKg }) => loadKg <= fit.load.load.loadKg);
   const ranges = usefulRanges(fit, card, person).toReversed();
-  const at = (load: KitLoad, rangeDeg: number | null): Fit => ({
+  const at = (load: KitLoad, rangeDeg: number | null): Candidate => ({
     ...fit,
     rangeDeg,
     load: { ...fit.load, load },
   });
-  const holds = (one: Fit) => {
+  const holds = (one: Candidate) => {
     const broken = brokenBy(card, one, limits, person);
     return broken !== 'compressionBw' && broken !== 'hipMomentNm';
   };
@@ -204,7 +221,7 @@ function lastThat<T>(ascending: readonly T[], holds: (value: T) => boolean): T |
 
 /** The settings from the fitted one down to the least useful, at least the fitted one. */
 function usefulRanges(
-  { rangeDeg, settingsDeg }: Fit,
+  { rangeDeg, settingsDeg }: Candidate,
   card: PosedCard,
   person: Person,
 ): readonly (number | null)[] {
@@ -214,12 +231,12 @@ function usefulRanges(
   return useful.length === 0 ? [rangeDeg] : useful.toReversed();
 }
 
-function gentlest(fit: Fit, card: PosedCard, person: Person): Fit {
+function gentlest(fit: Candidate, card: PosedCard, person: Person): Candidate {
   return { ...unloaded(fit), rangeDeg: usefulRanges(fit, card, person).at(-1) ?? null };
 }
 
 /** The gentlest version; where the stage squeezes without a cap, as far as it stays small. */
-function untested(fit: Fit, card: PosedCard, person: Person, { caps }: Bounds): Fit {
+function untested(fit: Candidate, card: PosedCard, person: Person, { caps }: Bounds): Candidate {
   const least = gentlest(fit, card, person);
   if (caps.compressionBw !== null || person.effects.under18) return least;
   const floor = growthFloorOf(person);
@@ -233,13 +250,13 @@ function untested(fit: Fit, card: PosedCard, person: Person, { caps }: Bounds): 
   return { ...least, rangeDeg: lastThat(ranges, isSmall) ?? least.rangeDeg };
 }
 
-function unloaded(fit: Fit): Fit {
+function unloaded(fit: Candidate): Candidate {
   return { ...fit, load: { ...fit.load, load: NOTHING, byFeel: false } };
 }
 
 /** The same with ever fewer repetitions or seconds until it is within; null when a single one is too much. */
-function withFewer(fit: Fit, card: PosedCard, limits: EntryLimits, person: Person): Fit | null {
-  for (let now: Fit | null = fit; now !== null; now = oneLess(now)) {
+function withFewer(fit: Candidate, card: PosedCard, limits: EntryLimits, person: Person): Candidate | null {
+  for (let now: Candidate | null = fit; now !== null; now = oneLess(now)) {
     const broken = brokenBy(card, now, limits, person);
     if (broken === null) return now;
     if (broken === 'compressionBw' || broken === 'hipMomentNm') return null;
@@ -247,7 +264,7 @@ function withFewer(fit: Fit, card: PosedCard, limits: EntryLimits, person: Perso
   return null;
 }
 
-function oneLess(fit: Fit): Fit | null {
+function oneLess(fit: Candidate): Candidate | null {
   const { dose } = fit.first;
   const { repetitions, holdSeconds } = dose;
   const less =
@@ -260,12 +277,12 @@ function oneLess(fit: Fit): Fit | null {
 
 /** The fit as it enters, with the reason in every number that was taken down. */
 function withEntry(
-  before: Fit,
-  after: Fit,
+  before: Candidate,
+  after: Candidate,
   basis: EntryBasis,
   limits: EntryLimits | null,
   quantity: Quantity | null,
-): Fit {
+): Candidate {
   const lowered = loweredBetween(before, after);
   const { card = null, by = null, growth = 1 } = limits ?? {};
   const rule: EntryRule = { rule: 'entry', basis, card, by, growth, quantity };
@@ -292,7 +309,7 @@ function amountWhy(rule: EntryRule, { from }: Lowered): Why {
   return { rule, inputs: { byRule: from }, source: HOUSE, decidedBy: 'step' };
 }
 
-function loweredBetween(before: Fit, after: Fit): readonly Lowered[] {
+function loweredBetween(before: Candidate, after: Candidate): readonly Lowered[] {
   const pairs: readonly (readonly [Lowered['what'], number | null, number | null])[] = [
     ['range', before.rangeDeg, after.rangeDeg],
     [before.load.byFeel ? 'feltLoad' : 'load', before.load.load.loadKg, after.load.load.loadKg],

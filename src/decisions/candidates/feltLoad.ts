@@ -4,14 +4,14 @@
  */
 import { houseRules } from '../terms/houseSources.ts';
 import { RESOLUTION } from '../../dosing/growth.ts';
-import type { Fit } from './fit.ts';
+import type { Candidate } from './candidate.ts';
 import { growthFloorOf } from './growthFloor.ts';
 import { NOTHING } from './load.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import type { Person } from '../person/person.ts';
 
 /** The same with no more than the greatest first weight; unchanged where nothing is felt for. */
-export function withFirstWeight(fit: Fit, person: Person): Fit {
+export function withFirstWeight(fit: Candidate, person: Person): Candidate {
   const { card, load, loads } = fit;
   if (!load.byFeel || !isPosed(card)) return fit;
   const most = load.load.loadKg;
@@ -40,7 +40,12 @@ const HOUSE = houseRules('4 and 11.2');
 const DUST = 1e-9;
 
 // A small pull does not excuse the moment here: nobody has shown yet what the back and the hands can take.
-function isFirstStep(card: PosedCard, { rangeDeg, first }: Fit, loadKg: number, person: Person): boolean {
+function isFirstStep(
+  card: PosedCard,
+  { rangeDeg, first }: Candidate,
+  loadKg: number,
+  person: Person,
+): boolean {
   const peakWith = (kg: number) => person.model.sweepTo(card, rangeDeg, kg, first.dose.tempo)?.peak;
   const [bare, loaded] = [peakWith(0), peakWith(loadKg)];
   if (bare === undefined || loaded === undefined) return loadKg === 0;

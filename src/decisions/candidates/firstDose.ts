@@ -3,7 +3,7 @@ import { houseRules } from '../terms/houseSources.ts';
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { holdFor, type HoldAnswer, type HoldRules } from '../../dosing/hold.ts';
 import type { TimedDose } from '../../dosing/work.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import { reserveAtLeast, shortHoldsBy, strainBarredBy } from '../person/effort.ts';
 import type { Person } from '../person/person.ts';
 import type { Why } from '../terms/cell.ts';
@@ -32,7 +32,7 @@ export function firstDose(
   card: ExerciseCard,
   person: Person,
   known: boolean,
-): FirstDose | Obstacle {
+): FirstDose | CardLimit {
   const lighter = lighterBy(person);
   const { sets, reserve, holdSeconds, tempo } = slot.dose;
   const dose: TimedDose = {

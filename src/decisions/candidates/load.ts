@@ -5,7 +5,7 @@ import { loadsFromKit, roundDownToKit, type KitLoad, type Thing } from '../../do
 import type { Source } from '../../units/source.ts';
 import { countUntil, type PosedCard } from '../person/model.ts';
 import type { EntryRule } from '../terms/entryRule.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import type { LoadRule } from '../terms/rule.ts';
 import { decidedByOf, type Bounds, type Person } from '../person/person.ts';
 import type { DecidedBy } from '../terms/cell.ts';
@@ -58,7 +58,7 @@ export function startLoad(
   person: Person,
   bounds: Bounds,
   settings: readonly RangeSetting[],
-): StartLoad | Obstacle {
+): StartLoad | CardLimit {
   const wanted = wantedLoad(card, slot, person, bounds, settings);
   return 'limit' in wanted ? wanted : heldToLog(wanted, card, person);
 }
@@ -83,7 +83,7 @@ function wantedLoad(
   person: Person,
   bounds: Bounds,
   settings: readonly RangeSetting[],
-): StartLoad | Obstacle {
+): StartLoad | CardLimit {
   const { stage } = bounds;
   const settingsDeg = settings.map(({ deg }) => deg);
   const tested = testedAnswers(card, slot, person, stage, settingsDeg);
@@ -113,7 +113,7 @@ function fromTested(
   card: PosedCard,
   loads: readonly KitLoad[],
   person: Person,
-): StartLoad | Obstacle {
+): StartLoad | CardLimit {
   const { defaults } = person.clinic;
   const lightKg = byRuleKg * (person.sudden?.loadShare ?? 1);
   const hurtFromKg = painfulFromKg(card, testedToDeg, person);
@@ -193,11 +193,11 @@ export function bodyAloneTooMuch(
   slot: Slot,
   person: Person,
   { stage }: Bounds,
-): Obstacle | null {
+): CardLimit | null {
   return tooMuchIn(testedAnswers(card, slot, person, stage, []));
 }
 
-function tooMuchIn(tested: readonly TestedAnswer[]): Obstacle | null {
+function tooMuchIn(tested: readonly TestedAnswer[]): CardLimit | null {
   const tooMuch = tested.find(({ kind }) => kind === 'tooMuch');
   if (tooMuch === undefined) return null;
   return {

@@ -2,7 +2,7 @@
 import { numberedStages } from '../../content/keepStage.ts';
 import type { ExerciseCard, Slot, Stage } from '../../content/library.ts';
 
-import { fitCard, isObstacle, type Fit } from './fit.ts';
+import { candidateFrom, isCardLimit, type Candidate } from './candidate.ts';
 import { boundsOf, cardOf, type Person } from '../person/person.ts';
 
 /**
@@ -39,16 +39,16 @@ function isDone(card: ExerciseCard, stage: Stage, person: Person): boolean {
 }
 
 /** How a card is done without a weight in the gentlest stage; null where it is not. */
-export function gentlyDone(card: ExerciseCard, person: Person): Fit | null {
+export function gentlyDone(card: ExerciseCard, person: Person): Candidate | null {
   const stage = firstStage(person);
   return stage === undefined ? null : fitIn(card, stage, person);
 }
 
-function fitIn(card: ExerciseCard, stage: Stage, person: Person): Fit | null {
+function fitIn(card: ExerciseCard, stage: Stage, person: Person): Candidate | null {
   const [slot] = stage.slots;
   if (slot === undefined) return null;
-  const answer = fitCard(card, unloaded(slot), person, boundsOf(person, 1, stage, false));
-  return isObstacle(answer) ? null : answer;
+  const answer = candidateFrom(card, unloaded(slot), person, boundsOf(person, 1, stage, false));
+  return isCardLimit(answer) ? null : answer;
 }
 
 // A few repetitions without a weight: what was tested with a weight says nothing of them.

@@ -2,10 +2,10 @@
 import { isJointAngle } from '../../mechanics/jointAngle.ts';
 import { addedSlotName, isBeyond, ownCardOf } from '../person/ownStage.ts';
 import { cardOf, type Bounds, type Person } from '../person/person.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import type { OwnChoiceFault, Refusal } from '../terms/refusal.ts';
 import type { Chosen } from './choose.ts';
-import { fitCard, isObstacle } from './fit.ts';
+import { candidateFrom, isCardLimit } from './candidate.ts';
 
 /** Entries for a slot that the present stage has not. */
 export function slotRefusals({ consult }: Person, { stage }: Bounds): Refusal[] {
@@ -63,14 +63,14 @@ function fitInside(
   slot: Bounds['stage']['slots'][number],
   person: Person,
   bounds: Bounds,
-): Obstacle | null {
+): CardLimit | null {
   const undecided = { ...person, consult: { ...person.consult, chosen: [], added: [] } };
-  const answer = fitCard(cardOf(person, card), slot, undecided, bounds);
-  return isObstacle(answer) ? answer : null;
+  const answer = candidateFrom(cardOf(person, card), slot, undecided, bounds);
+  return isCardLimit(answer) ? answer : null;
 }
 
 /** Caps of our own choice; the angle that hurt, position, kit, cannot-do and screen are none. */
-export function isHouseCap(obstacle: Pick<Obstacle, 'limit'> | null): boolean {
+export function isHouseCap(obstacle: Pick<CardLimit, 'limit'> | null): boolean {
   if (obstacle === null) return false;
   const { limit } = obstacle;
   return isJointAngle(limit as never) || ['compression', 'tension', 'demand'].includes(limit);

@@ -7,7 +7,7 @@ import { fractionFrom } from '../../mechanics/gentle.ts';
 import type { Scene, SideFrame, SideScene, WeightKind } from '../../mechanics/scene.ts';
 import { poseAt } from '../../mechanics/trajectory.ts';
 import { stepHeightM } from '../../mechanics/step.ts';
-import type { Way } from '../../mechanics/way.ts';
+import type { Direction } from '../../mechanics/direction.ts';
 import { drawnScene, EVENLY, goesInSteps } from './drawnScene.ts';
 import { roundDown } from '../../units/round.ts';
 import { distanceTo, isPosed, type Model, type PosedCard } from '../person/model.ts';
@@ -15,7 +15,7 @@ import { painfulSide, type Person } from '../person/person.ts';
 
 export interface Picture {
   readonly scene: Scene;
-  readonly way: Way;
+  readonly way: Direction;
 }
 
 const KINDS: Partial<Record<Thing, WeightKind>> = {
@@ -133,7 +133,7 @@ export function shownDeg(deg: number): number {
 const LEAST_WAY_M = 0.03;
 
 /** Whether what moves most, hip, shoulder or foot, goes up or down in the first half of a repetition. */
-function wayOf(start: Posture, end: Posture): Way {
+function wayOf(start: Posture, end: Posture): Direction {
   const [before, after] = [heightsM(start), heightsM(end)];
   const rises = after.map((height, index) => height - (before[index] ?? 0));
   const rise = rises.reduce((most, next) => (Math.abs(next) > Math.abs(most) ? next : most), 0);

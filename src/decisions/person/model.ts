@@ -7,11 +7,11 @@ import type { Movement } from '../../mechanics/movement.ts';
 import {
   fitRangeAndLoad,
   fitsInFull,
-  type Fit,
-  type FitRequest,
-  type NoFit,
+  type RangeAndLoad,
+  type RangeAndLoadRequest,
+  type NoRangeAndLoad,
   type RefusedLoad,
-} from '../../mechanics/fit.ts';
+} from '../../mechanics/rangeAndLoad.ts';
 import { liftBarredBy } from '../../mechanics/lift.ts';
 import { largestRange, type AdmittedRange, type Barred } from '../../mechanics/range.ts';
 import { intervalFrom, sweepsOf, verticalOnlySqueezeBw, type Sweep } from '../../mechanics/sweep.ts';
@@ -30,7 +30,10 @@ export interface Model {
   /** The largest part of the movement admitted at any load up to this one. */
   rangeAt(card: PosedCard, loadKg: number, caps: Caps): AdmittedRange | Barred;
   /** Load and range together: the heaviest of the loads that leaves a useful range. */
-  fit(card: PosedCard, request: Omit<FitRequest, 'movement' | 'body'>): Fit | NoFit;
+  fit(
+    card: PosedCard,
+    request: Omit<RangeAndLoadRequest, 'movement' | 'body'>,
+  ): RangeAndLoad | NoRangeAndLoad;
   /** The heaviest of these loads at which the caps admit the whole movement (of steps: the tallest in the house), and what bars the next; no load for none. */
   heaviestInFull(
     card: PosedCard,
@@ -78,7 +81,7 @@ export function modelIn(
 /** The model of one body, with the answers it has given before. */
 export function modelOf(body: Body, guardedBy: JointAngle = 'hipFlexion'): Model {
   const ranges = new Map<string, AdmittedRange | Barred>();
-  const fits = new Map<string, Fit | NoFit>();
+  const fits = new Map<string, RangeAndLoad | NoRangeAndLoad>();
   const inFull = new Map<string, boolean>();
   const lifts = new Map<string, Barred['barredBy'] | 'nothing'>();
   const sweeps = new Map<string, Sweep | null>();

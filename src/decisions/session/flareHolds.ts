@@ -2,7 +2,7 @@
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { flareDose, type FlareDose } from '../../dosing/flareDose.ts';
 import { firstDose } from '../candidates/firstDose.ts';
-import { isObstacle } from '../candidates/fit.ts';
+import { isCardLimit } from '../candidates/candidate.ts';
 import { firstHold } from '../candidates/morningTask.ts';
 import type { Person } from '../person/person.ts';
 import type { Prescription } from './prescribe.ts';
@@ -43,5 +43,5 @@ function firstHoldDose(
   rules: Parameters<typeof flareDose>[1],
 ): FlareDose | null {
   const first = firstDose(slot, card, person, false);
-  return isObstacle(first) ? null : flareDose(first.dose, rules);
+  return isCardLimit(first) ? null : flareDose(first.dose, rules);
 }

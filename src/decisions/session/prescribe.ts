@@ -17,14 +17,14 @@ import type { DecidedCell, Why } from '../terms/cell.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { pictureOf, type Picture } from '../candidates/scene.ts';
 import { fitOf, type Session, type SessionExercise } from './session.ts';
-import type { Fit } from '../candidates/fit.ts';
+import type { Candidate } from '../candidates/candidate.ts';
 import type { SessionLength } from '../terms/sessionLength.ts';
 import { workDays } from './workDays.ts';
 
 export interface Prescription {
   readonly exercise: SessionExercise;
   readonly card: ExerciseCard;
-  readonly fit: Fit;
+  readonly fit: Candidate;
   readonly at: Prescribed;
   /** The weight is found by the repetitions in hand; `at.loadKg` is then the most it may be. */
   readonly byFeel: boolean;
@@ -112,7 +112,7 @@ export function loadOf({ card, at }: Pick<Prescription, 'card' | 'at'>, person: 
   return loadsFor(card, person).find(({ loadKg }) => loadKg === at.loadKg) ?? null;
 }
 
-function rangeInputs(fit: Fit, at: Prescribed, person: Person, bounds: Bounds): Why['inputs'] {
+function rangeInputs(fit: Candidate, at: Prescribed, person: Person, bounds: Bounds): Why['inputs'] {
   const { caps } = at.rangeDeg === fit.rangeDeg ? bounds : boundsOf(person, bounds.name, bounds.stage, true);
   return {
     capDeg: bounds.stage.caps.angleDeg,

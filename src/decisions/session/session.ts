@@ -1,12 +1,12 @@
 /** The session of one person in one stage: its exercises and the ladder they climb. */
-import type { Change, Slot } from '../../content/library.ts';
+import type { ProgressionEntry, Slot } from '../../content/library.ts';
 import { ladderOfSteps, type Ladder } from '../../dosing/ladder.ts';
 import type { Prescribed, Rung } from '../../dosing/rung.ts';
 import type { LadderCard, LadderExercise } from '../../dosing/step.ts';
 import type { WeekPlan } from '../../scheduling/plan.ts';
 
 import { lighterBy, longestHoldSeconds } from '../candidates/firstDose.ts';
-import { fitCard, isObstacle, type Fit } from '../candidates/fit.ts';
+import { candidateFrom, isCardLimit, type Candidate } from '../candidates/candidate.ts';
 import type { Kept } from './fitDays.ts';
 import { measureFor } from '../candidates/measure.ts';
 import { boundsFor, isBeyond } from '../person/ownStage.ts';
@@ -18,7 +18,7 @@ import { growthFloorOf } from '../candidates/growthFloor.ts';
 export interface SessionExercise {
   readonly slot: Slot;
   /** The chosen card first, then the harder ones, each as it fits this person. */
-  readonly fits: readonly [Fit, ...Fit[]];
+  readonly fits: readonly [Candidate, ...Candidate[]];
   readonly ladder: LadderExercise;
 }
 
@@ -72,7 +72,7 @@ export function shownRungs({ ladder }: Session, step: number): readonly Rung[] {
 }
 
 /** The card of a rung as it fits this person. */
-export function fitOf({ fits }: SessionExercise, card: string): Fit {
+export function fitOf({ fits }: SessionExercise, card: string): Candidate {
   const fit = fits.find((one) => one.card.id === card);
   if (fit === undefined) throw new Error(`card ${card} on the ladder: expected one of the exercise's own`);
   return fit;
@@ -98,7 +98,7 @@ function sessionExercise(
   // Above a cap of the house nothing grows before the review.
   const isFixed = isBeyond(fit.card.id, person.consult);
   const harder = isFixed ? [] : harderFits(fit, slot, person, opened, taken);
-  const fits: readonly [Fit, ...Fit[]] = [fit, ...harder];
+  const fits: readonly [Candidate, ...Candidate[]] = [fit, ...harder];
   const cards: readonly [LadderCard, ...LadderCard[]] = [
     ladderCard(fit, Infinity, boundsFor(fit.card.id, person, opened)),
     ...harder.map((one) => ladderCard(one, one.load.load.loadKg, opened)),
@@ -122,7 +122,7 @@ function sessionExercise(
 }
 
 /** `atMostKg`: a card that was not tested with more is not given more by climbing onto it from an easier one. */
-function ladderCard({ card, settingsDeg, loads }: Fit, atMostKg: number, { caps }: Bounds): LadderCard {
+function ladderCard({ card, settingsDeg, loads }: Candidate, atMostKg: number, { caps }: Bounds): LadderCard {
   return {
     card: card.id,
     rangesDeg: settingsDeg.filter((deg) => caps.angleDeg === null || deg <= caps.angleDeg),
@@ -135,27 +135,33 @@ function ladderCard({ card, settingsDeg, loads }: Fit, atMostKg: number, { caps 
  * The harder cards it may go on to, as far as this person can do them in this stage; none that was held for less long.
  * A weight that is felt for says nothing of what a harder card would be next to it, and under 18 nothing is measured.
  */
-function harderFits(fit: Fit, slot: Slot, person: Person, opened: Bounds, taken: ReadonlySet<string>): Fit[] {
+function harderFits(
+  fit: Candidate,
+  slot: Slot,
+  person: Person,
+  opened: Bounds,
+  taken: ReadonlySet<string>,
+): Candidate[] {
   if (fit.load.byFeel || person.effects.under18) return [];
-  const fits: Fit[] = [];
+  const fits: Candidate[] = [];
   const longestSeconds = longestHoldSeconds(fit.card, person);
   for (let id = fit.card.harder; id !== null && !taken.has(id); id = cardOf(person, id).harder) {
-    const answer = fitCard(cardOf(person, id), slot, person, opened);
-    if (isObstacle(answer) || longestHoldSeconds(answer.card, person) < longestSeconds) break;
+    const answer = candidateFrom(cardOf(person, id), slot, person, opened);
+    if (isCardLimit(answer) || longestHoldSeconds(answer.card, person) < longestSeconds) break;
     fits.push(answer);
   }
   return fits;
 }
 
 // Lighter under 18 holds all the way up.
-function gentler(entry: Change, person: Person): Change {
+function gentler(entry: ProgressionEntry, person: Person): ProgressionEntry {
   return entry.change === 'sets' && entry.to !== null
     ? { ...entry, to: entry.to - lighterBy(person) }
     : entry;
 }
 
 // A hold grows no longer than the share of what was shown, and no longer than the screen allows.
-function heldShort(entry: Change, { card }: Fit, person: Person): Change {
+function heldShort(entry: ProgressionEntry, { card }: Candidate, person: Person): ProgressionEntry {
   if (entry.change !== 'hold') return entry;
   const most = longestHoldSeconds(card, person);
   return { ...entry, to: Math.min(entry.to ?? most, most) };

@@ -5,7 +5,7 @@
 import { numberedStages } from '../../content/keepStage.ts';
 import type { Consult, Protocol, Stage } from '../../content/library.ts';
 import type { StageName } from '../terms/stageName.ts';
-import type { StageLooked, StageObstacle } from '../terms/stageObstacle.ts';
+import type { StageLooked, StageLimit } from '../terms/stageLimit.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import type { LastDone } from '../terms/lastDone.ts';
 import { needsFastWork } from '../screen/fastWork.ts';
@@ -48,7 +48,7 @@ export function firstStage({ stages }: Protocol): StageName {
 }
 
 /** What bars fast work and sport whoever asks for it: high irritability, or a test above the pain it is entered with. */
-export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult): StageObstacle | null {
+export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult): StageLimit | null {
   if (!enter.sport) return null;
   if (irritability === 'high') return { code: 'irritable-for-sport' };
   const worst = worstOf(tests);
@@ -66,7 +66,7 @@ function weightObstacle(
   { testedSets }: Consult,
   { stages, limits }: Protocol,
   lastDone: readonly LastDone[],
-): StageObstacle | null {
+): StageLimit | null {
   const stage = stages[index];
   if (stage?.enter.sport !== true) return null;
   const slots = [...(stages[index - 1]?.slots ?? []), ...stage.slots];
@@ -85,7 +85,7 @@ function obstacleInto(
   consult: Consult,
   protocol: Protocol,
   sudden: SuddenStart | null,
-): StageObstacle | null {
+): StageLimit | null {
   const { tests, settled, sport } = stage.enter;
   const painAtMost = entryPainAtMost(consult, protocol, stage.enter.painAtMost);
   const { response24h, irritability } = consult;

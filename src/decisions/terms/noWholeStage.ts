@@ -1,11 +1,11 @@
 /** Why a stage gives no whole programme. */
 import type { JointAngle } from '../../mechanics/jointAngle.ts';
-import type { ObstacleReason } from './obstacle.ts';
+import type { LimitReason } from './cardLimit.ts';
 
 /** A card that was looked at for a slot, and what stood against it. */
 export interface BarredCard {
   readonly card: string;
-  readonly why: ObstacleReason;
+  readonly why: LimitReason;
 }
 
 /** The first step itself breaks a limit; `slot` null: the session as a whole. */

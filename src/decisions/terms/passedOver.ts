@@ -1,8 +1,8 @@
 /** A card that was not taken, and what stood against it. */
-import type { Obstacle } from './obstacle.ts';
+import type { CardLimit } from './cardLimit.ts';
 import type { StageName } from './stageName.ts';
 
-export interface PassedOver extends Obstacle {
+export interface PassedOver extends CardLimit {
   readonly card: string;
   readonly title: string;
   readonly slot: string;

@@ -6,9 +6,9 @@ import type { Clinic } from '../../content/library.ts';
 import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { NoWeek } from '../../scheduling/plan.ts';
 import type { Weekday } from '../../units/weekday.ts';
-import type { ObstacleReason } from './obstacle.ts';
+import type { LimitReason } from './cardLimit.ts';
 import type { BarredCard, NoRoom } from './noWholeStage.ts';
-import type { StageLooked, StageObstacle } from './stageObstacle.ts';
+import type { StageLooked, StageLimit } from './stageLimit.ts';
 import type { StageName } from './stageName.ts';
 
 export interface Refusal {
@@ -32,7 +32,7 @@ export type RefusalReason =
 export type OwnChoiceFault = { readonly card: string } & (
   | {
       readonly reason: 'own-choice-barred';
-      readonly why: ObstacleReason;
+      readonly why: LimitReason;
       /** Whether a recorded decision would lift it: a cap of the house, and nothing else. */
       readonly isHouseCap: boolean;
     }
@@ -57,7 +57,7 @@ export type ScreenStop =
   | { readonly reason: 'under-18'; readonly answer: Answer };
 
 export type StageRefusal =
-  | { readonly reason: 'stage-barred'; readonly chosen: StageName; readonly obstacle: StageObstacle }
+  | { readonly reason: 'stage-barred'; readonly chosen: StageName; readonly obstacle: StageLimit }
   | {
       readonly reason: 'stage-above-proposal';
       readonly chosen: StageName;

@@ -3,7 +3,7 @@ import type { SessionLength } from './sessionLength.ts';
 import type { StrainBar } from './strainBar.ts';
 import type { Amount } from '../../dosing/rung.ts';
 import type { EntryRule } from './entryRule.ts';
-import type { ObstacleReason } from './obstacle.ts';
+import type { LimitReason } from './cardLimit.ts';
 import type { TestedReason } from './testedReason.ts';
 
 export type Rule = DoseRule | LoadRule | RangeRule | EntryRule;
@@ -57,7 +57,7 @@ export type LoadRule =
       readonly rule: 'lighter';
       readonly wanted: LoadRule | EntryRule;
       readonly heavierKg: number;
-      readonly bar: ObstacleReason;
+      readonly bar: LimitReason;
     };
 
 export type RangeRule = {

@@ -1,6 +1,6 @@
 /** The stage a programme is of, who chose it, and why. */
 import type { NoWholeStage } from './noWholeStage.ts';
-import type { StageLooked } from './stageObstacle.ts';
+import type { StageLooked } from './stageLimit.ts';
 import type { StageName } from './stageName.ts';
 
 export interface StageChoice {

@@ -1,5 +1,5 @@
 /** The library read once, and everything that programmes are made with. */
-import type { Known, Library } from '../../content/library.ts';
+import type { Nameable, Library } from '../../content/library.ts';
 import { readLibrary } from '../../content/readLibrary.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { SourceFile } from '../../content/source.ts';
@@ -11,7 +11,7 @@ import { isInRuns, sourceOf, type DeskShelf, type Run } from '../shelf.ts';
 
 export interface Bench {
   readonly library: Library;
-  readonly known: Known;
+  readonly known: Nameable;
   readonly workshop: Workshop;
   readonly assets: PageAssets;
   readonly logo: Uint8Array | null;

@@ -1,11 +1,11 @@
 /** Which cards a slot could hold, and what stands against the others. */
 import type { Slot } from '../../content/library.ts';
 import type { Decided } from '../../decisions/decide.ts';
-import { fitCard, isObstacle } from '../../decisions/candidates/fit.ts';
+import { candidateFrom, isCardLimit } from '../../decisions/candidates/candidate.ts';
 import { isHouseCap } from '../../decisions/candidates/ownChoices.ts';
 import { isOfKind, ownCardOf } from '../../decisions/person/ownStage.ts';
 import { cardOf, type Person } from '../../decisions/person/person.ts';
-import { obstacleWords } from '../../messages/en/clinician/obstacles.ts';
+import { cardLimitWords } from '../../messages/en/clinician/cardLimits.ts';
 import type { Offer, SlotOffer } from '../talk.ts';
 import type { Made } from './make.ts';
 
@@ -49,14 +49,14 @@ function cardsFor(slot: Slot, { library: { exercises } }: Person): readonly stri
 function offerOf(id: string, slot: Slot, { person, bounds, stage }: Decided): Offer {
   const card = cardOf(person, id);
   const unchosen = { ...person, consult: { ...person.consult, chosen: [], added: [], leftOut: [] } };
-  const answer = fitCard(card, slot, unchosen, bounds);
-  if (!isObstacle(answer)) return { card: id, title: card.title, limit: '', because: '', may: 'now' };
+  const answer = candidateFrom(card, slot, unchosen, bounds);
+  if (!isCardLimit(answer)) return { card: id, title: card.title, limit: '', because: '', may: 'now' };
   const isIrritableStart = stage.chosen === 1 && person.consult.irritability === 'high';
   return {
     card: id,
     title: card.title,
     limit: answer.limit,
-    because: obstacleWords(answer.why),
+    because: cardLimitWords(answer.why),
     may: isHouseCap(answer) && !isIrritableStart ? 'beyond' : 'never',
   };
 }

@@ -6,7 +6,7 @@ import { drawStack, stackHeightPt, withGap, type Block } from './block.ts';
 import { bytesOf, openPen } from './document.ts';
 import { emergencyBlock } from './emergency.ts';
 import { pourEven, type Placed } from './flow.ts';
-import { bodyBottomPt, drawFurnitures } from './furniture.ts';
+import { bodyBottomPt, drawRunningLines } from './runningLines.ts';
 import type { PaperAssets } from './leaflet.ts';
 import { letterRefusals } from './letters.ts';
 import { logBlocks } from './log.ts';
@@ -20,7 +20,7 @@ import { adopt, looseTag, plant, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
 
 /** How the sheet is set. */
-interface Way {
+interface SheetLayout {
   readonly text: TextStyle;
   readonly logColumns: number;
   /** White above and below the text of a day, points. */
@@ -60,7 +60,7 @@ export async function fridgePdf(programme: Programme, assets: PaperAssets): Prom
   adopt(root, sheet.loose);
   plant(pen.doc, root);
   drawSheet(pages, sheet);
-  drawFurnitures(pen, programme);
+  drawRunningLines(pen, programme);
   return bytesOf(pen, root);
 }
 
@@ -78,7 +78,7 @@ function fittingSheet(pages: Pages, programme: Programme): Sheet | null {
 }
 
 /** From the largest type down. */
-function waysOf({ look }: Pen): readonly Way[] {
+function waysOf({ look }: Pen): readonly SheetLayout[] {
   const [small, label] = [look.style('small'), look.style('label')];
   const smaller: TextStyle = { ...label, cut: small.cut };
   const smallest: TextStyle = { ...smaller, sizePt: 8.25, leadingPt: 10.5 };
@@ -94,7 +94,7 @@ function waysOf({ look }: Pen): readonly Way[] {
 function sheetIn(
   pages: Pages,
   { programme, week, log }: Content,
-  { text, logColumns, dayPt }: Way,
+  { text, logColumns, dayPt }: SheetLayout,
 ): Sheet | null {
   const { pen } = pages;
   const { look } = pen;

@@ -4,7 +4,7 @@ import { labelsOf } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { bytesOf, openPen } from './document.ts';
 import type { Fonts } from './fonts.ts';
-import { bodyBottomPt, drawFurnitures } from './furniture.ts';
+import { bodyBottomPt, drawRunningLines } from './runningLines.ts';
 import { drawLater } from './later.ts';
 import { letterRefusals } from './letters.ts';
 import { firstPage } from './pages.ts';
@@ -40,6 +40,6 @@ export async function leafletPdf(programme: Programme, assets: PaperAssets): Pro
   }));
   drawStart(pages, root, { programme, exercises: pictured, logo: assets.logo, labels });
   drawLater(pages, root, { programme, exercises: pictured, labels });
-  drawFurnitures(pen, programme);
+  drawRunningLines(pen, programme);
   return bytesOf(pen, root);
 }

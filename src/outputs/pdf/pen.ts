@@ -96,7 +96,7 @@ export function drawArtifact(pen: Pen, type: 'Layout' | 'Pagination', draw: () =
 const FURNITURE: Tag = looseTag('Span');
 
 /** Draws a line of text that is page furniture, its baseline at `yPt`. Call inside `drawArtifact`. */
-export function drawFurniture(pen: Pen, line: Line, xPt: number, yPt: number): void {
+export function drawRunningLine(pen: Pen, line: Line, xPt: number, yPt: number): void {
   drawPieces(pen, line.pieces, xPt, yPt);
 }
 

@@ -1,5 +1,5 @@
 /** One row of a table: its cells wrapped, drawn into their elements, parted only when it must be. */
-import { baselineDropPt, drawFurniture, drawLines, drawRules, drawText, type Pen } from './pen.ts';
+import { baselineDropPt, drawRunningLine, drawLines, drawRules, drawText, type Pen } from './pen.ts';
 import type { Run } from './run.ts';
 import { mark, type Tag } from './tag.ts';
 import type { Line } from './measurer.ts';
@@ -94,7 +94,7 @@ export function drawRowAgain(pen: Pen, columns: Columns, row: Row, xPt: number, 
   for (const { lines, xPt: cellPt } of row.cells)
     lines.forEach((line, at) => {
       const topPt = yPt + columns.paddingPt + at * row.leadingPt;
-      drawFurniture(pen, line, xPt + cellPt, topPt + baselineDropPt(line, row.leadingPt));
+      drawRunningLine(pen, line, xPt + cellPt, topPt + baselineDropPt(line, row.leadingPt));
     });
 }
 

@@ -21,7 +21,7 @@ import {
 import { adopt, plant, type Tag } from './tag.ts';
 
 /** One way to set page one. */
-interface Way {
+interface PageOneLayout {
   readonly session: Loose<Session>;
   readonly abreast: 2 | 3;
   /** For whom and why stands above the session. */
@@ -45,7 +45,7 @@ export function drawStart(pages: Pages, root: Tag, start: Start): void {
   const opening = looseOpening(pen, start);
   const emergency = looseEmergency(pen, start);
   const safety = looseSafety(pen, start);
-  const roomFor = ({ opened, session }: Way) =>
+  const roomFor = ({ opened, session }: PageOneLayout) =>
     roomPt(pages) -
     masthead.content.heightPt -
     (opened ? opening.content.gapPt + opening.content.heightPt : 0) -
@@ -53,9 +53,10 @@ export function drawStart(pages: Pages, root: Tag, start: Start): void {
     emergency.content.heightPt -
     GAPS * GAP_PT;
   const ways = waysOf(pages, start);
-  const rowsIn = ({ session, abreast }: Way) => rowsOf(session.content.cells, abreast);
-  const fits = (way: Way) => fitRows(rowsIn(way), roomFor(way), GAP_PT).count === rowsIn(way).length;
-  const way = ways.find(fits) ?? (ways.at(-1) as Way);
+  const rowsIn = ({ session, abreast }: PageOneLayout) => rowsOf(session.content.cells, abreast);
+  const fits = (way: PageOneLayout) =>
+    fitRows(rowsIn(way), roomFor(way), GAP_PT).count === rowsIn(way).length;
+  const way = ways.find(fits) ?? (ways.at(-1) as PageOneLayout);
   const rows = rowsIn(way);
   const { scale, count } = fitRows(rows, roomFor(way), GAP_PT);
   const shown = rows.slice(0, count);
@@ -89,7 +90,7 @@ export function drawStart(pages: Pages, root: Tag, start: Start): void {
 }
 
 /** From the roomiest: two in a row, for whom and why above them, then overleaf; then three in a row. */
-function waysOf({ pen }: Pages, start: Start): readonly Way[] {
+function waysOf({ pen }: Pages, start: Start): readonly PageOneLayout[] {
   const text = pen.look.style('body');
   const few = start.exercises.length <= TWO_ABREAST_MOST;
   return (few ? ([2, 3] as const) : ([3] as const)).flatMap((abreast) => {
@@ -115,7 +116,7 @@ function drawRule({ pen, yPt }: Pages, widthPt: number): void {
 }
 
 /** Exercises that page one could not hold. */
-function drawLeft(pages: Pages, left: readonly Row[], { abreast }: Way): void {
+function drawLeft(pages: Pages, left: readonly Row[], { abreast }: PageOneLayout): void {
   let rows = left;
   while (rows.length > 0) {
     const { scale, count } = fitRows(rows, roomPt(pages), GAP_PT);

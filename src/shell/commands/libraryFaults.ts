@@ -31,7 +31,7 @@ export async function printFaults(
   const [{ lettersMissing }, { sheetsOf }, { refuse }] = await Promise.all([
     import('../../outputs/pdf/letters.ts'),
     import('../../lint/text.ts'),
-    import('../../lint/spot.ts'),
+    import('../../lint/fieldPlace.ts'),
   ]);
   const printed = [
     ...sheetsOf({ ...library, pages: [] }).flatMap(({ kind, id, texts }) =>

@@ -16,7 +16,7 @@ import {
   standingOf,
   WHY,
   type Found,
-  type Known,
+  type HashesOf,
   type Standing,
 } from './standing.ts';
 import { Stop } from './stop.ts';
@@ -48,11 +48,11 @@ export interface Shelf {
   readonly put: Put;
   /** Whether what is written outlasts a power cut. */
   readonly flush: boolean;
-  readonly knownOf: (alias: string) => Known;
+  readonly knownOf: (alias: string) => HashesOf;
 }
 
 /** Names of files, within the person's folder. */
-export interface Change {
+export interface SetChange {
   readonly written: readonly string[];
   readonly removed: readonly string[];
   /** Changed by hand, and written anew. */
@@ -61,10 +61,10 @@ export interface Change {
   readonly left: readonly string[];
 }
 
-const NOTHING: Change = { written: [], removed: [], restored: [], left: [] };
+const NOTHING: SetChange = { written: [], removed: [], restored: [], left: [] };
 
 /** Puts a set in force. What was in force for another revision, or waited in `set-aside/`, goes to `r<n>/`. */
-export function issueSet(shelf: Shelf, set: PersonSet): Change {
+export function issueSet(shelf: Shelf, set: PersonSet): SetChange {
   const { out, flush } = shelf;
   const { alias } = set;
   const plan = planOf(shelf, set);
@@ -87,7 +87,7 @@ interface Plan {
   /** Files in `set-aside/` that hands have changed; they stay there. */
   readonly waiting: readonly string[];
   readonly issued: string;
-  readonly change: Change;
+  readonly change: SetChange;
   /** False where everything stands as it must. */
   readonly isNeeded: boolean;
 }
@@ -113,7 +113,7 @@ function planOf(shelf: Shelf, set: PersonSet): Plan {
   return { standing, files, kept, waiting, issued, change, isNeeded };
 }
 
-function changeOf(present: readonly Found[], files: readonly Named[], isOther: boolean): Change {
+function changeOf(present: readonly Found[], files: readonly Named[], isOther: boolean): SetChange {
   const there = new Map(present.map((one) => [one.name, one]));
   const fresh = files.filter(({ name, sha256 }) => there.get(name)?.sha256 !== sha256);
   const gone = present.filter(({ name }) => files.every((file) => file.name !== name));
@@ -139,7 +139,7 @@ function fill(shelf: Shelf, folder: string, plan: Plan, next: string): void {
 }
 
 /** Takes a set out of force into `set-aside/`, with a line saying why; what already lies there is told the newest reason. */
-export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): Change {
+export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): SetChange {
   const { out } = shelf;
   const standing = standingOf(out, alias, shelf.knownOf(alias));
   const folder = folderNow(out, alias);

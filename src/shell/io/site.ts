@@ -25,7 +25,7 @@ import {
   inTheWay,
   issueSet,
   withdrawSet,
-  type Change,
+  type SetChange,
   type PersonSet,
   type Reason,
   type Shelf,
@@ -64,7 +64,7 @@ export interface Site {
   /** A file that belongs to nobody in particular. Whether its bytes were not there before. */
   write(file: OutFile): boolean;
   /** One person's files, all at once. */
-  issue(set: PersonSet): Change;
+  issue(set: PersonSet): SetChange;
   /** These files stand as an earlier build left them, and are part of the site. False where we do not know them as ours. */
   keep(files: readonly Written[]): boolean;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
@@ -129,7 +129,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     return true;
   };
 
-  const note = (alias: string, change: Change): void => {
+  const note = (alias: string, change: SetChange): void => {
     const within = (names: readonly string[]) => names.map((name) => `private/${alias}/${name}`);
     written.push(...within(change.written));
     removed.push(...within(change.removed));
@@ -137,7 +137,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     left.push(...within(change.left));
   };
 
-  const issue = (set: PersonSet): Change => {
+  const issue = (set: PersonSet): SetChange => {
     met.add(set.alias);
     for (const { name, bytes } of set.files) {
       const path = `private/${set.alias}/${name}`;

@@ -46,10 +46,10 @@ export interface Standing {
 }
 
 /** `hashesOf` gives what the manifest and the journal know of a name in the person's folder; undefined when nothing. */
-export type Known = (name: string) => ReadonlySet<string> | undefined;
+export type HashesOf = (name: string) => ReadonlySet<string> | undefined;
 
 /** Stops with 73 where a link stands for what must be ours. */
-export function standingOf(out: string, alias: string, known: Known): Standing {
+export function standingOf(out: string, alias: string, known: HashesOf): Standing {
   const folder = folderNow(out, alias);
   for (const name of [ISSUED, ASIDE]) refuseLink(join(folder, name));
   const issued = textAt(join(folder, ISSUED));
@@ -69,7 +69,11 @@ export function standingOf(out: string, alias: string, known: Known): Standing {
 }
 
 /** What a file is to us; null for what is not ours. */
-function judgeOf(folder: string, issued: string, known: Known): (at: string, name: string) => Found | null {
+function judgeOf(
+  folder: string,
+  issued: string,
+  known: HashesOf,
+): (at: string, name: string) => Found | null {
   const lines = linesOf(issued);
   const listed = new Set(lines.flatMap(({ files }) => files.map(({ path, sha256 }) => `${path} ${sha256}`)));
   const marks = new Set([

@@ -2,7 +2,7 @@
 import type { Log } from '../../content/log/log.ts';
 import { readLogs } from '../../content/log/readLogs.ts';
 import type { Draft } from '../../content/draft.ts';
-import type { Consult, Known, Library, Shelves } from '../../content/library.ts';
+import type { Consult, Nameable, Library, LibraryFiles } from '../../content/library.ts';
 import { problemOf, type PlaceOf } from '../../content/place.ts';
 import { sortProblems, type Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
@@ -29,7 +29,7 @@ export interface Workspace {
   /** Null as soon as a library file has an error; nothing is built then. */
   readonly library: Library | null;
   /** Its cards and protocols whose keys are right; there always. */
-  readonly shelves: Shelves;
+  readonly shelves: LibraryFiles;
   /** Every revision without a Problem. */
   readonly consults: readonly Consult[];
   /** Of each alias the highest revision, unless that one has a Problem. */
@@ -64,7 +64,7 @@ export interface Workspace {
   readonly draftProblems: readonly Problem[];
   readonly logProblems: readonly Problem[];
   /** Null where its file cannot be read. */
-  readonly clinic: Known['clinic'];
+  readonly clinic: Nameable['clinic'];
   readonly counts: Counts;
   /** The library's files as they lie in its folders, lowest first. */
   readonly layers: readonly (readonly SourceFile[])[];
@@ -166,7 +166,7 @@ interface Stops {
 }
 
 /** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
-function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Known): readonly Stops[] {
+function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Nameable): readonly Stops[] {
   const screens = [
     ...current.map((consult) => ({ alias: consult.alias, screen: consult })),
     ...[...stoppedScreens].flatMap(([alias, found]) =>

@@ -6,9 +6,9 @@ import type { Prescribed } from '../../../dosing/rung.ts';
 import type { Weekday } from '../../../units/weekday.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import type { ChangedSince } from '../changes.ts';
-import type { Fit } from '../../candidates/fit.ts';
+import type { Candidate } from '../../candidates/candidate.ts';
 import type { Own } from '../overrides.ts';
-import type { Pause, Way } from '../../../mechanics/way.ts';
+import type { Pause, Direction } from '../../../mechanics/direction.ts';
 import type { DecidedCell, Why } from '../../terms/cell.ts';
 import type { SessionLength } from '../../terms/sessionLength.ts';
 
@@ -16,7 +16,7 @@ import type { SessionLength } from '../../terms/sessionLength.ts';
 export interface CellFacts {
   readonly step: number;
   readonly slot: Slot;
-  readonly fit: Fit;
+  readonly fit: Candidate;
   /** False once the ladder has gone on to a harder card. */
   readonly isFirstCard: boolean;
   /** With the clinician's own numbers in it, and without. */
@@ -36,7 +36,7 @@ export interface CellFacts {
   readonly angleGrainDeg: number;
   /** For machines; the landmarks stand with the prescription. */
   readonly howFar: string;
-  readonly way: Way;
+  readonly way: Direction;
   readonly pause: Pause;
   readonly days: readonly Weekday[];
   readonly own: Own;

@@ -2,9 +2,9 @@
 import type { Mark } from '../../../units/source.ts';
 import type { CannotDo } from '../../../content/schema/words.ts';
 import { roundTo } from '../../../units/round.ts';
-import type { Mending } from '../../shapes.ts';
+import type { CureWords } from '../../shapes.ts';
 
-export function evidenceWeak(marks: readonly Mark[]): Mending {
+export function evidenceWeak(marks: readonly Mark[]): CureWords {
   return {
     found: `nothing but ${marks.join(' and ')}`,
     expected: 'at least one source marked read, secondary or common-practice',
@@ -13,7 +13,7 @@ export function evidenceWeak(marks: readonly Mark[]): Mending {
 }
 
 /** `onDay`: the day of the check. */
-export function reviewOverdue(nextReviewOn: string, onDay: string): Mending {
+export function reviewOverdue(nextReviewOn: string, onDay: string): CureWords {
   return {
     found: nextReviewOn,
     expected: `${onDay}, the day of this check, or later`,
@@ -21,7 +21,7 @@ export function reviewOverdue(nextReviewOn: string, onDay: string): Mending {
   };
 }
 
-export function cardUnused(id: string): Mending {
+export function cardUnused(id: string): CureWords {
   return {
     found: 'on a card that no protocol uses',
     expected: 'on a card that stands in a slot, a test or the morning check of a protocol',
@@ -44,7 +44,7 @@ export function misplaced(
   neighbour: string,
   { figure, own, its }: { readonly figure: ComparedFigure; readonly own: number; readonly its: number },
   key: 'easier' | 'harder',
-): Mending {
+): CureWords {
   return {
     found: `${neighbour}, which ${FIGURES[figure](its)} where this card has ${roundTo(own, 0.01)}`,
     expected: `a card that the model does not put ${key === 'easier' ? 'above' : 'below'} this one`,
@@ -63,7 +63,7 @@ const CANNOT: Readonly<Record<CannotOne, string>> = {
 };
 
 /** `cannot`: what each person left out cannot do; null for who could do every card and is left out by the kit alone. */
-export function stageLeavesOut(cannot: readonly (CannotOne | null)[], reasons: readonly string[]): Mending {
+export function stageLeavesOut(cannot: readonly (CannotOne | null)[], reasons: readonly string[]): CureWords {
   const named = cannot.flatMap((one) => (one === null ? [] : [CANNOT[one]]));
   // Whoever could do every card is left out by the kit alone, and everybody else with them.
   const who = cannot.includes(null) ? 'without kit' : `without kit who ${named.join(', or ')}`;

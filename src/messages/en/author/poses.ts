@@ -1,8 +1,8 @@
 /** What an author is told of a pose that no body could take, and of a figure that shows something else than the words. */
-import type { Obstacle } from '../../../mechanics/equilibrium.ts';
+import type { EquilibriumFault } from '../../../mechanics/equilibrium.ts';
 import type { Movement } from '../../../mechanics/movement.ts';
 import type { SeenFrame } from '../../../mechanics/seen.ts';
-import type { Mending } from '../../shapes.ts';
+import type { CureWords } from '../../shapes.ts';
 
 function placeText(t: number): string {
   return t === 0 ? 'at the start' : t === 1 ? 'at the end' : `${Math.round(t * 100)} % of the way`;
@@ -10,14 +10,14 @@ function placeText(t: number): string {
 
 /** `t`: place along the movement, 0 to 1; `heightsM`: every card must fit these and between. */
 export function cannotRest(
-  obstacle: Obstacle,
+  obstacle: EquilibriumFault,
   { solve }: Movement,
   {
     heightM,
     t,
     heightsM,
   }: { readonly heightM: number; readonly t: number; readonly heightsM: readonly [number, number] },
-): Mending {
+): CureWords {
   const who = `${placeText(t)} for a body of ${heightM} m`;
   const [low, high] = solve?.range ?? [];
   switch (obstacle) {
@@ -48,7 +48,7 @@ export function cannotRest(
   }
 }
 
-export function ankleBent(ankleDeg: number, t: number, [least, most]: readonly [number, number]): Mending {
+export function ankleBent(ankleDeg: number, t: number, [least, most]: readonly [number, number]): CureWords {
   return {
     found: `a pose that bends an ankle to ${Math.round(ankleDeg)}° ${placeText(t)}`,
     expected: `a pose with its ankles from ${least}° to ${most}°`,
@@ -56,13 +56,13 @@ export function ankleBent(ankleDeg: number, t: number, [least, most]: readonly [
   };
 }
 
-export const FIGURE_MISSING: Mending = {
+export const FIGURE_MISSING: CureWords = {
   found: 'a card without a figure',
   expected: 'a card with a start pose, or with a picture that is only drawn',
   fix: 'give it a start pose, or a picture with its frames',
 };
 
-export function entersThing({ part, prop, depthM }: SeenFrame['entered'][number]): Mending {
+export function entersThing({ part, prop, depthM }: SeenFrame['entered'][number]): CureWords {
   return {
     found: `a pose whose ${part} is drawn ${Math.round(depthM * 100)} cm inside the ${prop}`,
     expected: 'a pose that touches things from outside',
@@ -75,7 +75,7 @@ export function arcAgainstNumber(
   arcDeg: number,
   shownDeg: number | null,
   { withinDeg, fromDeg }: { readonly withinDeg: number; readonly fromDeg: number },
-): Mending {
+): CureWords {
   return {
     found: `a pose drawn with an arc of ${Math.round(arcDeg)}° beside the number ${shownDeg ?? 'none'}`,
     expected: `an arc that agrees with its number within ${withinDeg}°, and none under ${fromDeg}°`,
@@ -83,7 +83,7 @@ export function arcAgainstNumber(
   };
 }
 
-export function footFloats(floatsM: number): Mending {
+export function footFloats(floatsM: number): CureWords {
   return {
     found: `a pose whose standing foot hangs ${Math.round(floatsM * 100)} cm over the ground`,
     expected: 'a pose with its standing feet on the ground',
@@ -92,7 +92,7 @@ export function footFloats(floatsM: number): Mending {
 }
 
 /** `thing`: as the picture's words name it. */
-export function handInTheAir(thing: string): Mending {
+export function handInTheAir(thing: string): CureWords {
   return {
     found: `text that puts a hand on ${thing}, and the figure has it elsewhere`,
     expected: `text whose hand is drawn on ${thing}`,
@@ -100,7 +100,7 @@ export function handInTheAir(thing: string): Mending {
   };
 }
 
-export function saidToMove(thing: string): Mending {
+export function saidToMove(thing: string): CureWords {
   return {
     found: `text in which ${thing} moves, and the figure does not show it`,
     expected: `text whose ${thing} is seen to move, with the arrow beside it`,

@@ -1,7 +1,7 @@
 /** What an author is told of the words of a card or a protocol. */
-import type { Mending } from '../../shapes.ts';
+import type { CureWords } from '../../shapes.ts';
 
-export function bannedWord(word: string, instead: string): Mending {
+export function bannedWord(word: string, instead: string): CureWords {
   return {
     found: `text with “${word}”`,
     expected: 'text without the words a leaflet leaves out',
@@ -9,7 +9,7 @@ export function bannedWord(word: string, instead: string): Mending {
   };
 }
 
-export function tradeWord(word: string, instead: string, onLeaflet: boolean): Mending {
+export function tradeWord(word: string, instead: string, onLeaflet: boolean): CureWords {
   return {
     found: `text with “${word}”`,
     expected: onLeaflet ? 'text in everyday words' : 'text in everyday words or those of the glossary',
@@ -17,7 +17,7 @@ export function tradeWord(word: string, instead: string, onLeaflet: boolean): Me
   };
 }
 
-export function longSentence(words: number, mostWords: number): Mending {
+export function longSentence(words: number, mostWords: number): CureWords {
   return {
     found: `a sentence of ${words} words`,
     expected: `a sentence of at most ${mostWords} words`,
@@ -25,7 +25,7 @@ export function longSentence(words: number, mostWords: number): Mending {
   };
 }
 
-export function cardTooShortOrLong(words: number, fewestWords: number, mostWords: number): Mending {
+export function cardTooShortOrLong(words: number, fewestWords: number, mostWords: number): CureWords {
   return {
     found: `a card of ${words} words`,
     expected: `a card of ${fewestWords} to ${mostWords} words under its headings`,
@@ -41,7 +41,7 @@ export function hardToRead(
   { grade, formula, ease }: { readonly grade: number; readonly formula: string; readonly ease: number },
   mostGrade: number,
   longWords: readonly string[],
-): Mending {
+): CureWords {
   const first = longWords.length === 0 ? '' : `, here first in place of ${longWords.join(', ')}`;
   return {
     found: `the hardest sentence of a text of grade ${grade.toFixed(1)} (${formula}; reading ease ${Math.round(ease)})`,
@@ -51,7 +51,7 @@ export function hardToRead(
 }
 
 /** `pose`: what the pose has, as the promises name it. */
-export function otherDegrees(words: string, pose: string): Mending {
+export function otherDegrees(words: string, pose: string): CureWords {
   return {
     found: `text with “${words}” of the hip, and the pose has ${pose}`,
     expected: 'text without another number than the pose has',
@@ -73,7 +73,7 @@ export function manyAtFirst(
     readonly repetitions: number;
     readonly few: number;
   },
-): Mending {
+): CureWords {
   return {
     found: `"${words}", where ${protocol} begins ${slot} with ${repetitions} repetitions`,
     expected: `words that agree with the dose: ${few} repetitions in a first session are few`,

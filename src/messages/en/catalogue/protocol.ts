@@ -1,5 +1,5 @@
 /** Words of a protocol's public page: stages, slots, steps. For clinicians. */
-import type { Change, Protocol, Slot, Stage } from '../../../content/library.ts';
+import type { ProgressionEntry, Protocol, Slot, Stage } from '../../../content/library.ts';
 import type { ChangeKind } from '../../../dosing/dose.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import { doseWords } from '../patient/dose.ts';
@@ -118,7 +118,7 @@ const CHANGE_NOUNS: Readonly<Record<ChangeKind, readonly [noun: string, unit: st
   lever: ['the next harder card', ''],
 };
 
-function changeText({ change, by, to }: Change): string {
+function changeText({ change, by, to }: ProgressionEntry): string {
   const [noun, unit] = CHANGE_NOUNS[change];
   return [
     noun,

@@ -3,7 +3,7 @@ import type { Entry, Lowered } from '../../../decisions/candidates/entered.ts';
 import type { Gentler, GentlerReason } from '../../../decisions/candidates/gentlerReason.ts';
 import type { EntryRule, Quantity } from '../../../decisions/terms/entryRule.ts';
 import type { TestedUnused } from '../../../decisions/session/testedUnused.ts';
-import { obstacleWords } from './obstacles.ts';
+import { cardLimitWords } from './cardLimits.ts';
 import { listText, numberText } from '../plain.ts';
 
 const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
@@ -86,7 +86,7 @@ export function gentlerText(title: string, { what, given, tested, reasons }: Gen
 export function testedUnusedText({ title, loadKg, why, instead }: TestedUnused): string {
   const tested = loadKg === 0 ? 'without a weight' : `with ${numberText(loadKg)} kg`;
   const place = instead === null ? '' : ` ${instead} stands in its place.`;
-  return `${title} was tested ${tested} and is not in the session: ${obstacleWords(why)}.${place}`;
+  return `${title} was tested ${tested} and is not in the session: ${cardLimitWords(why)}.${place}`;
 }
 
 function rounded(value: number): string {

@@ -2,7 +2,7 @@
 import type { Consult } from '../../../content/library.ts';
 import type { OwnChoiceFault } from '../../../decisions/terms/refusal.ts';
 import { listText } from '../plain.ts';
-import { obstacleWords } from './obstacles.ts';
+import { cardLimitWords } from './cardLimits.ts';
 
 interface Words {
   readonly found: string;
@@ -20,7 +20,7 @@ const BEYOND =
 export const OWN_CHOICE: Of = {
   'own-choice-barred': ({ card, why, isHouseCap }) => ({
     found: card,
-    expected: `a card this person can do in this stage: ${obstacleWords(why)}`,
+    expected: `a card this person can do in this stage: ${cardLimitWords(why)}`,
     fix: isHouseCap ? BEYOND : 'Choose another card, or take the entry out; no reason lifts this.',
   }),
   'own-choice-no-slot': ({ card, slots }) => ({

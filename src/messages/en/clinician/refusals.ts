@@ -15,7 +15,7 @@ import { gaveUpText } from '../patient/week.ts';
 import { notDischarged } from './discharged.ts';
 import { OWN_CHOICE } from './ownChoices.ts';
 import { blockText, lightHoldsText, noPictureText, under18Text } from './screen.ts';
-import { lookedText, noRoomText, obstacleText, slotText, stageWord } from './stage.ts';
+import { lookedText, noRoomText, stageLimitText, slotText, stageWord } from './stage.ts';
 
 /** `found` reads after "is", `expected` after "must be". */
 export interface RefusalWords {
@@ -49,7 +49,7 @@ const SCREEN: Of<ScreenStop> = {
 const STAGE: Of<StageRefusal> = {
   'stage-barred': ({ chosen, obstacle }, testNameOf) => ({
     found: `${chosen}`,
-    expected: `an earlier stage: ${obstacleText(obstacle, testNameOf)}`,
+    expected: `an earlier stage: ${stageLimitText(obstacle, testNameOf)}`,
     fix: 'Write stage: auto, or an earlier stage; no reason lifts this.',
   }),
   'stage-above-proposal': ({ chosen, proposed, shut }, testNameOf) => {

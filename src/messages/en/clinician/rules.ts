@@ -4,7 +4,7 @@ import type { EntryRule } from '../../../decisions/terms/entryRule.ts';
 import { fittedTo } from '../patient/sessionLength.ts';
 import { amountText } from '../patient/steps.ts';
 import { entryRule, feltRule } from './entry.ts';
-import { obstacleWords } from './obstacles.ts';
+import { cardLimitWords } from './cardLimits.ts';
 import { strainWord } from './screen.ts';
 import { testedText } from './tested.ts';
 
@@ -60,7 +60,7 @@ const LOAD: WordsOf<LoadRule> = {
   logged: ({ wanted, doneKg, on }, titleOf) =>
     `${ruleText(wanted, titleOf)}; as lifted by the log on ${on}: ${doneKg} kg`,
   lighter: ({ wanted, heavierKg, bar }, titleOf) =>
-    `${ruleText(wanted, titleOf)}; lighter, for at ${heavierKg} kg ${obstacleWords(bar)}`,
+    `${ruleText(wanted, titleOf)}; lighter, for at ${heavierKg} kg ${cardLimitWords(bar)}`,
 };
 
 const SMALLEST = 'smallest of the cap, the model and what hurt, rounded to the gentle end';

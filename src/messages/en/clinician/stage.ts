@@ -2,11 +2,11 @@
 import type { BarredCard, Hollow, NoRoom, NoWholeStage } from '../../../decisions/terms/noWholeStage.ts';
 import type { StageReason } from '../../../decisions/terms/stageChoice.ts';
 import type { StageName } from '../../../decisions/terms/stageName.ts';
-import type { StageLooked, StageObstacle } from '../../../decisions/terms/stageObstacle.ts';
+import type { StageLooked, StageLimit } from '../../../decisions/terms/stageLimit.ts';
 import type { SuddenStart } from '../../../decisions/terms/suddenStart.ts';
 import { numberText } from '../plain.ts';
 import { RUN_WORDS } from '../patient/running.ts';
-import { obstacleWords } from './obstacles.ts';
+import { cardLimitWords } from './cardLimits.ts';
 import { ANGLE_WORDS } from '../angle.ts';
 import { SCREEN_WORDS } from './screen.ts';
 
@@ -21,14 +21,14 @@ export function lookedText(
   nameOf: (test: string) => string,
   enterWords: string,
 ): string {
-  if (obstacle !== null) return `Not ${stageWord(stage)}: ${obstacleText(obstacle, nameOf)}.`;
+  if (obstacle !== null) return `Not ${stageWord(stage)}: ${stageLimitText(obstacle, nameOf)}.`;
   const tests = by.map(({ test, pain }) => `${nameOf(test)} with pain ${pain}`);
   const why = tests.length === 0 ? enterWords.replace(/\.$/, '') : tests.join(', ');
   return `Stage ${stage} is open: ${why}.`;
 }
 
 /** @example obstacleText({ code: 'not-settled' }, String) // => 'it is not known that the next day was settled' */
-export function obstacleText(obstacle: StageObstacle, nameOf: (test: string) => string): string {
+export function stageLimitText(obstacle: StageLimit, nameOf: (test: string) => string): string {
   switch (obstacle.code) {
     case 'stirred-up':
       return 'the tests had stirred it up by the next day';
@@ -113,7 +113,7 @@ export function slotText({
   readonly slot: string;
   readonly barred: readonly BarredCard[];
 }): string {
-  const said = barred.map(({ card, why }) => ({ card, because: obstacleWords(why) }));
+  const said = barred.map(({ card, why }) => ({ card, because: cardLimitWords(why) }));
   const reasons = [...new Set(said.map(({ because }) => because))];
   const each = reasons.map((reason) => {
     const cards = said.filter(({ because }) => because === reason).map(({ card }) => card);

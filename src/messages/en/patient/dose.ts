@@ -3,7 +3,7 @@ import type { DoseSign, SaidPart } from '../../shapes.ts';
 import type { Dose, Tempo } from '../../../dosing/dose.ts';
 import type { ExerciseCard } from '../../../content/library.ts';
 import type { Made } from '../../../dosing/kit.ts';
-import type { Pause, Way } from '../../../mechanics/way.ts';
+import type { Pause, Direction } from '../../../mechanics/direction.ts';
 import type { JointAngle } from '../../../mechanics/jointAngle.ts';
 import { cellsFor } from '../../../decisions/session/cells/angleCell.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
@@ -99,14 +99,14 @@ export function holdText(holdSeconds: number | null): string {
   return holdSeconds === null ? '' : secondsText(holdSeconds);
 }
 
-const WAY_WORDS: Readonly<Record<Way, readonly [string, string]>> = {
+const WAY_WORDS: Readonly<Record<Direction, readonly [string, string]>> = {
   up: ['up', 'down'],
   down: ['down', 'up'],
   out: ['out', 'back'],
 };
 
 /** @example tempoText({goSeconds: 3, holdSeconds: 0, backSeconds: 3}, 'up', 'turn') // => '3 seconds up, 3 seconds down' */
-export function tempoText(tempo: Tempo, way: Way, pause: Pause): string {
+export function tempoText(tempo: Tempo, way: Direction, pause: Pause): string {
   const [there, back] = WAY_WORDS[way];
   const stay = tempo.holdSeconds === 0 ? [] : [`stay ${secondsText(tempo.holdSeconds)}`];
   const go = `${secondsText(tempo.goSeconds)} ${there}`;

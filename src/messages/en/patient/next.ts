@@ -4,7 +4,7 @@ import type { Course } from '../../../decisions/stage/course.ts';
 import type { Months, OpenEnd } from '../../../decisions/days/outlook.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
-import { SPOTS } from './spot.ts';
+import { TENDON_SITES } from './tendonSite.ts';
 import { dayAndYear } from '../plain.ts';
 
 export interface NextWords {
@@ -60,7 +60,7 @@ function wayParts({ stepsAhead, dated, months, openEnd, fastWork, angle }: NextW
   return [
     paragraph(stepsAheadText(stepsAhead, dated)),
     paragraph(
-      `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${SPOTS[angle].comesBack} comes back${fastWork ? ', and so does speed' : ''}.`,
+      `${openEnd === null ? `From here the whole way usually takes ${monthsText(months)}.` : OPEN_ENDS[openEnd]} Ups and downs are normal. ${TENDON_SITES[angle].comesBack} comes back${fastWork ? ', and so does speed' : ''}.`,
     ),
   ];
 }
@@ -88,7 +88,7 @@ function keepParts({ course, sameStepUnder, oneBackUpTo, runs, angle }: NextWord
     ),
     list([
       'Add weight only when every set leaves you two more than your plan says, two sessions running. Add the smallest step you have.',
-      `Early signs: ${SPOTS[angle].earlySigns}. Then use the easier numbers for a week.`,
+      `Early signs: ${TENDON_SITES[angle].earlySigns}. Then use the easier numbers for a week.`,
       `After a break of ${sameStepUnder} to ${oneBackUpTo} days, start with the easier numbers. After a longer one, stay with them for two weeks${runs ? ', and run easy and flat first' : ''}.`,
       ...(course === 'discharge' ? ['You can come back to us at any time.'] : []),
     ]),

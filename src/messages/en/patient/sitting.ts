@@ -3,7 +3,7 @@ import type { Protocol } from '../../../content/library.ts';
 import { type Part, type Section, list, paragraph, section } from '../../shapes.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { countText, listText, weekdayAndDay } from '../plain.ts';
-import { SPOTS } from './spot.ts';
+import { TENDON_SITES } from './tendonSite.ts';
 
 export interface SittingWords {
   /** Two numbers in minutes; null when sitting hurts too soon for any, or none is needed. */
@@ -115,7 +115,7 @@ const NO_SHIELD = 'It does not keep you from getting hurt.';
 
 /** What to leave out for now, and what is welcome instead. */
 export function stretchingText({ stageWords, angle, gentle, stretchesNow }: StretchingWords): Section {
-  const { pressing, leaveAlone } = SPOTS[angle];
+  const { pressing, leaveAlone } = TENDON_SITES[angle];
   const still = [
     pressing,
     'If you like to move, swing or stretch gently for less than 10 seconds, without force.',

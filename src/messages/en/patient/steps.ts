@@ -1,6 +1,6 @@
 /** Steps and what comes next, in a patient's words. */
 import type { ChangeKind } from '../../../dosing/dose.ts';
-import type { Amount, Changed, Prescribed, Rung } from '../../../dosing/rung.ts';
+import type { Amount, StepChange, Prescribed, Rung } from '../../../dosing/rung.ts';
 import type { Protocol } from '../../../content/library.ts';
 import type { IsoDate } from '../../../units/date.ts';
 import { type Counted, setKind } from '../../../decisions/session/counted.ts';
@@ -17,7 +17,7 @@ const CHANGE_WORDS: Readonly<Record<Exclude<ChangeKind, 'sets'>, string>> = {
   lever: 'a harder version',
 };
 
-type Eased = Changed['eased'][number];
+type Eased = StepChange['eased'][number];
 
 /** What a rung calls its exercises: the title of a slot, and what is counted in a set of a card. */
 export interface RungWords {
@@ -66,7 +66,7 @@ function newsText({ changed, exercises }: Rung, change: ChangeKind, words: RungW
 
 /** @example 'Bounding in place of Small hops, a harder version' */
 function swapText(
-  { exercise, from }: Changed,
+  { exercise, from }: StepChange,
   { titleOf }: RungWords,
   cardTitleOf: (card: string) => string,
 ): string {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { REFERENCE_BODY } from '../../src/mechanics/body.ts';
 import type { Caps } from '../../src/mechanics/cap.ts';
-import { fitRangeAndLoad, type FitRequest } from '../../src/mechanics/fit.ts';
+import { fitRangeAndLoad, type RangeAndLoadRequest } from '../../src/mechanics/rangeAndLoad.ts';
 import { largestRange } from '../../src/mechanics/range.ts';
 import { cardNamed } from '../published/exercise-cards.ts';
 
@@ -14,7 +14,7 @@ const NO_CAPS: Caps = {
   supportMargin: 1,
 };
 const { movement } = cardNamed('RDL 20 kg to 90 deg hip');
-const asked: FitRequest = {
+const asked: RangeAndLoadRequest = {
   movement,
   body: REFERENCE_BODY,
   loadsKgDescending: [40, 20, 10, 4],

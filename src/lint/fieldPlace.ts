@@ -1,10 +1,10 @@
 /** From a path in a file of the library to a Problem at its line and column. */
 import { type Path, pathText } from '../content/path.ts';
 import type { PlaceOf } from '../content/place.ts';
-import type { Mending } from '../messages/shapes.ts';
+import type { CureWords } from '../messages/shapes.ts';
 import { errorAt, warningAt, type Problem, type ProblemCode } from '../content/problem.ts';
 
-export interface Spot {
+export interface FieldPlace {
   readonly kind: Parameters<PlaceOf>[0];
   readonly id: string;
   readonly path: Path;
@@ -13,21 +13,21 @@ export interface Spot {
 }
 
 /** A warning at a spot of a file that content has read. */
-export function warn(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Mending): Problem {
-  return warningAt(placeOfSpot(placeOf, spot), code, { path: keyText(spot), ...words });
+export function warn(placeOf: PlaceOf, spot: FieldPlace, code: ProblemCode, words: CureWords): Problem {
+  return warningAt(placeInFile(placeOf, spot), code, { path: keyText(spot), ...words });
 }
 
 /** An error at a spot, where a number of the leaflet or the site would be wrong. */
-export function refuse(placeOf: PlaceOf, spot: Spot, code: ProblemCode, words: Mending): Problem {
-  return errorAt(placeOfSpot(placeOf, spot), code, { path: keyText(spot), ...words });
+export function refuse(placeOf: PlaceOf, spot: FieldPlace, code: ProblemCode, words: CureWords): Problem {
+  return errorAt(placeInFile(placeOf, spot), code, { path: keyText(spot), ...words });
 }
 
 // A body has headings, no keys.
-function keyText({ path }: Spot): string {
+function keyText({ path }: FieldPlace): string {
   return path[0] === 'body' ? '' : pathText(path);
 }
 
-function placeOfSpot(placeOf: PlaceOf, { kind, id, path, offset }: Spot) {
+function placeInFile(placeOf: PlaceOf, { kind, id, path, offset }: FieldPlace) {
   const place = placeOf(kind, id, path, offset);
   if (place === null) throw new Error(`${kind} ${id}: a card of the library must have its file`);
   return place;

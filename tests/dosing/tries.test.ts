@@ -3,9 +3,9 @@
  * where it ends, and what stops it. House rules 4 [choice]; repetition maxima 15, 12, 10, 8: summary of Goom 2016 [secondary].
  */
 import { describe, expect, it } from 'vitest';
-import { triesOf } from '../../src/dosing/change.ts';
+import { triesOf } from '../../src/dosing/tries.ts';
 import type { ChangeKind } from '../../src/dosing/dose.ts';
-import { amountOf, type Cap, type Change, type Prescribed } from '../../src/dosing/rung.ts';
+import { amountOf, type Cap, type ProgressionEntry, type Prescribed } from '../../src/dosing/rung.ts';
 import {
   STEP_RULES,
   cardOf,
@@ -69,14 +69,14 @@ function standing(of: From): Standing {
   };
 }
 
-const entry = (change: ChangeKind, by: number | null = null, to: number | null = null): Change => ({
+const entry = (change: ChangeKind, by: number | null = null, to: number | null = null): ProgressionEntry => ({
   change,
   by,
   to,
 });
 
 /** `what: wished: ways`, or what stands against it. */
-function offered(change: Change, from: From, of: (at: Prescribed) => string): string {
+function offered(change: ProgressionEntry, from: From, of: (at: Prescribed) => string): string {
   const tries = triesOf(change, standing(from));
   if (tries.kind === 'end') return 'end';
   if (tries.kind === 'stopped') return `stopped by ${tries.stoppedBy} at ${tries.wished}`;
@@ -87,7 +87,7 @@ const volume = ({ dose: { sets, repetitions, holdSeconds } }: Prescribed) =>
   `${sets}x${repetitions ?? `${holdSeconds}s`}`;
 
 describe('repetitions', () => {
-  it.each<[string, Change, number, string]>([
+  it.each<[string, ProgressionEntry, number, string]>([
     // what                                     entry                          from  ways
     ['four more where nothing is said', entry('repetitions'), 10, 'repetitions 14: 3x14 3x13 3x12 3x11'],
     ['to 20 where nothing is said', entry('repetitions'), 18, 'repetitions 20: 3x20 3x19'],
@@ -102,7 +102,7 @@ describe('repetitions', () => {
 });
 
 describe('a hold', () => {
-  it.each<[string, Change, number, number, string]>([
+  it.each<[string, ProgressionEntry, number, number, string]>([
     // what                             entry               sets seconds ways
     ['five seconds where nothing is said', entry('hold', null, 45), 3, 30, 'hold 35: 3x35s 2x35s'],
     ['first shorter, then with a set less', entry('hold', 10, 45), 3, 30, 'hold 40: 3x40s 3x35s 2x40s 2x35s'],
@@ -116,7 +116,7 @@ describe('a hold', () => {
 });
 
 describe('sets', () => {
-  it.each<[string, Change, Partial<TimedDose>, string]>([
+  it.each<[string, ProgressionEntry, Partial<TimedDose>, string]>([
     // Three sets of 10 at 6 s are 180 s; four of 8 are 192 s, four of 7 would be 168 s.
     ['one more, each a little shorter, never less in all', entry('sets', 1, 4), {}, 'sets 4: 4x10 4x9 4x8'],
     ['the most first, fewer then', entry('sets', 2, 5), {}, 'sets 5: 5x10 5x9 5x8 4x10 4x9 4x8'],
@@ -140,7 +140,7 @@ describe('tempo', () => {
   });
   const paced = ({ dose }: Prescribed) =>
     `${dose.repetitions}@${dose.tempo.goSeconds}-${dose.tempo.holdSeconds}-${dose.tempo.backSeconds}`;
-  it.each<[string, Change, From, string]>([
+  it.each<[string, ProgressionEntry, From, string]>([
     [
       'a second a way where nothing is said',
       entry('tempo', null, 4),
@@ -166,7 +166,7 @@ describe('tempo', () => {
 
 describe('days', () => {
   const daily = (at: Prescribed) => `${at.daysPerWeek}d:${volume(at)}`;
-  it.each<[string, Change, From, string]>([
+  it.each<[string, ProgressionEntry, From, string]>([
     [
       'one more, with shorter sessions',
       entry('days', null, 4),
@@ -208,7 +208,7 @@ describe('the load', () => {
     dose,
     exercise,
   });
-  it.each<[string, Change, From, string]>([
+  it.each<[string, ProgressionEntry, From, string]>([
     [
       'within a tenth, the heaviest first, then fewer repetitions with the lightest',
       entry('load'),
@@ -323,7 +323,7 @@ describe('the load', () => {
     );
   });
 
-  it.each<[string, Change, number[], From['exercise'], string]>([
+  it.each<[string, ProgressionEntry, number[], From['exercise'], string]>([
     ['to half as much again', entry('load'), [10, 12, 15, 16], { feltGrowth: 1.5 }, 'load 15: 15x10 12x10'],
     [
       'or to the next weight, however far',
@@ -355,7 +355,7 @@ describe('the range', () => {
     ...of,
     at: { rangeDeg, ...of.at },
   });
-  it.each<[string, Change, From, string]>([
+  it.each<[string, ProgressionEntry, From, string]>([
     ['5° where nothing is said', entry('range'), ranges([45, 50, 55], 45), 'range 50: 50°/0x8 50°/0x8'],
     [
       'the widest first',
@@ -466,7 +466,7 @@ describe('a harder card', () => {
 });
 
 describe('what does not change so', () => {
-  it.each<[string, Change, From, string]>([
+  it.each<[string, ProgressionEntry, From, string]>([
     ['a hold has no tempo to change', entry('tempo', 1, 4), { dose: HOLD }, 'stopped by kind at 6'],
     ['a hold has no repetitions', entry('repetitions', 1, 4), { dose: HOLD }, 'stopped by kind at 0'],
     ['repetitions are not held', entry('hold', 5, 45), {}, 'stopped by kind at 0'],

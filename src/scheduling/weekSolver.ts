@@ -7,7 +7,7 @@ import { ahead, count, crowding, daysIn, type DayMask, EVERY_DAY, keepsApart, la
 import { compare } from './compare.ts';
 import { type EasyDays, easyDays, type EasyRuns } from './easyDays.ts';
 
-export interface Puzzle {
+export interface WeekProblem {
   readonly lifts: {
     readonly perWeek: number;
     /** So many lifts are kept before a hard run is dropped; fewer only when no hard run is left. */
@@ -49,42 +49,42 @@ export interface Placement {
  * run clear of other hard things, hard days better spread, lifts better
  * spread, earlier days.
  */
-export function place(puzzle: Puzzle): Placement | null {
-  const liftSets = subsets(puzzle.lifts.days, puzzle.lifts.perWeek, puzzle.lifts.gapDays).filter(
-    (set) => set !== 0 || puzzle.lifts.perWeek === 0,
+export function solveWeek(problem: WeekProblem): Placement | null {
+  const liftSets = subsets(problem.lifts.days, problem.lifts.perWeek, problem.lifts.gapDays).filter(
+    (set) => set !== 0 || problem.lifts.perWeek === 0,
   );
-  const easySets = subsets(puzzle.easyRuns.days, puzzle.easyRuns.perWeek, puzzle.easyRuns.gapDays);
+  const easySets = subsets(problem.easyRuns.days, problem.easyRuns.perWeek, problem.easyRuns.gapDays);
   let best: Ranked | null = null;
-  for (const givenUp of givenUpCounts(puzzle)) {
+  for (const givenUp of givenUpCounts(problem)) {
     if (best !== null && givenUp.waits > best.givenUp.waits) break;
     // With the least lifts placed soon and on days of their own, dropping one run more cannot make the week better.
     if (best !== null && best.short === 0 && best.late === 0 && best.placement.shared === 0) break;
-    for (const way of waysWith(puzzle, givenUp))
-      best = bestWith(way, puzzle, givenUp, liftSets, easySets, best);
+    for (const way of waysWith(problem, givenUp))
+      best = bestWith(way, problem, givenUp, liftSets, easySets, best);
   }
   return best?.placement ?? null;
 }
 
 /** From nothing given up to all of it, what may wait last. */
-function givenUpCounts({ events }: Puzzle): GivenUpCount[] {
+function givenUpCounts({ events }: WeekProblem): GivenUpCount[] {
   const none = (hold: HardEvent['hold']) =>
     Array.from({ length: events.filter((event) => event.hold === hold).length + 1 }, (_, count) => count);
   return none('waits').flatMap((waits) => none('run').map((run) => ({ waits, run })));
 }
 
 /** A way to put the events on days: the days they take, and those on which a lift agrees with them. */
-interface Way {
+interface Arrangement {
   readonly events: Events;
   readonly taken: Taken;
   readonly open: DayMask;
 }
 
 /** Lifts and easy runs feel only which days are taken and open: of the ways that are alike in that, the best. */
-function waysWith(puzzle: Puzzle, givenUp: GivenUpCount): Iterable<Way> {
-  const ways = new Map<number, Way>();
-  for (const events of arrangements(puzzle.events, givenUp)) {
-    const taken = takenDays(puzzle.events, events);
-    const open = openDays(puzzle, events);
+function waysWith(problem: WeekProblem, givenUp: GivenUpCount): Iterable<Arrangement> {
+  const ways = new Map<number, Arrangement>();
+  for (const events of arrangements(problem.events, givenUp)) {
+    const taken = takenDays(problem.events, events);
+    const open = openDays(problem, events);
     const alike = (taken.runs << 14) | (taken.others << 7) | open;
     const there = ways.get(alike);
     if (there === undefined || compare(finest(events), finest(there.events)) < 0)
@@ -94,8 +94,8 @@ function waysWith(puzzle: Puzzle, givenUp: GivenUpCount): Iterable<Way> {
 }
 
 function bestWith(
-  { events, taken, open }: Way,
-  puzzle: Puzzle,
+  { events, taken, open }: Arrangement,
+  problem: WeekProblem,
   givenUp: GivenUpCount,
   liftSets: readonly DayMask[],
   easySets: readonly DayMask[],
@@ -104,11 +104,11 @@ function bestWith(
   let best = bestSoFar;
   for (const lifts of liftSets) {
     if ((lifts & ~open) !== 0) continue;
-    const [short, late] = [shortOf(puzzle, lifts), lateDays(puzzle, lifts)];
-    const cost = costOf(puzzle, givenUp, { short, late }, taken, lifts);
+    const [short, late] = [shortOf(problem, lifts), lateDays(problem, lifts)];
+    const cost = costOf(problem, givenUp, { short, late }, taken, lifts);
     if (best !== null && cost > best.cost) continue;
-    const placement = complete(puzzle, events, taken, lifts, open, easySets);
-    const rank = finer(puzzle, placement, taken);
+    const placement = complete(problem, events, taken, lifts, open, easySets);
+    const rank = finer(problem, placement, taken);
     if (best === null || cost < best.cost || compare(rank, best.rank) < 0)
       best = { placement, givenUp, short, late, cost, rank };
   }
@@ -133,7 +133,7 @@ function subsets(days: DayMask, most: number, gapDays: number): DayMask[] {
   return sets;
 }
 
-function openDays({ lifts, events: hardEvents }: Puzzle, events: Events): DayMask {
+function openDays({ lifts, events: hardEvents }: WeekProblem, events: Events): DayMask {
   if (!lifts.onClock) return lifts.days;
   return daysIn(lifts.days).reduce((mask, day) => {
     const clear = events.every((eventDay, index) => {
@@ -148,13 +148,13 @@ function openDays({ lifts, events: hardEvents }: Puzzle, events: Events): DayMas
 
 /** What was given up as one number, the dearest first: each count below 64 is six bits of it. */
 function costOf(
-  puzzle: Puzzle,
+  problem: WeekProblem,
   { waits, run }: GivenUpCount,
   { short, late }: Pick<Ranked, 'short' | 'late'>,
   taken: Taken,
   lifts: DayMask,
 ): number {
-  const { perWeek, onClock } = puzzle.lifts;
+  const { perWeek, onClock } = problem.lifts;
   const pairs = onClock ? count(taken.runs & lifts) : 0;
   const shared = onClock ? count(taken.others & lifts) : 0;
   const counts = [waits, Math.min(1, shared), short, late, shared, run, perWeek - count(lifts), pairs];
@@ -172,12 +172,12 @@ function finest(events: Events): number[] {
 }
 
 /** Lifts missing from the least there should be. */
-function shortOf({ lifts: { perWeek, least } }: Puzzle, lifts: DayMask): number {
+function shortOf({ lifts: { perWeek, least } }: WeekProblem, lifts: DayMask): number {
   return Math.max(0, Math.min(least, perWeek) - count(lifts));
 }
 
 /** Days by which the first lift comes too late after the start. */
-export function lateDays({ start }: Pick<Puzzle, 'start'>, lifts: DayMask): number {
+export function lateDays({ start }: Pick<WeekProblem, 'start'>, lifts: DayMask): number {
   if (start === null || lifts === 0) return 0;
   return Math.max(0, firstDay(start.day, lifts) - start.withinDays);
 }
@@ -188,16 +188,16 @@ export function firstDay(start: number, days: DayMask): number {
 }
 
 function complete(
-  puzzle: Puzzle,
+  problem: WeekProblem,
   events: Events,
   { runs, others }: Taken,
   lifts: DayMask,
   open: DayMask,
   easySets: readonly DayMask[],
 ): Placement {
-  const { onClock } = puzzle.lifts;
+  const { onClock } = problem.lifts;
   const hardDays = runs | others | (onClock ? lifts : 0);
-  const easy = easyDays(puzzle.easyRuns, { runs, others, hardDays }, easySets);
+  const easy = easyDays(problem.easyRuns, { runs, others, hardDays }, easySets);
   return {
     lifts,
     pairs: onClock ? runs & lifts : 0,
@@ -210,7 +210,7 @@ function complete(
 }
 
 function finer(
-  { lifts: { onClock }, easyRuns }: Puzzle,
+  { lifts: { onClock }, easyRuns }: WeekProblem,
   placement: Placement,
   { runs, others }: Taken,
 ): number[] {

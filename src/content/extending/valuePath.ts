@@ -6,7 +6,7 @@ import { nearest } from '../nearest.ts';
 import { pathText, valueAt, type Path } from '../path.ts';
 import { keysOf, schemaAt } from '../schema/schemaAt.ts';
 
-export type Way =
+export type FoundPath =
   | { readonly path: Path }
   /** Why it leads nowhere: what must be written, and what to do. */
   | { readonly expected: string; readonly fix: string };
@@ -19,7 +19,7 @@ const MOST_KEYS = 14;
  * The path of a written way, stages and slots by number from 0 or by name: `stages[Calf and bridge].slots[0].dose.sets`.
  * `values`: those of the protocol, defaults included; `schema` knows the keys that it leaves out.
  */
-export function wayTo(written: string, values: unknown, schema: z.ZodType): Way {
+export function valuePathTo(written: string, values: unknown, schema: z.ZodType): FoundPath {
   if (!FORM.test(written))
     return { expected: 'keys with dots between them, and [number or name]', fix: EXAMPLE };
   const steps = [...written.matchAll(STEP)].map(([, key, entry]) => key ?? entry ?? '');
@@ -64,7 +64,7 @@ function nowhere(
   after: readonly string[],
   known: readonly Known[],
   values: unknown,
-): Way {
+): FoundPath {
   const near = nearest(
     step,
     known.flatMap(({ names }) => names),
@@ -72,7 +72,7 @@ function nowhere(
   const meant = known.find(({ names }) => near !== null && names.includes(near));
   const whole =
     meant === undefined
-      ? nearestWay(written, values)
+      ? nearestPath(written, values)
       : pathText([...path, meant.step, ...after.map((one) => (/^\d+$/.test(one) ? Number(one) : one))]);
   const place = path.length === 0 ? 'of a protocol' : `of ${pathText(path)}`;
   const names = known.map(({ names: all }) => all.join(' or ')).slice(0, MOST_KEYS);
@@ -83,7 +83,7 @@ function nowhere(
 }
 
 /** Of all values with the same last key the one whose way is most alike; null where no such key is there. */
-function nearestWay(written: string, values: unknown): string | null {
+function nearestPath(written: string, values: unknown): string | null {
   const last = /\w+$/.exec(written)?.[0] ?? '';
   const ways = waysIn(values, []).filter((way) => way.endsWith(`.${last}`));
   const [first, ...others] = ways;

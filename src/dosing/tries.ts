@@ -2,14 +2,14 @@
 import { mayChange } from './kinds.ts';
 import { load } from './loadChange.ts';
 import { lever, range } from './rangeChange.ts';
-import { amountOf, type Change } from './rung.ts';
+import { amountOf, type ProgressionEntry } from './rung.ts';
 import { stopped, type Standing, type Tries } from './step.ts';
 import { days, hold, repetitions, sets, tempo } from './volumeChange.ts';
 
 const STEP_OF = { range, load, repetitions, hold, sets, tempo, days, lever } as const;
 
 /** The ways to take the next step of one entry, or that it has come to its end, or what stops it outright. */
-export function triesOf(entry: Change, standing: Standing): Tries {
+export function triesOf(entry: ProgressionEntry, standing: Standing): Tries {
   const { at } = standing;
   const wished = amountOf(entry.change, at);
   if (wished === null) return stopped(entry.change === 'range' ? 'fixedRange' : 'kind', 0);

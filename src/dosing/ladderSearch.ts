@@ -1,5 +1,5 @@
 /** Whether one exercise may take a step, beside what the others of the session have become. */
-import { triesOf } from './change.ts';
+import { triesOf } from './tries.ts';
 import type { ChangeKind } from './dose.ts';
 import {
   burdenOf,
@@ -9,7 +9,7 @@ import {
   type GrowthLimits,
   type Measure,
 } from './growth.ts';
-import type { Amount, Change, Limit, Prescribed, Stopped } from './rung.ts';
+import type { Amount, ProgressionEntry, Limit, Prescribed, Stopped } from './rung.ts';
 import { mayChange } from './kinds.ts';
 import { daySeconds } from './session.ts';
 import { cardOf, type LadderExercise, type Standing, type StepRules, type Tries } from './step.ts';
@@ -24,15 +24,15 @@ export interface LadderLimits extends GrowthLimits {
 }
 
 /** What stays the same on the way up, and what each exercise has been through. */
-export interface Climb {
+export interface LadderSearch {
   readonly exercises: readonly LadderExercise[];
   readonly limits: LadderLimits;
   readonly rules: StepRules;
   readonly measure: Measure;
-  readonly past: readonly Past[];
+  readonly history: readonly ExerciseHistory[];
 }
 
-export interface Past {
+export interface ExerciseHistory {
   /** Steps in which the exercise took part. */
   moves: number;
   heaviestKg: number;
@@ -57,7 +57,7 @@ export interface Move {
 
 /** The first entry of an exercise's progression that can move, and the entries before it with what stopped them. */
 export function firstMove(
-  climb: Climb,
+  climb: LadderSearch,
   index: number,
   trial: Trial,
 ): { readonly move: Move | null; readonly stopped: readonly Stopped[] } {
@@ -75,15 +75,15 @@ export function firstMove(
 
 /** What one entry can do now: a move, its end, or what stops even its gentlest form. */
 export function moveOf(
-  climb: Climb,
+  climb: LadderSearch,
   index: number,
   trial: Trial,
-  entry: Change,
+  entry: ProgressionEntry,
 ): Move | 'end' | { readonly wished: Amount; readonly stoppedBy: Limit } {
   return tried(climb, index, trial, triesOf(entry, standingOf(climb, index, trial)));
 }
 
-function tried(climb: Climb, index: number, trial: Trial, tries: Tries): ReturnType<typeof moveOf> {
+function tried(climb: LadderSearch, index: number, trial: Trial, tries: Tries): ReturnType<typeof moveOf> {
   if (tries.kind === 'end') return 'end';
   if (tries.kind === 'stopped') return { wished: tries.wished, stoppedBy: tries.stoppedBy };
   const { change, wished } = tries;
@@ -101,7 +101,10 @@ function tried(climb: Climb, index: number, trial: Trial, tries: Tries): ReturnT
 }
 
 /** The entries of a progression in the order in which they are asked. Without a weight: repetitions, lever, range, load (rules 4). */
-export function entriesOf({ progression }: LadderExercise, { loadKg, dose }: Prescribed): readonly Change[] {
+export function entriesOf(
+  { progression }: LadderExercise,
+  { loadKg, dose }: Prescribed,
+): readonly ProgressionEntry[] {
   const loadable = mayChange(dose.kind, 'load') && progression.some((entry) => entry.change === 'load');
   const unloaded = loadable && loadKg === 0 && dose.repetitions !== null;
   if (!unloaded) return progression;
@@ -122,13 +125,16 @@ export function withMove(index: number, trial: Trial, after: Prescribed, burden:
 }
 
 /** The burden of an exercise as the climb's model measures it. */
-export function burdenAt({ measure }: Climb, at: Prescribed): Burden {
+export function burdenAt({ measure }: LadderSearch, at: Prescribed): Burden {
   const { tempo, kind } = at.dose;
   return burdenOf(at, measure(at.card, { rangeDeg: at.rangeDeg, loadKg: at.loadKg, tempo, kind }));
 }
 
 /** What stands against a session as a whole: too many cards above half the cap, or too many minutes; or null. */
-export function sessionLimit(climb: Climb, { exercises, burdens }: Omit<Trial, 'below'>): Limit | null {
+export function sessionLimit(
+  climb: LadderSearch,
+  { exercises, burdens }: Omit<Trial, 'below'>,
+): Limit | null {
   const { compressionCapBw, cardsAboveHalfCap, minutes } = climb.limits;
   for (const other of ['session', 'between'] as const) {
     const together = [...exercises.keys()].filter((index) => climb.exercises[index]?.when !== other);
@@ -151,27 +157,27 @@ export function stateOf({ card, rangeDeg, loadKg, daysPerWeek, dose }: Prescribe
   return `${card} ${rangeDeg} ${loadKg} ${daysPerWeek} ${sets} ${repetitions} ${holdSeconds} ${tempo.goSeconds} ${tempo.backSeconds}`;
 }
 
-function standingOf(climb: Climb, index: number, trial: Trial): Standing {
+function standingOf(climb: LadderSearch, index: number, trial: Trial): Standing {
   return {
     exercise: climb.exercises[index] as LadderExercise,
     at: trial.exercises[index] as Prescribed,
-    heaviestKg: climb.past[index]?.heaviestKg ?? 0,
+    heaviestKg: climb.history[index]?.heaviestKg ?? 0,
     rules: climb.rules,
     capOn: (at) => burdenAt(climb, at).measured?.refusedBy ?? null,
   };
 }
 
 // The exercise alone first: most attempts fail there, and the session need not be put together for them.
-function limitOf(climb: Climb, index: number, trial: Trial, after: Prescribed): Limit | null {
+function limitOf(climb: LadderSearch, index: number, trial: Trial, after: Prescribed): Limit | null {
   const burden = burdenAt(climb, after);
   const alone = exerciseGrowth(trial.below[index] as Burden, burden, climb.limits);
   if (alone !== null) return alone;
-  if (climb.past[index]?.states.has(stateOf(after))) return 'alreadyLeft';
+  if (climb.history[index]?.states.has(stateOf(after))) return 'alreadyLeft';
   const next = withMove(index, trial, after, burden);
   return sessionGrowth(trial.below, next.burdens, climb.limits) ?? sessionLimit(climb, next);
 }
 
-function timed({ exercises }: Climb, now: readonly Prescribed[], index: number) {
+function timed({ exercises }: LadderSearch, now: readonly Prescribed[], index: number) {
   const at = now[index] as Prescribed;
   const exercise = exercises[index] as LadderExercise;
   const { setUpSeconds, sideChangeSeconds } = exercise;
@@ -180,6 +186,6 @@ function timed({ exercises }: Climb, now: readonly Prescribed[], index: number) 
 }
 
 // Repetitions and a harder card come before a first weight even where the progression does not name them.
-function implied(change: ChangeKind): Change[] {
+function implied(change: ChangeKind): ProgressionEntry[] {
   return change === 'repetitions' || change === 'lever' ? [{ change, by: null, to: null }] : [];
 }

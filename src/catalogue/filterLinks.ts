@@ -1,7 +1,7 @@
 /** Ways from the first page into the index, each a filter with one word chosen. */
 import type { Messages } from '../messages/messages.ts';
 
-import type { CardView, Filter, FrontView, Way } from './view.ts';
+import type { CardView, Filter, FrontView, FilterLink } from './view.ts';
 import type { FilterKey } from '../decisions/terms/scale.ts';
 
 /** Filters that part the whole library and are asked first. */
@@ -31,7 +31,7 @@ function wayTo(
   value: string,
   label: string,
   cards: readonly CardView[],
-): Way[] {
+): FilterLink[] {
   const count = cards.filter(({ facets }) => facets[filter].includes(value)).length;
   return count === 0 ? [] : [{ label, filter, value, count: say.countText(count, 'exercise') }];
 }

@@ -4,7 +4,7 @@ import type { StageName } from './stageName.ts';
 import type { SuddenStart } from './suddenStart.ts';
 
 /** Why the proposal goes no further than it does. */
-export type StageObstacle =
+export type StageLimit =
   | { readonly code: 'stirred-up' | 'irritable' | 'irritable-for-sport' | 'not-settled' | 'no-sport' }
   | { readonly code: 'no-weight-shown'; readonly painAtMost: number }
   | { readonly code: 'not-tested'; readonly tests: readonly string[] }
@@ -21,5 +21,5 @@ export interface StageLooked {
   /** The tests that opened it, the worst result of each; empty where the stage asks for none. */
   readonly by: readonly Consult['tests'][number][];
   /** Null when it is open. */
-  readonly obstacle: StageObstacle | null;
+  readonly obstacle: StageLimit | null;
 }

@@ -3,17 +3,17 @@ import { provokedDeg } from '../../content/guardedAngle.ts';
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import { HOUSEHOLD, type Equipment } from '../../content/schema/words.ts';
 import type { ConsultKit } from '../../content/schema/consult.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import { triedAtMost } from '../screen/painLimits.ts';
 import type { Bounds, Person } from '../person/person.ts';
 
 /** The first obstacle in the order left out by the clinician, position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
-export function obstacleTo(
+export function limitOn(
   card: ExerciseCard,
   slot: Slot,
   person: Person,
   { stage, caps, byProvokedAngle }: Bounds,
-): Obstacle | null {
+): CardLimit | null {
   const leftOut = person.consult.leftOut.find((one) => one.card === card.id);
   if (leftOut !== undefined)
     return { limit: 'clinician', value: null, why: { reason: 'left-out', because: leftOut.reason } };
@@ -35,7 +35,7 @@ export function obstacleTo(
       value: card.kind,
       why: { reason: 'no-spring-by-maternity' },
     };
-  const hurt = painObstacle(card, person);
+  const hurt = painLimit(card, person);
   if (hurt !== null) return hurt;
   const need = card.needs.find((one) => person.cannotDo.includes(one));
   if (need !== undefined) return { limit: 'cannotDo', value: need, why: { reason: 'cannot-do', need } };
@@ -63,7 +63,7 @@ export function obstacleTo(
 const SPRINGY: readonly ExerciseCard['kind'][] = ['energy-storage', 'running-drill'];
 
 /** That this card hurt more than the pain rule allows when it was tried; null when it did not. */
-export function painObstacle(card: ExerciseCard, person: Person): Obstacle | null {
+export function painLimit(card: ExerciseCard, person: Person): CardLimit | null {
   const hurt = testPain(card, person);
   if (hurt === null || hurt <= triedAtMost(person.consult, person.protocol)) return null;
   return { limit: 'pain', value: hurt, why: { reason: 'hurt', pain: hurt } };

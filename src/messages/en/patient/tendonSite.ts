@@ -1,7 +1,7 @@
 /** Where it is sore, in the words of the place: what presses it, what to leave alone, how it speaks up early. */
 import type { Protocol } from '../../../content/library.ts';
 
-export interface Spot {
+export interface TendonSite {
   /** What is held small at first and then comes back. */
   readonly comesBack: string;
   readonly pressing: string;
@@ -12,7 +12,7 @@ export interface Spot {
 const SIGNS = 'the sore spot is stiff in the morning, or the day after more work';
 
 /** By the angle that squeezes the tendon. */
-export const SPOTS: Readonly<Record<Protocol['angle'], Spot>> = {
+export const TENDON_SITES: Readonly<Record<Protocol['angle'], TendonSite>> = {
   hipFlexion: {
     comesBack: 'Bending',
     pressing: 'Leave out long, deep stretches of the back of the thigh. They press the sore spot.',

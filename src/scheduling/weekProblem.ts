@@ -3,7 +3,7 @@ import { WEEKDAYS } from '../units/weekday.ts';
 import type { HardEvent } from './arrange.ts';
 import { EVERY_DAY, maskOf } from './circle.ts';
 import { runLoad } from './hardRun.ts';
-import type { Puzzle } from './place.ts';
+import type { WeekProblem } from './weekSolver.ts';
 import type { Setting } from '../units/reason.ts';
 import {
   calendarDays,
@@ -69,13 +69,13 @@ export function clockOf({ lifts }: WeekWish, person: Recoverer, rules: RecoveryR
 }
 
 /** The search's input: at most one session a day, days and gaps instead of hours. */
-export function puzzleOf(
+export function weekProblemOf(
   wish: WeekWish,
   { fixed, hardRuns, easyRuns }: SortedWish,
   clock: Clock,
   person: Recoverer,
   rules: WeekRules,
-): Puzzle {
+): WeekProblem {
   const days = (kind: FixedPoint['recovery'] | 'easy-run') =>
     calendarDays(recoveryHours(kind, person, rules).hours);
   const runDays = maskOf(wish.runDays);

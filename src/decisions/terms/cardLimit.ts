@@ -5,14 +5,14 @@ import type { JointAngle } from '../../mechanics/jointAngle.ts';
 import type { Limit } from '../../mechanics/cap.ts';
 import type { TestedReason } from './testedReason.ts';
 
-export interface Obstacle {
+export interface CardLimit {
   /** The name of the limit: position, hipFlexion, compression, tension, demand, provokedAngle, pose, pain, testedSet, kit, cannotDo, screen, minutes, days, slotFull, entry, newStress, kind, clinician. */
   readonly limit: string;
   readonly value: number | string | null;
-  readonly why: ObstacleReason;
+  readonly why: LimitReason;
 }
 
-export type ObstacleReason =
+export type LimitReason =
   | { readonly reason: 'position'; readonly position: Position }
   | { readonly reason: 'light-holds-only' | 'no-spring-by-screen' | 'no-spring-by-maternity' }
   | { readonly reason: 'cannot-do'; readonly need: CannotDo }
@@ -26,7 +26,7 @@ export type ObstacleReason =
   | { readonly reason: 'hold-too-short'; readonly testedSeconds: number }
   | { readonly reason: 'tested-too-much'; readonly tested: TestedReason }
   /** An easier card stands against it. */
-  | { readonly reason: 'harder-than'; readonly card: ExerciseCard['id']; readonly than: ObstacleReason }
+  | { readonly reason: 'harder-than'; readonly card: ExerciseCard['id']; readonly than: LimitReason }
   | { readonly reason: 'known-goes-first' | 'nothing-like-it' | 'more-than-shown' | 'in-session-already' }
   | { readonly reason: 'half-cap'; readonly cardsAtMost: number }
   | {

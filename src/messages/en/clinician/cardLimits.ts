@@ -1,15 +1,15 @@
 /** What stood against a card, in sentences for the clinician. */
-import type { CapReason, ObstacleReason } from '../../../decisions/terms/obstacle.ts';
+import type { CapReason, LimitReason } from '../../../decisions/terms/cardLimit.ts';
 import type { PassedOver } from '../../../decisions/terms/passedOver.ts';
 import { ANGLE_WORDS } from '../angle.ts';
 import { testedText } from './tested.ts';
 
 type Words = {
-  readonly [Member in ObstacleReason as Member['reason']]: (why: Member) => string;
+  readonly [Member in LimitReason as Member['reason']]: (why: Member) => string;
 };
 
 /** @example obstacleWords({ reason: 'cannot-do', need: 'kneel' }) // => 'it asks for what cannot be done (kneel)' */
-export function obstacleWords(why: ObstacleReason): string {
+export function cardLimitWords(why: LimitReason): string {
   return WORDS[why.reason](why as never);
 }
 
@@ -18,7 +18,7 @@ export function passedOverText({
   why,
   ...passed
 }: PassedOver): Omit<PassedOver, 'why'> & { because: string } {
-  return { ...passed, because: obstacleWords(why) };
+  return { ...passed, because: cardLimitWords(why) };
 }
 
 const PLACES = {
@@ -45,7 +45,7 @@ const WORDS: Words = {
     `${why.where === 'lift' ? 'lifting the weight into place is not admitted' : 'too little of it is admitted'} (${capText(why)})`,
   'hold-too-short': ({ testedSeconds }) => `it was held for ${testedSeconds} s, too short to take a share of`,
   'tested-too-much': ({ tested }) => testedText(tested),
-  'harder-than': ({ card, than }) => `it is harder than ${card}: ${obstacleWords(than)}`,
+  'harder-than': ({ card, than }) => `it is harder than ${card}: ${cardLimitWords(than)}`,
   'known-goes-first': () =>
     'another card of this slot was tested with a weight or for its seconds, or done before',
   'nothing-like-it': () => 'none of its slot or ladder was tested or done before',

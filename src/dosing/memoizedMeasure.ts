@@ -3,7 +3,7 @@ import type { Tempo } from './dose.ts';
 import type { Measure, Measured } from './growth.ts';
 
 /** The same model, asked only once for each tempo, card, kind, load and range. */
-export function remembered(measure: Measure): Measure {
+export function memoized(measure: Measure): Measure {
   type ByRange = Map<number | null, Measured | null>;
   type ByCard = Map<string, Map<string, Map<number, ByRange>>>;
   // Tempos are known by identity: a step that leaves the tempo alone hands the same one on.

@@ -2,7 +2,7 @@
 import { labelsOf } from '../../messages/en/labels.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { emergencyStrip } from './emergency.ts';
-import { drawArtifact, drawFurniture, drawRules, type Pen } from './pen.ts';
+import { drawArtifact, drawRunningLine, drawRules, type Pen } from './pen.ts';
 import { plain } from './text.ts';
 import type { Line } from './measurer.ts';
 import { wrap } from './wrap.ts';
@@ -22,7 +22,7 @@ export function bodyBottomPt(pen: Pen, programme: Programme): number {
 }
 
 /** Draws head and foot on all pages; the emergency strip on all but the first, which has the box. */
-export function drawFurnitures(pen: Pen, programme: Programme): void {
+export function drawRunningLines(pen: Pen, programme: Programme): void {
   const { start, count } = pen.doc.bufferedPageRange();
   for (let at = start; at < start + count; at++) {
     pen.doc.switchToPage(at);
@@ -63,7 +63,7 @@ function drawStrip(pen: Pen, programme: Programme): void {
   const topPt = sheet.heightPt - FOOT_PT - leadingPt * 1.4 - lines.length * leadingPt;
   drawRules(pen, [[sheet.leftPt, topPt - 1, sheet.rightPt, topPt - 1]], line.rulePt, colour.rule);
   drawArtifact(pen, 'Pagination', () =>
-    lines.forEach((one, at) => drawFurniture(pen, one, sheet.leftPt, topPt + (at + 0.85) * leadingPt)),
+    lines.forEach((one, at) => drawRunningLine(pen, one, sheet.leftPt, topPt + (at + 0.85) * leadingPt)),
   );
 }
 
@@ -75,9 +75,9 @@ function drawEnds(pen: Pen, left: string, right: string, baselinePt: number): vo
   const [leftLine, rightLine] = [set(left), set(right)];
   const roomPt = sheet.rightPt - sheet.leftPt - (rightLine?.widthPt ?? 0) - style.sizePt;
   drawArtifact(pen, 'Pagination', () => {
-    if (leftLine && leftLine.widthPt <= roomPt) drawFurniture(pen, leftLine, sheet.leftPt, baselinePt);
+    if (leftLine && leftLine.widthPt <= roomPt) drawRunningLine(pen, leftLine, sheet.leftPt, baselinePt);
     if (rightLine && roomPt >= 0)
-      drawFurniture(pen, rightLine, sheet.rightPt - rightLine.widthPt, baselinePt);
+      drawRunningLine(pen, rightLine, sheet.rightPt - rightLine.widthPt, baselinePt);
   });
 }
 

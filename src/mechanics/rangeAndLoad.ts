@@ -7,7 +7,7 @@ import { admits, largestRange, rangeTo, type AdmittedRange } from './range.ts';
 import { largestStep, type AdmittedStep, type NoStep } from './step.ts';
 
 /** What is to be solved. Loads as the kit can make them, heaviest first, the first at or below the dose. */
-export interface FitRequest {
+export interface RangeAndLoadRequest {
   readonly movement: Movement;
   readonly body: Body;
   readonly loadsKgDescending: readonly number[];
@@ -20,7 +20,7 @@ export interface FitRequest {
   readonly pickUpHeightM: number | null;
 }
 
-export interface Fit {
+export interface RangeAndLoad {
   readonly admitted: true;
   readonly loadKg: number;
   readonly range: AdmittedRange | AdmittedStep;
@@ -35,7 +35,7 @@ export interface RefusedLoad {
   readonly where: 'lift' | 'range';
 }
 
-export interface NoFit {
+export interface NoRangeAndLoad {
   readonly admitted: false;
   readonly refused: readonly RefusedLoad[];
 }
@@ -47,7 +47,7 @@ export interface NoFit {
  * lighter weight would reach further, and a tighter cap would then have widened the range. So neither load nor range
  * ever rises when a cap is tightened; the ladder of steps opens the range again.
  */
-export function fitRangeAndLoad(request: FitRequest): Fit | NoFit {
+export function fitRangeAndLoad(request: RangeAndLoadRequest): RangeAndLoad | NoRangeAndLoad {
   const refused: RefusedLoad[] = [];
   for (const loadKg of request.loadsKgDescending) {
     const tried = tryLoad(request, loadKg);
@@ -62,7 +62,12 @@ export function fitRangeAndLoad(request: FitRequest): Fit | NoFit {
 
 /** Whether the exercise can be done over its whole movement at this load, or of steps on one in the house. */
 export function fitsInFull(
-  { movement, body, caps, stepHeightsM }: Pick<FitRequest, 'movement' | 'body' | 'caps' | 'stepHeightsM'>,
+  {
+    movement,
+    body,
+    caps,
+    stepHeightsM,
+  }: Pick<RangeAndLoadRequest, 'movement' | 'body' | 'caps' | 'stepHeightsM'>,
   loadKg: number,
 ): boolean {
   return movement.range === 'steps'
@@ -74,7 +79,10 @@ type Tried =
   | { readonly admitted: true; readonly range: AdmittedRange | AdmittedStep }
   | { readonly admitted: false; readonly barredBy: NoStep['barredBy']; readonly where: 'lift' | 'range' };
 
-function tryLoad({ movement, body, caps, leastFraction, ...home }: FitRequest, loadKg: number): Tried {
+function tryLoad(
+  { movement, body, caps, leastFraction, ...home }: RangeAndLoadRequest,
+  loadKg: number,
+): Tried {
   const lifted = movement.loadAt !== undefined && loadKg > 0 ? home.pickUpHeightM : null;
   const liftBar = lifted === null ? null : liftBarredBy(lifted, body, loadKg, caps);
   if (liftBar) return { admitted: false, barredBy: liftBar, where: 'lift' };
@@ -104,7 +112,7 @@ function gradeOf(
 
 /** After a heavier load was refused: the least useful range, or the lowest step. */
 function narrowest(
-  { movement, body, caps, leastFraction, stepHeightsM }: FitRequest,
+  { movement, body, caps, leastFraction, stepHeightsM }: RangeAndLoadRequest,
   loadKg: number,
   range: AdmittedRange | AdmittedStep,
 ): AdmittedRange | AdmittedStep {

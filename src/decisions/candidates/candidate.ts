@@ -1,15 +1,15 @@
 /** One card fitted to one person: its first dose, the load it starts with, how far it goes, or what stands against it. */
 import type { ExerciseCard, Slot } from '../../content/library.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
-import type { Fit as Admitted, RefusedLoad } from '../../mechanics/fit.ts';
+import type { RangeAndLoad as Admitted, RefusedLoad } from '../../mechanics/rangeAndLoad.ts';
 import type { RangeDecision } from '../../mechanics/range.ts';
 import { barredObstacle } from './barred.ts';
 import type { Entry } from './entered.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
 import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
-import { obstacleTo, painObstacle } from './obstacle.ts';
-import type { Obstacle } from '../terms/obstacle.ts';
+import { limitOn, painLimit } from './cardLimit.ts';
+import type { CardLimit } from '../terms/cardLimit.ts';
 import { boundsFor } from '../person/ownStage.ts';
 import { cardOf, decidedByOf, type Bounds, type Person } from '../person/person.ts';
 import type { DecidedBy } from '../terms/cell.ts';
@@ -17,7 +17,7 @@ import { painfulFromKg } from './painfulSets.ts';
 import { isKnown } from './shown.ts';
 import { rangeSettings, stepHeightsM, type RangeSetting } from '../person/rangeSettings.ts';
 
-export interface Fit {
+export interface Candidate {
   readonly card: ExerciseCard;
   readonly first: FirstDose;
   readonly load: StartLoad;
@@ -33,22 +33,27 @@ export interface Fit {
 }
 
 /** The card at the first step of a stage, or the first thing that stands against it. */
-export function fitCard(card: ExerciseCard, slot: Slot, person: Person, stageBounds: Bounds): Fit | Obstacle {
+export function candidateFrom(
+  card: ExerciseCard,
+  slot: Slot,
+  person: Person,
+  stageBounds: Bounds,
+): Candidate | CardLimit {
   const bounds = boundsFor(card.id, person, stageBounds);
-  const obstacle = obstacleTo(card, slot, person, bounds);
+  const obstacle = limitOn(card, slot, person, bounds);
   if (obstacle !== null) return obstacle;
   const first = firstDose(slot, card, person, isKnown(card.id, person, bounds));
-  if (isObstacle(first)) return first;
+  if (isCardLimit(first)) return first;
   const easier = easierObstacle(card, slot, person, bounds);
   if (easier !== null) return easier;
   return isPosed(card) ? fitPosed(card, slot, first, person, bounds) : fitUnposed(card, first);
 }
 
 /** A card whose easier one hurt, or was too much without a weight, is not tried. */
-function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): Obstacle | null {
+function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): CardLimit | null {
   for (let id = card.easier; id !== null; id = cardOf(person, id).easier) {
     const easier = cardOf(person, id);
-    const hurt = painObstacle(easier, person);
+    const hurt = painLimit(easier, person);
     const tested = hurt ?? (isPosed(easier) ? bodyAloneTooMuch(easier, slot, person, bounds) : null);
     if (tested !== null) return { ...tested, why: { reason: 'harder-than', card: id, than: tested.why } };
   }
@@ -56,11 +61,11 @@ function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: 
 }
 
 /** Whether an answer is what stands against a card, not the card fitted. */
-export function isObstacle(answer: object): answer is Obstacle {
+export function isCardLimit(answer: object): answer is CardLimit {
   return 'limit' in answer;
 }
 
-function fitUnposed(card: ExerciseCard, first: FirstDose): Fit {
+function fitUnposed(card: ExerciseCard, first: FirstDose): Candidate {
   return {
     card,
     first,
@@ -79,11 +84,11 @@ function fitPosed(
   first: FirstDose,
   person: Person,
   bounds: Bounds,
-): Fit | Obstacle {
+): Candidate | CardLimit {
   const settings = rangeSettings(card, person);
   const settingsDeg = settings.map(({ deg }) => deg);
   const wanted = startLoad(card, slot, person, bounds, settings);
-  if (isObstacle(wanted)) return wanted;
+  if (isCardLimit(wanted)) return wanted;
   const loads = loadsFor(card, person);
   const upToWanted = loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
   const found = fitAt(card, upToWanted, settings, wanted.testedToDeg, person, bounds);
@@ -104,7 +109,7 @@ function fitPosed(
   };
 }
 
-interface FoundFit {
+interface FoundRangeAndLoad {
   readonly load: KitLoad;
   readonly rangeDeg: number | null;
   readonly rangeDecidedBy: DecidedBy;
@@ -120,7 +125,7 @@ function fitAt(
   testedToDeg: number | null,
   { model, consult, protocol }: Person,
   bounds: Bounds,
-): FoundFit | RefusedLoad {
+): FoundRangeAndLoad | RefusedLoad {
   const graded = settings.length > 0;
   const answer = model.fit(graded ? card : inFull(card), {
     loadsKgDescending: loads.map(({ loadKg }) => loadKg).toReversed(),
@@ -172,7 +177,7 @@ function inFull(card: PosedCard): PosedCard {
   return { ...card, id: `${card.id} in full`, movement: { ...card.movement, range: 'fixed' } };
 }
 
-function lightened(wanted: StartLoad, { load, heavier }: FoundFit, bounds: Bounds): StartLoad {
+function lightened(wanted: StartLoad, { load, heavier }: FoundRangeAndLoad, bounds: Bounds): StartLoad {
   if (load.loadKg >= wanted.load.loadKg || heavier === null) return { ...wanted, load };
   const { why: bar } = barredObstacle(heavier, bounds);
   return {

@@ -174,6 +174,31 @@ describe('an answer', () => {
     ]);
   });
 
+  it('the picture of another clearance does not clear a pop', () => {
+    const picture = { kind: 'X-ray', on: day('2026-11-19'), result: 'no fracture' };
+    const words = { by: 'Dr Example', on: day('2026-11-20'), decision: 'may train' };
+    const effects = screenEffects(
+      person({
+        screen: { ...ALL_CLEAR, popBruise: 'yes' },
+        clearances: [
+          { flag: 'popBruise', ...words },
+          { flag: 'suspectedFracture', ...words, imaging: picture },
+        ],
+      }),
+      CLINIC,
+    );
+    expect(effects).toMatchObject({
+      refusals: [{ path: ['screen', 'popBruise'], why: { reason: 'no-picture' } }],
+    });
+  });
+
+  it.each([
+    [17, stop('suddenOnsetUnder18', 'no-picture')],
+    [18, ''],
+  ])('at %i years words alone clear a sudden start: "%s"', (age, says) =>
+    expect(outcome('suddenOnsetUnder18', { age, cleared: true })).toBe(says),
+  );
+
   it('every item that stops is told', () => {
     const effects = screenEffects(
       person({ screen: { ...ALL_CLEAR, fever: 'yes', footDrop: 'notAsked' } }),

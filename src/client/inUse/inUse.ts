@@ -7,9 +7,10 @@ import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { alarmForm, alarmsIn } from './alarm.ts';
 import { runToday } from './beat.ts';
+import { onceArrived } from './arrived.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
-import { foldSections } from './fold.ts';
+import { foldSections, foldWhy } from './fold.ts';
 import {
   cardsOf,
   exerciseForms,
@@ -37,7 +38,8 @@ const sheet = readSheet();
 if (sheet !== null) start(sheet);
 
 function start(sheet: PageInUse): void {
-  foldSections();
+  document.documentElement.dataset['inUse'] = '';
+  foldWhy();
   const store = logStore(sheet.alias, sheet.mark);
   const book: Book = { store, sheet };
   let shown: IsoDate | null = null;
@@ -58,13 +60,16 @@ function start(sheet: PageInUse): void {
     look();
   });
   showToday(now(), sheet, alarmsIn(store.rows(), sheet));
-  const notes = logNotes(book, sheet);
-  store.onChange(notes);
-  look();
-  notes();
-  document.addEventListener('visibilitychange', look);
-  addEventListener('pageshow', look);
-  setInterval(look, 30_000);
+  onceArrived(() => {
+    foldSections();
+    const notes = logNotes(book, sheet);
+    store.onChange(notes);
+    look();
+    notes();
+    document.addEventListener('visibilitychange', look);
+    addEventListener('pageshow', look);
+    setInterval(look, 30_000);
+  });
 }
 
 /** The forms of the day: morning and running on the first screen, the exercises' under each, the rest after the last. */

@@ -6,11 +6,15 @@
 (() => {
   const root = document.documentElement;
   // The file is read, and `arrival.ts` held back what is below the first screen. Where that was fast and nothing is drawn
-  // yet, only what is near the screen is laid out for the first frame.
-  if ('arriving' in root.dataset) {
+  // yet, only what is near the screen is laid out for the first frame. The scripts after this one come before that frame,
+  // for they put today on the first screen.
+  const letIn = () => {
+    if (!('arriving' in root.dataset)) return;
     root.dataset['arriving'] = 'drawing';
     requestAnimationFrame(() => setTimeout(() => delete root.dataset['arriving']));
-  }
+  };
+  if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', letIn);
+  else letIn();
 
   // Without this script every wide table is a stop of the tab key, lest one that scrolls could not be reached.
   const stop = ({ target }: Pick<ResizeObserverEntry, 'target'>) => {

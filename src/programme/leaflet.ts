@@ -59,6 +59,7 @@ export function leafletOf(
   const walksInto = dated.plan.weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null));
   const runsNow = decided.running.decision.decision === 'keep' && !walksInto;
   const races = dated.races.filter(({ inPlan }) => inPlan).length;
+  const reasoned = stageText(say, decided);
   const next = nextSession(say, decided);
   const calendar = calendarOf(say, days, words);
   const sections = {
@@ -81,7 +82,7 @@ export function leafletOf(
     startOn: consult.startOn,
     reviewOn: consult.reviewOn,
     dates: say.datesText(consult, course),
-    stage: stageText(say, decided),
+    stage: reasoned,
     step,
     opening: say.openingText(consult, protocol, course, {
       lightHolds: person.effects.lightHolds.length > 0,
@@ -147,7 +148,7 @@ export function leafletOf(
     eased: easedExercises(decided.shown[0].prescriptions, person),
     review,
     post: postOf(say, decided, next.minutesValue, calendar, previous?.post ?? null),
-    record: recordOf(say, decided, sections, previous, review, loadleaf),
+    record: recordOf(say, decided, sections, reasoned.because, previous, review, loadleaf),
   };
 }
 

@@ -24,7 +24,7 @@ export function runToday({ on, runText }: DayInUse, stepRate: StepRateInUse | nu
 /** Two lights take turns, left and right foot: no light flashes more than twice a second (WCAG 2.2, 2.3.1: three). */
 function stepBeat(stepsPerMin: number): HTMLElement {
   const beatMs = 60_000 / stepsPerMin;
-  const lights = [element('span', { class: 'foot' }), element('span', { class: 'foot' })];
+  const lights = [element('span', { class: 'light' }), element('span', { class: 'light' })];
   const running = element(
     'div',
     { class: 'counting', hidden: true },

@@ -1,6 +1,6 @@
 /** The fields of one entry of the log. Each is kept as it is written, and pain and morning scores are answered at once. */
 import { LOG_DONE } from '../../content/log/columns.ts';
-import { IN_USE } from '../../messages/en/patient/inUse.ts';
+import { IN_USE, ofLegText } from '../../messages/en/patient/inUse.ts';
 import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 import { answerTo, type Answer } from './answers.ts';
@@ -61,7 +61,7 @@ export function entryForm(book: Book, form: EntryForm): HTMLElement {
     place.append(line);
   };
   for (const key of keys) {
-    const place = keys.length > 1 ? legGroup(key) : group;
+    const place = keys.length > 1 ? legGroup(name, key) : group;
     fields.forEach((field) => put(place, field, [key]));
     if (place !== group) group.append(place);
   }
@@ -76,11 +76,12 @@ export function entryForm(book: Book, form: EntryForm): HTMLElement {
   return group;
 }
 
-function legGroup({ side }: EntryKey): HTMLElement {
+/** Named with its exercise, for a page has legs of many. */
+function legGroup(name: string, { side }: EntryKey): HTMLElement {
   const words = side === 'left' ? IN_USE.leftLeg : IN_USE.rightLeg;
   return element(
     'div',
-    { class: 'leg', role: 'group', 'aria-label': words },
+    { class: 'leg', role: 'group', 'aria-label': ofLegText(name, side) },
     element('span', { class: 'which', 'aria-hidden': 'true' }, words),
   );
 }
@@ -88,11 +89,12 @@ function legGroup({ side }: EntryKey): HTMLElement {
 /** One field with its label; `told` hears of each change, and whether it could not be kept. */
 function fieldOf(
   book: Book,
-  { labels = {}, planned = {} }: EntryForm,
+  form: EntryForm,
   field: Field,
   keys: readonly EntryKey[],
   told: (fault: boolean) => void,
 ): { readonly line: HTMLElement; readonly read: () => void } {
+  const { labels = {}, planned = {} } = form;
   const control = controlOf(field, planned[field] ?? '');
   const id = `entry-${(count += 1)}`;
   control.id = id;
@@ -111,7 +113,11 @@ function fieldOf(
   control.addEventListener('input', take);
   control.addEventListener('change', take);
   read();
-  const label = element('label', { for: id }, labels[field] ?? labelOf(field));
+  const words = labels[field] ?? labelOf(field);
+  const label = element('label', { for: id }, words);
+  // Under the second leg the labels are not seen: the field is named by itself, with its leg.
+  if (form.keys.length > 1 && form.fields.includes(field))
+    control.setAttribute('aria-label', ofLegText(words, first.side));
   return { line: element('p', { class: `field ${field}` }, label, control), read };
 }
 

@@ -7,9 +7,7 @@ const FOLDED =
   '#easier,#flare,#missed-days,#week,#running,#sitting,#stretching,#activities,#steps,#also-named,#what-comes-next,#log,.advice';
 
 export function foldSections(): void {
-  document.documentElement.dataset['inUse'] = '';
   for (const section of document.querySelectorAll<HTMLElement>(FOLDED)) foldSection(section);
-  foldWhy();
   for (const exercise of document.querySelectorAll<HTMLElement>('[data-exercise]')) foldExercise(exercise);
   addEventListener('hashchange', () => unfoldTo(location.hash));
   document.addEventListener('click', ({ target }) => {
@@ -30,7 +28,7 @@ function foldSection(section: HTMLElement): void {
 }
 
 /** Who, why and from when: known after the first reading. */
-function foldWhy(): void {
+export function foldWhy(): void {
   const why = document.querySelector<HTMLElement>('.why');
   if (why === null) return;
   const words = element('div', { id: 'why-text', class: 'text' });

@@ -3,13 +3,15 @@
  * paper, the sheet is whole. Whatever goes wrong here leaves the sheet as it was built.
  */
 import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.ts';
+import type { DayInUse } from '../../programme/sheetInUse.ts';
 import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { alarmForm, alarmsIn } from './alarm.ts';
+import { onceArrived } from './arrived.ts';
 import { runToday } from './beat.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
-import { foldSections } from './fold.ts';
+import { foldSections, foldWhy } from './fold.ts';
 import {
   cardsOf,
   exerciseForms,
@@ -25,7 +27,7 @@ import { fillTable, sessionsDone, weeksPicture } from './logTable.ts';
 import { deviceDay, type PageInUse, readSheet } from './sheet.ts';
 import { pacer } from './pacer.ts';
 import { shareBar } from './share.ts';
-import { logStore } from './store.ts';
+import { logStore, type LogStore } from './store.ts';
 import { showToday } from './today.ts';
 import { isCounting } from './turn.ts';
 import { shortDay } from '../../messages/en/plain.ts';
@@ -37,7 +39,8 @@ const sheet = readSheet();
 if (sheet !== null) start(sheet);
 
 function start(sheet: PageInUse): void {
-  foldSections();
+  document.documentElement.dataset['inUse'] = '';
+  foldWhy();
   const store = logStore(sheet.alias, sheet.mark);
   const book: Book = { store, sheet };
   let shown: IsoDate | null = null;
@@ -57,14 +60,22 @@ function start(sheet: PageInUse): void {
     lastEntry = Date.now();
     look();
   });
-  showToday(now(), sheet, alarmsIn(store.rows(), sheet));
-  const notes = logNotes(book, sheet);
-  store.onChange(notes);
-  look();
-  notes();
-  document.addEventListener('visibilitychange', look);
-  addEventListener('pageshow', look);
-  setInterval(look, 30_000);
+  const first = now();
+  showToday(first, sheet, alarmsIn(store.rows(), sheet));
+  const warn = keptWarning(store);
+  store.onChange(warn);
+  warn();
+  putTop(first, book, sheet);
+  onceArrived(() => {
+    foldSections();
+    const notes = logNotes(book, sheet);
+    store.onChange(notes);
+    look();
+    notes();
+    document.addEventListener('visibilitychange', look);
+    addEventListener('pageshow', look);
+    setInterval(look, 30_000);
+  });
 }
 
 /** The forms of the day: morning and running on the first screen, the exercises' under each, the rest after the last. */
@@ -72,13 +83,8 @@ function putForms(today: Today, book: Book, sheet: PageInUse): void {
   for (const old of document.querySelectorAll('[data-forms]')) old.remove();
   const { on, kind } = today;
   if (kind === 'before' || kind === 'after') return;
+  putTop(today, book, sheet);
   const day = sheet.days.find((one) => one.on === on);
-  const forms = (...all: readonly HTMLElement[]) => element('div', { 'data-forms': '' }, ...all);
-  // A run is noted on the first screen where it is all there is; beside a session, with the rest of the day.
-  const run = day?.run || day?.race ? [runForm(book, on)] : [];
-  const beat = day?.run || day?.race ? [runToday(day, sheet.stepRate)] : [];
-  const top = forms(morningForm(book, on), ...beat, ...(kind === 'run' ? run : []));
-  document.querySelector('.now .warning')?.after(top);
   const between = cardsOf(day).filter((one) => one.between);
   for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
     const paced = pacedOf(sheet, card);
@@ -88,8 +94,39 @@ function putForms(today: Today, book: Book, sheet: PageInUse): void {
     if (counts !== null) (place.querySelector('.presses') ?? place).append(forms(counts));
     place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
   }
-  const rest = [...(kind === 'run' ? [] : run), sittingForm(book, on), lineForm(book, on)];
+  const rest = [...(kind === 'run' ? [] : runForms(day, book)), sittingForm(book, on), lineForm(book, on)];
   document.querySelector('.log-bar .log-day')?.append(forms(...rest));
+}
+
+/** What the first screen has to write into: there from the first frame, so that nothing moves under a thumb. */
+function putTop({ on, kind }: Today, book: Book, sheet: PageInUse): void {
+  if (kind === 'before' || kind === 'after') return;
+  const day = sheet.days.find((one) => one.on === on);
+  const beat = day?.run || day?.race ? [runToday(day, sheet.stepRate)] : [];
+  const run = kind === 'run' ? runForms(day, book) : [];
+  document.querySelector('.now .warning')?.after(forms(morningForm(book, on), ...beat, ...run));
+}
+
+/** A run is noted on the first screen where it is all there is; beside a session, with the rest of the day. */
+function runForms(day: DayInUse | undefined, book: Book): readonly HTMLElement[] {
+  return day?.run || day?.race ? [runForm(book, day.on)] : [];
+}
+
+function forms(...all: readonly HTMLElement[]): HTMLElement {
+  return element('div', { 'data-forms': '' }, ...all);
+}
+
+/** That the log is not kept, before the first entry and in the way of it. */
+function keptWarning(store: LogStore): () => void {
+  const warning = element('p', { class: 'on-screen warning', hidden: true });
+  document.querySelector('.now .today-lines')?.after(warning);
+  return () => {
+    warning.hidden = store.kept() === 'kept' && !store.damaged();
+    warning.replaceChildren(
+      `${keptText(store.kept(), store.damaged())} `,
+      element('a', { href: '#log-bar-heading' }, IN_USE.share),
+    );
+  };
 }
 
 /** Where the log is kept and how it is shared, after the exercises; in the log itself any day to look at and to correct. */
@@ -106,8 +143,6 @@ function logNotes(book: Book, sheet: PageInUse): () => void {
     shareBar(store, sheet),
   );
   document.querySelector('.next')?.append(bar);
-  const warning = element('p', { class: 'on-screen warning', hidden: true });
-  document.querySelector('.now .today-lines')?.after(warning);
   const place = document.querySelector<HTMLElement>('#log > .text');
   const picture = element('div', {});
   const days = element('div', { class: 'on-screen' });
@@ -119,12 +154,6 @@ function logNotes(book: Book, sheet: PageInUse): () => void {
     const earlier = rows.filter(({ date }) => date < sheet.startOn).length;
     const words = `${keptText(store.kept(), store.damaged())} ${earlierText(earlier)}`.trim();
     if (kept.textContent !== words) kept.textContent = words;
-    // Before the first entry, and in the way of it.
-    warning.hidden = store.kept() === 'kept' && !store.damaged();
-    warning.replaceChildren(
-      `${keptText(store.kept(), store.damaged())} `,
-      element('a', { href: '#log-bar-heading' }, IN_USE.share),
-    );
     fillTable(sheet, rows);
     picture.replaceChildren(...[weeksPicture(sheet, rows, today)].filter((one) => one !== null));
     const until = sheet.days.filter(({ on }) => on <= today).map(({ on }) => on);

@@ -31,7 +31,7 @@ export interface DayPoint {
   readonly value: number;
 }
 
-const PLOT = 300;
+const PLOT = 210;
 const KEY = 44;
 const DASH = [16, 10] as const;
 const LIMIT_DASH = [3, 8] as const;

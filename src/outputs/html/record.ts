@@ -34,10 +34,13 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
         ${hangHtml('pictures', labels.pictures, picturesHtml(record.pictures, labels), 'broad')}
         ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
-        ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
-        ${passedOverHtml(programme, labels)} ${aheadHtml(programme, leaflet, labels)}
-        ${planHtml(programme, labels)} ${accountHtml(programme, labels)}
-        ${hangHtml('note', labels.note, noteHtml(record.note))}
+        ${remarksHtml(programme, labels)}
+        <div class="beside">
+          ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
+          ${passedOverHtml(programme, labels)}
+        </div>
+        ${aheadHtml(programme, leaflet, labels)} ${planHtml(programme, labels)}
+        ${accountHtml(programme, labels)} ${hangHtml('note', labels.note, noteHtml(record.note))}
         ${programme.letter === null ? nothing : sectionHtml(programme.letter)}
         ${emergencyHtml(programme.emergency)}
       </main>
@@ -84,8 +87,12 @@ function passedOverHtml({ record }: Programme, labels: RecordLabels): Html {
   const columns = [labels.card, labels.slot, labels.stageColumn, labels.because];
   const rows = record.passedOver.map(({ title, slot, stage, because }) => [title, slot, `${stage}`, because]);
   const table = tableHtml({ caption: labels.passedOver, columns, rows });
-  return html`${hangHtml('passed-over', labels.passedOver, rows.length === 0 ? nothing : table, 'broad own-caption')}
-  ${hangHtml('remarks', labels.remarks, sentences(record.remarks))}`;
+  const content = rows.length === 0 ? nothing : table;
+  return hangHtml('passed-over', labels.passedOver, content, 'broad own-caption');
+}
+
+function remarksHtml({ record }: Programme, labels: RecordLabels): Html {
+  return hangHtml('remarks', labels.remarks, sentences(record.remarks));
 }
 
 /** The steps to come, each with the reasons of its numbers folded beneath. */

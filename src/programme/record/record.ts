@@ -22,11 +22,14 @@ import { activityRule, type JudgedActivity } from '../../scheduling/activities.t
 
 import { compressionLadder } from './squeeze.ts';
 
-/** `sections`: those of the leaflet that the record repeats. `previous`: the revision before, null for the first. */
+/**
+ * `sections`: those of the leaflet that the record repeats. `stageBecause`: why this stage, a sentence each. `previous`: the revision before, null for the first.
+ */
 export function recordOf(
   say: Messages,
   decided: Decided,
   sections: { readonly running: Section; readonly sitting: Section },
+  stageBecause: readonly string[],
   previous: Programme | null,
   review: Review | null,
   loadleaf: string,
@@ -59,7 +62,7 @@ export function recordOf(
     review: review === null ? null : reviewRecord(say, review, decided),
     course,
     pictures: picturesOf(say, review, course, protocol),
-    cert: say.certTable(decided),
+    cert: say.certTable(decided, stageBecause),
     settings: say.settingsTable(protocol, library.clinic),
     versions: { library: library.version, protocol: protocol.id, loadleaf },
     note: say.noteLines(decided, week.gaveUp, (id) => nameOf(id, person), review),

@@ -50,6 +50,10 @@ describe.each(programmes)('the record of %s', (_, programme) => {
     expect(texts.filter((text) => !words.includes(squeezed(text)))).toEqual([]);
   });
 
+  it('says every reason in words', () => {
+    expect(words).not.toContain('[object');
+  });
+
   it('shows the estimates rounded, with the sentence that they are estimates', () => {
     const estimates = record.exercises.flatMap(({ estimate }) => (estimate === null ? [] : [estimate]));
     expect(estimates.length).toBeGreaterThan(0);

@@ -1,4 +1,5 @@
 /** What the page says once it is in use: what today is, what an entry of the log means, where the log is kept. */
+import type { LogSide } from '../../../content/log/columns.ts';
 import type { MorningDecision, PainGate } from '../../../scheduling/morning.ts';
 import type { Today, TodayKind } from '../../../scheduling/today.ts';
 import type { IsoDate } from '../../../units/date.ts';
@@ -189,6 +190,11 @@ export const IN_USE = {
   nothingYet: 'Nothing is in the log yet.',
   morningsPicture: 'Your mornings and sessions',
 } as const;
+
+/** A group or a field of one leg, for those who hear the page. @example 'Pain 0-10, left leg' */
+export function ofLegText(what: string, side: LogSide | null): string {
+  return `${what}, ${(side === 'left' ? IN_USE.leftLeg : IN_USE.rightLeg).toLowerCase()}`;
+}
 
 /** Where the log is kept. */
 export type Kept = 'kept' | 'disk' | 'denied' | 'full';

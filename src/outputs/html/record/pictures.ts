@@ -7,7 +7,7 @@ import { drawingHtml } from '../parts/drawing.ts';
 import { tableHtml } from '../parts/table.ts';
 import { EMS_PER_MM } from './charts.ts';
 
-const PICTURE_MM = 110;
+const PICTURE_MM = 84;
 
 export function picturesHtml(pictures: readonly Picture[], { pictureNumbers }: RecordLabels): Html {
   if (pictures.length === 0) return nothing;

@@ -8,9 +8,9 @@ import type { Table } from '../../../shapes.ts';
 
 const LATER = 'not filled in: known after the review';
 
-/** Every item with what this programme says of it. */
-export function certTable(decided: Decided): Table {
-  const facts = certFacts(decided);
+/** Every item with what this programme says of it. `stageBecause`: why this stage, a sentence each. */
+export function certTable(decided: Decided, stageBecause: readonly string[]): Table {
+  const facts = certFacts(decided, stageBecause);
   const rows: [string, string, string][] = [
     ['1', 'Equipment', facts.equipment],
     ['2', 'Who teaches', facts.clinician],
@@ -35,7 +35,7 @@ export function certTable(decided: Decided): Table {
   return { caption: 'Exercise report (CERT)', columns: ['Item', 'Asks for', 'Here'], rows };
 }
 
-function certFacts({ person, shown, stage }: Decided) {
+function certFacts({ person, shown, stage }: Decided, stageBecause: readonly string[]) {
   const { consult, protocol } = person;
   const things = [...new Set(shown[0].prescriptions.flatMap(({ card }) => card.equipment))];
   const goals = consult.goals.map(({ what }) => what);
@@ -48,7 +48,7 @@ function certFacts({ person, shown, stage }: Decided) {
     steps: 'one kind of change a step, see steps ahead',
     dose: 'sets, repetitions or seconds, weight, pace, rest, days: see the dosage table',
     tailoredBy: `tests (${consult.tests.map(({ test }) => test).join(', ')}), tested sets, pain, kit, days and minutes`,
-    start: stage.because.join(' ') || stage.name,
+    start: stageBecause.join(' ') || stage.name,
     review: `review on ${consult.reviewOn}`,
   };
 }

@@ -73,7 +73,7 @@ function pageFaces(letters: Letters): PageFiles['fonts'] {
 }
 
 /** One of the desk's own scripts. */
-export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'paper' | 'post'): string {
+export function deskScript(name: 'yaml' | 'desk' | 'worker' | 'later' | 'paper' | 'post'): string {
   return read(`dist/desk/${name}.js`);
 }
 

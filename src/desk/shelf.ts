@@ -8,10 +8,14 @@ export interface DeskShelf {
   readonly folders: readonly (readonly DeskFile[])[];
   /** The clinic's logo as the build made it, base64 of a PNG; null where there is none. */
   readonly logo: string | null;
-  readonly pages: PageFiles;
+  /** Of what dresses the pages, as much as is seen at the desk. */
+  readonly pages: Pick<PageFiles, 'tokens' | 'fonts'>;
   /** Code points the printed typeface has, first and last of each run. */
   readonly letters: readonly Run[];
 }
+
+/** The rest of what dresses the pages, fetched with the first that is made. */
+export type DeskDress = Omit<PageFiles, 'tokens' | 'fonts'>;
 
 export interface DeskFile {
   readonly file: string;

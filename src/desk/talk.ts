@@ -4,7 +4,7 @@ import type { Problem } from '../content/problem.ts';
 import type { Beside } from '../outputs/html/desk/beside.ts';
 import type { Sealing } from '../post/sealedFiles.ts';
 import type { LogLine } from './log/lines.ts';
-import type { DeskFile, DeskShelf } from './shelf.ts';
+import type { DeskDress, DeskFile, DeskShelf } from './shelf.ts';
 import type { Table } from '../messages/shapes.ts';
 import type { Move } from '../review/terms.ts';
 import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
@@ -33,7 +33,9 @@ export interface SheetText {
 }
 
 export type Ask =
-  | { readonly ask: 'bench'; readonly shelf: DeskShelf }
+  /** `later`: where the worker's second part lies. */
+  | { readonly ask: 'bench'; readonly shelf: DeskShelf; readonly later: string }
+  | { readonly ask: 'dress'; readonly dress: DeskDress }
   | { readonly ask: 'view'; readonly at: number; readonly sheet: SheetText }
   | {
       readonly ask: 'make';
@@ -82,6 +84,7 @@ export type Ask =
 
 export type Answer =
   | { readonly answer: 'bench' }
+  | { readonly answer: 'dress' }
   | { readonly answer: 'view'; readonly at: number; readonly view: View }
   | {
       readonly answer: 'made';

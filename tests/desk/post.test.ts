@@ -24,7 +24,8 @@ const sealing: Sealing = {
   shelf: await sealedShelf(),
 };
 const makers = (over: Partial<Makers> = {}): Makers => ({
-  bench: { assets: pages } as Bench,
+  bench: {} as Bench,
+  assets: pages,
   paper: { leaflet: (one) => leafletPdf(one, assets), fridge: (one) => fridgePdf(one, assets) },
   post: { archived, postFiles, sealedOf },
   sealing: null,

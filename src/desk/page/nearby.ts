@@ -3,7 +3,18 @@
 const own = document.currentScript as HTMLScriptElement | null;
 const names = { ...own?.dataset };
 
-type Nearby = 'yaml' | 'worker' | 'paper' | 'post' | 'catalogue' | 'shelf' | 'sealing' | 'regular' | 'bold';
+type Nearby =
+  | 'yaml'
+  | 'worker'
+  | 'later'
+  | 'dress'
+  | 'paper'
+  | 'post'
+  | 'catalogue'
+  | 'shelf'
+  | 'sealing'
+  | 'regular'
+  | 'bold';
 
 export function nearby(name: Nearby): string {
   return new URL(names[name] ?? '', location.href).href;

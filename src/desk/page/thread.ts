@@ -4,7 +4,7 @@ import type { Answer, Ask, Landmark, MadeName, ReviewOn, ReviewShown, SheetText,
 import type { Problem } from '../../content/problem.ts';
 import type { LogHead } from '../../content/log/format.ts';
 import type { LogLine } from '../log/lines.ts';
-import type { DeskShelf } from '../shelf.ts';
+import type { DeskDress, DeskShelf } from '../shelf.ts';
 import type { OpenedLog, WrittenLog } from '../worker/logSheet.ts';
 import { nearby } from './nearby.ts';
 
@@ -44,7 +44,7 @@ function asked(ask: Ask, key: number | string): Promise<Answer> {
 }
 
 export async function readLibrary(shelf: DeskShelf): Promise<void> {
-  await asked({ ask: 'bench', shelf }, 'bench');
+  await asked({ ask: 'bench', shelf, later: nearby('later') }, 'bench');
 }
 
 let isBusy = false;
@@ -94,6 +94,19 @@ async function bytesOf(name: 'regular' | 'bold'): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
+let dress: Promise<void> | null = null;
+
+/** Style and scripts of the pages that are made. */
+function withDress(): Promise<void> {
+  dress ??= (async () => {
+    const answer = await fetch(nearby('dress'));
+    if (!answer.ok) throw new Fault(`dress could not be fetched: ${answer.status}`);
+    await asked({ ask: 'dress', dress: (await answer.json()) as DeskDress }, 'dress');
+  })();
+  dress.catch(() => (dress = null));
+  return dress;
+}
+
 let post: Promise<void> | null = null;
 
 /** So does what writes the post, and what dresses a sealed leaflet. */
@@ -109,6 +122,14 @@ function withPost(): Promise<void> {
 }
 
 const PRINTED: readonly MadeName[] = ['leaflet.pdf', 'fridge.pdf', 'message.eml'];
+const DRESSED: readonly MadeName[] = [
+  'leaflet.html',
+  'record.html',
+  'message.eml',
+  'message.txt',
+  'sessions.ics',
+  'sealed',
+];
 const POSTED: readonly MadeName[] = ['message.eml', 'message.txt', 'sessions.ics', 'sealed'];
 
 export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
@@ -119,6 +140,7 @@ export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
 export async function make({ hasFridge, ...making }: Making): Promise<Extract<Answer, { answer: 'made' }>> {
   const { name } = making;
   if (PRINTED.includes(name) || (name === 'note.txt' && hasFridge)) await withPaper();
+  if (DRESSED.includes(name)) await withDress();
   if (POSTED.includes(name)) await withPost();
   const answer = await asked({ ask: 'make', at: ++count, ...making }, count);
   if (answer.answer !== 'made') throw new Fault(`${name}: ${answer.answer}`);

@@ -3,7 +3,6 @@ import type { Nameable, Library } from '../../content/library.ts';
 import { readLibrary } from '../../content/readLibrary.ts';
 import type { PlaceOf } from '../../content/place.ts';
 import type { SourceFile } from '../../content/source.ts';
-import { pageAssets, type PageAssets } from '../../outputs/html/assets.ts';
 import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import { fromBase64 } from '../../units/base64.ts';
@@ -13,7 +12,6 @@ export interface Bench {
   readonly library: Library;
   readonly known: Nameable;
   readonly workshop: Workshop;
-  readonly assets: PageAssets;
   readonly logo: Uint8Array | null;
   readonly letters: Fonts;
   readonly placeOf: PlaceOf;
@@ -33,7 +31,6 @@ export function openBench(shelf: DeskShelf): Bench {
     library,
     known,
     workshop: { library, models: new Map(), loadleaf: shelf.loadleaf },
-    assets: pageAssets(shelf.pages, logo),
     logo,
     letters: lettersOnly(shelf.letters),
     placeOf,

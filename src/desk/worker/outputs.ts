@@ -1,4 +1,5 @@
 /** The files of one make, each the bytes that `build` writes. */
+import type { PageAssets } from '../../outputs/html/assets.ts';
 import { leafletHtml } from '../../outputs/html/leaflet.ts';
 import { recordHtml } from '../../outputs/html/record.ts';
 import { letterText } from '../../outputs/text/letterText.ts';
@@ -23,6 +24,8 @@ export interface Paper {
 /** What came when it was asked for; `sealing` while a secret is chosen. */
 export interface Makers {
   readonly bench: Bench;
+  /** Null until a page is to be made. */
+  readonly assets: PageAssets | null;
   readonly paper: Paper | null;
   readonly post: PostScript | null;
   readonly sealing: Sealing | null;
@@ -42,12 +45,12 @@ export async function outputOf(
   makers: Makers,
 ): Promise<Output> {
   const given = named(programme, name, firstName);
-  const { bench, paper } = makers;
+  const { bench, assets, paper } = makers;
   switch (name) {
     case 'leaflet.html':
-      return { bytes: leafletHtml(given, bench.assets) };
+      return { bytes: leafletHtml(given, there(assets)) };
     case 'record.html':
-      return { bytes: recordHtml(programme, bench.assets) };
+      return { bytes: recordHtml(programme, there(assets)) };
     case 'record.json':
       return { bytes: recordJson(programme) };
     case 'note.txt':
@@ -89,11 +92,11 @@ async function postOf(
   given: Programme,
   makers: Makers,
 ): Promise<PostFile['bytes'] | null> {
-  const { bench, paper, post } = makers;
+  const { bench, assets, paper, post } = makers;
   const isPdfNeeded = name === 'message.eml' && given.post.attach.pdf;
   const pdf = isPdfNeeded ? await there(paper).leaflet(given, bench) : new Uint8Array();
   const link = makers.sealing === null ? null : (await sealed(programme, makers)).link;
-  const { files } = there(post).postFiles(given, pdf, leafletHtml(given, bench.assets), link);
+  const { files } = there(post).postFiles(given, pdf, leafletHtml(given, there(assets)), link);
   return files.find((file) => file.name === name)?.bytes ?? null;
 }
 
@@ -104,8 +107,8 @@ async function archiveOf(programme: Programme, makers: Makers): Promise<Output> 
   return { bytes: there(makers.post).archived(below), link: { address: link.address, words } };
 }
 
-function sealed(programme: Programme, { bench, post, sealing }: Makers): Promise<Sealed> {
-  return there(post).sealedOf(programme, leafletHtml(programme, bench.assets), there(sealing));
+function sealed(programme: Programme, { assets, post, sealing }: Makers): Promise<Sealed> {
+  return there(post).sealedOf(programme, leafletHtml(programme, there(assets)), there(sealing));
 }
 
 function there<T>(one: T | null): T {

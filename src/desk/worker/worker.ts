@@ -1,19 +1,19 @@
 /** The thread that decides: it is given texts and hands back what is made of them. It asks nobody for anything. */
 import { decode } from '../../content/source.ts';
 import { FOLDERS } from '../../content/kind.ts';
+import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
 import type { Sealing } from '../../post/sealedFiles.ts';
-import type { DeskShelf } from '../shelf.ts';
+import type { DeskDress, DeskShelf } from '../shelf.ts';
 import type { Answer, Ask } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
-import { openLog, writeLog } from './logSheet.ts';
+import { comesBy, laterScript } from './laterScript.ts';
 import { makeSheet } from './make.ts';
-import { outputOf, type Paper } from './outputs.ts';
+import type { Paper } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
 import type { PostScript } from './post.ts';
-import { reviewSheet } from './review.ts';
 import { viewOf } from './view.ts';
 
 interface WorkerScope {
@@ -38,7 +38,8 @@ for (const way of [
   scope[way] = undefined;
 
 let bench: Bench | null = null;
-let tokens: PaperTokens | null = null;
+let faces: DeskShelf['pages'] | null = null;
+let assets: PageAssets | null = null;
 let paper: Paper | null = null;
 let post: PostScript | null = null;
 let shelf: Sealing['shelf'] | null = null;
@@ -58,7 +59,10 @@ scope.onmessage = ({ data }) => {
 async function answered(ask: Ask): Promise<Answer> {
   switch (ask.ask) {
     case 'bench':
+      comesBy(() => load(ask.later));
       return opened(ask.shelf);
+    case 'dress':
+      return dressed(ask.dress);
     case 'view':
       return { answer: 'view', at: ask.at, view: viewOf(makeSheet(ask.sheet, there(bench))) };
     case 'make':
@@ -73,16 +77,20 @@ async function answered(ask: Ask): Promise<Answer> {
       return {
         answer: 'openLog',
         at: ask.at,
-        ...openLog({ file: ask.name, bytes: ask.bytes, link: 'no' }, ask.whose),
+        ...laterScript().openLog({ file: ask.name, bytes: ask.bytes, link: 'no' }, ask.whose),
       };
     case 'writeLog':
       return {
         answer: 'writeLog',
         at: ask.at,
-        ...writeLog(ask.lines, ask.whose, there(bench).library.exercises),
+        ...laterScript().writeLog(ask.lines, ask.whose, there(bench).library.exercises),
       };
     case 'review':
-      return { answer: 'review', at: ask.at, review: reviewSheet(ask.sheet, ask.day, there(bench)) };
+      return {
+        answer: 'review',
+        at: ask.at,
+        review: laterScript().reviewSheet(ask.sheet, ask.day, there(bench)),
+      };
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }
@@ -90,8 +98,14 @@ async function answered(ask: Ask): Promise<Answer> {
 
 function opened(library: DeskShelf): Answer {
   bench = openBench(library);
-  tokens = library.pages.tokens as unknown as PaperTokens;
+  faces = library.pages;
   return { answer: 'bench' };
+}
+
+function dressed(dress: DeskDress): Answer {
+  const files: PageFiles = { ...there(faces), ...dress };
+  assets = laterScript().pageAssets(files, there(bench).logo);
+  return { answer: 'dress' };
 }
 
 async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'make' }>): Promise<Answer> {
@@ -99,11 +113,17 @@ async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'm
   if ('problems' in done) throw new Error('there is no programme to make it from');
   const makers = {
     bench: there(bench),
+    assets,
     paper,
     post,
     sealing: seal === null ? null : { ...seal, shelf: there(shelf) },
   };
-  return { answer: 'made', at, name, ...(await outputOf(name, done.programme, firstName, makers)) };
+  return {
+    answer: 'made',
+    at,
+    name,
+    ...(await laterScript().outputOf(name, done.programme, firstName, makers)),
+  };
 }
 
 /** pdfkit is parsed once; so are the two faces, which forget the words of a leaflet with it. */
@@ -113,7 +133,11 @@ function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): A
     (scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper,
   );
   const fonts: Fonts = openFonts(regular, bold);
-  const assets = ({ logo }: Bench) => ({ fonts, tokens: there(tokens), logo });
+  const assets = ({ logo }: Bench) => ({
+    fonts,
+    tokens: there(faces).tokens as unknown as PaperTokens,
+    logo,
+  });
   paper = {
     leaflet: (programme, at) => leafletPdf(programme, assets(at)),
     fridge: (programme, at) => fridgePdf(programme, assets(at)),

@@ -4,7 +4,7 @@ import { isHidden } from '../../content/fileName.ts';
 import { isPicture } from '../../content/fileSize.ts';
 import { CLINIC_FILE, FOLDERS } from '../../content/kind.ts';
 import type { SourceFile } from '../../content/source.ts';
-import { runsOf, type DeskFile, type DeskShelf } from '../../desk/shelf.ts';
+import { runsOf, type DeskDress, type DeskFile, type DeskShelf } from '../../desk/shelf.ts';
 import type { DeskNames } from '../../outputs/html/desk/page.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
@@ -28,11 +28,12 @@ export async function deskFiles(
   ]);
   const { regular, bold } = printedFaces();
   const { assets, worker } = await sealedShelf();
+  const { tokens, fonts: faces, ...dress } = pageFiles();
   const shelf: DeskShelf = {
     loadleaf: version(),
     folders: folders.map((files) => files.filter(({ file }) => isOfLibrary(file)).map(textOf)),
     logo: logo === null ? null : Buffer.from(logo).toString('base64'),
-    pages: withoutOthers(pageFiles()),
+    pages: { tokens, fonts: faces },
     letters: runsOf(lettersOf(fonts)),
   };
   const parts: Readonly<Record<keyof DeskNames, readonly [ending: string, bytes: Uint8Array | string]>> = {
@@ -40,10 +41,12 @@ export async function deskFiles(
     yaml: ['js', deskScript('yaml')],
     script: ['js', deskScript('desk')],
     worker: ['js', deskScript('worker')],
+    later: ['js', deskScript('later')],
     paper: ['js', deskScript('paper')],
     post: ['js', deskScript('post')],
     catalogue: ['json', JSON.stringify(catalogueOf(library))],
     shelf: ['json', JSON.stringify(shelf)],
+    dress: ['json', JSON.stringify(withoutOthers(dress))],
     sealing: ['json', JSON.stringify({ assets, worker })],
     regular: ['ttf', regular],
     bold: ['ttf', bold],
@@ -78,6 +81,6 @@ function lettersOf({ regular, bold }: PaperAssets['fonts']): number[] {
 }
 
 // No leaflet is dressed with them.
-function withoutOthers(files: DeskShelf['pages']): DeskShelf['pages'] {
+function withoutOthers(files: DeskDress): DeskDress {
   return { ...files, catalogue: '', styles: { ...files.styles, public: '', desk: '' } };
 }

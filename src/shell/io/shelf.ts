@@ -73,7 +73,7 @@ function pageFaces(letters: Letters): PageFiles['fonts'] {
 }
 
 /** The desk's own scripts. */
-export const DESK_SCRIPTS = ['yaml', 'desk', 'worker', 'paper', 'post'] as const;
+export const DESK_SCRIPTS = ['yaml', 'desk', 'worker', 'later', 'paper', 'post'] as const;
 
 export function deskScript(name: (typeof DESK_SCRIPTS)[number]): string {
   return read(`dist/desk/${name}.js`);

@@ -8,10 +8,12 @@ export interface DeskNames {
   readonly yaml: string;
   readonly script: string;
   readonly worker: string;
+  readonly later: string;
   readonly paper: string;
   readonly post: string;
   readonly catalogue: string;
   readonly shelf: string;
+  readonly dress: string;
   readonly sealing: string;
   readonly regular: string;
   readonly bold: string;
@@ -53,17 +55,19 @@ export function deskHtml(names: DeskNames, clinic: string): string {
 }
 
 function scriptHtml(names: DeskNames): Html {
-  const { yaml, script, worker, paper, post, catalogue, shelf, sealing, regular, bold } = names;
+  const { yaml, script, worker, later, paper, post, catalogue, shelf, dress, sealing, regular, bold } = names;
   return html`<script defer src="${yaml}"></script>
     <script
       defer
       src="${script}"
       data-yaml="${yaml}"
       data-worker="${worker}"
+      data-later="${later}"
       data-paper="${paper}"
       data-post="${post}"
       data-catalogue="${catalogue}"
       data-shelf="${shelf}"
+      data-dress="${dress}"
       data-sealing="${sealing}"
       data-regular="${regular}"
       data-bold="${bold}"

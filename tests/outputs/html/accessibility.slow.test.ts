@@ -25,7 +25,7 @@ import {
 import { sheets } from './sheets.ts';
 import { faultsOf } from './validate.ts';
 
-const WIDTHS = [320, 390, 1280];
+const WIDTHS = [320, 1280];
 
 /** Where columns come and go. */
 const EYE_WIDTHS = [390, 768, 820, 900, 1280];

@@ -17,6 +17,7 @@ const PARTS = [
   'paint',
   'sealed',
   'motion',
+  'desk',
   'commands',
   'growth',
 ];

@@ -24,6 +24,7 @@ export interface CardName {
   readonly positions: readonly string[];
   readonly hasPicture: boolean;
   readonly hasPose: boolean;
+  readonly hasWeight: boolean;
 }
 
 export interface ProtocolName {
@@ -86,6 +87,7 @@ function cardName({ id, title, positions, movement, picture }: ExerciseCard): Ca
     positions,
     hasPicture: movement !== null || picture !== null,
     hasPose: movement !== null,
+    hasWeight: movement === null || movement.loadAt !== undefined,
   };
 }
 

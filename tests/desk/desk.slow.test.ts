@@ -193,6 +193,28 @@ describe('a consult typed by keyboard alone', () => {
   });
 });
 
+describe('the short ways', () => {
+  it('write what was tested with a weight today, and three habits of running in one step', async () => {
+    const page = await opened();
+    const bare = textOf('otter')
+      .replace(/testedSets:\n[^]*?(?=kit:)/, '')
+      .replace(/  (hills|speed|hillyRoutes): (yes|no)\n/g, '');
+    await laid(page, 'otter-r1.md', bare);
+    await page.waitForSelector('[data-tried]');
+    const offered = await page
+      .locator('[data-tried]')
+      .evaluateAll((all) => all.map((one) => one.dataset.tried));
+    // Tests of today that are exercises with a weight; bridges are done without.
+    expect(offered.sort()).toEqual(['hip-hinge', 'prone-curl-hold']);
+    await page.click('[data-tried="hip-hinge"]');
+    await page.click('[data-habit=flat]');
+    const written = (await made(page, 'consult')).toString();
+    expect(written).toContain('testedSets:\n  - card: hip-hinge\n');
+    for (const key of ['hills', 'speed', 'hillyRoutes']) expect(written).toContain(`  ${key}: no\n`);
+    await page.close();
+  });
+});
+
 describe('what is dropped on the desk', () => {
   let page: Page;
   const faults: string[] = [];

@@ -1,5 +1,7 @@
 /** Homes as they often are, to start from; every weight can be changed after. Common practice, no source. */
 
+import type { HOME_NAMES } from '../../messages/en/desk/quick.ts';
+
 type Kit = Readonly<Record<string, unknown>>;
 
 const NOTHING: Kit = {
@@ -14,16 +16,14 @@ const NOTHING: Kit = {
   stepCm: [],
 };
 
-export const HOMES: readonly { readonly id: string; readonly label: string; readonly kit: Kit }[] = [
-  { id: 'nothing', label: 'Nothing at all', kit: NOTHING },
+export const HOMES: readonly { readonly id: keyof typeof HOME_NAMES; readonly kit: Kit }[] = [
+  { id: 'nothing', kit: NOTHING },
   {
     id: 'household',
-    label: 'Rucksack, bottles, sofa, stairs',
     kit: { ...NOTHING, rucksack: 'yes', bottlesL: [1.5, 1.5], bench: 'yes', stepCm: [18] },
   },
   {
     id: 'dumbbells',
-    label: 'A pair of dumbbells as well',
     kit: {
       ...NOTHING,
       dumbbellsKg: [5, 5],
@@ -35,7 +35,6 @@ export const HOMES: readonly { readonly id: string; readonly label: string; read
   },
   {
     id: 'bar',
-    label: 'A bar with plates as well',
     kit: {
       ...NOTHING,
       dumbbellsKg: [5, 5],

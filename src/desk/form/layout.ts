@@ -8,6 +8,8 @@ export type Ask =
   | 'date'
   | 'choice'
   | 'pain'
+  /** A whole number up to ten, a press each. */
+  | 'upToTen'
   | 'yesNo'
   | 'marks'
   | 'numbers'
@@ -241,7 +243,7 @@ export const PARTS: readonly Part[] = [
           { path: 'side', label: 'Side', ask: 'choice' },
           { path: 'loadKg', label: 'Weight', ask: 'number', unit: 'kg' },
           { path: 'repetitions', label: 'Repetitions', ask: 'number' },
-          { path: 'reserve', label: 'In reserve', ask: 'number' },
+          { path: 'reserve', label: 'In reserve', ask: 'upToTen' },
           { path: 'rangeDeg', label: 'Angle reached', ask: 'number', unit: '°' },
           { path: 'tempo.go', label: 'Seconds out', ask: 'number', unit: 's' },
           { path: 'tempo.hold', label: 'Seconds still', ask: 'number', unit: 's' },

@@ -17,7 +17,7 @@ interface Asked {
 export function Field({ name, field }: Asked) {
   if (isHidden(name, field)) return null;
   const { ask } = field;
-  if (ask === 'choice' || ask === 'yesNo' || ask === 'pain' || ask === 'stage')
+  if (ask === 'choice' || ask === 'yesNo' || ask === 'pain' || ask === 'upToTen' || ask === 'stage')
     return <Radios name={name} field={field} />;
   if (ask === 'marks' || ask === 'bands') return <Marks name={name} field={field} />;
   if (ask === 'numbers' || ask === 'names') return <Line name={name} field={field} />;
@@ -205,7 +205,7 @@ export function Radios({ name, field, hideLegend = false }: Asked & { hideLegend
 }
 
 function optionsOf(ask: FieldAsked['ask'], about: FieldAbout | undefined): readonly (string | number)[] {
-  if (ask === 'pain') return [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+  if (ask === 'pain' || ask === 'upToTen') return [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
   if (ask === 'yesNo') return ['yes', 'no'];
   return about?.words ?? [];
 }

@@ -5,10 +5,10 @@ import { isEntries, PARTS, type Part, type Row } from '../form/layout.ts';
 import { aboutOf } from './control.ts';
 import { Field } from './fields.tsx';
 import { Entries } from './entries.tsx';
-import { Dates, FourWeeks, Homes, Minutes } from './quick.tsx';
+import { Dates, FourWeeks, Habits, Homes, Minutes } from './quick.tsx';
 import { Screen } from './screen.tsx';
 import { canEdit, setBody, text } from './state.ts';
-import { OwnTests } from './tests.tsx';
+import { OwnTests, TriedTests } from './tests.tsx';
 
 export function Form() {
   const [help, setHelp] = useState('');
@@ -66,6 +66,7 @@ function PartOf({ part: { id, title, by, lead, rows } }: { part: Part }) {
       {by === 'dates' ? <Dates /> : null}
       {by === 'days' ? <Minutes /> : null}
       {by === 'running' ? <FourWeeks /> : null}
+      {by === 'running' ? <Habits /> : null}
     </div>
   );
 }
@@ -76,6 +77,7 @@ function RowOf({ row }: { row: Row }) {
     <>
       <h3>{row.label}</h3>
       {row.path === 'tests' ? <OwnTests /> : null}
+      {row.path === 'testedSets' ? <TriedTests /> : null}
       <Entries name={row.path} row={row} />
     </>
   );

@@ -1,5 +1,22 @@
 /** Short ways to what is asked: dates from today, homes to start from, the last four weeks of running. */
 import { useState } from 'preact/hooks';
+import {
+  FLAT_AND_EASY,
+  FOUR_WEEKS,
+  HABITS_TITLE,
+  HOME_NAMES,
+  HOMES_TITLE,
+  kilometresOf,
+  LONGEST_SHORT,
+  longestOf,
+  MINUTES_TITLE,
+  minutesText,
+  reviewIn,
+  SEEN_TODAY,
+  seenBy,
+  SHORT_WAYS,
+  WEEK_SHORT,
+} from '../../messages/en/desk/quick.ts';
 import { HOMES } from '../form/home.ts';
 import { usualOf, type Week } from '../form/fourWeeks.ts';
 import { at, catalogue, setAll } from './state.ts';
@@ -22,7 +39,7 @@ export function Dates() {
   const [seenOn, startOn] = [at('seenOn'), at('startOn')];
   const isDay = (day: unknown): day is string => typeof day === 'string' && /^\d{4}-\d\d-\d\d$/.test(day);
   return (
-    <div class="short" role="group" aria-label="Short ways">
+    <div class="short" role="group" aria-label={SHORT_WAYS}>
       {isDay(seenOn) ? null : (
         <button
           type="button"
@@ -33,7 +50,7 @@ export function Dates() {
             ])
           }
         >
-          Seen today, begins tomorrow
+          {SEEN_TODAY}
         </button>
       )}
       {isDay(startOn)
@@ -44,7 +61,7 @@ export function Dates() {
               class={weeks === starts?.reviewAfterWeeks ? 'usual' : undefined}
               onClick={() => setAll([['reviewOn', later(startOn, weeks * 7)]])}
             >
-              Review in {weeks} {weeks === 1 ? 'week' : 'weeks'}
+              {reviewIn(weeks)}
             </button>
           ))
         : null}
@@ -52,7 +69,7 @@ export function Dates() {
       starts?.clinician === undefined ||
       at('clinician') !== undefined ? null : (
         <button type="button" onClick={() => setAll([['clinician', starts.clinician]])}>
-          Seen by {starts.clinician}
+          {seenBy(starts.clinician)}
         </button>
       )}
     </div>
@@ -61,10 +78,10 @@ export function Dates() {
 
 export function Homes() {
   return (
-    <div class="short" role="group" aria-label="Homes to start from">
-      {HOMES.map(({ id, label, kit }) => (
+    <div class="short" role="group" aria-label={HOMES_TITLE}>
+      {HOMES.map(({ id, kit }) => (
         <button key={id} type="button" data-home={id} onClick={() => setAll([['kit', kit]])}>
-          {label}
+          {HOME_NAMES[id]}
         </button>
       ))}
     </div>
@@ -75,7 +92,7 @@ export function Minutes() {
   const usual = catalogue.value?.starts.minutesPerDay ?? null;
   const all = [...new Set([15, 20, 30, 45, 60, ...(usual === null ? [] : [usual])])].sort((a, b) => a - b);
   return (
-    <div class="short" role="group" aria-label="Minutes to choose from">
+    <div class="short" role="group" aria-label={MINUTES_TITLE}>
       {all.map((minutes) => (
         <button
           key={minutes}
@@ -83,9 +100,28 @@ export function Minutes() {
           class={minutes === usual ? 'usual' : undefined}
           onClick={() => setAll([['minutesPerDay', minutes]])}
         >
-          {minutes} minutes
+          {minutesText(minutes)}
         </button>
       ))}
+    </div>
+  );
+}
+
+const HABITS = ['running.hills', 'running.speed', 'running.hillyRoutes'] as const;
+
+/** Like a group of the screen: three answers for one who was asked all three. */
+export function Habits() {
+  if (at('running.runs') !== 'yes' && at('running.runs') !== true) return null;
+  return (
+    <div class="short" role="group" aria-label={HABITS_TITLE}>
+      <button
+        type="button"
+        data-habit="flat"
+        aria-pressed={HABITS.every((name) => at(name) === 'no' || at(name) === false)}
+        onClick={() => setAll(HABITS.map((name) => [name, 'no']))}
+      >
+        {FLAT_AND_EASY}
+      </button>
     </div>
   );
 }
@@ -108,7 +144,7 @@ export function FourWeeks() {
   };
   return (
     <fieldset class="field fourweeks">
-      <legend>Last four weeks, km: from all four follow the usual week and the longest run</legend>
+      <legend>{FOUR_WEEKS}</legend>
       <span class="presses">
         {weeks.map((_, index) => (
           <span class="one" key={index}>
@@ -116,16 +152,16 @@ export function FourWeeks() {
               type="text"
               inputMode="decimal"
               autocomplete="off"
-              aria-label={index === 0 ? 'Kilometres last week' : `Kilometres ${index + 1} weeks ago`}
-              placeholder="week"
+              aria-label={kilometresOf(index)}
+              placeholder={WEEK_SHORT}
               onInput={({ currentTarget }) => change(index, 'km', currentTarget.value)}
             />
             <input
               type="text"
               inputMode="decimal"
               autocomplete="off"
-              aria-label={index === 0 ? 'Longest run last week' : `Longest run ${index + 1} weeks ago`}
-              placeholder="longest"
+              aria-label={longestOf(index)}
+              placeholder={LONGEST_SHORT}
               onInput={({ currentTarget }) => change(index, 'longestKm', currentTarget.value)}
             />
           </span>

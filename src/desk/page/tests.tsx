@@ -1,5 +1,6 @@
 /** The protocol's own tests by name and picture, and what was seen on the video turned into degrees. */
 import { useEffect, useState } from 'preact/hooks';
+import { TRIED_TITLE } from '../../messages/en/desk/quick.ts';
 import type { ProtocolName } from '../catalogue.ts';
 import type { Landmark } from '../talk.ts';
 import { at, catalogue, listAt, set, setAll } from './state.ts';
@@ -25,7 +26,7 @@ export function OwnTests() {
     <ul class="owntests" aria-label="Tests of the protocol">
       {own.tests.map(({ id, name, card }) => (
         <li key={id}>
-          <button type="button" disabled={done.has(id)} onClick={() => add(id)}>
+          <button type="button" data-test={id} disabled={done.has(id)} onClick={() => add(id)}>
             {card === null || !hasPicture(card) ? (
               <span class="nopicture" />
             ) : (
@@ -36,6 +37,31 @@ export function OwnTests() {
         </li>
       ))}
     </ul>
+  );
+}
+
+/** A press for each test of today that is an exercise with a weight and has no tested set yet. */
+export function TriedTests() {
+  const idsAt = (name: string, key: 'test' | 'card') =>
+    listAt(name).map((one) => (one as Partial<Record<string, unknown>> | null)?.[key]);
+  const [tests, sets] = [idsAt('tests', 'test'), idsAt('testedSets', 'card')];
+  const tried = (catalogue.value?.cards ?? []).filter(
+    ({ id, hasWeight }) => hasWeight && tests.includes(id) && !sets.includes(id),
+  );
+  if (tried.length === 0) return null;
+  const add = (id: string) => {
+    const index = sets.length;
+    setAll([[`testedSets.${index}.card`, id]]);
+    focusSoon(`testedSets.${index}.side`);
+  };
+  return (
+    <div class="short" role="group" aria-label={TRIED_TITLE}>
+      {tried.map(({ id, title }) => (
+        <button key={id} type="button" data-tried={id} onClick={() => add(id)}>
+          {title}
+        </button>
+      ))}
+    </div>
   );
 }
 

@@ -2,7 +2,6 @@
 import { decodeHTMLStrict } from 'entities';
 import { pageAssets } from '../../outputs/html/assets.ts';
 import { afterReview, reviewLogged } from '../../programme/reviewed.ts';
-import { landmarksOf } from './landmarks.ts';
 import { openLog, writeLog } from './logSheet.ts';
 import { outputOf } from './outputs.ts';
 import { reviewSheet } from './review.ts';
@@ -10,7 +9,6 @@ import { reviewSheet } from './review.ts';
 export const later = {
   afterReview,
   decodeHTMLStrict,
-  landmarksOf,
   openLog,
   outputOf,
   pageAssets,

@@ -8,6 +8,7 @@ import type { Sealing } from '../../post/sealedFiles.ts';
 import type { DeskDress, DeskShelf } from '../shelf.ts';
 import type { Answer, Ask } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
+import { landmarksOf } from './landmarks.ts';
 import { comesBy, laterScript } from './laterScript.ts';
 import { makeSheet } from './make.ts';
 import type { Paper } from './outputs.ts';
@@ -91,7 +92,7 @@ async function answered(ask: Ask): Promise<Answer> {
         review: laterScript().reviewSheet(ask.sheet, ask.day, there(bench)),
       };
     case 'landmarks':
-      return { answer: 'landmarks', at: ask.at, landmarks: laterScript().landmarksOf(ask, there(bench)) };
+      return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }
 }
 

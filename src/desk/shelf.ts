@@ -1,6 +1,7 @@
 /** What the build lays out for the desk: the library's own texts, and what dresses the outputs made from them. */
 import type { SourceFile } from '../content/source.ts';
 import type { PageFiles } from '../outputs/html/assets.ts';
+import type { PackedPhotos } from './photos.ts';
 
 export interface DeskShelf {
   readonly loadleaf: string;
@@ -10,12 +11,17 @@ export interface DeskShelf {
   readonly logo: string | null;
   /** Of what dresses the pages, as much as is seen at the desk. */
   readonly pages: Pick<PageFiles, 'tokens' | 'fonts'>;
+  /** What the clinic's own photos of a card add to a leaflet. */
+  readonly photoBytes: Readonly<Record<string, number>>;
   /** Code points the printed typeface has, first and last of each run. */
   readonly letters: readonly Run[];
 }
 
 /** The rest of what dresses the pages, fetched with the first that is made. */
-export type DeskDress = Omit<PageFiles, 'tokens' | 'fonts'>;
+export interface DeskDress extends Omit<PageFiles, 'tokens' | 'fonts'> {
+  /** None where the clinic shows none on leaflets. */
+  readonly photos: PackedPhotos;
+}
 
 export interface DeskFile {
   readonly file: string;

@@ -20,6 +20,7 @@ const shelfOf = (...over: DeskFile[][]): DeskShelf => ({
   folders: [shipped, ...over],
   logo: null,
   pages,
+  photoBytes: {},
   letters: [[0, 0x10ffff]],
 });
 const bench = openBench(shelfOf());

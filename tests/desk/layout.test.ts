@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { fieldsOf } from '../../src/desk/catalogue.ts';
 import { labelOf } from '../../src/desk/form/labelOf.ts';
-import { placedKeys, SCREEN_GROUPS } from '../../src/desk/form/layout.ts';
+import { isEntries, PARTS, placedKeys, SCREEN_GROUPS, type Row } from '../../src/desk/form/layout.ts';
+import { ENTRY_WORDS, KEY_LABELS } from '../../src/messages/en/desk/form.ts';
 import { usualOf } from '../../src/desk/form/fourWeeks.ts';
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 
@@ -16,6 +17,14 @@ const leaves = Object.entries(fields)
   .map(([path]) => path)
   .filter((path) => !path.endsWith('.*'));
 
+/** Lists of entries, those within others too. */
+function placedLists(rows: readonly Row[] = PARTS.flatMap((part) => part.rows), around = ''): string[] {
+  return rows.filter(isEntries).flatMap(({ path, fields: inner }) => {
+    const way = `${around}${path}`;
+    return [way, ...placedLists(inner, `${way}.*.`)];
+  });
+}
+
 describe('the form', () => {
   it('has a place for every key of a consult, and none for any other', () => {
     expect([...placedKeys()].sort()).toEqual([...leaves].sort());
@@ -25,8 +34,22 @@ describe('the form', () => {
     expect(placedKeys().filter((path) => (fields[path]?.help ?? '') === '')).toEqual([]);
   });
 
+  it('calls every key, list and entry something, and has no word for any other', () => {
+    const lists = Object.keys(ENTRY_WORDS);
+    const items = SCREEN_ITEMS.map((item) => `screen.${item}`);
+    expect([...Object.keys(KEY_LABELS), ...items].sort()).toEqual([...leaves, ...lists].sort());
+    expect(placedLists().sort()).toEqual(lists.sort());
+    const said = [
+      ...Object.values(KEY_LABELS),
+      ...Object.values(ENTRY_WORDS).flatMap(({ add, one }) => [add, one]),
+    ];
+    expect(said.filter((words) => words === '')).toEqual([]);
+  });
+
   it('asks every screen item once, in a group', () => {
-    expect(SCREEN_GROUPS.flatMap(({ items }) => Object.keys(items)).sort()).toEqual([...SCREEN_ITEMS].sort());
+    expect(SCREEN_GROUPS.flatMap(({ items }) => items.map(([item]) => item)).sort()).toEqual(
+      [...SCREEN_ITEMS].sort(),
+    );
   });
 
   it.each([

@@ -21,7 +21,14 @@ const on = { on: '2026-12-15' as IsoDate, isAsked: true };
 
 let bench: Room;
 beforeAll(() => {
-  bench = openBench({ loadleaf: '0', folders: [shelf], logo: null, pages, letters: [[0, 0x10ffff]] });
+  bench = openBench({
+    loadleaf: '0',
+    folders: [shelf],
+    logo: null,
+    pages,
+    photoBytes: {},
+    letters: [[0, 0x10ffff]],
+  });
 });
 
 const sheet = (log: string, text = otter) => ({

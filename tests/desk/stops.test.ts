@@ -11,7 +11,14 @@ const texts: DeskFile[] = filesBelow('content', 'consults/').map(({ file, bytes 
   file,
   text: new TextDecoder().decode(bytes),
 }));
-const bench = openBench({ loadleaf: '0', folders: [texts], logo: null, pages, letters: [[0, 0x10ffff]] });
+const bench = openBench({
+  loadleaf: '0',
+  folders: [texts],
+  logo: null,
+  pages,
+  photoBytes: {},
+  letters: [[0, 0x10ffff]],
+});
 const heron = readFileSync('content/consults/heron-r1.md', 'utf8');
 
 const BROKEN = heron.replace(/massKg: .*/, 'massKg: much');

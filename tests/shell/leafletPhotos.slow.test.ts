@@ -1,8 +1,14 @@
 /** A clinic's own photos and loops on its leaflets, by pictures made here with sharp 0.35: only when it says so, named, within the limit. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openedPhotos } from '../../src/desk/photos.ts';
+import type { DeskDress, DeskShelf } from '../../src/desk/shelf.ts';
+import { openBench } from '../../src/desk/worker/bench.ts';
+import { makeSheet } from '../../src/desk/worker/make.ts';
+import { outputOf } from '../../src/desk/worker/outputs.ts';
+import { pageAssets } from '../../src/outputs/html/assets.ts';
 import { faultsOf } from '../outputs/html/validate.ts';
 import { smallClinic, type Clinic } from './workbench.ts';
 
@@ -62,6 +68,38 @@ describe('photos on a leaflet', () => {
     expect((await sharp(still).metadata()).exif).toBeUndefined();
     expect(still!.toString('latin1')).not.toContain('Jane Roe');
     expect(await faultsOf(page)).toEqual([]);
+  });
+
+  it('stand in the leaflet that the desk makes too, byte for byte, and count there', async () => {
+    photo('side.jpg', await stillOf(), 'R. Sample');
+    show();
+    expect((await clinic.run('build')).exit).toBe(0);
+    const desk = join(clinic.site, 'public/desk');
+    const laid = (name: string) => {
+      const file = readdirSync(desk).find((one) => one.startsWith(`${name}-`)) ?? '';
+      return JSON.parse(readFileSync(join(desk, file), 'utf8')) as never;
+    };
+    const [shelf, { photos, ...dress }] = [laid('shelf') as DeskShelf, laid('dress') as DeskDress];
+    const bench = openBench(shelf);
+    const sheet = {
+      name: 'finch-r1.md',
+      text: readFileSync(join(clinic.content, 'consults/finch-r1.md'), 'utf8'),
+      others: [],
+    };
+    const made = makeSheet(sheet, bench);
+    if ('problems' in made) throw new Error(made.problems[0]?.found);
+    const assets = {
+      ...pageAssets({ ...shelf.pages, ...dress }, bench.logo),
+      photos: openedPhotos(photos),
+    };
+    const makers = { bench, assets, paper: null, post: null, sealing: null };
+    const { bytes } = await outputOf('leaflet.html', made.programme, '', makers);
+    expect(pictures()).toHaveLength(1);
+    expect(bytes).toBe(readFileSync(leaflet(), 'utf8'));
+    const tooMany = { ...bench, photoBytes: { 'wall-bridge': 10_000_000 } };
+    expect(makeSheet(sheet, tooMany)).toMatchObject({
+      problems: [{ code: 'out-of-range', path: 'leafletPhotos.atMostKilobytes' }],
+    });
   });
 
   it('of a loop show the first picture, and move only when they are opened', async () => {

@@ -1,5 +1,14 @@
 /** The form in the order of a consult. Every key of the schema has its place here; a test looks. */
 
+import {
+  ENTRY_WORDS,
+  KEY_LABELS,
+  PART_WORDS,
+  type PartId,
+  SCREEN_GROUP_TITLES,
+  SCREEN_LABELS,
+} from '../../messages/en/desk/form.ts';
+
 /** How a key is asked. `help` and limits come from the schema. */
 export type Ask =
   | 'text'
@@ -44,8 +53,17 @@ export interface Entries {
 
 export type Row = Field | Entries;
 
+/** As they are laid out, before they are called anything. */
+type LaidField = Omit<Field, 'label'>;
+interface LaidEntries {
+  readonly path: string;
+  readonly fields: readonly LaidRow[];
+}
+type LaidRow = LaidField | LaidEntries;
+type LaidPart = Pick<Part, 'id' | 'by'> & { readonly rows: readonly LaidRow[] };
+
 export interface Part {
-  readonly id: string;
+  readonly id: PartId;
   readonly title: string;
   /** Rows that a hand-made control shows; the others follow it. */
   readonly by?: 'screen' | 'tests' | 'kit' | 'days' | 'running' | 'dates';
@@ -57,140 +75,94 @@ export function isEntries(row: Row): row is Entries {
   return 'fields' in row;
 }
 
-const SCREEN: readonly {
-  readonly id: string;
-  readonly title: string;
-  readonly items: Readonly<Record<string, string>>;
-}[] = [
+const SCREEN = [
   {
     id: 'nerves',
-    title: 'Nerves',
-    items: {
-      saddleNumbness: 'Numb between the legs or when wiping',
-      bladderBowel: 'New change of bladder or bowel',
-      bothLegWeakness: 'Weakness in both legs',
-      worseningWeakness: 'Weakness getting worse',
-      footDrop: 'Foot that drops',
-    },
+    items: ['saddleNumbness', 'bladderBowel', 'bothLegWeakness', 'worseningWeakness', 'footDrop'],
   },
-  {
-    id: 'illness',
-    title: 'General illness',
-    items: {
-      fever: 'Fever, or feeling ill with it',
-      weightLoss: 'Weight loss without a reason',
-      cancerNightPain: 'Cancer in the past, with pain at night',
-      clotSigns: 'Signs of a clot in leg or lung',
-    },
-  },
+  { id: 'illness', items: ['fever', 'weightLoss', 'cancerNightPain', 'clotSigns'] },
   {
     id: 'injury',
-    title: 'Injury and bone',
-    items: {
-      popBruise: 'Sudden pop with a bruise, or could not walk',
-      suspectedFracture: 'Suspected fracture',
-      hopPain: 'Bone pain on hopping',
-      focalBonePain: 'Pain on one spot of bone',
-      nightBonePain: 'Bone pain at night or at rest',
-      suddenOnsetUnder18: 'Under 18 with a sudden start',
-    },
+    items: [
+      'popBruise',
+      'suspectedFracture',
+      'hopPain',
+      'focalBonePain',
+      'nightBonePain',
+      'suddenOnsetUnder18',
+    ],
   },
-  {
-    id: 'energy',
-    title: 'Energy',
-    items: { missedPeriods: 'Missed periods', lowEnergy: 'Eats too little for the training' },
-  },
-  {
-    id: 'medicines',
-    title: 'Medicines',
-    items: {
-      fluoroquinolone: 'Fluoroquinolone antibiotic, last six months',
-      oralSteroid: 'Steroid tablets',
-      recentInjection: 'Injection near the tendon, last two weeks',
-    },
-  },
-  {
-    id: 'straining',
-    title: 'Straining',
-    items: {
-      uncontrolledBloodPressure: 'Blood pressure not under control',
-      hernia: 'Hernia',
-    },
-  },
-];
-export const SCREEN_GROUPS = SCREEN;
+  { id: 'energy', items: ['missedPeriods', 'lowEnergy'] },
+  { id: 'medicines', items: ['fluoroquinolone', 'oralSteroid', 'recentInjection'] },
+  { id: 'straining', items: ['uncontrolledBloodPressure', 'hernia'] },
+] as const;
+
+/** The groups of the screen with what they and their items are called. */
+export const SCREEN_GROUPS = SCREEN.map(({ id, items }) => ({
+  id,
+  title: SCREEN_GROUP_TITLES[id],
+  items: items.map((item) => [item, SCREEN_LABELS[item]] as const),
+}));
 
 const bySide = { path: 'side', is: ['both'] } as const;
 const runs = { path: 'running.runs', is: ['yes', true] } as const;
 
-export const PARTS: readonly Part[] = [
+const LAID: readonly LaidPart[] = [
   {
     id: 'who',
-    title: 'Who',
     by: 'dates',
     rows: [
-      { path: 'alias', label: 'Alias', ask: 'text' },
-      { path: 'revision', label: 'Revision', ask: 'number' },
-      { path: 'clinician', label: 'Clinician', ask: 'text' },
-      { path: 'seenOn', label: 'Seen on', ask: 'date' },
-      { path: 'startOn', label: 'First day', ask: 'date' },
-      { path: 'reviewOn', label: 'Next review', ask: 'date' },
-      { path: 'country', label: 'Country', ask: 'country' },
-      { path: 'ageYears', label: 'Age', ask: 'number', unit: 'years' },
-      { path: 'heightM', label: 'Height', ask: 'number', unit: 'm' },
-      { path: 'massKg', label: 'Body mass', ask: 'number', unit: 'kg' },
-      { path: 'protocol', label: 'Protocol', ask: 'protocol' },
-      { path: 'side', label: 'Painful side', ask: 'choice' },
-      { path: 'worseSide', label: 'Worse side', ask: 'choice', when: bySide },
-      { path: 'symptomWeeks', label: 'Weeks since it began', ask: 'number', unit: 'weeks' },
-      { path: 'painArea', label: 'Where it hurts', ask: 'text' },
+      { path: 'alias', ask: 'text' },
+      { path: 'revision', ask: 'number' },
+      { path: 'clinician', ask: 'text' },
+      { path: 'seenOn', ask: 'date' },
+      { path: 'startOn', ask: 'date' },
+      { path: 'reviewOn', ask: 'date' },
+      { path: 'country', ask: 'country' },
+      { path: 'ageYears', ask: 'number', unit: 'years' },
+      { path: 'heightM', ask: 'number', unit: 'm' },
+      { path: 'massKg', ask: 'number', unit: 'kg' },
+      { path: 'protocol', ask: 'protocol' },
+      { path: 'side', ask: 'choice' },
+      { path: 'worseSide', ask: 'choice', when: bySide },
+      { path: 'symptomWeeks', ask: 'number', unit: 'weeks' },
+      { path: 'painArea', ask: 'text' },
     ],
   },
   {
     id: 'screen',
-    title: 'Screen',
     by: 'screen',
     rows: [
       ...SCREEN.flatMap(({ items }) =>
-        Object.entries(items).map(([item, label]): Field => ({
-          path: `screen.${item}`,
-          label,
-          ask: 'choice',
-        })),
+        items.map((item): LaidField => ({ path: `screen.${item}`, ask: 'choice' })),
       ),
       {
         path: 'clearances',
-        label: 'Cleared by a recorded decision',
-        add: 'Add a clearance',
-        one: 'Clearance',
         fields: [
-          { path: 'flag', label: 'Screen item', ask: 'choice' },
-          { path: 'by', label: 'Who decided', ask: 'text' },
-          { path: 'on', label: 'When', ask: 'date' },
-          { path: 'decision', label: 'Decision and ground', ask: 'text' },
-          { path: 'imaging.kind', label: 'Picture taken', ask: 'text' },
-          { path: 'imaging.on', label: 'Picture taken on', ask: 'date' },
-          { path: 'imaging.result', label: 'What it showed', ask: 'text' },
+          { path: 'flag', ask: 'choice' },
+          { path: 'by', ask: 'text' },
+          { path: 'on', ask: 'date' },
+          { path: 'decision', ask: 'text' },
+          { path: 'imaging.kind', ask: 'text' },
+          { path: 'imaging.on', ask: 'date' },
+          { path: 'imaging.result', ask: 'text' },
         ],
       },
-      { path: 'cannotDo', label: 'Cannot do, or must not', ask: 'marks' },
-      { path: 'pregnancy.weeks', label: 'Pregnant: full weeks', ask: 'number', unit: 'weeks' },
-      { path: 'afterBirth.weeks', label: 'After birth: full weeks since', ask: 'number', unit: 'weeks' },
+      { path: 'cannotDo', ask: 'marks' },
+      { path: 'pregnancy.weeks', ask: 'number', unit: 'weeks' },
+      { path: 'afterBirth.weeks', ask: 'number', unit: 'weeks' },
       {
         path: 'afterBirth.clearance.by',
-        label: 'Impact after birth cleared by',
         ask: 'text',
         when: { path: 'afterBirth.weeks', is: [] },
       },
       {
         path: 'afterBirth.clearance.on',
-        label: 'Cleared on',
         ask: 'date',
         when: { path: 'afterBirth.weeks', is: [] },
       },
       {
         path: 'afterBirth.clearance.decision',
-        label: 'Decision and ground',
         ask: 'text',
         when: { path: 'afterBirth.weeks', is: [] },
       },
@@ -198,203 +170,168 @@ export const PARTS: readonly Part[] = [
   },
   {
     id: 'findings',
-    title: 'Findings and tests',
     by: 'tests',
     rows: [
-      { path: 'irritability', label: 'Irritability', ask: 'choice' },
-      { path: 'response24h', label: 'By the next day', ask: 'choice' },
-      { path: 'usualMorningPain', label: 'Usual morning pain', ask: 'pain' },
+      { path: 'irritability', ask: 'choice' },
+      { path: 'response24h', ask: 'choice' },
+      { path: 'usualMorningPain', ask: 'pain' },
       {
         path: 'tests',
-        label: 'Tests done today',
-        add: 'Add a test',
-        one: 'Test',
         fields: [
-          { path: 'test', label: 'Test', ask: 'test' },
-          { path: 'pain', label: 'Pain during it', ask: 'pain' },
-          { path: 'painFreeHipFlexionDeg', label: 'Hip bend where pain began', ask: 'number', unit: '°' },
-          { path: 'painFreeKneeFlexionDeg', label: 'Knee bend where pain began', ask: 'number', unit: '°' },
+          { path: 'test', ask: 'test' },
+          { path: 'pain', ask: 'pain' },
+          { path: 'painFreeHipFlexionDeg', ask: 'number', unit: '°' },
+          { path: 'painFreeKneeFlexionDeg', ask: 'number', unit: '°' },
           {
             path: 'painFreeAnkleDorsiflexionDeg',
-            label: 'Dorsiflexion where pain began',
             ask: 'number',
             unit: '°',
           },
-          { path: 'seconds', label: 'Held for', ask: 'number', unit: 'seconds' },
-          { path: 'repetitions', label: 'Repetitions', ask: 'number' },
-          { path: 'side', label: 'Leg', ask: 'choice' },
+          { path: 'seconds', ask: 'number', unit: 'seconds' },
+          { path: 'repetitions', ask: 'number' },
+          { path: 'side', ask: 'choice' },
         ],
       },
-      { path: 'notExamined', label: 'Not examined', ask: 'names' },
+      { path: 'notExamined', ask: 'names' },
     ],
   },
   {
     id: 'weights',
-    title: 'Tried with a weight',
-    lead: 'Without a tested set no exercise is given a weight in kilograms: it begins by feel, or without one.',
     rows: [
       {
         path: 'testedSets',
-        label: 'Tested sets',
-        add: 'Add a tested set',
-        one: 'Tested set',
         fields: [
-          { path: 'card', label: 'Exercise', ask: 'card' },
-          { path: 'side', label: 'Side', ask: 'choice' },
-          { path: 'loadKg', label: 'Weight', ask: 'number', unit: 'kg' },
-          { path: 'repetitions', label: 'Repetitions', ask: 'number' },
-          { path: 'reserve', label: 'In reserve', ask: 'upToTen' },
-          { path: 'rangeDeg', label: 'Angle reached', ask: 'number', unit: '°' },
-          { path: 'tempo.go', label: 'Seconds out', ask: 'number', unit: 's' },
-          { path: 'tempo.hold', label: 'Seconds still', ask: 'number', unit: 's' },
-          { path: 'tempo.back', label: 'Seconds back', ask: 'number', unit: 's' },
-          { path: 'pain', label: 'Pain during it', ask: 'pain' },
+          { path: 'card', ask: 'card' },
+          { path: 'side', ask: 'choice' },
+          { path: 'loadKg', ask: 'number', unit: 'kg' },
+          { path: 'repetitions', ask: 'number' },
+          { path: 'reserve', ask: 'upToTen' },
+          { path: 'rangeDeg', ask: 'number', unit: '°' },
+          { path: 'tempo.go', ask: 'number', unit: 's' },
+          { path: 'tempo.hold', ask: 'number', unit: 's' },
+          { path: 'tempo.back', ask: 'number', unit: 's' },
+          { path: 'pain', ask: 'pain' },
         ],
       },
     ],
   },
   {
     id: 'kit',
-    title: 'Kit at home',
     by: 'kit',
     rows: [
-      { path: 'kit.dumbbellsKg', label: 'Dumbbells', ask: 'numbers', unit: 'kg' },
-      { path: 'kit.kettlebellsKg', label: 'Kettlebells', ask: 'numbers', unit: 'kg' },
-      { path: 'kit.platesKg', label: 'Plates', ask: 'numbers', unit: 'kg' },
-      { path: 'kit.barKg', label: 'Empty bar', ask: 'number', unit: 'kg' },
-      { path: 'kit.bands', label: 'Bands', ask: 'bands' },
-      { path: 'kit.rucksack', label: 'Rucksack', ask: 'yesNo' },
-      { path: 'kit.bottlesL', label: 'Bottles', ask: 'numbers', unit: 'litres' },
-      { path: 'kit.bench', label: 'Bench or sofa edge', ask: 'yesNo' },
-      { path: 'kit.ball', label: 'Exercise ball', ask: 'yesNo' },
-      { path: 'kit.stepCm', label: 'Steps', ask: 'numbers', unit: 'cm' },
+      { path: 'kit.dumbbellsKg', ask: 'numbers', unit: 'kg' },
+      { path: 'kit.kettlebellsKg', ask: 'numbers', unit: 'kg' },
+      { path: 'kit.platesKg', ask: 'numbers', unit: 'kg' },
+      { path: 'kit.barKg', ask: 'number', unit: 'kg' },
+      { path: 'kit.bands', ask: 'bands' },
+      { path: 'kit.rucksack', ask: 'yesNo' },
+      { path: 'kit.bottlesL', ask: 'numbers', unit: 'litres' },
+      { path: 'kit.bench', ask: 'yesNo' },
+      { path: 'kit.ball', ask: 'yesNo' },
+      { path: 'kit.stepCm', ask: 'numbers', unit: 'cm' },
     ],
   },
   {
     id: 'time',
-    title: 'Days and minutes',
     by: 'days',
     rows: [
-      { path: 'days', label: 'Days with time for exercises', ask: 'marks' },
-      { path: 'minutesPerDay', label: 'Minutes on such a day', ask: 'number', unit: 'minutes' },
+      { path: 'days', ask: 'marks' },
+      { path: 'minutesPerDay', ask: 'number', unit: 'minutes' },
     ],
   },
   {
     id: 'running',
-    title: 'Running',
     by: 'running',
     rows: [
-      { path: 'running.runs', label: 'Runs', ask: 'yesNo' },
-      { path: 'running.decision', label: 'Decision on running now', ask: 'choice' },
-      { path: 'running.weeklyKm', label: 'A usual week', ask: 'number', unit: 'km', when: runs },
+      { path: 'running.runs', ask: 'yesNo' },
+      { path: 'running.decision', ask: 'choice' },
+      { path: 'running.weeklyKm', ask: 'number', unit: 'km', when: runs },
       {
         path: 'running.longestIn30DaysKm',
-        label: 'Longest run in 30 days',
         ask: 'number',
         unit: 'km',
         when: runs,
       },
-      { path: 'running.runsPerWeek', label: 'Runs a week', ask: 'number', when: runs },
+      { path: 'running.runsPerWeek', ask: 'number', when: runs },
       {
         path: 'running.weeksOff',
-        label: 'Weeks without running just now',
         ask: 'number',
         unit: 'weeks',
         when: runs,
       },
       {
         path: 'running.trainingYears',
-        label: 'Years of regular running',
         ask: 'number',
         unit: 'years',
         when: runs,
       },
-      { path: 'running.hills', label: 'Used to hill work', ask: 'yesNo', when: runs },
-      { path: 'running.speed', label: 'Used to fast running', ask: 'yesNo', when: runs },
-      { path: 'running.hillyRoutes', label: 'Everyday routes hilly', ask: 'yesNo', when: runs },
-      { path: 'running.overStriding', label: 'Over-striding seen', ask: 'choice', when: runs },
-      { path: 'running.stepsPerMin', label: 'Step rate', ask: 'number', unit: 'steps a minute', when: runs },
+      { path: 'running.hills', ask: 'yesNo', when: runs },
+      { path: 'running.speed', ask: 'yesNo', when: runs },
+      { path: 'running.hillyRoutes', ask: 'yesNo', when: runs },
+      { path: 'running.overStriding', ask: 'choice', when: runs },
+      { path: 'running.stepsPerMin', ask: 'number', unit: 'steps a minute', when: runs },
       {
         path: 'running.races',
-        label: 'Races that stand',
-        add: 'Add a race',
-        one: 'Race',
         fields: [
-          { path: 'on', label: 'Day', ask: 'date' },
-          { path: 'km', label: 'Length', ask: 'number', unit: 'km' },
-          { path: 'decision', label: 'Decided on although early', ask: 'text' },
+          { path: 'on', ask: 'date' },
+          { path: 'km', ask: 'number', unit: 'km' },
+          { path: 'decision', ask: 'text' },
         ],
       },
     ],
   },
   {
     id: 'life',
-    title: 'Sitting and recovery',
     rows: [
-      { path: 'sitting.toleranceMinutes', label: 'Sits before it hurts', ask: 'number', unit: 'minutes' },
+      { path: 'sitting.toleranceMinutes', ask: 'number', unit: 'minutes' },
       {
         path: 'sitting.fixedBlocksMinutes',
-        label: 'Sitting that cannot be broken',
         ask: 'numbers',
         unit: 'minutes',
       },
-      { path: 'sitting.goalMinutes', label: 'Wishes to sit', ask: 'number', unit: 'minutes' },
-      { path: 'recovery.sleep', label: 'Sleep', ask: 'choice' },
-      { path: 'recovery.stress', label: 'Stress', ask: 'choice' },
-      { path: 'recovery.tired', label: 'Tired most days', ask: 'yesNo' },
+      { path: 'sitting.goalMinutes', ask: 'number', unit: 'minutes' },
+      { path: 'recovery.sleep', ask: 'choice' },
+      { path: 'recovery.stress', ask: 'choice' },
+      { path: 'recovery.tired', ask: 'yesNo' },
     ],
   },
   {
     id: 'besides',
-    title: 'What else, and what changed',
     rows: [
-      { path: 'changedBefore', label: 'Changed in the four weeks before', ask: 'marks' },
+      { path: 'changedBefore', ask: 'marks' },
       {
         path: 'doesNow',
-        label: 'Does now besides',
-        add: 'Add an activity',
-        one: 'Activity',
         fields: [
-          { path: 'what', label: 'Activity', ask: 'text' },
-          { path: 'times', label: 'Times a week', ask: 'number' },
-          { path: 'days', label: 'On fixed days', ask: 'marks' },
+          { path: 'what', ask: 'text' },
+          { path: 'times', ask: 'number' },
+          { path: 'days', ask: 'marks' },
         ],
       },
     ],
   },
   {
     id: 'goals',
-    title: 'Goals and scores',
     rows: [
       {
         path: 'goals',
-        label: 'Goals',
-        add: 'Add a goal',
-        one: 'Goal',
         fields: [
-          { path: 'what', label: 'In their words', ask: 'text' },
-          { path: 'on', label: 'By', ask: 'date' },
-          { path: 'doneTimes', label: 'Done again, settled by the next day', ask: 'number', unit: 'times' },
+          { path: 'what', ask: 'text' },
+          { path: 'on', ask: 'date' },
+          { path: 'doneTimes', ask: 'number', unit: 'times' },
         ],
       },
       {
         path: 'outcomes',
-        label: 'Scores',
-        add: 'Add scores',
-        one: 'Scores',
         fields: [
-          { path: 'on', label: 'Day', ask: 'date' },
-          { path: 'visaH', label: 'VISA-H', ask: 'number' },
-          { path: 'sittingMinutes', label: 'Sitting without more pain', ask: 'number', unit: 'minutes' },
-          { path: 'globalChange', label: 'Global change, -3 to 3', ask: 'number' },
+          { path: 'on', ask: 'date' },
+          { path: 'visaH', ask: 'number' },
+          { path: 'sittingMinutes', ask: 'number', unit: 'minutes' },
+          { path: 'globalChange', ask: 'number' },
           {
             path: 'activities',
-            label: 'Activities, 0 unable to 10 able',
-            add: 'Add a scored activity',
-            one: 'Scored activity',
             fields: [
-              { path: 'what', label: 'Activity', ask: 'text' },
-              { path: 'score', label: 'Score', ask: 'number' },
+              { path: 'what', ask: 'text' },
+              { path: 'score', ask: 'number' },
             ],
           },
         ],
@@ -403,84 +340,86 @@ export const PARTS: readonly Part[] = [
   },
   {
     id: 'choices',
-    title: 'Choices',
-    lead: 'Left alone, the tests decide. Whatever is chosen here stands on the record with its reason.',
     rows: [
-      { path: 'stage', label: 'Stage', ask: 'stage' },
-      { path: 'stageBecause', label: 'Why a later stage than proposed', ask: 'text' },
-      { path: 'step', label: 'Step', ask: 'number' },
+      { path: 'stage', ask: 'stage' },
+      { path: 'stageBecause', ask: 'text' },
+      { path: 'step', ask: 'number' },
       {
         path: 'discharge.decidedBy',
-        label: 'Treatment ended by',
         ask: 'text',
         when: { path: 'stage', is: ['keepGoing'] },
       },
-      { path: 'discharge.on', label: 'Ended on', ask: 'date', when: { path: 'stage', is: ['keepGoing'] } },
+      { path: 'discharge.on', ask: 'date', when: { path: 'stage', is: ['keepGoing'] } },
       {
         path: 'chosen',
-        label: 'Exercises chosen',
-        add: 'Choose an exercise',
-        one: 'Choice',
         fields: [
-          { path: 'slot', label: 'Slot', ask: 'text' },
-          { path: 'card', label: 'Exercise', ask: 'card' },
-          { path: 'reason', label: 'Reason', ask: 'text' },
-          { path: 'beyondCap.decidedBy', label: 'Above the cap: decided by', ask: 'text' },
-          { path: 'beyondCap.reason', label: 'Above the cap: on what ground', ask: 'text' },
+          { path: 'slot', ask: 'text' },
+          { path: 'card', ask: 'card' },
+          { path: 'reason', ask: 'text' },
+          { path: 'beyondCap.decidedBy', ask: 'text' },
+          { path: 'beyondCap.reason', ask: 'text' },
         ],
       },
       {
         path: 'leftOut',
-        label: 'Exercises left out',
-        add: 'Leave an exercise out',
-        one: 'Left out',
         fields: [
-          { path: 'card', label: 'Exercise', ask: 'card' },
-          { path: 'reason', label: 'Reason', ask: 'text' },
+          { path: 'card', ask: 'card' },
+          { path: 'reason', ask: 'text' },
         ],
       },
       {
         path: 'added',
-        label: 'Exercises added',
-        add: 'Add an exercise',
-        one: 'Added',
         fields: [
-          { path: 'card', label: 'Exercise', ask: 'card' },
-          { path: 'afterSlot', label: 'After the slot', ask: 'text' },
-          { path: 'reason', label: 'Reason', ask: 'text' },
-          { path: 'beyondCap.decidedBy', label: 'Above the cap: decided by', ask: 'text' },
-          { path: 'beyondCap.reason', label: 'Above the cap: on what ground', ask: 'text' },
+          { path: 'card', ask: 'card' },
+          { path: 'afterSlot', ask: 'text' },
+          { path: 'reason', ask: 'text' },
+          { path: 'beyondCap.decidedBy', ask: 'text' },
+          { path: 'beyondCap.reason', ask: 'text' },
         ],
       },
       {
         path: 'overrides',
-        label: 'Own numbers',
-        add: 'Set a number',
-        one: 'Own number',
         fields: [
-          { path: 'path', label: 'Exercise and number', ask: 'text' },
-          { path: 'value', label: 'Value', ask: 'loose' },
-          { path: 'reason', label: 'Reason', ask: 'text' },
+          { path: 'path', ask: 'text' },
+          { path: 'value', ask: 'loose' },
+          { path: 'reason', ask: 'text' },
         ],
       },
       {
         path: 'confirmed',
-        label: 'Confirmed although it looks like a slip',
-        add: 'Confirm a value',
-        one: 'Confirmed',
         fields: [
-          { path: 'path', label: 'Where it stands', ask: 'text' },
-          { path: 'value', label: 'Value', ask: 'loose' },
-          { path: 'reason', label: 'How it was checked', ask: 'text' },
+          { path: 'path', ask: 'text' },
+          { path: 'value', ask: 'loose' },
+          { path: 'reason', ask: 'text' },
         ],
       },
-      { path: 'draft', label: 'Still a draft', ask: 'yesNo' },
-      { path: 'language', label: 'Language', ask: 'choice' },
-      { path: 'withdraw', label: 'Take the leaflet out of force', ask: 'yesNo' },
-      { path: 'withdrawOn', label: 'Out of force from', ask: 'date' },
+      { path: 'draft', ask: 'yesNo' },
+      { path: 'language', ask: 'choice' },
+      { path: 'withdraw', ask: 'yesNo' },
+      { path: 'withdrawOn', ask: 'date' },
     ],
   },
 ];
+
+/** The parts of the form, with what each and every key in it is called. */
+export const PARTS: readonly Part[] = LAID.map(({ rows, ...part }) => ({
+  ...part,
+  ...PART_WORDS[part.id],
+  rows: rows.map((row) => worded(row, '')),
+}));
+
+function worded(row: LaidRow, around: string): Row {
+  const path = around === '' ? row.path : `${around}.${row.path}`;
+  const label = labelAt(path);
+  if (!('fields' in row)) return { ...row, label };
+  const { add = '', one = '' } = ENTRY_WORDS[path] ?? {};
+  return { ...row, label, add, one, fields: row.fields.map((field) => worded(field, `${path}.*`)) };
+}
+
+function labelAt(path: string): string {
+  const item = SCREEN.flatMap(({ items }) => items).find((one) => path === `screen.${one}`);
+  return item === undefined ? (KEY_LABELS[path] ?? '') : SCREEN_LABELS[item];
+}
 
 /** Every key that has its place, lists as `*`. */
 export function placedKeys(parts: readonly Part[] = PARTS): string[] {

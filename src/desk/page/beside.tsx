@@ -1,6 +1,15 @@
 /** Beside the form: what stands against a programme, or the programme as it will be, every number with its reason. */
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../content/problem.ts';
+import {
+  BESIDE_WORDS,
+  decidedByText,
+  faultText,
+  lineOf,
+  problemText,
+  stageText,
+  whyText,
+} from '../../messages/en/desk/beside.ts';
 import { labelOf, placeOf } from '../form/labelOf.ts';
 import { reasonKey, type Ready, type Reason } from '../talk.ts';
 import { controlAt } from './control.ts';
@@ -10,7 +19,7 @@ import { fault, lastGood, stopped, view } from './state.ts';
 export function Beside() {
   const good = view.value?.state === 'ready' ? view.value : lastGood.value;
   return (
-    <section id="beside" aria-label="Leaflet as it will be">
+    <section id="beside" aria-label={BESIDE_WORDS.beside}>
       <Status />
       {good === null ? null : <Programme good={good} />}
     </section>
@@ -19,14 +28,13 @@ export function Beside() {
 
 function Status() {
   const now = stopped.value;
-  if (fault.value !== null)
-    return <p class="status wrong">The desk could not work this out: {fault.value}</p>;
-  if (view.value === null) return <p class="status">The library is being read.</p>;
+  if (fault.value !== null) return <p class="status wrong">{faultText(fault.value)}</p>;
+  if (view.value === null) return <p class="status">{BESIDE_WORDS.reading}</p>;
   if (now === null) return null;
   const isUnderWay = now.state === 'incomplete';
   return (
     <div class={isUnderWay ? 'status underway' : 'status wrong'} role="status">
-      <h2>{isUnderWay ? 'Still to be asked' : 'No programme from this'}</h2>
+      <h2>{isUnderWay ? BESIDE_WORDS.underWay : BESIDE_WORDS.refused}</h2>
       <ul class="refusals">
         {ordered(now.problems).map((problem, index) => (
           <li key={index}>
@@ -50,10 +58,11 @@ function lead(path: string): void {
   control?.focus({ preventScroll: true });
 }
 
-function sentenceOf({ path, found, expected, fix, code, file, line }: Problem, isShort: boolean): string {
-  const label = path === '' ? `${file}, line ${line}` : labelOf(path);
+function sentenceOf(problem: Problem, isShort: boolean): string {
+  const { path, code, file, line } = problem;
+  const label = path === '' ? lineOf(file, line) : labelOf(path);
   if (code === 'missing-key' && isShort) return label;
-  return `${label}: ${found}; must be ${expected}. ${fix}`;
+  return problemText(label, problem);
 }
 
 function Programme({ good }: { good: Ready }) {
@@ -63,36 +72,33 @@ function Programme({ good }: { good: Ready }) {
     <div class={isOld ? 'programme old' : 'programme'}>
       {isOld ? (
         <p class="oldmark" role="status">
-          This is the last whole programme, from before the last changes.
+          {BESIDE_WORDS.old}
         </p>
       ) : null}
       <h2 class="who">{title}</h2>
-      <p class="lead">
-        {stage.chosen === 'keepGoing' ? 'Keep going' : `Stage ${stage.chosen}`}: {stage.name}. Step{' '}
-        {stage.step}.
-      </p>
+      <p class="lead">{stageText(stage.chosen, stage.name, stage.step)}</p>
       <ul class="because">
         {stage.because.map((one) => (
           <li key={one}>{one}</li>
         ))}
       </ul>
-      <h3>The week</h3>
+      <h3>{BESIDE_WORDS.week}</h3>
       <Made markup={beside.week} />
-      <h3>Exercises</h3>
+      <h3>{BESIDE_WORDS.exercises}</h3>
       <Slots slots={good.slots} />
       <details>
-        <summary>How far, and what decided it</summary>
+        <summary>{BESIDE_WORDS.why}</summary>
         <Made markup={beside.why} />
       </details>
       <details>
-        <summary>Squeeze of all cards, the chosen ones marked</summary>
+        <summary>{BESIDE_WORDS.ladder}</summary>
         <Made markup={beside.ladder} />
       </details>
       <details>
-        <summary>Passed over, and why</summary>
+        <summary>{BESIDE_WORDS.passedOver}</summary>
         <Made markup={beside.passedOver} />
       </details>
-      <h3>The leaflet</h3>
+      <h3>{BESIDE_WORDS.leaflet}</h3>
       <Leaflet good={good} />
     </div>
   );
@@ -149,18 +155,18 @@ function ReasonOf({ reason, close }: { reason: Reason; close: () => void }) {
   const place = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => place.current?.focus(), [reason]);
   return (
-    <div class="reason" role="dialog" aria-label={`Why ${reason.text}`} tabIndex={-1} ref={place}>
+    <div class="reason" role="dialog" aria-label={whyText(reason.text)} tabIndex={-1} ref={place}>
       <p class="strong">
         {reason.title}: {reason.label} {reason.text}
       </p>
       <p>{reason.rule}</p>
-      <p>Decided by {reason.decidedBy}.</p>
+      <p>{decidedByText(reason.decidedBy)}</p>
       {reason.inputs === '' ? null : <p class="quiet">{reason.inputs}</p>}
       <p class="quiet">
         {reason.source} ({reason.mark})
       </p>
       <button type="button" onClick={close}>
-        Close
+        {BESIDE_WORDS.close}
       </button>
     </div>
   );

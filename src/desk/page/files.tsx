@@ -1,5 +1,14 @@
 /** Opening and saving: the one place where something leaves the page, and that onto this machine's disk. */
 import { signal } from '@preact/signals';
+import {
+  consultTooLargeText,
+  earlierText,
+  FILE_WORDS,
+  laidText,
+  notOpenedText,
+  notSavedText,
+  savedText,
+} from '../../messages/en/desk/files.ts';
 import { pathOf, valueIn } from '../consult/path.ts';
 import { valueOf } from '../consult/consultText.ts';
 import { clearDraft } from './draft.ts';
@@ -38,13 +47,12 @@ export async function openFiles(
   const logs = files.filter(({ name }) => name.endsWith('.csv'));
   for (const file of files.filter((one) => !logs.includes(one))) {
     if (file.size > MOST_BYTES) {
-      said.value = `${file.name} is ${Math.ceil(file.size / 1024)} kB; a consult has at most ${MOST_BYTES / 1024} kB. Nothing was opened.`;
+      said.value = consultTooLargeText(file.name, file.size, MOST_BYTES);
       return;
     }
     const { text: found, problems } = await read(file.name, new Uint8Array(await file.arrayBuffer()));
-    const [first] = problems;
     if (found === null) {
-      said.value = `${file.name} was not opened: ${first?.found ?? 'no text'}; must be ${first?.expected ?? 'text'}. ${first?.fix ?? ''}`;
+      said.value = notOpenedText(file.name, problems[0] ?? null);
       return;
     }
     texts.push({ name: file.name, text: found });
@@ -57,7 +65,7 @@ export async function openFiles(
     { name: own.name, text: own.text, handle, isInFolder: false },
     before.map((one) => ({ file: `consults/${one.name}`, text: one.text })),
   );
-  said.value = `${own.name} lies on the desk.`;
+  said.value = laidText(own.name);
   await openLogs(logs);
 }
 
@@ -70,7 +78,7 @@ function written(name: string, handle: FileSystemFileHandle | null, isInFolder: 
   origin.value = { name, text: text.value, handle, isInFolder };
   clash.value = null;
   clearDraft();
-  said.value = `${name} is saved.`;
+  said.value = savedText(name);
 }
 
 /** Back to where it came from, unless somebody wrote there meanwhile; else onto the disk as a download. */
@@ -83,7 +91,7 @@ export async function save(): Promise<void> {
     saveAs(name, text.value, 'text/markdown');
     written(name, null, false);
   } catch (error) {
-    said.value = `${name} could not be saved: ${error instanceof Error ? error.message : String(error)}`;
+    said.value = notSavedText(name, error instanceof Error ? error.message : String(error));
   }
 }
 
@@ -116,9 +124,9 @@ async function saveByHandle(handle: FileSystemFileHandle, known: string | null):
 export function FileBar() {
   return (
     <>
-      <div class="bar" role="toolbar" aria-label="Consult file">
+      <div class="bar" role="toolbar" aria-label={FILE_WORDS.bar}>
         <label class="open">
-          <span>Open a consult</span>
+          <span>{FILE_WORDS.open}</span>
           <input
             type="file"
             accept=".md,.csv,text/markdown,text/csv"
@@ -131,34 +139,34 @@ export function FileBar() {
         </label>
         <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
-          Save
+          {FILE_WORDS.save}
         </button>
         <button
           type="button"
           data-make="consult"
           onClick={() => saveAs(fileName.value, text.value, 'text/markdown')}
         >
-          Consult as a file
+          {FILE_WORDS.asFile}
         </button>
         <button type="button" disabled={!canUndo.value} onClick={undo}>
-          Undo
+          {FILE_WORDS.undo}
         </button>
         <button type="button" disabled={!canRedo.value} onClick={redo}>
-          Redo
+          {FILE_WORDS.redo}
         </button>
         <button
           type="button"
           onClick={() => {
             startAnew();
             clearDraft();
-            said.value = 'The desk is clear.';
+            said.value = FILE_WORDS.cleared;
           }}
         >
-          Clear this desk
+          {FILE_WORDS.clear}
         </button>
         <span class="filename">
           {fileName.value}
-          {isChanged.value ? ', not saved' : text.value === startText() ? '' : ', saved'}
+          {isChanged.value ? FILE_WORDS.isNotSaved : text.value === startText() ? '' : FILE_WORDS.isSaved}
         </span>
       </div>
       <MakeBar />
@@ -179,10 +187,7 @@ function Earlier() {
   return (
     <p class="earlier">
       <label>
-        <span>
-          Revision {revision} goes on from the one before: open {String(alias)}-r{revision - 1}.md and those
-          before it as well.
-        </span>
+        <span>{earlierText(String(alias), revision)}</span>
         <input
           type="file"
           accept=".md,.csv,text/markdown,text/csv"
@@ -221,14 +226,14 @@ function Clash() {
   const ours = text.value.split('\n');
   const theirs = now.theirs.split('\n');
   return (
-    <div class="clash" role="alertdialog" aria-label="Changed meanwhile">
-      <p>The file was changed meanwhile. Nothing was written.</p>
+    <div class="clash" role="alertdialog" aria-label={FILE_WORDS.clash}>
+      <p>{FILE_WORDS.clashLead}</p>
       <pre>
-        {theirs.filter((line) => !ours.includes(line)).map((line) => `there  ${line}\n`)}
-        {ours.filter((line) => !theirs.includes(line)).map((line) => `here   ${line}\n`)}
+        {theirs.filter((line) => !ours.includes(line)).map((line) => `${FILE_WORDS.there}  ${line}\n`)}
+        {ours.filter((line) => !theirs.includes(line)).map((line) => `${FILE_WORDS.here}   ${line}\n`)}
       </pre>
       <button type="button" onClick={() => void now.overwrite()}>
-        Write mine over it
+        {FILE_WORDS.overwrite}
       </button>
       <button
         type="button"
@@ -237,10 +242,10 @@ function Clash() {
           clash.value = null;
         }}
       >
-        Take the other one
+        {FILE_WORDS.takeTheirs}
       </button>
       <button type="button" onClick={() => (clash.value = null)}>
-        Leave both
+        {FILE_WORDS.leaveBoth}
       </button>
     </div>
   );

@@ -21,7 +21,7 @@ export function Screen() {
 }
 
 function ScreenGroup({ id, title, items }: (typeof SCREEN_GROUPS)[number]) {
-  const names = Object.keys(items).map((item) => `screen.${item}`);
+  const names = items.map(([item]) => `screen.${item}`);
   const isAllNo = names.every((name) => at(name) === 'no');
   return (
     <div class="screengroup" role="group" aria-label={title}>
@@ -36,7 +36,7 @@ function ScreenGroup({ id, title, items }: (typeof SCREEN_GROUPS)[number]) {
           Asked, all no
         </button>
       </p>
-      {Object.entries(items).map(([item, label]) => (
+      {items.map(([item, label]) => (
         <ScreenItem key={item} item={item} label={label} />
       ))}
     </div>

@@ -13,6 +13,8 @@ export interface Bench {
   readonly known: Nameable;
   readonly workshop: Workshop;
   readonly logo: Uint8Array | null;
+  /** What the clinic's own photos of a card add to a leaflet. */
+  readonly photoBytes: DeskShelf['photoBytes'];
   readonly letters: Fonts;
   readonly placeOf: PlaceOf;
   readonly files: readonly SourceFile[];
@@ -32,6 +34,7 @@ export function openBench(shelf: DeskShelf): Bench {
     known,
     workshop: { library, models: new Map(), loadleaf: shelf.loadleaf },
     logo,
+    photoBytes: shelf.photoBytes,
     letters: lettersOnly(shelf.letters),
     placeOf,
     files,

@@ -2,6 +2,7 @@
 import { decodeHTMLStrict } from 'entities';
 import { pageAssets } from '../../outputs/html/assets.ts';
 import { afterReview, reviewLogged } from '../../programme/reviewed.ts';
+import { openedPhotos } from '../photos.ts';
 import { openLog, writeLog } from './logSheet.ts';
 import { outputOf } from './outputs.ts';
 import { reviewSheet } from './review.ts';
@@ -9,6 +10,7 @@ import { reviewSheet } from './review.ts';
 export const later = {
   afterReview,
   decodeHTMLStrict,
+  openedPhotos,
   openLog,
   outputOf,
   pageAssets,

@@ -7,6 +7,7 @@ import { readConsults, type ConsultsReading } from '../../content/readConsults.t
 import { decide, type Decided } from '../../decisions/decide.ts';
 import { logAlarms } from '../../decisions/screen/alarms.ts';
 import { screenEffects } from '../../decisions/screen/screen.ts';
+import { photosTooLarge } from '../../outputs/html/photosTooLarge.ts';
 import { letterProblems } from '../../outputs/pdf/letterProblems.ts';
 import { letterRefusals } from '../../outputs/pdf/letters.ts';
 import { STILL_DRAFT } from '../../messages/en/desk/review.ts';
@@ -52,6 +53,8 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
   if ('refusals' in made || 'refusals' in decided)
     return { problems: sortProblems(('refusals' in made ? made.refusals : []).map(asProblem)) };
   const { programme } = made;
+  const photos = photosTooLarge(programme, (card) => bench.photoBytes[card] ?? 0, bench.library.clinic);
+  if (photos !== null) return { problems: [asProblem(photos)] };
   const letters = letterProblems(letterRefusals(programme, bench.letters), {
     files: [...bench.files, ...files],
     placeOf: firstPlace(bench.placeOf, reading.placeOf),

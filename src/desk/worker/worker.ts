@@ -102,9 +102,10 @@ function opened(library: DeskShelf): Answer {
   return { answer: 'bench' };
 }
 
-function dressed(dress: DeskDress): Answer {
+function dressed({ photos, ...dress }: DeskDress): Answer {
   const files: PageFiles = { ...there(faces), ...dress };
-  assets = laterScript().pageAssets(files, there(bench).logo);
+  const { pageAssets, openedPhotos } = laterScript();
+  assets = { ...pageAssets(files, there(bench).logo), photos: openedPhotos(photos) };
   return { answer: 'dress' };
 }
 

@@ -4,8 +4,10 @@ import { isHidden } from '../../content/fileName.ts';
 import { isPicture } from '../../content/fileSize.ts';
 import { CLINIC_FILE, FOLDERS } from '../../content/kind.ts';
 import type { SourceFile } from '../../content/source.ts';
+import { packedPhotos } from '../../desk/photos.ts';
 import { runsOf, type DeskDress, type DeskFile, type DeskShelf } from '../../desk/shelf.ts';
 import type { DeskNames } from '../../outputs/html/desk/page.ts';
+import { photoBytes } from '../../outputs/html/parts/photos.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { hashedName } from '../io/hashedName.ts';
@@ -19,7 +21,7 @@ export async function deskFiles(
   library: Library,
   folders: readonly (readonly SourceFile[])[],
   logo: Uint8Array | null,
-  { desk }: PageAssets,
+  { desk, photos }: PageAssets,
   { fonts }: PaperAssets,
 ): Promise<OutFile[]> {
   const [{ deskHtml }, { catalogueOf }] = await Promise.all([
@@ -34,6 +36,7 @@ export async function deskFiles(
     folders: folders.map((files) => files.filter(({ file }) => isOfLibrary(file)).map(textOf)),
     logo: logo === null ? null : Buffer.from(logo).toString('base64'),
     pages: { tokens, fonts: faces },
+    photoBytes: Object.fromEntries([...photos].map(([card, all]) => [card, photoBytes(all)])),
     letters: runsOf(lettersOf(fonts)),
   };
   const parts: Readonly<Record<keyof DeskNames, readonly [ending: string, bytes: Uint8Array | string]>> = {
@@ -46,7 +49,7 @@ export async function deskFiles(
     post: ['js', deskScript('post')],
     catalogue: ['json', JSON.stringify(catalogueOf(library))],
     shelf: ['json', JSON.stringify(shelf)],
-    dress: ['json', JSON.stringify(withoutOthers(dress))],
+    dress: ['json', JSON.stringify({ ...withoutOthers(dress), photos: packedPhotos(photos) })],
     sealing: ['json', JSON.stringify({ assets, worker })],
     regular: ['ttf', regular],
     bold: ['ttf', bold],
@@ -81,6 +84,6 @@ function lettersOf({ regular, bold }: PaperAssets['fonts']): number[] {
 }
 
 // No leaflet is dressed with them.
-function withoutOthers(files: DeskDress): DeskDress {
+function withoutOthers(files: Omit<DeskDress, 'photos'>): Omit<DeskDress, 'photos'> {
   return { ...files, catalogue: '', styles: { ...files.styles, public: '', desk: '' } };
 }

@@ -16,7 +16,8 @@ import type { OutFile } from '../io/site.ts';
 import type { Chosen } from './buildAsk.ts';
 import { assembled } from '../../programme/revisions.ts';
 import { ownPages, papersOf } from './make.ts';
-import { photosTooLarge } from './photosTooLarge.ts';
+import { photoBytes } from '../../outputs/html/parts/photos.ts';
+import { photosTooLarge } from '../../outputs/html/photosTooLarge.ts';
 
 /** All that is known of one person: the consult to be made, the revisions before it, and what was written down of each. */
 export interface Order {
@@ -68,7 +69,11 @@ export async function oneProgramme(
 ): Promise<{ readonly programme: Marked } | Against> {
   const made = assembled(order.consult, order, workshop);
   if (!('programme' in made)) return { refusals: made.refusals, letters: [] };
-  const photos = photosTooLarge(made.programme, pages.photos, workshop.library.clinic);
+  const photos = photosTooLarge(
+    made.programme,
+    (card) => photoBytes(pages.photos.get(card)),
+    workshop.library.clinic,
+  );
   if (photos !== null) return { refusals: [photos], letters: [] };
   const { letterRefusals } = await import('../../outputs/pdf/letters.ts');
   const letters = letterRefusals(made.programme, paper.fonts);

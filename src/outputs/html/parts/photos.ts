@@ -9,9 +9,11 @@ export function leafletPhotosHtml(photos: readonly LeafletPhoto[], labels: Leafl
   return html`<div class="photos">${photos.map((photo) => photoHtml(photo, labels))}</div> `;
 }
 
-/** What it adds to the file. */
-export function photoBytes({ still, loop }: LeafletPhoto): number {
-  return [still, loop].reduce((sum, bytes) => sum + (bytes === null ? 0 : base64(bytes).length), 0);
+/** What they add to the file. */
+export function photoBytes(photos: readonly LeafletPhoto[] = []): number {
+  return photos
+    .flatMap(({ still, loop }) => [still, loop])
+    .reduce((sum, bytes) => sum + (bytes === null ? 0 : base64(bytes).length), 0);
 }
 
 // A loop moves for as long as it is open: it is opened and closed by the person, with a script or without.

@@ -2,7 +2,7 @@
 // and what the page's own thread does for each, by the clock on the wall: the best of some short windows, since other work
 // on the machine only ever takes frames away. Of all that move in the demo leaflets the slowest one.
 // Run after `npm run prepare`.
-import { pageShelf } from '#dist/shell/io/shelf.js';
+import { readPageAssets } from '#dist/shell/io/assets.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { startChromium } from './chromium.mjs';
 import { tell } from './row.mjs';
@@ -16,7 +16,7 @@ const READY_MS = 5200;
 const WINDOW_MS = 600;
 const WINDOWS = 8;
 
-const assets = await pageShelf();
+const assets = await readPageAssets();
 const moves = `the figure moves, processor slowed ${SLOWED} times`;
 const browser = await startChromium();
 const measured = browser === null ? [] : await measure();

@@ -1,7 +1,7 @@
 // Programmes as pages: 200 through Eleventy against a plain writer, milliseconds a programme, the size of the fullest.
 // Run after `npm run prepare`.
 import { gzipSync } from 'node:zlib';
-import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
+import { readPageAssets, TEMPLATES } from '#dist/shell/io/assets.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { recordHtml } from '#dist/outputs/html/record.js';
 import { programmePages, renderPages } from '#dist/outputs/html/site.js';
@@ -18,7 +18,7 @@ const SIZE_LIMIT_KB = 220;
 const PACKED_LIMIT_KB = 80;
 
 const [way] = process.argv.slice(2);
-const assets = await pageShelf();
+const assets = await readPageAssets();
 if (way === undefined) await measure();
 else {
   const many = copiesOf(

@@ -5,7 +5,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { pageShelf } from '#dist/shell/io/shelf.js';
+import { readPageAssets } from '#dist/shell/io/assets.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { startChromium } from './chromium.mjs';
 import { median } from './clock.mjs';
@@ -16,7 +16,7 @@ const LIMIT_MS = 300;
 const SLOWED = 4;
 const ROUNDS = 9;
 
-const assets = await pageShelf();
+const assets = await readPageAssets();
 const leaflets = demos.map((consult) => leafletHtml(programmeOf(consult), assets));
 const fullest = leaflets.reduce((one, other) => (other.length > one.length ? other : one));
 const empty = '<!doctype html><title>-</title><h1>-</h1><h2>-</h2>';

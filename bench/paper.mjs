@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
-import { pageShelf, paperShelf } from '#dist/shell/io/shelf.js';
+import { readPageAssets, readPaperAssets } from '#dist/shell/io/assets.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { leafletPdf } from '#dist/outputs/pdf/leaflet.js';
 import { startChromium } from './chromium.mjs';
@@ -22,7 +22,7 @@ const ROUNDS = 7;
 
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc');
-const shelf = await paperShelf(null);
+const assets = await readPaperAssets(null);
 const programme = demos.map((consult) => programmeOf(consult)).reduce(fuller);
 const programmes = copiesOf([programme], PROGRAMMES + ROUNDS).map(reworded);
 
@@ -38,7 +38,7 @@ async function leaflets() {
   const heapsMb = [];
   const times = { wall: [], processor: [] };
   for (let at = 0; at < PROGRAMMES; at += 1) {
-    const write = async () => times.wall.push(await wallMs(() => leafletPdf(programmes[at], shelf)));
+    const write = async () => times.wall.push(await wallMs(() => leafletPdf(programmes[at], assets)));
     times.processor.push(await processorMs(write));
     if (at === PROGRAMMES / 2 || at === PROGRAMMES - 1) heapsMb.push(heapMb());
   }
@@ -62,7 +62,7 @@ async function comparedWithChromium() {
   if (browser === null) return tell({ what, value: null, unit: 'ms' });
   const folder = mkdtempSync(join(tmpdir(), 'bench-paper-'));
   const file = join(folder, 'leaflet.html');
-  writeFileSync(file, leafletHtml(programme, await pageShelf()));
+  writeFileSync(file, leafletHtml(programme, await readPageAssets()));
   const page = await browser.newPage();
   const print = async () => {
     await page.goto(pathToFileURL(file).href);
@@ -71,7 +71,7 @@ async function comparedWithChromium() {
   await print();
   const times = { pdf: [], chromium: [] };
   for (let round = 0; round < ROUNDS; round += 1) {
-    times.pdf.push(await wallMs(() => leafletPdf(programmes[PROGRAMMES + round], shelf)));
+    times.pdf.push(await wallMs(() => leafletPdf(programmes[PROGRAMMES + round], assets)));
     times.chromium.push(await wallMs(print));
   }
   await browser.close();

@@ -2,7 +2,7 @@
 // times, in Chromium, from a server on this machine, since a file has no means to open it.
 // Run after `npm run prepare`.
 import { createServer } from 'node:http';
-import { pageShelf, sealedShelf } from '#dist/shell/io/shelf.js';
+import { readPageAssets, readSealedAssets } from '#dist/shell/io/assets.js';
 import { sealedOf } from '#dist/shell/commands/sealing.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { startChromium } from './chromium.mjs';
@@ -15,11 +15,11 @@ const PAINT_LIMIT_MS = 300;
 const SLOWED = 4;
 const ROUNDS = 9;
 
-const assets = await pageShelf();
+const assets = await readPageAssets();
 const sealing = {
   site: 'https://clinic.example/',
   secret: new Uint8Array(32).fill(7),
-  shelf: await sealedShelf(),
+  shelf: await readSealedAssets(),
 };
 const programmes = [...demos, ...cases].flatMap((consult) => programmeOf(consult) ?? []);
 const pages = [];

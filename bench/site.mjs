@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { buildSync } from 'esbuild';
-import { pageShelf, TEMPLATES } from '#dist/shell/io/shelf.js';
+import { readPageAssets, TEMPLATES } from '#dist/shell/io/assets.js';
 import { indexText } from '#dist/outputs/html/public/wordIndex.js';
 import { libraryPages, renderPages } from '#dist/outputs/html/site.js';
 import { libraryView } from '#dist/catalogue/libraryView.js';
@@ -40,7 +40,7 @@ const QUERIES = ['s', 'slow bridge', 'a leg on a mat with the heel', 'hamstring 
 
 const [way] = process.argv.slice(2);
 const view = libraryView(libraryOf(manyFiles).library, new Map(), new Map());
-const assets = await pageShelf();
+const assets = await readPageAssets();
 if (way === 'plain') await writeOut(() => libraryPages(view, assets));
 else if (way === 'eleventy') await writeOut(() => renderPages([], view, assets, TEMPLATES));
 else await measure();

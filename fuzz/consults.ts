@@ -3,7 +3,7 @@ import { problemOf } from '../src/content/place.ts';
 import type { Problem } from '../src/content/problem.ts';
 import { readConsults } from '../src/content/readConsults.ts';
 import type { SourceFile } from '../src/content/source.ts';
-import { paperShelf } from '../src/shell/io/shelf.ts';
+import { readPaperAssets } from '../src/shell/io/assets.ts';
 import { letterProblems } from '../src/outputs/pdf/letterProblems.ts';
 import { letterRefusals } from '../src/outputs/pdf/letters.ts';
 import type { PaperAssets } from '../src/outputs/pdf/leaflet.ts';
@@ -23,7 +23,7 @@ export const consults: Family = {
   name: 'consults',
   what: 'consults of the demo and of the whole cases with values, keys and lines changed',
   open: async () => {
-    const paper = await paperShelf(null);
+    const paper = await readPaperAssets(null);
     return { attempt: async (chance) => judged(mutants(chance), paper), close: () => undefined };
   },
 };

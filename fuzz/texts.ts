@@ -2,7 +2,7 @@
 import { leafletHtml } from '../src/outputs/html/leaflet.ts';
 import { recordHtml } from '../src/outputs/html/record.ts';
 import { libraryPages } from '../src/outputs/html/site.ts';
-import { pageShelf, paperShelf } from '../src/shell/io/shelf.ts';
+import { readPageAssets, readPaperAssets } from '../src/shell/io/assets.ts';
 import type { PageAssets } from '../src/outputs/html/assets.ts';
 import type { PaperAssets } from '../src/outputs/pdf/leaflet.ts';
 import { readLibrary } from '../src/content/readLibrary.ts';
@@ -31,7 +31,7 @@ export const texts: Family = {
   name: 'texts',
   what: 'harmful words in the fields of consults and cards',
   open: async () => {
-    const [page, paper] = await Promise.all([pageShelf(), paperShelf(null)]);
+    const [page, paper] = await Promise.all([readPageAssets(), readPaperAssets(null)]);
     return {
       attempt: (chance) => (chance.onceIn(3) ? ofCard(chance, page) : ofConsult(chance, page, paper)),
       close: () => undefined,

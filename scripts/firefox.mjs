@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { readLog } from '#dist/content/log/readLog.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
-import { pageShelf } from '#dist/shell/io/shelf.js';
+import { readPageAssets } from '#dist/shell/io/assets.js';
 import { demos, programmeOf } from '../bench/shipped.mjs';
 import { startFirefox } from './bidi.mjs';
 
@@ -23,7 +23,7 @@ if (path === undefined) {
 }
 
 const marten = programmeOf(demos.find(({ alias }) => alias === 'marten'));
-const markup = leafletHtml(marten, await pageShelf());
+const markup = leafletHtml(marten, await readPageAssets());
 const day = marten.plan.find(({ sessions, runs }) => sessions.length > 0 && runs.length > 0).on;
 const server = createServer((_, answer) => answer.setHeader('content-type', 'text/html').end(markup));
 await new Promise((ready) => server.listen(0, '127.0.0.1', ready));

@@ -61,19 +61,24 @@ function keepLibrary(kept) {
 
 /** Every word of the library and of the demo's leaflets as it is shaped. */
 async function keepWords() {
-  const [{ paperShelf, version }, { readWorkspace }, { assembleProgramme }, { leafletPdf }, { forEachWord }] =
-    await Promise.all(
-      [
-        'shell/io/shelf',
-        'shell/io/workspace',
-        'programme/assemble',
-        'outputs/pdf/leaflet',
-        'outputs/pdf/fonts',
-      ].map((room) => import(`../dist/${room}.js`)),
-    );
+  const [
+    { readPaperAssets, version },
+    { readWorkspace },
+    { assembleProgramme },
+    { leafletPdf },
+    { forEachWord },
+  ] = await Promise.all(
+    [
+      'shell/io/assets',
+      'shell/io/workspace',
+      'programme/assemble',
+      'outputs/pdf/leaflet',
+      'outputs/pdf/fonts',
+    ].map((room) => import(`../dist/${room}.js`)),
+  );
   const content = join(TOP, 'content');
   const { library, current } = readWorkspace({ content, consults: join(content, 'consults') });
-  const paper = await paperShelf(null);
+  const paper = await readPaperAssets(null);
   for (const consult of current) {
     const made = assembleProgramme(consult, null, { library, models: new Map(), loadleaf: version() });
     await leafletPdf(made.programme, paper);

@@ -4,7 +4,7 @@ import type { Problem } from '../content/problem.ts';
 import type { Beside } from '../outputs/html/desk/beside.ts';
 import type { Sealing } from '../post/sealedFiles.ts';
 import type { LogLine } from './log/lines.ts';
-import type { DeskDress, DeskFile, DeskShelf } from './shelf.ts';
+import type { DeskDress, DeskFile, DeskData } from './deskData.ts';
 import type { Table } from '../messages/shapes.ts';
 import type { Move } from '../review/terms.ts';
 import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
@@ -34,7 +34,7 @@ export interface SheetText {
 
 export type Ask =
   /** `later`: where the worker's second part lies. */
-  | { readonly ask: 'bench'; readonly shelf: DeskShelf; readonly later: string }
+  | { readonly ask: 'bench'; readonly shelf: DeskData; readonly later: string }
   | { readonly ask: 'dress'; readonly dress: DeskDress }
   | { readonly ask: 'view'; readonly at: number; readonly sheet: SheetText }
   | {

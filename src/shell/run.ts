@@ -11,7 +11,7 @@ export async function run(written: readonly string[], streams: Streams): Promise
     const line = readCommandLine(written);
     if (line.asks === 'work') return await COMMANDS[line.of].run(line.flags, line.words, report);
     if (line.asks === 'help') report.text('help', (await import('./help.ts')).helpOf(line.of));
-    else report.text('version', (await import('./io/shelf.ts')).version());
+    else report.text('version', (await import('./io/assets.ts')).version());
     return EXIT.good;
   } catch (error) {
     return report.fault(error);

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import type { DeskFile, DeskShelf } from '../../src/desk/shelf.ts';
+import type { DeskFile, DeskData } from '../../src/desk/deskData.ts';
 import { openBench, type Bench } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
 import { marked } from '../../src/outputs/text/mark.ts';
@@ -15,7 +15,7 @@ const textsBelow = (folder: string, except?: string): DeskFile[] =>
   filesBelow(folder, except).map(({ file, bytes }) => ({ file, text: new TextDecoder().decode(bytes) }));
 
 const shipped = textsBelow('content', 'consults/');
-const shelfOf = (...over: DeskFile[][]): DeskShelf => ({
+const shelfOf = (...over: DeskFile[][]): DeskData => ({
   loadleaf: '0',
   folders: [shipped, ...over],
   logo: null,

@@ -11,7 +11,7 @@ import { archived } from '../../src/post/archive.ts';
 import { postFiles } from '../../src/post/postFiles.ts';
 import { sealedOf, type Sealing } from '../../src/post/sealedFiles.ts';
 import { papersOf } from '../../src/shell/commands/make.ts';
-import { sealedShelf } from '../../src/shell/io/shelf.ts';
+import { readSealedAssets } from '../../src/shell/io/assets.ts';
 import { siteAddress } from '../../src/units/siteAddress.ts';
 import { assets as pages } from '../outputs/html/assets.ts';
 import { programmes } from '../outputs/html/programmes.ts';
@@ -21,7 +21,7 @@ const [, programme] = programmes[0]!;
 const sealing: Sealing = {
   site: 'https://clinic.example/',
   secret: new Uint8Array(32).fill(7),
-  shelf: await sealedShelf(),
+  shelf: await readSealedAssets(),
 };
 const makers = (over: Partial<Makers> = {}): Makers => ({
   bench: {} as Bench,

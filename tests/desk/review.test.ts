@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { logFile } from '../../src/content/log/format.ts';
-import type { DeskFile } from '../../src/desk/shelf.ts';
+import type { DeskFile } from '../../src/desk/deskData.ts';
 import { openBench, type Bench as Room } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
 import { reviewSheet } from '../../src/desk/worker/review.ts';

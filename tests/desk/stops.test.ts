@@ -1,7 +1,7 @@
 /** What a screen stops is told whatever else is wrong, and of a form on its way only what was answered yes. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import type { DeskFile } from '../../src/desk/shelf.ts';
+import type { DeskFile } from '../../src/desk/deskData.ts';
 import { openBench } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
 import { files as pages } from '../outputs/html/assets.ts';

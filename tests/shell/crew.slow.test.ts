@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { setsOfCrew, threadsFor } from '../../src/shell/commands/crew.ts';
 import { oneSet, orderOf, type OneSet, type Order } from '../../src/shell/commands/oneSet.ts';
 import { dressFor } from '../../src/shell/io/dress.ts';
-import { version } from '../../src/shell/io/shelf.ts';
+import { version } from '../../src/shell/io/assets.ts';
 import { readWorkspace } from '../../src/shell/io/workspace.ts';
 
 const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });

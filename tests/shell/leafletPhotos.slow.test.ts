@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openedPhotos } from '../../src/desk/photos.ts';
-import type { DeskDress, DeskShelf } from '../../src/desk/shelf.ts';
+import type { DeskDress, DeskData } from '../../src/desk/deskData.ts';
 import { openBench } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
 import { outputOf } from '../../src/desk/worker/outputs.ts';
@@ -79,7 +79,7 @@ describe('photos on a leaflet', () => {
       const file = readdirSync(desk).find((one) => one.startsWith(`${name}-`)) ?? '';
       return JSON.parse(readFileSync(join(desk, file), 'utf8')) as never;
     };
-    const [shelf, { photos, ...dress }] = [laid('shelf') as DeskShelf, laid('dress') as DeskDress];
+    const [shelf, { photos, ...dress }] = [laid('shelf') as DeskData, laid('dress') as DeskDress];
     const bench = openBench(shelf);
     const sheet = {
       name: 'finch-r1.md',

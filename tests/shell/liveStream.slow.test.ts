@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { liveChannel } from '../../src/shell/server/live.ts';
 import { siteServer } from '../../src/shell/server/server.ts';
-import { liveScripts } from '../../src/shell/io/shelf.ts';
+import { liveScripts } from '../../src/shell/io/assets.ts';
 import { launch } from '../outputs/html/browser.ts';
 import { smallClinic, type Clinic } from './workbench.ts';
 

@@ -8,7 +8,7 @@ import { dirname, join, resolve } from 'node:path';
 import type { Streams } from '../../src/shell/report.ts';
 import { readLayers, upperFiles } from '../../src/shell/io/layers.ts';
 import { run } from '../../src/shell/run.ts';
-import { starterText } from '../../src/shell/io/shelf.ts';
+import { starterText } from '../../src/shell/io/assets.ts';
 import { readFolder } from '../../src/content/readFolder.ts';
 import { SCREEN_ITEMS } from '../../src/content/schema/consult.ts';
 import { starterOf, type Filling, type StarterKind } from '../../src/drafting/starter.ts';

@@ -2,7 +2,7 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import type { DeskCatalogue } from '../catalogue.ts';
-import type { DeskShelf } from '../shelf.ts';
+import type { DeskData } from '../deskData.ts';
 import { Beside } from './beside.tsx';
 import { keepDraft, takeDraft } from './draft.ts';
 import { FileBar, openFiles, save } from './files.tsx';
@@ -58,7 +58,7 @@ async function begin(): Promise<void> {
   follow();
   listen();
   void lookIntoFolder();
-  const shelf = await fetched<DeskShelf>('shelf');
+  const shelf = await fetched<DeskData>('shelf');
   dress(shelf);
   await readLibrary(shelf);
   effect(() => {
@@ -88,7 +88,7 @@ function follow(): void {
 }
 
 /** The faces of the leaflet are those of the desk. */
-function dress({ pages: { fonts, tokens } }: DeskShelf): void {
+function dress({ pages: { fonts, tokens } }: DeskData): void {
   for (const { weight, base64 } of fonts)
     document.fonts.add(
       new FontFace(tokens.type.family, `url(data:font/woff2;base64,${base64})`, { weight: String(weight) }),

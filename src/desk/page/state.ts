@@ -3,7 +3,7 @@ import { computed, signal } from '@preact/signals';
 import type { DeskCatalogue } from '../catalogue.ts';
 import { isEditable, valueOf, withBody, withValue } from '../consult/consultText.ts';
 import { pathOf, valueIn } from '../consult/path.ts';
-import type { DeskFile } from '../shelf.ts';
+import type { DeskFile } from '../deskData.ts';
 import type { Ready, SheetText, Stopped, View } from '../talk.ts';
 
 /** Where the text came from, to be written back there and never over something else. */

@@ -4,7 +4,7 @@ import type { Answer, Ask, Landmark, MadeName, ReviewOn, ReviewShown, SheetText,
 import type { Problem } from '../../content/problem.ts';
 import type { LogHead } from '../../content/log/format.ts';
 import type { LogLine } from '../log/lines.ts';
-import type { DeskDress, DeskShelf } from '../shelf.ts';
+import type { DeskDress, DeskData } from '../deskData.ts';
 import type { OpenedLog, WrittenLog } from '../worker/logSheet.ts';
 import { nearby } from './nearby.ts';
 
@@ -43,7 +43,7 @@ function asked(ask: Ask, key: number | string): Promise<Answer> {
   });
 }
 
-export async function readLibrary(shelf: DeskShelf): Promise<void> {
+export async function readLibrary(shelf: DeskData): Promise<void> {
   await asked({ ask: 'bench', shelf, later: nearby('later') }, 'bench');
 }
 

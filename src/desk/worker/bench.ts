@@ -6,7 +6,7 @@ import type { SourceFile } from '../../content/source.ts';
 import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import { fromBase64 } from '../../units/base64.ts';
-import { isInRuns, sourceOf, type DeskShelf, type Run } from '../shelf.ts';
+import { isInRuns, sourceOf, type DeskData, type Run } from '../deskData.ts';
 
 export interface Bench {
   readonly library: Library;
@@ -14,14 +14,14 @@ export interface Bench {
   readonly workshop: Workshop;
   readonly logo: Uint8Array | null;
   /** What the clinic's own photos of a card add to a leaflet. */
-  readonly photoBytes: DeskShelf['photoBytes'];
+  readonly photoBytes: DeskData['photoBytes'];
   readonly letters: Fonts;
   readonly placeOf: PlaceOf;
   readonly files: readonly SourceFile[];
 }
 
 /** Throws where the library has an error: the build lays out none that has. */
-export function openBench(shelf: DeskShelf): Bench {
+export function openBench(shelf: DeskData): Bench {
   const reading = readLibrary(...shelf.folders.map((files) => files.map(sourceOf)));
   const { library, known, placeOf, files } = reading;
   if (library === null)

@@ -17,7 +17,7 @@ import { beforeOf } from '../../programme/revisions.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { wordedAlarm, wordedStop } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
-import { sourceOf, type DeskFile } from '../shelf.ts';
+import { sourceOf, type DeskFile } from '../deskData.ts';
 import type { Bench } from './bench.ts';
 
 /** The consult in hand and the other revisions of that person. */

@@ -9,7 +9,7 @@ import { askText, decisionText, reviewTable, weeksTable } from '../../messages/e
 import type { Consult } from '../../content/library.ts';
 import { reviewDay, reviewLogged } from '../../programme/reviewed.ts';
 import { assembled } from '../../programme/revisions.ts';
-import { sourceOf } from '../shelf.ts';
+import { sourceOf } from '../deskData.ts';
 import type { ReviewOn, ReviewShown, SheetText } from '../talk.ts';
 import type { Bench } from './bench.ts';
 

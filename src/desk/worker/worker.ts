@@ -5,7 +5,7 @@ import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
 import type { Sealing } from '../../post/sealedFiles.ts';
-import type { DeskDress, DeskShelf } from '../shelf.ts';
+import type { DeskDress, DeskData } from '../deskData.ts';
 import type { Answer, Ask } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
@@ -38,7 +38,7 @@ for (const way of [
   scope[way] = undefined;
 
 let bench: Bench | null = null;
-let faces: DeskShelf['pages'] | null = null;
+let faces: DeskData['pages'] | null = null;
 let assets: PageAssets | null = null;
 let paper: Paper | null = null;
 let post: PostScript | null = null;
@@ -96,7 +96,7 @@ async function answered(ask: Ask): Promise<Answer> {
   }
 }
 
-function opened(library: DeskShelf): Answer {
+function opened(library: DeskData): Answer {
   bench = openBench(library);
   faces = library.pages;
   return { answer: 'bench' };

@@ -44,7 +44,7 @@ import { photosOf, type PhotoWork } from '../io/photos.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import { reuseOf, type Reuse } from '../io/reuse.ts';
 import { openSite, type Manner, type Outcome, type OutFile, type Site } from '../io/site.ts';
-import { version } from '../io/shelf.ts';
+import { version } from '../io/assets.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
 import { readSealedList, sealedListFile, type SealedPlace } from '../io/sealedList.ts';

@@ -19,7 +19,7 @@ import { oneProgramme, orderOf, problemsOf } from './oneSet.ts';
 import { leafletPhotosOf } from '../io/leafletPhotos.ts';
 import { photosOf } from '../io/photos.ts';
 import type { Report } from '../report.ts';
-import { paperShelf, version } from '../io/shelf.ts';
+import { readPaperAssets, version } from '../io/assets.ts';
 import { onDay } from '../io/today.ts';
 import { filesBefore } from '../io/layers.ts';
 import { changedUnderneath, standsOn } from '../../content/underneath.ts';
@@ -93,7 +93,7 @@ async function inUse(
   flags: Flags,
   workspace: Workspace,
 ): Promise<Problem[]> {
-  const paper = await paperShelf(null);
+  const paper = await readPaperAssets(null);
   const onPages = await photosOf(library, workspace);
   const onLeaflets = await leafletPhotosOf(library, workspace);
   const refusals = [...onPages.refusals, ...onLeaflets.refusals];

@@ -7,7 +7,7 @@ import type { Flags } from '../flags.ts';
 import { peopleIn, isRegularFile } from '../io/people.ts';
 import type { Report } from '../report.ts';
 import { privateIn, type Found } from '../io/privateInPublic.ts';
-import { DESK_SCRIPTS, deskScript } from '../io/shelf.ts';
+import { DESK_SCRIPTS, deskScript } from '../io/assets.ts';
 import { Stop } from '../io/stop.ts';
 
 /** Exit 65 where anything private and unsealed is in the folder, a link to elsewhere, or the key of a sealed leaflet. */

@@ -1,7 +1,7 @@
 /** Threads that make sets beside each other, where there are many; what they make comes back in the order it was asked for. */
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { crewProgram } from '../io/shelf.ts';
+import { crewProgram } from '../io/assets.ts';
 import type { Delivery, Outfit } from './crewHand.ts';
 import type { OneSet, Order } from './oneSet.ts';
 

@@ -5,13 +5,13 @@ import { isPicture } from '../../content/fileSize.ts';
 import { CLINIC_FILE, FOLDERS } from '../../content/kind.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { packedPhotos } from '../../desk/photos.ts';
-import { runsOf, type DeskDress, type DeskFile, type DeskShelf } from '../../desk/shelf.ts';
+import { runsOf, type DeskDress, type DeskFile, type DeskData } from '../../desk/deskData.ts';
 import type { DeskNames } from '../../outputs/html/desk/page.ts';
 import { photoBytes } from '../../outputs/html/parts/photos.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { hashedName } from '../io/hashedName.ts';
-import { deskScript, pageFiles, printedFaces, sealedShelf, version } from '../io/shelf.ts';
+import { deskScript, pageFiles, printedFaces, readSealedAssets, version } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 
 const FOLDER = 'public/desk';
@@ -29,9 +29,9 @@ export async function deskFiles(
     import('../../desk/catalogue.ts'),
   ]);
   const { regular, bold } = printedFaces();
-  const { assets, worker } = await sealedShelf();
+  const { assets, worker } = await readSealedAssets();
   const { tokens, fonts: faces, ...dress } = pageFiles();
-  const shelf: DeskShelf = {
+  const shelf: DeskData = {
     loadleaf: version(),
     folders: folders.map((files) => files.filter(({ file }) => isOfLibrary(file)).map(textOf)),
     logo: logo === null ? null : Buffer.from(logo).toString('base64'),

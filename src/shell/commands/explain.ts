@@ -9,7 +9,7 @@ import { logoOf } from '../io/logo.ts';
 import { nearestOf } from '../nearest.ts';
 import { oneProgramme, orderOf, problemsOf } from './oneSet.ts';
 import type { Report } from '../report.ts';
-import { paperShelf, version } from '../io/shelf.ts';
+import { readPaperAssets, version } from '../io/assets.ts';
 import { Stop } from '../io/stop.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 
@@ -20,7 +20,7 @@ export async function explain(flags: Flags, alias: string, report: Report): Prom
   const { library, libraryProblems, files } = workspace;
   if (library === null) return report.refuse('The library has errors.', libraryProblems, files);
   const logo = await logoOf(library.clinic, folders.content);
-  const paper = await paperShelf(null);
+  const paper = await readPaperAssets(null);
   const faults = await libraryFaults(library, logo, paper, workspace);
   if (faults.length > 0) return report.refuse('The library has errors.', faults, files);
   const consult = workspace.current.find((one) => one.alias === alias);

@@ -10,7 +10,7 @@ import { readManifest, type Written } from '../io/manifest.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import { closePrivate, openPrivate } from '../io/privacy.ts';
 import { checkPrivatePlace } from '../io/privatePlace.ts';
-import { version } from '../io/shelf.ts';
+import { version } from '../io/assets.ts';
 import { openSite, type OutFile } from '../io/site.ts';
 import { Stop } from '../io/stop.ts';
 import { onDay } from '../io/today.ts';

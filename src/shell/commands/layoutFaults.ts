@@ -4,7 +4,7 @@ import { LAYOUT_FILE } from '../../content/dress.ts';
 import { errorAt, type Problem } from '../../content/problem.ts';
 import { topOf } from '../../content/sourceText.ts';
 import { libraryView } from '../../catalogue/libraryView.ts';
-import { pageShelf } from '../io/shelf.ts';
+import { readPageAssets } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 import { sitePages } from './make.ts';
 
@@ -13,7 +13,7 @@ export async function layoutFaults(library: Library): Promise<Problem[]> {
   if (library.dress.layout === null) return [];
   const view = libraryView(library, new Map(), new Map());
   try {
-    const pages = await sitePages([], view, await pageShelf());
+    const pages = await sitePages([], view, await readPageAssets());
     return deadLinks(pages, view.site?.pathPrefix ?? '/').map(deadLink);
   } catch (error) {
     return [unfilled(reasonOf(error))];

@@ -4,7 +4,7 @@ import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
-import { TEMPLATES } from '../io/shelf.ts';
+import { TEMPLATES } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 
 /** What one person's papers depend on besides the programme. */

@@ -28,7 +28,7 @@ import { nextDraft } from '../../drafting/nextDraft.ts';
 import type { LastRevision } from '../../drafting/nextRevision.ts';
 import type { Reviewed } from '../../drafting/reviewedDraft.ts';
 import type { Report } from '../report.ts';
-import { starterText } from '../io/shelf.ts';
+import { starterText } from '../io/assets.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { starterOf, type StarterKind, type StarterName } from '../../drafting/starter.ts';
 import { fillingFor, hintsFor } from './starterFilling.ts';

@@ -15,7 +15,7 @@ import { keepsMode, onDisk, PRIVATE_FILE_MODE } from '../io/disk.ts';
 import { sourceFolders } from '../io/folders.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { onDay } from '../io/today.ts';
-import { version } from '../io/shelf.ts';
+import { version } from '../io/assets.ts';
 import { Stop } from '../io/stop.ts';
 import { readWorkspace, type Workspace } from '../io/workspace.ts';
 import { EXIT } from '../exit.ts';

@@ -9,14 +9,14 @@ import { join } from 'node:path';
 import { isRegularFile } from '../io/people.ts';
 import { WITHDRAWN_SIGN } from '../io/privateInPublic.ts';
 import { readSealedList, type SealedPlace } from '../io/sealedList.ts';
-import { sealedShelf } from '../io/shelf.ts';
+import { readSealedAssets } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
 
 /** Null for a build that seals nothing. Stops as `readSecret` does. */
 export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>): Promise<Sealing | null> {
   if (site === null) return null;
-  return { site, secret: readSecret(secretPlace(secret)), shelf: await sealedShelf() };
+  return { site, secret: readSecret(secretPlace(secret)), shelf: await readSealedAssets() };
 }
 
 /** Where a person's leaflet stands, by the secret alone. */
@@ -41,7 +41,7 @@ export async function withdrawnSealed(
     // Of somebody who was never sealed nothing need be said.
     .filter(({ id }) => isRegularFile(join(out, 'public', 'for', id, 'index.html')));
   if (gone.length === 0) return [];
-  const { assets, withdrawnWorker } = await sealedShelf();
+  const { assets, withdrawnWorker } = await readSealedAssets();
   const [{ withdrawnPage }, { filesAt }] = await Promise.all([
     import('../../outputs/html/sealed/sealedPage.ts'),
     import('../../post/sealedFiles.ts'),

@@ -11,7 +11,7 @@ import { liveChannel, type Live } from '../server/live.ts';
 import { rebuilder, type Meanwhile } from '../server/rebuilder.ts';
 import type { Report } from '../report.ts';
 import { siteServer } from '../server/server.ts';
-import { liveScripts } from '../io/shelf.ts';
+import { liveScripts } from '../io/assets.ts';
 import { Stop } from '../io/stop.ts';
 import { onDay } from '../io/today.ts';
 import { watchTree, type Watching } from '../server/watch.ts';

@@ -5,7 +5,7 @@ import { readFolder as readKind } from '../../content/readFolder.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { addDays, type IsoDate } from '../../units/date.ts';
 import { EXIT } from '../exit.ts';
-import { starterText } from '../io/shelf.ts';
+import { starterText } from '../io/assets.ts';
 import type { Filling, StarterKind, StarterName } from '../../drafting/starter.ts';
 import { Stop } from '../io/stop.ts';
 

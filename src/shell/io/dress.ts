@@ -2,7 +2,7 @@
 import type { PageAssets } from '../../outputs/html/assets.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import { hashOf } from './issued.ts';
-import { pageShelf, paperShelf } from './shelf.ts';
+import { readPageAssets, readPaperAssets } from './assets.ts';
 
 export interface Dress {
   readonly paper: PaperAssets;
@@ -15,6 +15,7 @@ let last: (Dress & { readonly logo: string }) | null = null;
 /** `png`: the clinic's logo; null without one. */
 export async function dressFor(png: Uint8Array | null): Promise<Dress> {
   const logo = png === null ? '' : hashOf(png);
-  if (last?.logo !== logo) last = { logo, paper: await paperShelf(png), pages: await pageShelf(png) };
+  if (last?.logo !== logo)
+    last = { logo, paper: await readPaperAssets(png), pages: await readPageAssets(png) };
   return last;
 }

@@ -1,6 +1,6 @@
 /** Which program makes the files: two of one hash make the same bytes from the same folders. */
 import { createHash } from 'node:crypto';
-import { programFiles } from './shelf.ts';
+import { programFiles } from './assets.ts';
 
 let known: string | null = null;
 

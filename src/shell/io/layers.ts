@@ -10,7 +10,7 @@ import type { SourceFile } from '../../content/source.ts';
 import { EXIT } from '../exit.ts';
 import { isFolder, realPath } from './disk.ts';
 import { readFolder } from './folder.ts';
-import { SHIPPED } from './shelf.ts';
+import { SHIPPED } from './assets.ts';
 import { Stop } from './stop.ts';
 
 export interface Layers {

@@ -7,7 +7,7 @@ import {
   type LibraryReading,
 } from '../../content/readLibrary.ts';
 import { keep, recalled } from './cache.ts';
-import { shippedLibrary } from './shelf.ts';
+import { shippedLibrary } from './assets.ts';
 import type { Sources } from './sources.ts';
 
 const LIBRARY_FILE = 'library.bin';

@@ -41,7 +41,7 @@ export interface Reason {
 }
 
 /** Where sets are written, and how. */
-export interface Shelf {
+export interface SetStore {
   readonly out: string;
   readonly on: IsoDate;
   readonly loadleaf: string;
@@ -64,17 +64,17 @@ export interface SetChange {
 const NOTHING: SetChange = { written: [], removed: [], restored: [], left: [] };
 
 /** Puts a set in force. What was in force for another revision, or waited in `set-aside/`, goes to `r<n>/`. */
-export function issueSet(shelf: Shelf, set: PersonSet): SetChange {
-  const { out, flush } = shelf;
+export function issueSet(store: SetStore, set: PersonSet): SetChange {
+  const { out, flush } = store;
   const { alias } = set;
-  const plan = planOf(shelf, set);
+  const plan = planOf(store, set);
   if (!plan.isNeeded) return { ...NOTHING, left: plan.change.left };
   addToJournal(
     out,
     plan.files.map(({ name, sha256 }) => ({ path: `private/${alias}/${name}`, sha256 })),
     flush,
   );
-  swapIn(out, alias, (next) => fill(shelf, folderNow(out, alias), plan, next), flush);
+  swapIn(out, alias, (next) => fill(store, folderNow(out, alias), plan, next), flush);
   return plan.change;
 }
 
@@ -95,18 +95,18 @@ interface Plan {
 /** At the top of a person's folder, or in `set-aside/`. */
 type Place = '' | typeof ASIDE;
 
-function planOf(shelf: Shelf, set: PersonSet): Plan {
-  const folder = folderNow(shelf.out, set.alias);
-  const standing = standingOf(shelf.out, set.alias, shelf.knownOf(set.alias));
+function planOf(store: SetStore, set: PersonSet): Plan {
+  const folder = folderNow(store.out, set.alias);
+  const standing = standingOf(store.out, set.alias, store.knownOf(set.alias));
   const files = set.files.map((file) => ({ ...file, sha256: hashOf(file.bytes) }));
   const taken = files.find(({ name }) => standing.kept.includes(name));
   if (taken !== undefined) throw inTheWay(join(folder, taken.name));
   const kept = placesOfOthers(set.revision, folder, standing);
   const change = changeOf(standing.present, files, kept.includes(''));
-  const issued = issuedText(standing.issued, happeningOf(shelf, set, files));
+  const issued = issuedText(standing.issued, happeningOf(store, set, files));
   const waiting = kept.includes(ASIDE) ? [] : namesOf(standing.aside.filter(({ isChanged }) => isChanged));
   const isNeeded =
-    isAway(shelf.out, set.alias) ||
+    isAway(store.out, set.alias) ||
     change.written.length + change.removed.length + kept.length > 0 ||
     waiting.length < standing.aside.length ||
     issued !== standing.issued;
@@ -127,30 +127,30 @@ function changeOf(present: readonly Found[], files: readonly Named[], isOther: b
   };
 }
 
-function fill(shelf: Shelf, folder: string, plan: Plan, next: string): void {
+function fill(store: SetStore, folder: string, plan: Plan, next: string): void {
   const { standing, files, kept, waiting, issued, change } = plan;
   for (const { name, bytes } of files)
-    if (change.written.includes(name)) shelf.put(join(next, name), bytes);
+    if (change.written.includes(name)) store.put(join(next, name), bytes);
     else carry(join(folder, name), join(next, name));
   for (const name of [...standing.kept, ...change.left]) carry(join(folder, name), join(next, name));
   for (const place of kept) archive(folder, place, standing, next);
   keepAside(folder, [...standing.keptAside, ...waiting], next);
-  shelf.put(join(next, ISSUED), issued);
+  store.put(join(next, ISSUED), issued);
 }
 
 /** Takes a set out of force into `set-aside/`, with a line saying why; what already lies there is told the newest reason. */
-export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): SetChange {
-  const { out } = shelf;
-  const standing = standingOf(out, alias, shelf.knownOf(alias));
+export function withdrawSet(store: SetStore, alias: string, reason: Reason): SetChange {
+  const { out } = store;
+  const standing = standingOf(out, alias, store.knownOf(alias));
   const folder = folderNow(out, alias);
   const why = `${reason.lines.join('\n')}\n`;
   const { present, aside } = standing;
   if (present.length === 0) {
-    if (aside.length > 0 && !isThere(join(folder, ASIDE, WHY), why)) shelf.put(join(folder, ASIDE, WHY), why);
+    if (aside.length > 0 && !isThere(join(folder, ASIDE, WHY), why)) store.put(join(folder, ASIDE, WHY), why);
     return NOTHING;
   }
   try {
-    swapIn(out, alias, (next) => setAside(shelf, alias, standing, reason, why, next), shelf.flush);
+    swapIn(out, alias, (next) => setAside(store, alias, standing, reason, why, next), store.flush);
   } catch (error) {
     throw takenAway(out, alias, error);
   }
@@ -158,14 +158,14 @@ export function withdrawSet(shelf: Shelf, alias: string, reason: Reason): SetCha
 }
 
 function setAside(
-  shelf: Shelf,
+  store: SetStore,
   alias: string,
   standing: Standing,
   { because }: Reason,
   why: string,
   next: string,
 ): void {
-  const folder = folderNow(shelf.out, alias);
+  const folder = folderNow(store.out, alias);
   const { present, aside, kept, keptAside, issued } = standing;
   for (const name of kept) carry(join(folder, name), join(next, name));
   const to = join(next, ASIDE);
@@ -174,24 +174,24 @@ function setAside(
   // Should anything lie there already, nothing of it is lost.
   for (const name of [...namesOf(aside), ...keptAside])
     carry(join(folder, ASIDE, name), join(to, freeName(namesIn(to), name)));
-  shelf.put(join(to, WHY), why);
+  store.put(join(to, WHY), why);
   const last = linesOf(issued).at(-1);
-  shelf.put(
+  store.put(
     join(next, ISSUED),
     withLine(issued, {
-      on: shelf.on,
+      on: store.on,
       event: 'withdrawn',
       alias,
       revision: revisionOf(folder, standing),
       mark: last?.mark ?? null,
       // What hands have changed is not what was given out.
       files: listed(present.filter(({ isChanged }) => !isChanged)),
-      loadleaf: shelf.loadleaf,
+      loadleaf: store.loadleaf,
       library: last?.library ?? null,
       because,
     }),
   );
-  if (shelf.flush) syncFolder(to);
+  if (store.flush) syncFolder(to);
 }
 
 // A disk that is full takes no new folder, but it takes a name away: nobody may go on with what was withdrawn.
@@ -210,9 +210,9 @@ export function isInForce(out: string, alias: string): boolean {
   return !isAway(out, alias) && standingOf(out, alias, () => undefined).present.length > 0;
 }
 
-function happeningOf(shelf: Shelf, set: PersonSet, files: readonly Named[]): Happening {
+function happeningOf(store: SetStore, set: PersonSet, files: readonly Named[]): Happening {
   const { alias, revision, mark, loadleaf, library } = set;
-  return { on: shelf.on, event: 'issued', alias, revision, mark, files: listed(files), loadleaf, library };
+  return { on: store.on, event: 'issued', alias, revision, mark, files: listed(files), loadleaf, library };
 }
 
 type Named = Pick<Found, 'name' | 'sha256'>;

@@ -28,7 +28,7 @@ import {
   type SetChange,
   type PersonSet,
   type Reason,
-  type Shelf,
+  type SetStore,
 } from './personSet.ts';
 import { writeEnds } from './issuedEnds.ts';
 import { ownPages } from './ownPages.ts';
@@ -78,7 +78,7 @@ export interface Site {
 }
 
 /** How a site is written. */
-export interface Manner extends Pick<Shelf, 'on' | 'loadleaf'> {
+export interface Manner extends Pick<SetStore, 'on' | 'loadleaf'> {
   /** For somebody who waits: a power cut can leave a page of the library empty, and the next build then writes it anew. */
   readonly isHasty: boolean;
   /** Called before everything that changes the folder; stops when the folder is no longer held. */
@@ -99,10 +99,10 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
   const isEnded = manifest !== null && journal.length === 0;
   clearParts(out, isEnded ? [...ours.keys()].filter((path) => !isOfPerson(path)) : [...ours.keys()]);
   const put = isHasty ? putSoon : putWithin;
-  const knownOf: Shelf['knownOf'] = (alias) => (name) => ours.get(`private/${alias}/${name}`);
+  const knownOf: SetStore['knownOf'] = (alias) => (name) => ours.get(`private/${alias}/${name}`);
   // What a patient follows outlasts a power cut, whoever waits.
-  const putPrivate: Shelf['put'] = (place, bytes) => putWithin(place, bytes, true);
-  const shelf: Shelf = { out, on, loadleaf, put: putPrivate, flush: true, knownOf };
+  const putPrivate: SetStore['put'] = (place, bytes) => putWithin(place, bytes, true);
+  const store: SetStore = { out, on, loadleaf, put: putPrivate, flush: true, knownOf };
   const now = new Map<string, string>();
   const touched = new Set<string>();
   const written: string[] = [];
@@ -146,7 +146,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     }
     hold();
     onDisk(join(out, 'private'), () => makeFolder(join(out, 'private'), PRIVATE_FOLDER_MODE));
-    const change = issueSet(shelf, set);
+    const change = issueSet(store, set);
     note(set.alias, change);
     return change;
   };
@@ -165,7 +165,7 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     checkPlace(out, `private/${alias}/x`);
     met.add(alias);
     hold();
-    const change = withdrawSet(shelf, alias, reason);
+    const change = withdrawSet(store, alias, reason);
     if (change.removed.length > 0) setAside.push(alias);
     note(alias, change);
   };

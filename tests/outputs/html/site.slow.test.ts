@@ -3,14 +3,14 @@ import { existsSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { describe, expect, it } from 'vitest';
 import { libraryPages, programmePages, renderPages } from '../../../src/outputs/html/site.ts';
-import { pageShelf, TEMPLATES } from '../../../src/shell/io/shelf.ts';
+import { readPageAssets, TEMPLATES } from '../../../src/shell/io/assets.ts';
 import { pageAssets } from '../../../src/outputs/html/assets.ts';
 import { files } from './assets.ts';
 import { shipped } from './libraries.ts';
 import { programmes } from './programmes.ts';
 
 const [, first] = programmes[0]!;
-const assets = await pageShelf();
+const assets = await readPageAssets();
 
 describe('the pages through Eleventy', () => {
   const two = [first, { ...first, alias: 'heron', title: 'Home exercises for heron' }];

@@ -43,7 +43,7 @@ export function starterText(kind: string): string {
   return read(`shared/starters/${kind}.md`);
 }
 
-export async function pageShelf(logo: Uint8Array | null = null): Promise<PageAssets> {
+export async function readPageAssets(logo: Uint8Array | null = null): Promise<PageAssets> {
   const { pageAssets } = await import('../../outputs/html/assets.ts');
   return pageAssets(pageFiles(), logo);
 }
@@ -87,7 +87,7 @@ export function printedFaces(): Readonly<Record<'regular' | 'bold', Uint8Array>>
   };
 }
 
-export async function sealedShelf(): Promise<SealedShelf> {
+export async function readSealedAssets(): Promise<SealedShelf> {
   const { hashed } = await import('../../outputs/html/assets.ts');
   return {
     assets: {
@@ -105,7 +105,7 @@ export function liveScripts(): LiveScripts {
   return { page: read('dist/scripts/live.js'), worker: read('dist/scripts/liveWorker.js') };
 }
 
-export async function paperShelf(logo: Uint8Array | null): Promise<PaperAssets> {
+export async function readPaperAssets(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
   const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold), shippedWords());
   return { fonts, tokens: tokens(), logo };

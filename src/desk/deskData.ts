@@ -3,7 +3,7 @@ import type { SourceFile } from '../content/source.ts';
 import type { PageFiles } from '../outputs/html/assets.ts';
 import type { PackedPhotos } from './photos.ts';
 
-export interface DeskShelf {
+export interface DeskData {
   readonly loadleaf: string;
   /** As `readLibrary` takes them: the files of each folder, lowest first. */
   readonly folders: readonly (readonly DeskFile[])[];

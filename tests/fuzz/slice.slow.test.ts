@@ -7,13 +7,13 @@ const SEED = 20261130;
 
 /** Cases of each family, and what at least becomes of them: a slice in which all is refused tries nothing. */
 const SLICES: Readonly<Record<string, readonly [cases: number, refused: number, built: number]>> = {
-  consults: [80, 20, 15],
+  consults: [40, 10, 6],
   libraries: [8, 1, 1],
-  texts: [14, 2, 2],
+  texts: [8, 1, 1],
   disks: [6, 2, 0],
   addresses: [300, 100, 3],
   photos: [40, 15, 2],
-  desk: [6, 1, 3],
+  desk: [4, 1, 1],
 };
 
 describe('a slice of every attack', () => {

@@ -10,7 +10,7 @@ import { hashesOf, loadleaf, MAIN, runHere, smallClinic, withoutHistory, type Cl
 const WORKING = /(^|\/)\.loadleaf-(lock|journal)|\.loadleaf-(part|new|old)(\/|$)/;
 
 describe('killed at a random moment', () => {
-  const KILLS = 5;
+  const KILLS = 4;
   let own: Clinic;
   beforeAll(async () => {
     own = smallClinic();

@@ -1,4 +1,7 @@
-/** Every page of the public folder, served below a path of a site: markup, accessibility on a telephone, nothing missed. */
+/**
+ * Every page of the public folder, served below a path of a site: markup, and of every third, accessibility on a telephone
+ * and nothing missed; of every one with EVERY_PAGE set. One of each kind is looked at in public.slow.test.ts.
+ */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { libraryPages } from '../../../../src/outputs/html/site.ts';
@@ -25,11 +28,15 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe.each(pages)('$path', ({ path, content }) => {
+const looked = pages.filter((_, at) => process.env['EVERY_PAGE'] !== undefined || at % 3 === 0);
+
+describe.each(pages)('$path', ({ content }) => {
   it('html-validate 10.17 finds nothing', async () => {
     expect(await faultsOf(content)).toEqual([]);
   });
+});
 
+describe.each(looked)('$path', ({ path }) => {
   it('axe 4.14 finds nothing at 390 px, and nothing is missed', async () => {
     await unfolded(narrow, site.address + path);
     expect(await violations(narrow)).toEqual([]);

@@ -414,12 +414,13 @@ describe('the storage', () => {
       const two = await openedAt(context, `${TODAY}T09:00:00Z`);
       await entry(page, TODAY, 'morning').selectOption('3');
       await two.evaluate(`localStorage.setItem('${KEY}', JSON.stringify({ format: 1, rows: [] }))`);
-      const kept = () =>
-        page.evaluate<number>(`JSON.parse(localStorage.getItem('${KEY}') ?? '{"rows":[]}').rows.length`);
-      await expect.poll(kept, { timeout: 10_000 }).toBe(1);
+      const kept = (tab: Page) =>
+        tab.evaluate<number>(`JSON.parse(localStorage.getItem('${KEY}') ?? '{"rows":[]}').rows.length`);
+      // Seen from the other tab, which has none of its own: this page may not have been told of the writing yet.
+      await expect.poll(() => kept(two), { timeout: 10_000 }).toBe(1);
       await two.evaluate(`localStorage.removeItem('${KEY}')`);
       await expect.poll(() => entry(page, TODAY, 'morning').inputValue(), { timeout: 10_000 }).toBe('');
-      expect(await kept()).toBe(0);
+      expect(await kept(page)).toBe(0);
     });
   });
 

@@ -15,6 +15,7 @@ import type { Block } from '../content/prose/block.ts';
 import type { Scene } from '../mechanics/scene.ts';
 import type { Post } from './posted.ts';
 import type { IsoDate } from '../units/date.ts';
+import type { DayChart } from '../units/dayChart.ts';
 import type { Weekday } from '../units/weekday.ts';
 import type { PacedExercise, RulesInUse, SittingInUse, StepRateInUse } from './sheetInUse.ts';
 
@@ -268,23 +269,6 @@ export interface Picture {
   readonly alt: string;
   readonly chart: DayChart;
   readonly table: Table;
-}
-
-/** Values over days; day 0 stands at the left end. */
-export interface DayChart {
-  readonly up: string;
-  readonly across: string;
-  readonly low: number;
-  readonly high: number;
-  readonly step: number;
-  readonly days: number;
-  readonly ticks: readonly { readonly day: number; readonly text: string }[];
-  readonly limits: readonly { readonly value: number; readonly text: string }[];
-  readonly lines: readonly {
-    readonly name: string;
-    readonly kind: 'asked' | 'done';
-    readonly stretches: readonly (readonly { readonly day: number; readonly value: number }[])[];
-  }[];
 }
 
 /** What one revision found and asked for: the series over the revisions is made of these. */

@@ -1,35 +1,7 @@
 /** Values over days: what was asked for dashed, what was done as dots and a line, limits as thin lines across. */
+import type { DayChart, DayLine } from '../../units/dayChart.ts';
 import type { Drawing, Label, Shape } from '../drawing.ts';
 import { chart, dot, SMALL, stroke, TEXT, widthOf, words } from './shapes.ts';
-
-export interface DayChart {
-  /** What is counted upwards, with its unit. */
-  readonly up: string;
-  /** What runs to the right. */
-  readonly across: string;
-  readonly low: number;
-  readonly high: number;
-  /** Between two numbers of the scale. */
-  readonly step: number;
-  /** Length of the axis; day 0 stands at its left end. */
-  readonly days: number;
-  readonly ticks: readonly { readonly day: number; readonly text: string }[];
-  /** Limits across the whole chart, with their words. */
-  readonly limits: readonly { readonly value: number; readonly text: string }[];
-  readonly lines: readonly DayLine[];
-}
-
-export interface DayLine {
-  readonly name: string;
-  readonly kind: 'asked' | 'done';
-  /** Stretches without a gap; one point alone is a dot, or of what was asked for a short dash. */
-  readonly stretches: readonly (readonly DayPoint[])[];
-}
-
-export interface DayPoint {
-  readonly day: number;
-  readonly value: number;
-}
 
 const PLOT = 210;
 const KEY = 44;

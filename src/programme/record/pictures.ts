@@ -5,7 +5,8 @@ import type { PictureWords } from '../../messages/en/clinician/record/pictures.t
 import type { ReviewSeries } from '../../review/terms.ts';
 import type { Review } from '../../review/terms.ts';
 import { addDays, daysBetween, type IsoDate } from '../../units/date.ts';
-import type { CourseEntry, DayChart, Picture } from '../programme.ts';
+import type { DayChart } from '../../units/dayChart.ts';
+import type { CourseEntry, Picture } from '../programme.ts';
 import { scoreSeries } from './scores.ts';
 
 /** Of the revision before by its log (null where none was kept), then of all revisions. */

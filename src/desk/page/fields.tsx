@@ -6,6 +6,7 @@ import type { Field as FieldAsked } from '../form/layout.ts';
 import { wordFor } from '../form/words.ts';
 import { at, catalogue, listAt, set, stopped } from './state.ts';
 import { aboutOf, describedBy, focusSoon, idOf, wrongAt } from './control.ts';
+import { Choice } from './choice.tsx';
 import { TestChoice } from './tests.tsx';
 
 interface Asked {
@@ -138,23 +139,13 @@ function Select({ name, options }: { name: string; options: readonly Option[] })
   const there = at(name);
   const isKnown = options.some(([one]) => one === there);
   return (
-    <select
-      id={idOf(name)}
-      name={name}
-      value={there === undefined ? '' : String(there)}
-      {...describedBy(name)}
-      onChange={({ currentTarget }) =>
-        set(name, currentTarget.value === '' ? undefined : currentTarget.value)
-      }
-    >
-      <option value="">-</option>
-      {isKnown || there === undefined ? null : <option value={String(there)}>{String(there)}</option>}
+    <Choice name={name} isKnown={isKnown}>
       {options.map(([one, words]) => (
         <option key={one} value={String(one)}>
           {words}
         </option>
       ))}
-    </select>
+    </Choice>
   );
 }
 

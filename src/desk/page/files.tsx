@@ -1,4 +1,5 @@
 /** Opening and saving: the one place where something leaves the page, and that onto this machine's disk. */
+import { FilePick } from './filePick.tsx';
 import { signal } from '@preact/signals';
 import {
   consultTooLargeText,
@@ -125,18 +126,13 @@ export function FileBar() {
   return (
     <>
       <div class="bar" role="toolbar" aria-label={FILE_WORDS.bar}>
-        <label class="open">
-          <span>{FILE_WORDS.open}</span>
-          <input
-            type="file"
-            accept=".md,.csv,text/markdown,text/csv"
-            multiple
-            data-open="consult"
-            onChange={({ currentTarget }) => {
-              void openFiles([...(currentTarget.files ?? [])]).then(() => (currentTarget.value = ''));
-            }}
-          />
-        </label>
+        <FilePick
+          opens="consult"
+          words={FILE_WORDS.open}
+          accept=".md,.csv,text/markdown,text/csv"
+          multiple
+          onFiles={openFiles}
+        />
         <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
           {FILE_WORDS.save}

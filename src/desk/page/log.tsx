@@ -1,4 +1,5 @@
 /** The log of the consult on the desk, and the review that it leads to. */
+import { FilePick } from './filePick.tsx';
 import {
   LOG_CHANGED,
   LOG_LEAD,
@@ -52,17 +53,6 @@ export function Log() {
 
 export function OpenLog() {
   return (
-    <label class="open">
-      <span>{OPEN_LOG}</span>
-      <input
-        type="file"
-        accept=".csv,text/csv,text/plain"
-        multiple
-        data-open="log"
-        onChange={({ currentTarget }) => {
-          void openLogs([...(currentTarget.files ?? [])]).then(() => (currentTarget.value = ''));
-        }}
-      />
-    </label>
+    <FilePick opens="log" words={OPEN_LOG} accept=".csv,text/csv,text/plain" multiple onFiles={openLogs} />
   );
 }

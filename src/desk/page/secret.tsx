@@ -1,4 +1,5 @@
 /** The clinic secret: read from the file that is chosen, into memory alone, and the address that goes with it. */
+import { FilePick } from './filePick.tsx';
 import { signal } from '@preact/signals';
 import {
   FORGET_SECRET,
@@ -34,17 +35,7 @@ async function choose(file: File | undefined): Promise<void> {
 export function SecretFields() {
   return (
     <>
-      <label class="open">
-        <span>{SECRET}</span>
-        <input
-          type="file"
-          data-open="secret"
-          onChange={({ currentTarget }) => {
-            // The field keeps no name of the file either.
-            void choose(currentTarget.files?.[0]).then(() => (currentTarget.value = ''));
-          }}
-        />
-      </label>
+      <FilePick opens="secret" words={SECRET} onFiles={([file]) => choose(file)} />
       {secret.value === null ? null : (
         <button
           type="button"

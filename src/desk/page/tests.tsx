@@ -4,7 +4,8 @@ import { TRIED_TITLE } from '../../messages/en/desk/quick.ts';
 import type { ProtocolName } from '../catalogue.ts';
 import type { Landmark } from '../talk.ts';
 import { at, catalogue, listAt, set, setAll } from './state.ts';
-import { describedBy, focusSoon, idOf } from './control.ts';
+import { focusSoon, idOf } from './control.ts';
+import { Choice } from './choice.tsx';
 import { landmarks } from './thread.ts';
 
 function protocol(): ProtocolName | undefined {
@@ -76,17 +77,7 @@ export function TestChoice({ name }: { name: string }) {
   const cards = (catalogue.value?.cards ?? []).filter(({ id }) => !ownIds.has(id));
   const isKnown = ownIds.has(String(there)) || cards.some(({ id }) => id === there);
   return (
-    <select
-      id={idOf(name)}
-      name={name}
-      value={there === undefined ? '' : String(there)}
-      {...describedBy(name)}
-      onChange={({ currentTarget }) =>
-        set(name, currentTarget.value === '' ? undefined : currentTarget.value)
-      }
-    >
-      <option value="">-</option>
-      {isKnown || there === undefined ? null : <option value={String(there)}>{String(there)}</option>}
+    <Choice name={name} isKnown={isKnown}>
       <optgroup label="Tests of the protocol">
         {own.map((one) => (
           <option key={one.id} value={one.id}>
@@ -101,7 +92,7 @@ export function TestChoice({ name }: { name: string }) {
           </option>
         ))}
       </optgroup>
-    </select>
+    </Choice>
   );
 }
 

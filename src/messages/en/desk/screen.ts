@@ -10,5 +10,3 @@ export const EFFECT_WORDS: Readonly<Record<Effect, string>> = {
   under18: 'counts under 18: no programme before a picture and a decision',
 };
 
-export const NOT_ASKED = 'Not asked: acts like a yes';
-export const ANSWERED_YES = 'Yes';

@@ -9,4 +9,3 @@ export const EFFECT_WORDS: Readonly<Record<Effect, string>> = {
   shortHolds: 'short holds, and nothing strained',
   under18: 'counts under 18: no programme before a picture and a decision',
 };
-

@@ -10,17 +10,22 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { linesOf } from '../../src/shell/io/issued.ts';
 import { thisHolder } from '../../src/shell/io/holder.ts';
 import { fullFrom, watchingDisk } from './diskEffects.ts';
-import { hashesOf, smallClinic, writeStarter, type Clinic } from './workbench.ts';
+import { copyOf, hashesOf, smallClinic, writeStarter, type Clinic } from './workbench.ts';
 
+let built: Clinic;
 let own: Clinic;
-beforeEach(async () => {
-  own = smallClinic();
+beforeAll(async () => {
+  built = own = smallClinic();
   writeStarter(own.content, 'consult', 'consults/wren-r1.md');
   expect(await build('--quiet')).toMatchObject({ exit: 0, err: '' });
+});
+afterAll(() => built.remove());
+beforeEach(() => {
+  own = copyOf(built);
 });
 afterEach(() => own.remove());
 

@@ -10,15 +10,20 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { linesOf } from '../../src/shell/io/issued.ts';
 import { standingOf } from '../../src/shell/io/standing.ts';
-import { hashesOf, smallClinic, writeStarter, type Clinic } from './workbench.ts';
+import { copyOf, hashesOf, smallClinic, writeStarter, type Clinic } from './workbench.ts';
 
+let built: Clinic;
 let own: Clinic;
-beforeEach(async () => {
-  own = smallClinic();
-  expect(await own.run('build', '--quiet', '--on', '2026-11-25')).toMatchObject({ exit: 0, err: '' });
+beforeAll(async () => {
+  built = smallClinic();
+  expect(await built.run('build', '--quiet', '--on', '2026-11-25')).toMatchObject({ exit: 0, err: '' });
+});
+afterAll(() => built.remove());
+beforeEach(() => {
+  own = copyOf(built);
 });
 afterEach(() => own.remove());
 

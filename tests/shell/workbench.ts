@@ -58,11 +58,20 @@ export function smallClinic(): Clinic {
   });
 }
 
+/** Another clinic with the files of one, its site and what its builds keep too: less than a tenth of the time of a build. */
+export function copyOf({ top }: Clinic): Clinic {
+  return clinicAt((place) => cpSync(top, place, { recursive: true, preserveTimestamps: true }));
+}
+
 function clinicWith(fill: (content: string) => void): Clinic {
+  return clinicAt((top) => fill(join(top, 'content')));
+}
+
+function clinicAt(fill: (top: string) => void): Clinic {
   const top = realpathSync(mkdtempSync(join(tmpdir(), 'loadleaf-clinic-')));
   const content = join(top, 'content');
   const site = join(top, 'site');
-  fill(content);
+  fill(top);
   const runOwn: Clinic['run'] = (...words) => runHere(['--content', content, '--out', site, ...words]);
   return {
     top,

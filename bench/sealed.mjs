@@ -3,7 +3,7 @@
 // Run after `npm run prepare`.
 import { createServer } from 'node:http';
 import { readPageAssets, readSealedAssets } from '#dist/shell/io/assets.js';
-import { sealedOf } from '#dist/shell/commands/sealing.js';
+import { sealedOf } from '#dist/post/sealedFiles.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { startChromium } from './chromium.mjs';
 import { median } from './clock.mjs';

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { readPageAssets, TEMPLATES } from '#dist/shell/io/assets.js';
 import { leafletHtml } from '#dist/outputs/html/leaflet.js';
 import { recordHtml } from '#dist/outputs/html/record.js';
-import { programmePages, renderPages } from '#dist/outputs/html/site.js';
+import { renderPages } from '#dist/outputs/html/site.js';
 import { medianMs } from './clock.mjs';
 import { tell } from './row.mjs';
 import { cases, copiesOf, demos, programmeOf } from './shipped.mjs';
@@ -27,7 +27,10 @@ else {
   );
   await writeOut(() =>
     way === 'plain'
-      ? many.flatMap((programme) => programmePages(programme, assets))
+      ? many.flatMap((programme) => [
+          { path: `private/${programme.alias}/leaflet.html`, content: leafletHtml(programme, assets) },
+          { path: `private/${programme.alias}/record.html`, content: recordHtml(programme, assets) },
+        ])
       : renderPages(many, null, assets, TEMPLATES),
   );
 }

@@ -173,7 +173,7 @@ const INSTEAD = {
  * nothing in it asks for one.
  */
 export const OTHERS_WORDS =
-  /messages[\\/]en[\\/](author[\\/](lexicon|library|pictured|poses|words)|catalogue[\\/](authors|estimates|glossary|libraryLabels|muscleNumbers|numbers|protocol|searchTerms|site))\.ts$/;
+  /messages[\\/]en[\\/](author[\\/](lexicon|library|pictured|poses|words)|catalogue[\\/](authors|estimates|glossary|library|libraryLabels|muscleNumbers|numbers|protocol|searchTerms|site))\.ts$/;
 const withoutOthersWords = {
   name: 'without-others-words',
   setup({ onLoad }) {

@@ -22,8 +22,9 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 MAY_IMPORT['drafting'] = [
   ...new Set(Object.values(allLeftOf(['decisions', 'review', 'messages', 'programme', 'drafting'])).flat()),
 ];
-// What one person is sent, put together of several outputs: for the shell, and for the desk.
+// Of several outputs, for the shell and for the desk: the set of one person, and what is sealed for sending.
 MAY_IMPORT['post'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');
+MAY_IMPORT['set'] = MAY_IMPORT['post'];
 // The desk runs the house in a browser: all rooms but the shell, and what the shell lays out for it.
 MAY_IMPORT['desk'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');
 MAY_IMPORT['shell'] = Object.keys(MAY_IMPORT).filter((room) => room !== 'client');

@@ -8,23 +8,19 @@ import type { DeskDress, DeskFile, DeskData } from './deskData.ts';
 import type { Table } from '../messages/shapes.ts';
 import type { Move } from '../review/terms.ts';
 import type { OpenedLog, WrittenLog } from './worker/logSheet.ts';
+import type { OutputFile } from '../set/outputs.ts';
 import type { IsoDate } from '../units/date.ts';
 
-/** Files of one make, by the names of `build`. */
-export const MADE = [
-  'leaflet.html',
-  'leaflet.pdf',
-  'record.json',
-  'record.html',
-  'note.txt',
-  'letter.txt',
-  'message.eml',
-  'message.txt',
-  'sessions.ics',
-  'fridge.pdf',
-  'sealed',
-] as const;
-export type MadeName = (typeof MADE)[number];
+/** Files of one make, by the names of `build`; the link is shown beside the archive of what it opens. */
+export type MadeName = Exclude<OutputFile, 'link.txt'> | 'sealed';
+
+/** What the page fetches when it is first needed: style and scripts of pages, what draws PDFs, what writes the post. */
+export type Fetched = 'dress' | 'paper' | 'post';
+
+/** What can be made of a programme, what is to be fetched before, and whether it tells where the sealed leaflet opens. */
+export type ToMake = Readonly<
+  Partial<Record<MadeName, { readonly needs: readonly Fetched[]; readonly tellsLink: boolean }>>
+>;
 
 export interface SheetText {
   readonly name: string;
@@ -160,8 +156,7 @@ export interface Ready {
   readonly slots: readonly SlotOffer[];
   /** Ids of the exercises in it. */
   readonly cards: readonly string[];
-  /** Of what is not made for everybody: whether it is for this one. */
-  readonly has: Readonly<Partial<Record<MadeName, boolean>>>;
+  readonly toMake: ToMake;
 }
 
 /** Why a number is what it is, by `step|card|cell`. */

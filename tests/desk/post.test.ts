@@ -1,17 +1,17 @@
 /** The post as the desk makes it, held against what the command makes of the same programme, without a browser. */
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import type { Bench } from '../../src/desk/worker/bench.ts';
 import { outputOf, type Makers } from '../../src/desk/worker/outputs.ts';
-import { fridgePdf } from '../../src/outputs/pdf/fridge.ts';
-import { leafletPdf } from '../../src/outputs/pdf/leaflet.ts';
+import * as calendar from '../../src/outputs/calendar/index.ts';
+import * as mail from '../../src/outputs/mail/index.ts';
+import * as pdf from '../../src/outputs/pdf/index.ts';
 import { leafletHtml } from '../../src/outputs/html/leaflet.ts';
 import { secretOf, secretText } from '../../src/outputs/sealed/secret.ts';
 import { archived } from '../../src/post/archive.ts';
-import { postFiles } from '../../src/post/postFiles.ts';
 import { sealedOf, type Sealing } from '../../src/post/sealedFiles.ts';
-import { papersOf } from '../../src/shell/commands/make.ts';
+import { setFiles } from '../../src/shell/commands/make.ts';
 import { readSealedAssets } from '../../src/shell/io/assets.ts';
+import { OUTPUTS } from '../../src/set/outputs.ts';
 import { siteAddress } from '../../src/units/siteAddress.ts';
 import { assets as pages } from '../outputs/html/assets.ts';
 import { programmes } from '../outputs/html/programmes.ts';
@@ -24,10 +24,9 @@ const sealing: Sealing = {
   shelf: await readSealedAssets(),
 };
 const makers = (over: Partial<Makers> = {}): Makers => ({
-  bench: {} as Bench,
   assets: pages,
-  paper: { leaflet: (one) => leafletPdf(one, assets), fridge: (one) => fridgePdf(one, assets) },
-  post: { archived, postFiles, sealedOf },
+  paper: { pdf, assets },
+  post: { archived, calendar, mail, sealedOf },
   sealing: null,
   ...over,
 });
@@ -40,11 +39,14 @@ describe('the post', () => {
   ])('%s is what the command makes', async (_, seal) => {
     const page = leafletHtml(programme, pages);
     const link = seal === null ? null : (await sealedOf(programme, page, seal)).link;
-    const built = await papersOf(programme, assets, { page, link, fridge: false });
-    for (const name of ['message.eml', 'message.txt', 'sessions.ics', 'note.txt', 'leaflet.pdf'] as const) {
-      const own = built.find(({ path }) => path.endsWith(`/${name}`));
+    const built = await setFiles(programme, { pages, paper: assets, fridge: false, link }, []);
+    for (const name of OUTPUTS.map(({ file }) => file)) {
+      if (name === 'link.txt') continue;
+      const own = built.find((one) => one.name === name);
       const { bytes } = await outputOf(name, programme, '', makers({ sealing: seal }));
-      expect(Buffer.from(bytes ?? '').equals(Buffer.from(own?.bytes ?? 'nothing')), name).toBe(true);
+      expect(own === undefined ? bytes : Buffer.from(bytes ?? '').equals(Buffer.from(own.bytes)), name).toBe(
+        own === undefined ? null : true,
+      );
     }
   });
 

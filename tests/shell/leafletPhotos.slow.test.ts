@@ -92,7 +92,7 @@ describe('photos on a leaflet', () => {
       ...pageAssets({ ...shelf.pages, ...dress }, bench.logo),
       photos: openedPhotos(photos),
     };
-    const makers = { bench, assets, paper: null, post: null, sealing: null };
+    const makers = { assets, paper: null, post: null, sealing: null };
     const { bytes } = await outputOf('leaflet.html', made.programme, '', makers);
     expect(pictures()).toHaveLength(1);
     expect(bytes).toBe(readFileSync(leaflet(), 'utf8'));

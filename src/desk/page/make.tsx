@@ -17,7 +17,7 @@ import {
   SEALED_WORDS,
 } from '../../messages/en/desk/make.ts';
 import { siteAddress } from '../../units/siteAddress.ts';
-import { MADE, type MadeName, type SealedLink } from '../talk.ts';
+import type { MadeName, SealedLink, ToMake } from '../talk.ts';
 import { saveAs } from './saveAs.ts';
 import { secret, SecretFields, site } from './secret.tsx';
 import { fileName, firstName, said, sheetNow, value, view } from './state.ts';
@@ -36,8 +36,8 @@ const TYPES: Readonly<Record<string, string>> = {
 /** Link and words of the leaflet that was sealed last, and of which consult; gone with the page, or with that consult. */
 const link = signal<(SealedLink & { readonly of: string }) | null>(null);
 
-/** What tells of a sealed leaflet while a secret is chosen. */
-const TELLING: readonly MadeName[] = ['sealed', 'message.eml', 'message.txt', 'note.txt'];
+/** In the order of their buttons. */
+const MADE = Object.keys(MADE_WORDS) as MadeName[];
 
 /** Says whose it is and which: by the alias, never by a name. @example 'home-exercises-otter-r1.pdf' */
 function madeName(name: MadeName): string {
@@ -55,8 +55,9 @@ function sealingFault(address: string | null): string | null {
 }
 
 async function download(name: MadeName): Promise<void> {
+  const { needs = [], tellsLink = false } = toMake()[name] ?? {};
   const address = siteAddress(site.value);
-  const isSealing = name === 'sealed' || (secret.value !== null && TELLING.includes(name));
+  const isSealing = name === 'sealed' || (secret.value !== null && tellsLink);
   const fault = isSealing ? sealingFault(address) : null;
   if (fault !== null) {
     said.value = fault;
@@ -71,7 +72,7 @@ async function download(name: MadeName): Promise<void> {
       name,
       firstName: firstName.value,
       seal,
-      hasFridge: has('fridge.pdf'),
+      needs,
     });
     if (made.bytes !== null) saveAs(file, made.bytes, TYPES[file.slice(file.lastIndexOf('.') + 1)] ?? '');
     if (made.link !== undefined) link.value = { ...made.link, of: fileName.value };
@@ -85,8 +86,12 @@ function nothing(name: MadeName): string {
   return name === 'letter.txt' ? NO_LETTER : nothingText(name);
 }
 
+function toMake(): ToMake {
+  return view.value?.state === 'ready' ? view.value.toMake : {};
+}
+
 function has(name: MadeName): boolean {
-  return view.value?.state === 'ready' && view.value.has[name] !== false;
+  return toMake()[name] !== undefined;
 }
 
 export function MakeBar() {

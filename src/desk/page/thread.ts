@@ -1,6 +1,6 @@
 /** The page's side of the worker: one question after the other, and of views only the newest. */
 import type { Sealing } from '../../post/sealedFiles.ts';
-import type { Answer, Ask, Landmark, MadeName, ReviewOn, ReviewShown, SheetText, View } from '../talk.ts';
+import type { Answer, Ask, Fetched, Landmark, ReviewOn, ReviewShown, SheetText, View } from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { LogHead } from '../../content/log/format.ts';
 import type { LogLine } from '../log/lines.ts';
@@ -121,27 +121,19 @@ function withPost(): Promise<void> {
   return post;
 }
 
-const PRINTED: readonly MadeName[] = ['leaflet.pdf', 'fridge.pdf', 'message.eml'];
-const DRESSED: readonly MadeName[] = [
-  'leaflet.html',
-  'record.html',
-  'message.eml',
-  'message.txt',
-  'sessions.ics',
-  'sealed',
-];
-const POSTED: readonly MadeName[] = ['message.eml', 'message.txt', 'sessions.ics', 'sealed'];
-
-export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
-  /** The clinic has a sheet for the fridge made, and the note tells of it. */
-  readonly hasFridge: boolean;
+const FETCHING: Readonly<Record<Fetched, () => Promise<void>>> = {
+  dress: withDress,
+  paper: withPaper,
+  post: withPost,
 };
 
-export async function make({ hasFridge, ...making }: Making): Promise<Extract<Answer, { answer: 'made' }>> {
+export type Making = Omit<Extract<Ask, { ask: 'make' }>, 'ask' | 'at'> & {
+  readonly needs: readonly Fetched[];
+};
+
+export async function make({ needs, ...making }: Making): Promise<Extract<Answer, { answer: 'made' }>> {
   const { name } = making;
-  if (PRINTED.includes(name) || (name === 'note.txt' && hasFridge)) await withPaper();
-  if (DRESSED.includes(name)) await withDress();
-  if (POSTED.includes(name)) await withPost();
+  for (const one of needs) await FETCHING[one]();
   const answer = await asked({ ask: 'make', at: ++count, ...making }, count);
   if (answer.answer !== 'made') throw new Fault(`${name}: ${answer.answer}`);
   return answer;

@@ -1,13 +1,11 @@
 /** The script that is fetched with the first PDF: pdfkit and what draws with it. */
 import { openFonts, type Fonts } from '../../outputs/pdf/fonts.ts';
-import { fridgePdf } from '../../outputs/pdf/fridge.ts';
-import { leafletPdf } from '../../outputs/pdf/leaflet.ts';
+import * as pdf from '../../outputs/pdf/index.ts';
 
 export interface PaperScript {
-  readonly fridgePdf: typeof fridgePdf;
-  readonly leafletPdf: typeof leafletPdf;
+  readonly pdf: typeof pdf;
   openFonts(regular: Uint8Array, bold: Uint8Array): Fonts;
 }
 
-const script: PaperScript = { fridgePdf, leafletPdf, openFonts };
+const script: PaperScript = { pdf, openFonts };
 (globalThis as { loadleafPaper?: PaperScript }).loadleafPaper = script;

@@ -6,6 +6,7 @@ import type { Cell, Programme } from '../../programme/programme.ts';
 import { reasonKey, type Ready, type Reason, type Stopped, type View } from '../talk.ts';
 import { isMissing, type Made } from './make.ts';
 import { offersOf } from './offers.ts';
+import { toMakeOf } from './toMake.ts';
 
 export function viewOf(made: Made): View {
   return 'problems' in made ? stopped(made.problems) : ready(made);
@@ -39,12 +40,7 @@ function ready(made: Extract<Made, { programme: Programme }>): Ready {
     reasons: reasonsOf(programme),
     slots: offersOf(made),
     cards: programme.exercises.map(({ card }) => card),
-    has: {
-      'letter.txt': programme.letter !== null,
-      'message.eml': programme.post.from !== null,
-      'sessions.ics': programme.post.events.length > 0,
-      'fridge.pdf': programme.post.fridge,
-    },
+    toMake: toMakeOf(programme),
   };
 }
 

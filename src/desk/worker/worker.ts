@@ -2,7 +2,6 @@
 import { decode } from '../../content/source.ts';
 import { FOLDERS } from '../../content/kind.ts';
 import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
-import type { Fonts } from '../../outputs/pdf/fonts.ts';
 import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
 import type { Sealing } from '../../post/sealedFiles.ts';
 import type { DeskDress, DeskData } from '../deskData.ts';
@@ -11,7 +10,7 @@ import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
 import { comesBy, laterScript } from './laterScript.ts';
 import { makeSheet } from './make.ts';
-import type { Paper } from './outputs.ts';
+import type { Makers } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
 import type { PostScript } from './post.ts';
 import { viewOf } from './view.ts';
@@ -40,7 +39,7 @@ for (const way of [
 let bench: Bench | null = null;
 let faces: DeskData['pages'] | null = null;
 let assets: PageAssets | null = null;
-let paper: Paper | null = null;
+let paper: Makers['paper'] = null;
 let post: PostScript | null = null;
 let shelf: Sealing['shelf'] | null = null;
 
@@ -113,7 +112,6 @@ async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'm
   const done = makeSheet(sheet, there(bench));
   if ('problems' in done) throw new Error('there is no programme to make it from');
   const makers = {
-    bench: there(bench),
     assets,
     paper,
     post,
@@ -130,19 +128,9 @@ async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'm
 /** pdfkit is parsed once; so are the two faces, which forget the words of a leaflet with it. */
 function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): Answer {
   load(script);
-  const { openFonts, leafletPdf, fridgePdf } = there(
-    (scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper,
-  );
-  const fonts: Fonts = openFonts(regular, bold);
-  const assets = ({ logo }: Bench) => ({
-    fonts,
-    tokens: there(faces).tokens as unknown as PaperTokens,
-    logo,
-  });
-  paper = {
-    leaflet: (programme, at) => leafletPdf(programme, assets(at)),
-    fridge: (programme, at) => fridgePdf(programme, assets(at)),
-  };
+  const { openFonts, pdf } = there((scope as unknown as { loadleafPaper?: PaperScript }).loadleafPaper);
+  const tokens = there(faces).tokens as unknown as PaperTokens;
+  paper = { pdf, assets: { fonts: openFonts(regular, bold), tokens, logo: there(bench).logo } };
   return { answer: 'paper' };
 }
 

@@ -6,25 +6,14 @@ import type { LibraryView } from '../../catalogue/view.ts';
 import { createHash } from 'node:crypto';
 import type { Programme } from '../../programme/programme.ts';
 import type { PageAssets } from './assets.ts';
-import { leafletHtml } from './leaflet.ts';
 import { pagePath } from './public/links.ts';
 import { layoutData, ownText } from './public/ownPage.ts';
 import { publicFiles, publicPages, type PublicPages } from './public/pages.ts';
-import { recordHtml } from './record.ts';
 
 /** A file of the site: path with `/` below the output folder, and its text. */
 export interface Page {
   readonly path: string;
   readonly content: string;
-}
-
-/** The pages of one programme without Eleventy, byte for byte the same: what a single changed consult costs. */
-export function programmePages(programme: Programme, assets: PageAssets): readonly Page[] {
-  const folder = `private/${programme.alias}`;
-  return [
-    { path: `${folder}/leaflet.html`, content: leafletHtml(programme, assets) },
-    { path: `${folder}/record.html`, content: recordHtml(programme, assets) },
-  ];
 }
 
 /** The public folder without Eleventy: pages, style, scripts and pictures. */

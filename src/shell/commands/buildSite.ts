@@ -349,7 +349,9 @@ async function writeAll(
       if (consult !== null && made !== null && !('programme' in made)) refuse(consult.alias, made);
       const finished = made !== null && 'programme' in made ? made.programme : null;
       const these = finished === null ? [] : [finished];
-      const pages = await (view === null ? ownPages(these, shop.pages) : sitePages(these, view, shop.pages));
+      const pages = await (view === null
+        ? Promise.all(these.map((one) => ownPages(one, { ...shop, link: null }))).then((all) => all.flat())
+        : sitePages(these, view, shop.pages));
       pages.filter(({ path }) => path.startsWith('public/')).forEach(put);
       // The library's pages go with the first leaflet: Eleventy is started for them, and no second time.
       view = null;

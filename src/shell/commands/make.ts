@@ -4,55 +4,67 @@ import type { Link } from '../../outputs/mail/messageText.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { LibraryView } from '../../catalogue/view.ts';
 import type { Programme } from '../../programme/programme.ts';
+import { madeFiles, makingOf, type MadeFile } from '../../set/making.ts';
+import { OUTPUTS } from '../../set/outputs.ts';
+import type { Making, Rooms } from '../../set/output.ts';
 import { TEMPLATES } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 
-/** What one person's papers depend on besides the programme. */
+/** What one person's set depends on besides the programme. */
 export interface Beside {
-  /** The leaflet among the pages, which come with those of the others; null where none was made. */
-  readonly page: OutFile['bytes'] | null;
-  /** Null where nothing is sealed. */
-  readonly link: Link | null;
+  readonly pages: PageAssets;
+  readonly paper: PaperAssets;
   /** Whether the sheet for the fridge is asked for, whatever the clinic's setting. */
   readonly fridge: boolean;
+  /** Null where nothing is sealed. */
+  readonly link: Link | null;
 }
 
-/** PDF, JSON, note, letter and post of one programme. */
-export async function papersOf(
+async function rooms(): Promise<Rooms> {
+  const [html, pdf, text, calendar, mail] = await Promise.all([
+    import('../../outputs/html/index.ts'),
+    import('../../outputs/pdf/index.ts'),
+    import('../../outputs/text/index.ts'),
+    import('../../outputs/calendar/index.ts'),
+    import('../../outputs/mail/index.ts'),
+  ]);
+  return { html, pdf, text, calendar, mail };
+}
+
+/** Every file of one programme's set. `pages`: those that came with the pages of others. */
+export async function setFiles(
   programme: Programme,
-  paper: PaperAssets,
-  { page, link, fridge: isAsked }: Beside,
-): Promise<OutFile[]> {
-  const [{ leafletPdf }, { forgetWords }, { recordJson }, { noteText }, { letterText }, { postFiles }] =
-    await Promise.all([
-      import('../../outputs/pdf/leaflet.ts'),
-      import('../../outputs/pdf/fonts.ts'),
-      import('../../outputs/text/recordJson.ts'),
-      import('../../outputs/text/noteText.ts'),
-      import('../../outputs/text/letterText.ts'),
-      import('../../post/postFiles.ts'),
-    ]);
-  const folder = `private/${programme.alias}`;
-  const pdf = await leafletPdf(programme, paper);
-  const fridge = programme.post.fridge || isAsked ? await fridgeOf(programme, paper) : null;
+  beside: Beside,
+  pages: readonly MadeFile[],
+): Promise<MadeFile[]> {
+  const ready = new Map(pages.map(({ name, bytes }) => [name, bytes]));
+  const files = await madeFiles(OUTPUTS, await making(programme, beside, ready));
+  const { forgetWords } = await import('../../outputs/pdf/fonts.ts');
   // A server lives on; what was read of this person must not.
-  forgetWords(paper.fonts);
-  const { files, made } = postFiles(programme, pdf, page, link);
-  const letter = programme.letter;
-  const told = { ...made, pdf: true, fridge: fridge !== null, letter: letter !== null };
-  return [
-    { path: `${folder}/leaflet.pdf`, bytes: pdf },
-    ...(fridge === null ? [] : [{ path: `${folder}/fridge.pdf`, bytes: fridge }]),
-    { path: `${folder}/record.json`, bytes: recordJson(programme) },
-    { path: `${folder}/note.txt`, bytes: noteText(programme, told) },
-    ...(letter === null ? [] : [{ path: `${folder}/letter.txt`, bytes: letterText(letter, programme) }]),
-    ...files.map(({ name, bytes }) => ({ path: `${folder}/${name}`, bytes })),
-  ];
+  forgetWords(beside.paper.fonts);
+  return files;
 }
 
-async function fridgeOf(programme: Programme, paper: PaperAssets): Promise<Uint8Array | null> {
-  const { fridgePdf } = await import('../../outputs/pdf/fridge.ts');
-  return fridgePdf(programme, paper);
+/** The pages of one programme alone, without Eleventy: it takes half a second to start, and they are the same bytes. */
+export async function ownPages(programme: Programme, beside: Beside): Promise<OutFile[]> {
+  const pages = OUTPUTS.filter(({ room }) => room === 'html');
+  const files = await madeFiles(pages, await making(programme, beside));
+  return files.map(({ name, bytes }) => ({ path: `private/${programme.alias}/${name}`, bytes }));
+}
+
+async function making(
+  programme: Programme,
+  { pages, paper, fridge, link }: Beside,
+  ready?: ReadonlyMap<string, MadeFile['bytes']>,
+): Promise<Making> {
+  const means = {
+    rooms: await rooms(),
+    assets: { pages, paper },
+    link: () => Promise.resolve(link),
+    isFridgeAsked: fridge,
+    isSealed: link !== null,
+  };
+  return makingOf(programme, means, ready);
 }
 
 /** Pages of the programmes, and of the library unless it is null, by Eleventy. */
@@ -63,12 +75,6 @@ export async function sitePages(
 ): Promise<OutFile[]> {
   const { renderPages } = await import('../../outputs/html/site.ts');
   return asFiles(await renderPages(programmes, view, assets, TEMPLATES));
-}
-
-/** Pages of these programmes alone, without Eleventy: it takes half a second to start, and they are the same bytes. */
-export async function ownPages(programmes: readonly Programme[], assets: PageAssets): Promise<OutFile[]> {
-  const { programmePages } = await import('../../outputs/html/site.ts');
-  return asFiles(programmes.flatMap((one) => programmePages(one, assets)));
 }
 
 /** The library's pages and what they fetch, without Eleventy. */

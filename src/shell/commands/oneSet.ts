@@ -15,7 +15,7 @@ import type { PersonSet } from '../io/personSet.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Chosen } from './buildAsk.ts';
 import { assembled } from '../../programme/revisions.ts';
-import { ownPages, papersOf } from './make.ts';
+import { setFiles } from './make.ts';
 import { photoBytes } from '../../outputs/html/parts/photos.ts';
 import { photosTooLarge } from '../../outputs/html/photosTooLarge.ts';
 
@@ -85,8 +85,7 @@ export async function oneSet(order: Order, tools: Tools): Promise<OneSet> {
   const made = await oneProgramme(order, tools);
   if (!('programme' in made)) return made;
   const { programme } = made;
-  const set = await setOf(programme, await ownPages([programme], tools.pages), tools, null);
-  return { set, chosen: chosenOf(programme) };
+  return { set: await setOf(programme, [], tools, null), chosen: chosenOf(programme) };
 }
 
 /** The same, at the lines of the files it comes from. */
@@ -98,24 +97,19 @@ export function chosenOf({ alias, revision, stage: { chosen }, step }: Programme
   return { alias, revision, stage: { chosen }, step };
 }
 
-/** Everything of one make: the pages that are there, and what goes with them. */
+/** Everything of one make. `pages`: those that came with the pages of others; the rest is made here. */
 export async function setOf(
   programme: Marked,
   pages: readonly OutFile[],
-  { paper, workshop, fridge }: Omit<Tools, 'pages'>,
+  tools: Tools,
   link: Link | null,
 ): Promise<PersonSet> {
   const { alias, revision, mark } = programme;
+  const { loadleaf, library } = tools.workshop;
   const before = `private/${alias}/`;
-  const own = pages.filter(({ path }) => path.startsWith(before));
-  const page = own.find(({ path }) => path === `${before}leaflet.html`)?.bytes ?? null;
-  const files = [...own, ...(await papersOf(programme, paper, { page, link, fridge }))];
-  return {
-    alias,
-    revision,
-    mark,
-    files: files.map(({ path, bytes }) => ({ name: path.slice(before.length), bytes })),
-    loadleaf: workshop.loadleaf,
-    library: workshop.library.version,
-  };
+  const own = pages
+    .filter(({ path }) => path.startsWith(before))
+    .map(({ path, bytes }) => ({ name: path.slice(before.length), bytes }));
+  const files = await setFiles(programme, { ...tools, link }, own);
+  return { alias, revision, mark, files, loadleaf, library: library.version };
 }

@@ -1,6 +1,8 @@
 /** What stands in one person's folder: the set that may be followed, one that was set aside, and what is not ours. */
 import { lstatSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Output } from '../../set/output.ts';
+import { OUTPUTS } from '../../set/outputs.ts';
 import { onDisk, refuseLink } from './disk.ts';
 import { hashOf, ISSUED, linesOf } from './issued.ts';
 import { folderNow } from './swap.ts';
@@ -8,23 +10,11 @@ import { folderNow } from './swap.ts';
 export const ASIDE = 'set-aside';
 export const WHY = 'why.txt';
 
-/** Names that a set may hold: without a manifest, a file of one of them is ours if it carries a mark. */
-const NAMES: readonly string[] = [
-  'leaflet.html',
-  'leaflet.pdf',
-  'record.html',
-  'record.json',
-  'note.txt',
-  'letter.txt',
-  'message.eml',
-  'message.txt',
-  'sessions.ics',
-  'link.txt',
-  'fridge.pdf',
-];
-
-/** The link is the same in every make, and a line to copy: it has no mark, and beside marked files is ours by its name. */
-const WITHOUT_MARK: readonly string[] = ['link.txt'];
+/** Without a manifest, a file that an output is called by is ours if it carries a mark; without one, beside marked files. */
+const NAMES: readonly string[] = OUTPUTS.map(({ file }) => file);
+const WITHOUT_MARK: readonly string[] = OUTPUTS.flatMap((one: Output) =>
+  one.hasNoMark === true ? [one.file] : [],
+);
 
 export interface Found {
   readonly name: string;

@@ -6,9 +6,9 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { bundledScript, bundledSheet } from '../../../scripts/bundle.mjs';
 import { sealedWords } from '../../../src/messages/en/patient/sealed.ts';
 import { hashed } from '../../../src/outputs/html/assets.ts';
+import { leafletHtml } from '../../../src/outputs/html/leaflet.ts';
 import { policyOf } from '../../../src/outputs/html/sealed/policy.ts';
 import { sealedPage, withdrawnPage } from '../../../src/outputs/html/sealed/sealedPage.ts';
-import { programmePages } from '../../../src/outputs/html/site.ts';
 import { fragmentOf, sealingKeys } from '../../../src/outputs/sealed/keys.ts';
 import { seal } from '../../../src/outputs/sealed/seal.ts';
 import { assets } from './assets.ts';
@@ -17,7 +17,7 @@ import { programmes } from './programmes.ts';
 import { faultsOf } from './validate.ts';
 
 const [, marten] = programmes[1]!;
-const html = programmePages(marten, assets).find(({ path }) => path.endsWith('leaflet.html'))!.content;
+const html = leafletHtml(marten, assets);
 const own = {
   style: hashed(bundledSheet('sealed')),
   script: hashed(bundledScript('sealed')),

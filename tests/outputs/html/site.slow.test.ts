@@ -2,9 +2,11 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { describe, expect, it } from 'vitest';
-import { libraryPages, programmePages, renderPages } from '../../../src/outputs/html/site.ts';
+import { libraryPages, renderPages } from '../../../src/outputs/html/site.ts';
+import { ownPages } from '../../../src/shell/commands/make.ts';
 import { readPageAssets, TEMPLATES } from '../../../src/shell/io/assets.ts';
 import { pageAssets } from '../../../src/outputs/html/assets.ts';
+import { assets as paper } from '../pdf/make.ts';
 import { files } from './assets.ts';
 import { shipped } from './libraries.ts';
 import { programmes } from './programmes.ts';
@@ -16,7 +18,12 @@ describe('the pages through Eleventy', () => {
   const two = [first, { ...first, alias: 'heron', title: 'Home exercises for heron' }];
 
   it('are those of the direct way, byte for byte, sorted by path', async () => {
-    const direct = [...two.flatMap((one) => programmePages(one, assets)), ...libraryPages(shipped, assets)];
+    const beside = { pages: assets, paper, fridge: false, link: null };
+    const own = (await Promise.all(two.map((one) => ownPages(one, beside)))).flat();
+    const direct = [
+      ...own.map(({ path, bytes }) => ({ path, content: bytes })),
+      ...libraryPages(shipped, assets),
+    ];
     const rendered = await renderPages(two, shipped, assets, TEMPLATES);
     expect(rendered.map(({ path }) => path)).toEqual(direct.map(({ path }) => path).sort());
     for (const { path, content } of direct) {

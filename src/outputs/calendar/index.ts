@@ -1,0 +1,2 @@
+/** The calendar of a person's set. */
+export { sessionsIcs } from './sessionsIcs.ts';

@@ -1,0 +1,3 @@
+/** The pages of a person's set. */
+export { leafletHtml } from './leaflet.ts';
+export { recordHtml } from './record.ts';

@@ -1,0 +1,3 @@
+/** The message of a person's set. */
+export { messageEml } from './messageEml.ts';
+export { messageText } from './messageText.ts';

@@ -1,0 +1,3 @@
+/** The paper of a person's set. */
+export { fridgePdf } from './fridge.ts';
+export { leafletPdf } from './leaflet.ts';

@@ -4,7 +4,7 @@ import { EXIT } from './exit.ts';
 import { reportFor } from './report.ts';
 import { run } from './run.ts';
 
-export { workInCrew } from './commands/crewHand.ts';
+export { workInCrew } from './building/crewHand.ts';
 
 /** `written`: the words after the name of the program. */
 export async function program(written: readonly string[]): Promise<void> {

@@ -9,7 +9,7 @@ import { leafletHtml } from '../../src/outputs/html/leaflet.ts';
 import { secretOf, secretText } from '../../src/outputs/sealed/secret.ts';
 import { archived } from '../../src/post/archive.ts';
 import { sealedOf, type Sealing } from '../../src/post/sealedFiles.ts';
-import { setFiles } from '../../src/shell/commands/make.ts';
+import { setFiles } from '../../src/shell/building/make.ts';
 import { readSealedAssets } from '../../src/shell/io/assets.ts';
 import { OUTPUTS } from '../../src/set/outputs.ts';
 import { siteAddress } from '../../src/units/siteAddress.ts';

@@ -1,8 +1,8 @@
 /** Sets made by threads beside each other are those that one thread makes, in the order they were asked for. */
 import { availableParallelism } from 'node:os';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { setsOfCrew, threadsFor } from '../../src/shell/commands/crew.ts';
-import { oneSet, orderOf, type OneSet, type Order } from '../../src/shell/commands/oneSet.ts';
+import { setsOfCrew, threadsFor } from '../../src/shell/building/crew.ts';
+import { oneSet, orderOf, type OneSet, type Order } from '../../src/shell/building/oneSet.ts';
 import { dressFor } from '../../src/shell/io/dress.ts';
 import { version } from '../../src/shell/io/assets.ts';
 import { readWorkspace } from '../../src/shell/io/workspace.ts';

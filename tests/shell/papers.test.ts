@@ -1,6 +1,6 @@
 /** What is left of a person when the papers are made. */
 import { expect, it } from 'vitest';
-import { setFiles } from '../../src/shell/commands/make.ts';
+import { setFiles } from '../../src/shell/building/make.ts';
 import { assets as pages } from '../outputs/html/assets.ts';
 import { programmes } from '../outputs/html/programmes.ts';
 import { assets } from '../outputs/pdf/make.ts';

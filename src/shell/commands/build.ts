@@ -1,5 +1,6 @@
 /** The command that writes the site: the library's public part, and a leaflet and record for every consult. */
-import { buildSite, type Built } from './buildSite.ts';
+import { buildSite } from '../building/buildSite.ts';
+import type { Built } from '../building/built.ts';
 import { libraryText } from '../io/counted.ts';
 import { EXIT } from '../exit.ts';
 import type { Flags } from '../flags.ts';
@@ -9,7 +10,7 @@ import type { Report } from '../report.ts';
 import { shownPath } from '../io/shownPath.ts';
 import { onDay } from '../io/today.ts';
 import { readSealedList } from '../io/sealedList.ts';
-import { sealingOf, stillOpen } from './sealing.ts';
+import { sealingOf, stillOpen } from '../building/sealing.ts';
 
 const NOT_BUILT = 'The library has errors: nothing was built, and nothing was changed';
 

@@ -15,7 +15,7 @@ import { openSite, type OutFile } from '../io/site.ts';
 import { Stop } from '../io/stop.ts';
 import { onDay } from '../io/today.ts';
 import type { Report } from '../report.ts';
-import { peopleWithout, withdrawGone } from './withdraw.ts';
+import { peopleWithout, withdrawGone } from '../building/withdraw.ts';
 
 /** Nothing is written unless every file of every part is as its build left it. Whoever is in no part has no leaflet in force. */
 export async function join(flags: Flags, folders: readonly string[], report: Report): Promise<number> {

@@ -1,7 +1,8 @@
 /** The command that shows the built site at 127.0.0.1 and builds again when a file changes. For the author's own eyes. */
 import { randomBytes } from 'node:crypto';
 import { notBuiltText, tellOf } from './build.ts';
-import { buildSite, type Built } from './buildSite.ts';
+import { buildSite } from '../building/buildSite.ts';
+import type { Built } from '../building/built.ts';
 import { counted } from '../io/counted.ts';
 import { EXIT } from '../exit.ts';
 import type { Flags } from '../flags.ts';

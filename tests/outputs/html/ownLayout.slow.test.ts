@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { libraryPages, renderPages } from '../../../src/outputs/html/site.ts';
 import { libraryView } from '../../../src/catalogue/libraryView.ts';
-import { layoutFaults } from '../../../src/shell/commands/layoutFaults.ts';
+import { layoutFaults } from '../../../src/shell/building/layoutFaults.ts';
 import { TEMPLATES } from '../../../src/shell/io/assets.ts';
 import { fileOf, filesWith, SAMPLE } from '../../content/sample.ts';
 import { assets } from './assets.ts';

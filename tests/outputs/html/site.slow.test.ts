@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { describe, expect, it } from 'vitest';
 import { libraryPages, renderPages } from '../../../src/outputs/html/site.ts';
-import { ownPages } from '../../../src/shell/commands/make.ts';
+import { ownPages } from '../../../src/shell/building/make.ts';
 import { readPageAssets, TEMPLATES } from '../../../src/shell/io/assets.ts';
 import { pageAssets } from '../../../src/outputs/html/assets.ts';
 import { assets as paper } from '../pdf/make.ts';

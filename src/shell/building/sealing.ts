@@ -12,6 +12,7 @@ import { readSealedList, type SealedPlace } from '../io/sealedList.ts';
 import { readSealedAssets } from '../io/assets.ts';
 import type { OutFile } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
+import { askedIn } from './asked.ts';
 
 /** Null for a build that seals nothing. Stops as `readSecret` does. */
 export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>): Promise<Sealing | null> {
@@ -23,6 +24,20 @@ export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>
 export async function sealedPlace(alias: string, { secret }: Pick<Sealing, 'secret'>): Promise<SealedPlace> {
   const { sealingKeys } = await import('../../outputs/sealed/keys.ts');
   return { alias, id: (await sealingKeys(secret, alias)).id };
+}
+
+/** What stands sealed already, and what this build may seal. */
+export async function sealedPlaces(
+  out: string,
+  { current }: Workspace,
+  aliases: readonly string[],
+  sealing: Sealing | null,
+): Promise<SealedPlace[]> {
+  const list = readSealedList(out);
+  if (sealing === null) return list;
+  const asked = current.map(({ alias }) => alias).filter(askedIn(aliases));
+  const now = await Promise.all(asked.map((alias) => sealedPlace(alias, sealing)));
+  return [...list.filter(({ id }) => now.every((place) => place.id !== id)), ...now];
 }
 
 /**

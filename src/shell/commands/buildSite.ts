@@ -202,7 +202,13 @@ async function buildRest(work: Work): Promise<Built> {
   if (library === null || workspace.stopped.length + workspace.blocked.length > 0) await untilSettled(ask);
   const manner = mannerOf(ask);
   const nothing = async (problems: readonly Problem[]) => {
-    const built = await nothingBuilt(folders.out, workspace, aliases, problems, manner);
+    const people = aliases.length === 0 ? withConsult(workspace, reuse) : null;
+    const built = await nothingBuilt(
+      folders.out,
+      workspace,
+      { aliases, problems, withConsult: people },
+      manner,
+    );
     writeNext(folders.out, ledger, { ...ledger, people: without(ledger.people, built.setAside) });
     return built;
   };
@@ -437,12 +443,23 @@ function problemsOfAsked(aliases: readonly string[], workspace: Workspace): Prob
   return workspace.consultProblems.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? ''));
 }
 
-/** The library has an error. A red flag takes its leaflet away all the same; nothing else is touched. */
+interface Unbuilt {
+  /** Asked for; all where there are none. */
+  readonly aliases: readonly string[];
+  /** What the library stands in the way with. */
+  readonly problems: readonly Problem[];
+  /** Whoever has a consult; null where not all of them were looked at. */
+  readonly withConsult: readonly string[] | null;
+}
+
+/**
+ * The library has an error. A red flag takes its leaflet away all the same, and so does a consult that is gone; nothing
+ * else is touched.
+ */
 async function nothingBuilt(
   out: string,
   workspace: Workspace,
-  aliases: readonly string[],
-  faults: readonly Problem[],
+  { aliases, problems: faults, withConsult: people }: Unbuilt,
   manner: Manner,
 ): Promise<Built> {
   const isAsked = askedIn(aliases);
@@ -453,7 +470,7 @@ async function nothingBuilt(
     ...problemsOfAsked(aliases, workspace),
     ...screens.filter(({ file }) => isAsked(workspace.aliases.get(file) ?? '')),
   ]);
-  const setAside = await withdrawBlocked(out, workspace, manner);
+  const setAside = await withdrawBlocked(out, workspace, manner, people);
   return {
     workspace,
     programmes: [],

@@ -49,22 +49,27 @@ export function withdrawGone(site: Site, aliases: readonly string[]): void {
 }
 
 /**
- * Where nothing can be built; but whose screen blocks now, or cannot be read, has no leaflet in force any longer, and what
- * a stopped build has left is put back. Returns whose sets were put aside.
+ * Where nothing can be built; but whose screen blocks now, or cannot be read, has no leaflet in force any longer, nor has
+ * who has no consult any more, and what a stopped build has left is put back. `withConsult`: whoever has one, where all
+ * consults were looked at; else null. Returns whose sets were put aside.
  */
 export async function withdrawBlocked(
   out: string,
   workspace: Workspace,
   manner: Manner,
+  withConsult: readonly string[] | null = null,
 ): Promise<readonly string[]> {
   const people = isFolder(out) ? peopleWith(out) : [];
   const blocked = blockedOf(workspace).filter((alias) => people.includes(alias));
-  const sealed = await withdrawnSealed(out, workspace, manner.on, false);
-  if (blocked.length + sealed.length === 0 && (!isFolder(out) || unsettledIn(out).length === 0)) return [];
-  return orTakenAway(out, blocked, () =>
+  const gone = withConsult === null ? [] : peopleWithout(out, [...withConsult, ...blocked]);
+  const sealed = await withdrawnSealed(out, workspace, manner.on, withConsult !== null);
+  if (blocked.length + gone.length + sealed.length === 0 && (!isFolder(out) || unsettledIn(out).length === 0))
+    return [];
+  return orTakenAway(out, [...blocked, ...gone], () =>
     locked(out, async (hold) => {
       const site = openSite(out, { ...manner, hold });
       withdrawAll(site, blocked, [...workspace.consultProblems, ...workspace.screenProblems], workspace);
+      withdrawGone(site, gone);
       sealed.forEach(site.write);
       return site.finish(() => true).setAside;
     }),

@@ -22,12 +22,19 @@ const match = (more: Partial<Consult> = {}) =>
   });
 
 describe('a first session on a later day', () => {
-  it('names what is too close, and the day of the plan on which it comes', () => {
+  it('names what leaves no earlier day, and the day of the plan on which it comes', () => {
     const programme = programmeOf(match());
     const first = programme.plan.find(({ sessions }) => sessions.length > 0);
     expect(first?.on).toBe('2027-03-09');
     expect(said(match())).toBe(
-      'Your first session comes on Tuesday 9 March. The days before it are too close to football.',
+      'Your first session comes on Tuesday 9 March. An earlier day would leave too little rest beside football and the other hard days of your week.',
+    );
+  });
+
+  it('names no sport where sessions alone keep their distance', () => {
+    const tuesdays = { days: ['tue', 'fri', 'sun'] as Consult['days'], doesNow: [] };
+    expect(said(match({ ...tuesdays, startOn: day('2027-03-06') }))).toBe(
+      'Your first session comes on Tuesday 9 March. An earlier day would leave too little rest between the hard days of your week.',
     );
   });
 

@@ -13,7 +13,7 @@ export interface FirstSession {
 /**
  * A sentence or two where the week itself puts the first session late; none where it comes in time, or where a race has
  * moved it, which the race's own lines say.
- * @example 'Your first session comes on Tuesday 9 March. The days before it are too close to football.'
+ * @example 'Your first session comes on Tuesday 9 March. An earlier day would leave too little rest beside football and the other hard days of your week.'
  */
 export function lateFirstTexts(week: WeekPlan, first: FirstSession | null): string[] {
   const late = week.gaveUp.find(({ code }) => code === 'late-first');
@@ -24,5 +24,7 @@ export function lateFirstTexts(week: WeekPlan, first: FirstSession | null): stri
 function whyText({ inputs }: Reason, { days }: WeekPlan): string {
   if (inputs['because'] === 'no-day-with-time') return 'You have no time for one before that.';
   const hard = days.flatMap(({ other, easyOther }) => other.filter((id) => !easyOther.includes(id)));
-  return `The days before it are too close to ${hard.length === 0 ? 'your hard runs' : listText([...new Set(hard)])}.`;
+  return hard.length === 0
+    ? 'An earlier day would leave too little rest between the hard days of your week.'
+    : `An earlier day would leave too little rest beside ${listText([...new Set(hard), 'the other hard days of your week'])}.`;
 }

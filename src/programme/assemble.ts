@@ -56,7 +56,7 @@ export function startOf(
   if (before === null || previous === null || logged === null) return { earlier: before, review: null };
   const review = reviewLogged({ ...logged, programme: previous }, seenOn, library);
   const checkDays = library.protocols.get(protocol)?.goingOn.checkDays.value ?? 0;
-  return { earlier: afterReview(before, review, checkDays), review };
+  return { earlier: afterReview(before, review, { checkDays, before: logged.consult, seenOn }), review };
 }
 
 /** What was decided, put into words: for those who look at the decisions themselves, too. */

@@ -2,6 +2,7 @@
 import type { Messages } from '../messages/messages.ts';
 import type { ExerciseCard } from '../content/library.ts';
 import { languageOf } from '../content/language.ts';
+import type { FirstSession } from '../messages/en/patient/firstSession.ts';
 import { plainText } from '../content/prose/plainText.ts';
 import { nextAfter } from '../scheduling/dates.ts';
 import { flarePlan } from '../scheduling/flare.ts';
@@ -107,6 +108,7 @@ export function leafletOf(
         gapDays: week.plan.liftGapDays,
         race: races > 0,
         sport: week.plan,
+        firstSession: firstSessionOf(decided),
       }),
       next.short,
     ),
@@ -171,6 +173,13 @@ function isFurtherOn(previous: Programme, { person: { protocol }, stage, step }:
   if (previous.record.versions.protocol !== protocol.id) return false;
   const [before, now] = [previous.stage, stage].map(({ chosen }) => stageNumber(protocol, chosen));
   return before === now ? previous.step > step : Number(before) > Number(now);
+}
+
+/** The first session of the plan, and which day of it that is; null where a race leaves none. */
+function firstSessionOf({ dated }: Decided): FirstSession | null {
+  const index = dated.plan.days.findIndex(({ session }) => session !== null);
+  const first = dated.plan.days[index];
+  return first === undefined ? null : { on: first.on, day: index + 1 };
 }
 
 /** The first session of the plan, with the exercises that stand in it. */

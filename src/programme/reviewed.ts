@@ -1,8 +1,9 @@
 /** The revision before, looked back on with its log: what it leads to, and what the next one starts from. */
 import type { Consult, Library } from '../content/library.ts';
 import type { Log } from '../content/log/log.ts';
-import type { Earlier, EarlierExercise, LoggedMornings } from '../decisions/terms/earlier.ts';
+import type { Earlier, EarlierExercise, LoggedMornings, LoggedRun } from '../decisions/terms/earlier.ts';
 import { reviewOf } from '../review/review.ts';
+import { LONGEST_DAYS } from '../review/running.ts';
 import type { DoneDose, Review } from '../review/terms.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import { earlierOf } from './earlier.ts';
@@ -43,8 +44,22 @@ export function reviewDay(
   return isAsked || lastOn === undefined || lastOn < on ? on : addDays(lastOn, 1);
 }
 
+/** What the revision before is looked back on with. */
+export interface LookedBack {
+  /** Mornings that going on looks at. */
+  readonly checkDays: number;
+  /** The consult of that revision. */
+  readonly before: Consult;
+  /** Day of the review. */
+  readonly seenOn: IsoDate;
+}
+
 /** The revision before as the next one starts from it: the step that was decided, and what was done where it was written down. */
-export function afterReview(earlier: Earlier, review: Review, checkDays: number): Earlier {
+export function afterReview(
+  earlier: Earlier,
+  review: Review,
+  { checkDays, before, seenOn }: LookedBack,
+): Earlier {
   const sameStage = review.stage === earlier.stage;
   const done = new Map(review.exercises.map((one) => [one.card, one.done]));
   return {
@@ -58,8 +73,20 @@ export function afterReview(earlier: Earlier, review: Review, checkDays: number)
         on === null || loadKg === null ? [] : [{ card, on, loadKg }],
       ),
       mornings: lastMornings(review, checkDays),
+      longestRun: longestRun(review, before, seenOn),
     },
   };
+}
+
+// The longest run that the consult before tells of counts as long as the thirty days go back beyond its start.
+function longestRun({ runsDone }: Review, before: Consult, seenOn: IsoDate): LoggedRun | null {
+  if (runsDone === null) return null;
+  const { longestKm: loggedKm } = runsDone;
+  const { longestIn30DaysKm } = before.running;
+  const reachesBack = before.startOn > addDays(seenOn, -LONGEST_DAYS);
+  if (reachesBack && longestIn30DaysKm === undefined) return null;
+  const mostKm = Math.max(loggedKm, reachesBack ? (longestIn30DaysKm ?? 0) : 0);
+  return { revision: before.revision, loggedKm, mostKm };
 }
 
 function lastMornings({ series }: Review, checkDays: number): LoggedMornings | null {

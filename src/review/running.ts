@@ -69,5 +69,5 @@ export function runsDone({ entries, until, from }: Pick<Period, 'entries' | 'unt
 }
 
 // The consult asks for the longest run of so many days.
-const LONGEST_DAYS = 30;
+export const LONGEST_DAYS = 30;
 const MS_PER_WEEK = 7 * 86_400_000;

@@ -25,8 +25,6 @@ export interface DatedExercise {
   readonly exercise: string;
   readonly card: string;
   readonly when: 'session' | 'between' | 'daily';
-  /** Jumps and fast drills: rest in the easy days after a race. */
-  readonly springs: boolean;
   /** First week of it, from 1; null when it has not begun by the review. */
   readonly fromWeek: number | null;
   /** The clinician's own days for it; null for all days of its kind. */
@@ -52,8 +50,6 @@ export interface PlanFacts {
   readonly races: readonly JudgedRace[];
   /** The shortest run of a usual week, km: in the easy days after a race none is longer. Null where none goes by distance. */
   readonly shortestKm: number | null;
-  /** Calendar days after a race before a session on the recovery clock may come. */
-  readonly sessionAfterRaceDays: number;
   readonly turns: readonly Turn[];
   readonly rules: RaceDayRules;
 }
@@ -115,10 +111,11 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
   const isEasy = (id: string) => pattern.easyOther.includes(id);
   const nearRace = around.before !== null || around.after !== null;
   const other = nearRace ? pattern.other.filter(isEasy) : pattern.other;
-  const barred = pattern.session && kind !== 'light' && isBarred(around, facts.sessionAfterRaceDays);
+  // A heavy lift is as hard as a hard run (house rules 6): none in the days before a race and in the easy days after it.
+  const barred = pattern.session && kind !== 'light' && nearRace;
   const session =
     pattern.session && !barred
-      ? sessionOn(due('session'), bare, around, begun, {
+      ? sessionOn(due('session'), bare, begun, {
           afterRun: pattern.afterRun && runs.planned.length > 0,
           afterOther: pattern.afterOther && other.some((id) => !isEasy(id)),
         })
@@ -138,12 +135,6 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
     },
     lost: [
       ...(barred ? lostFor(on, around, 'session', between.length > 0 ? 'holds' : '') : []),
-      ...(session !== null &&
-      session.without.length > 0 &&
-      around.after !== null &&
-      springsBegun(due('session'), session, weekIndex + 1)
-        ? lostFor(on, around, 'springs')
-        : []),
       ...runs.lost,
       ...pattern.other.filter((id) => !other.includes(id)).flatMap((id) => lostFor(on, around, 'other', id)),
     ],
@@ -152,19 +143,13 @@ function dayOf(on: IsoDate, weekIndex: number, facts: PlanFacts, begun: Set<stri
 
 const NOTHING = { session: null, between: [], daily: [], runs: [], other: [], easyOther: [] } as const;
 
-function isBarred({ before, daysAfter }: RaceDay, sessionAfterRaceDays: number): boolean {
-  return before !== null || (daysAfter !== null && daysAfter < sessionAfterRaceDays);
-}
-
 function sessionOn(
   due: readonly DatedExercise[],
   { week, part }: Pick<PlanDay, 'week' | 'part'>,
-  { after }: RaceDay,
   begun: Set<string>,
   order: Pick<PlannedSession, 'afterRun' | 'afterOther'>,
 ): PlannedSession | null {
-  const has = ({ fromWeek, springs }: DatedExercise) =>
-    fromWeek !== null && fromWeek <= week && !(springs && after !== null);
+  const has = ({ fromWeek }: DatedExercise) => fromWeek !== null && fromWeek <= week;
   const done = due.filter(has);
   if (done.length === 0) return null;
   // On the first day of all nothing is told as new; later it is what had to wait, or what a later part brings.
@@ -180,14 +165,6 @@ function sessionOn(
 
 function namesOf(exercises: readonly DatedExercise[]): string[] {
   return exercises.map(({ exercise }) => exercise);
-}
-
-// What has not begun yet is not lost to the race.
-function springsBegun(due: readonly DatedExercise[], { without }: PlannedSession, week: number): boolean {
-  return due.some(
-    ({ exercise, springs, fromWeek }) =>
-      springs && fromWeek !== null && fromWeek <= week && without.includes(exercise),
-  );
 }
 
 function runsOn(

@@ -1,7 +1,7 @@
 /** What a race takes from the week: named, so that nobody misses it (house rules 11.7). */
 import type { IsoDate } from '../units/date.ts';
 
-export type LostWhat = 'session' | 'springs' | 'hard-run' | 'outing' | 'run' | 'other';
+export type LostWhat = 'session' | 'hard-run' | 'outing' | 'run' | 'other';
 
 export interface Lost {
   readonly on: IsoDate;

@@ -29,7 +29,7 @@ export interface PlannedSession {
   readonly exercises: readonly string[];
   /** Done for the first time, after the plan has begun without it. */
   readonly begins: readonly string[];
-  /** Rests on this day, for a race or because it has not begun. */
+  /** Not in it yet: its turn has not come. */
   readonly without: readonly string[];
   /** It follows a run, or other hard things, on the same day. */
   readonly afterRun: boolean;

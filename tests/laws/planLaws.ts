@@ -135,11 +135,12 @@ export const easyBeforeRace: Law = (programme) => {
 };
 
 /** Nothing hard in the easy days after a race, but another race that was decided on. */
-export const easyAfterRace: Law = ({ plan }, { running }) => {
-  for (const entry of plan.filter((one) => one.easyAfterRace)) {
+export const easyAfterRace: Law = (programme, { running }) => {
+  for (const entry of programme.plan.filter((one) => one.easyAfterRace)) {
     assert.equal(hardRun(entry), false, `hard run on ${entry.on}`);
     assert.equal(fastDrill(entry), false, `fast drill on ${entry.on}`);
     assert.deepEqual(entry.other, [], entry.on);
+    if (entry.sessions.length > 0) assert.ok(isLight(programme), `session on ${entry.on}`);
     if (entry.races.length > 0)
       assert.ok(running.races?.find(({ on }) => on === entry.on)?.decision, `decision for ${entry.on}`);
   }

@@ -87,6 +87,7 @@ describe('the criteria', () => {
       protocol: shipped.protocols.get('proximal-hamstring') as Protocol,
       clinic: shipped.clinic,
       logged: {
+        longestRun: null,
         step: 1,
         grows: false,
         exercises: [],

@@ -35,6 +35,14 @@ describe('an exercise', () => {
     });
   });
 
+  it('enters by how far a step was climbed in the test, though no such step stands at home', () => {
+    const low = testedSet('step-up', 20, 12, 2, { rangeDeg: 30, pain: 0 });
+    const easily = person({ stage: 3, irritability: 'high', testedSets: [low], kit: NO_KIT });
+    const lunge = at(programmeOf(easily), 'One leg after the other');
+    // The whole step, climbed to 66 degrees, would let a split squat begin at 60.
+    expect(lunge).toMatchObject({ card: 'short-split-squat', loadKg: 0, rangeDeg: 50 });
+  });
+
   it('with nothing like it tested begins in its gentlest version, and the record says so', () => {
     const programme = programmeOf(person({ stage: 3, tests: done(['single-leg-bridge-raised', 1]) }));
     expect(at(programme, 'One leg after the other')).toMatchObject({
@@ -201,6 +209,17 @@ describe('a sudden start that was cleared', () => {
 
   it('refuses a later stage, whatever the reason', () => {
     expect(refusalsOf(person({ ...popped, stage: 3 }))).toEqual(['does-not-fit stage']);
+  });
+
+  it('leaves no running in the first programme, whatever was recorded, but for an own decision', () => {
+    const runs = (more: Partial<Consult>) => {
+      const { plan, record } = programmeOf(person({ ...popped, running: RUNNER, ...more }));
+      expect(record.remarks.join(' ')).toContain('Running: none in the first programme after');
+      return new Set(plan.flatMap((one) => one.runs.map(({ kind }) => kind)));
+    };
+    expect(runs({})).toEqual(new Set());
+    const own = { path: 'running.decision', value: 'walk-run', reason: 'jogs by the surgeon’s plan' };
+    expect(runs({ overrides: [own] })).toEqual(new Set(['walk-run']));
   });
 
   it('is over with the next programme', () => {

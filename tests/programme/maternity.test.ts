@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consult } from '../../src/content/library.ts';
 import { cannotDoOf, maternityOf } from '../../src/decisions/screen/maternity.ts';
 import { ownLines } from './leafletText.ts';
-import { day, FULL_KIT, person, RUNNER } from './person.ts';
+import { ALL_CLEAR, day, FULL_KIT, person, RUNNER } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';
 
 const protocol = shipped.protocols.get('proximal-hamstring');
@@ -72,6 +72,18 @@ describe('at 30 weeks', () => {
       'call your midwife or doctor at once for these: bleeding',
     ])
       expect(text).toContain(words);
+  });
+
+  it('with blood pressure beside it, breath is spoken of once', () => {
+    const screen = { ...ALL_CLEAR, uncontrolledBloodPressure: 'yes' as const };
+    for (const recorded of [
+      { pregnancy: { weeks: 30 } },
+      { afterBirth: { weeks: 8 } },
+      { cannotDo: [WORD] },
+    ]) {
+      const lines = ownLines(programmeOf(person({ ...recorded, screen } as Partial<Consult>)));
+      expect(lines.filter((line) => line.includes('Never hold your breath'))).toHaveLength(1);
+    }
   });
 
   it('the running section says no more than easy', () => {

@@ -239,6 +239,26 @@ describe('a red flag', () => {
     expect(readdirSync(join(own.site, 'private/wren'))).toEqual(['issued.jsonl', 'set-aside']);
   });
 
+  it('is none, but a consult that is gone takes its leaflet too, in a library that is wrong', async () => {
+    writeStarter(own.content, 'consult', 'consults/wren-r1.md');
+    await build('2026-11-25');
+    rmSync(join(own.content, 'consults/wren-r1.md'));
+    own.edit('clinic.md', 'paper: A4', 'paper: A5');
+    // Whoever asks for one person has not asked about the others.
+    await build('2026-11-26', 'finch');
+    expect(readdirSync(join(own.site, 'private/wren'))).toContain('leaflet.html');
+    const run = await build('2026-11-26');
+    expect(run).toMatchObject({
+      exit: 65,
+      err: expect.stringContaining('the leaflet of wren is set aside.'),
+    });
+    expect(readdirSync(join(own.site, 'private/wren'))).toEqual(['issued.jsonl', 'set-aside']);
+    expect(readFileSync(join(own.site, 'private/wren/set-aside/why.txt'), 'utf8')).toContain(
+      'There is no consult of wren any more.',
+    );
+    expect(readdirSync(finch())).toContain('leaflet.html');
+  });
+
   it('waits for nobody to ask for its build', async () => {
     writeStarter(own.content, 'consult', 'consults/wren-r1.md');
     await build('2026-11-25');

@@ -44,6 +44,11 @@ export function isOverride(path: string): boolean {
   return path.startsWith('overrides.');
 }
 
+/** The longest run of a later revision: the log is held against it where the programme is made. */
+export function isHeldToLog(path: string, last: object | null): boolean {
+  return last !== null && path === 'running.longestIn30DaysKm';
+}
+
 /** As an entry writes a path. @example wayText(['tests', 0, 'pain']) // => 'tests.0.pain' */
 export function wayText(path: ValuePath): string {
   return path.join('.');

@@ -65,6 +65,7 @@ export type DoubtRule =
   | 'runsNot'
   | 'keepsNothing'
   | 'raceKm'
+  | 'longestLogged'
   | 'sittingShort'
   | 'sittingTwice'
   | 'scoreTwice'

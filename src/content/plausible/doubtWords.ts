@@ -53,6 +53,7 @@ const CURE: Partial<Record<DoubtRule, string>> = {
   otherCountry: 'mend it, or open the right person’s file',
   testCount: 'mend it, or the id of the test',
   easierHurtsMore: 'mend it, or the id of the test',
+  longestLogged: 'mend it, or write the run into the log',
   weekAboveLongest: 'mend it, or write running.runsPerWeek',
   ageSince: 'mend it, or open the right person’s file',
   heightSince: 'mend it, or open the right person’s file',

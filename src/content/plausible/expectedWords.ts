@@ -86,6 +86,8 @@ export const EXPECTED: Readonly<Record<DoubtRule, Say>> = {
   keepsNothing: () => 'none or walk-run, as running.runs is no',
   raceKm: ({ most, inputs }) =>
     `at most ${most} km, ${inputs['times']} times the longest run of 30 days (${inputs['longestIn30DaysKm']} km)`,
+  longestLogged: ({ most, inputs }) =>
+    `at most ${most} km: the log of revision ${inputs['revision']} has no run longer than ${inputs['loggedKm']} km in its last 30 days`,
   sittingShort: ({ least }) => `${least} minutes or more; it is counted in minutes`,
   sittingTwice: ({ inputs, ...doubt }) =>
     `${span(doubt)} minutes, near toleranceMinutes (${inputs['toleranceMinutes']}) of the same day`,

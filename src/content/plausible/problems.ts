@@ -5,7 +5,7 @@ import { placeOfValue, writtenAt } from '../locate.ts';
 import { pathText } from '../path.ts';
 import { errorAt, type Problem } from '../problem.ts';
 import type { ConsultFrontMatter } from '../schema/consult.ts';
-import { isOverride, weighed, type Idle } from './confirmed.ts';
+import { isHeldToLog, isOverride, weighed, type Idle } from './confirmed.ts';
 import type { Doubt } from './doubt.ts';
 import { doubtWords, idleWords, isWrongWord } from './doubtWords.ts';
 import { doubtsAbout } from './plausibility.ts';
@@ -22,7 +22,7 @@ export function plausibilityProblems(
   const { open, idle } = weighed(
     doubtsAbout(consult, last, known),
     consult.confirmed,
-    (path) => !isOverride(path),
+    (path) => !isOverride(path) && !isHeldToLog(path, last),
   );
   const front = open.length + idle.length === 0 ? null : readFront();
   if (front === null) return [];

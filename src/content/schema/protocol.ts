@@ -379,7 +379,7 @@ export const protocolSchema = across(
         suddenRunAtMost: about(
           'Its running is of this kind at most, unless the clinician enters an own decision.',
           setting(z.enum(RUN_KINDS)),
-        ).default({ value: 'walk-run', mark: 'choice' }),
+        ).default({ value: 'none', mark: 'choice' }),
         slightSqueezeBw: about(
           'Up to this squeeze, and the pull below, an exercise enters a stage without a look at what was tested.',
           setting(from(0, 1, 'body weights')),

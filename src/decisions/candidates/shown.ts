@@ -3,7 +3,7 @@ import type { Tempo } from '../../dosing/dose.ts';
 import type { TimedDose } from '../../dosing/work.ts';
 import { isPosed, type PosedCard } from '../person/model.ts';
 import { cardOf, painfulSide, type Bounds, type Person } from '../person/person.ts';
-import { rangeSettings } from '../person/rangeSettings.ts';
+import { isGraded } from '../person/rangeSettings.ts';
 import { testsOfSide } from '../screen/testsOfSide.ts';
 import { provokedDeg } from '../../content/guardedAngle.ts';
 import { endsDeg } from '../../mechanics/jointAngle.ts';
@@ -29,7 +29,8 @@ export function shownWith(id: string, person: Person, bounds: Bounds): readonly 
   const card = cardOf(person, id);
   if (!isPosed(card)) return [];
   const all = [...doneLast(card, person, bounds), ...testedSets(card, person), ...tests(card, person)];
-  if (rangeSettings(card, person).length === 0) return all.map((one) => ({ ...one, rangeDeg: null }));
+  // How far a test went holds though no step of its height stands at home.
+  if (!isGraded(card, person)) return all.map((one) => ({ ...one, rangeDeg: null }));
   const leastDeg = Math.min(...(endsDeg(card.movement, person.model.guardedBy) ?? []));
   return all.filter(({ rangeDeg }) => rangeDeg === null || rangeDeg >= leastDeg);
 }

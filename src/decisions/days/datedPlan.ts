@@ -1,5 +1,4 @@
 /** The dated plan of one person: races judged, turns taken, parts put together, every day decided once. */
-import { calendarDays, recoveryHours } from '../../scheduling/recovery.ts';
 import { datedPlan, type DatedPlan, type PlanPart } from '../../scheduling/datedPlan.ts';
 import type { NewStress } from '../../scheduling/newStress.ts';
 import type { JudgedRace } from '../../scheduling/race.ts';
@@ -16,8 +15,8 @@ import { racesOf } from './races.ts';
 import { datedRunning, type RunningFacts } from './running.ts';
 import type { Session } from '../session/session.ts';
 import type { SittingPlan } from './sitting.ts';
-import { springs, stressesToBegin } from './stresses.ts';
-import { recoverer, type WeekFacts } from './weekPlan.ts';
+import { stressesToBegin } from './stresses.ts';
+import { type WeekFacts } from './weekPlan.ts';
 
 /** One part of the plan as it was decided: the present one, or a later rung of a protocol that goes by weeks. */
 export interface PartFacts {
@@ -65,9 +64,6 @@ export function planOf(person: Person, makings: PlanMakings): PlanOf {
     runWeeks: dated.plan.weeks,
     races: standing,
     shortestKm: shortestKm(running),
-    sessionAfterRaceDays: calendarDays(
-      recoveryHours('energy-storage', recoverer(consult), protocol.week).hours,
-    ),
     turns,
     rules: protocol.runningRules,
   });
@@ -158,7 +154,6 @@ function partOf(
       exercise: slot.name,
       card: card.id,
       when: slot.when,
-      springs: springs(card, slot),
       fromWeek: starts.has(slot.name) ? (starts.get(slot.name) ?? null) : 1,
       ownDays: ownDays(ownEntries(card.id, consult)),
     })),

@@ -20,9 +20,15 @@ const NO_CAPS = { angleDeg: null, compressionBw: null, tensionBw: null, demand: 
  * guarded angle: a hold, a curl, a leg lifted behind, a fixed card.
  */
 export function rangeSettings(card: PosedCard, person: Person): RangeSetting[] {
-  const { movement } = card;
-  if (movement.end === undefined || movement.range === 'fixed') return [];
-  return movement.range === 'steps' ? stepSettings(card, person) : freeSettings(card, person);
+  if (!isGraded(card, person)) return [];
+  return card.movement.range === 'steps' ? stepSettings(card, person) : freeSettings(card, person);
+}
+
+/** Whether the range is told by the guarded angle, whatever stands at home. */
+export function isGraded({ movement }: PosedCard, { model }: Pick<Person, 'model'>): boolean {
+  return (
+    movement.end !== undefined && movement.range !== 'fixed' && endsDeg(movement, model.guardedBy) !== null
+  );
 }
 
 /** Heights of the steps in a house, metres, ascending, each once. */
@@ -43,7 +49,6 @@ function freeSettings(card: PosedCard, { model, protocol }: Person): RangeSettin
 }
 
 function stepSettings({ movement }: PosedCard, { body, consult, model }: Person): RangeSetting[] {
-  if (endsDeg(movement, model.guardedBy) === null) return [];
   const noCaps = { ...NO_CAPS, angle: model.guardedBy };
   return stepHeightsM(consult.kit).flatMap((stepM) => {
     const step = largestStep(movement, body, 0, noCaps, [stepM]);

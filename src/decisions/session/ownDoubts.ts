@@ -43,6 +43,7 @@ export function ownDoubts(prescriptions: readonly Prescription[], person: Person
       ...wordsDoubt(one, person),
     ]),
     ...minutesDoubt(prescriptions, person),
+    ...longestRunDoubt(person),
   ];
 }
 
@@ -134,6 +135,17 @@ function brokenWords(
   return broken === undefined
     ? null
     : { words: text, means: broken.expected.replace(/^.*these words mean /, '') };
+}
+
+/** No run of the last 30 days is longer than the log tells, in whole kilometres: a plan grows from it. */
+function longestRunDoubt({ consult, logged }: Person): Doubt[] {
+  const longest = logged?.longestRun ?? null;
+  if (longest === null || !consult.running.runs) return [];
+  return above(consult.running.longestIn30DaysKm, Math.ceil(longest.mostKm), {
+    rule: 'longestLogged',
+    path: ['running', 'longestIn30DaysKm'],
+    inputs: { revision: longest.revision, loggedKm: longest.loggedKm },
+  });
 }
 
 const TAKES_TIME: readonly CellName[] = ['sets', 'repetitions', 'holdSeconds', 'tempo', 'restSeconds'];

@@ -25,8 +25,19 @@ export interface LoggedLoads {
   /** The review lets the step go on: the load may grow by one step. */
   readonly grows: boolean;
   readonly exercises: readonly LoggedLoad[];
+  /** Null where no run was written down with its kilometres. */
+  readonly longestRun: LoggedRun | null;
   /** The last mornings, as many as going on looks at; null where none of them was written down. */
   readonly mornings: LoggedMornings | null;
+}
+
+/** The longest run that the 30 days before the review can hold. */
+export interface LoggedRun {
+  readonly revision: number;
+  /** By the log, km. */
+  readonly loggedKm: number;
+  /** By the log, and by the consult before where its own 30 days reach into these, km. */
+  readonly mostKm: number;
 }
 
 export interface LoggedMornings {

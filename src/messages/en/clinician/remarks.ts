@@ -93,7 +93,7 @@ const DECISION_WORDS: Words<RunReasonCode> = {
   'maternity-limits-running': ({ kind, most }) =>
     `${kindText(most)} at most: ${MATERNITY_WORDS[kind as Maternity['kind']]}`,
   'sudden-start': ({ most }) =>
-    `${kindText(most)} at most in the first programme after a cleared sudden start`,
+    `${most === 'none' ? 'none' : `${kindText(most)} at most`} in the first programme after a cleared sudden start`,
   'after-walk-run': () =>
     'easy run on the flat at most, for the programme before walked and ran in turn: running comes back kind by kind',
   irritable: () => 'the tendon is irritable',

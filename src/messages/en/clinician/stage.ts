@@ -63,7 +63,7 @@ export function suddenText({ flag, by, on, imaging }: SuddenStart): string {
 
 /** For the record: the first programme after a cleared sudden start. */
 export function suddenRemark(sudden: SuddenStart): string {
-  return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow; running: ${RUN_WORDS[sudden.runAtMost]} at most.`;
+  return `First programme after a cleared sudden start (${suddenText(sudden)}): stage ${sudden.stageAtMost} at most, and at most ${numberText(Math.round(sudden.loadShare * 100))} % of the load the tests would allow; running: ${sudden.runAtMost === 'none' ? 'none' : `${RUN_WORDS[sudden.runAtMost]} at most`}.`;
 }
 
 /** In place of a proposal. */

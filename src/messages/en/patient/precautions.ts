@@ -160,11 +160,13 @@ function maternityLines(precautions: Precautions, facts: PrecautionFacts): strin
   const { maternity } = precautions;
   if (maternity === null) return [];
   const flat = maternity.liesFlat ? [] : [NOT_FLAT];
+  // Once is enough: with blood pressure or a hernia it stands there already.
+  const breathe = precautions.breath.length > 0 ? [] : [BREATHE + effortText(precautions)];
   switch (maternity.kind) {
     case 'pregnant':
       return [
         `You are pregnant. ${ASK}`,
-        BREATHE + effortText(precautions),
+        ...breathe,
         ...flat,
         facts.runs
           ? 'No jumping, and nothing fast. Run easy at most.'
@@ -174,14 +176,14 @@ function maternityLines(precautions: Precautions, facts: PrecautionFacts): strin
     case 'after-birth':
       return [
         `${bornText(maternity, facts)} ${ASK}`,
-        BREATHE + effortText(precautions),
+        ...breathe,
         ...impactLines(maternity, facts),
         BIRTH_SIGNS,
       ];
     case 'not-recorded':
       return [
         `You are pregnant, or gave birth not long ago. ${ASK}`,
-        BREATHE + effortText(precautions),
+        ...breathe,
         ...flat,
         'No jumping and no running until we have talked about it.',
         PREGNANT_SIGNS,

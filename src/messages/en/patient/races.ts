@@ -66,7 +66,9 @@ function planTexts(race: JudgedRace, { taperDays, noHeavyDays }: Omit<RaceWords,
     roomText(race),
     `In the ${noHeavyDays} days before it there is nothing heavy and nothing fast. In the ${taperDays} days before it there is about half the running.`,
     ...(race.easyUntil > race.on
-      ? [`After it: ${restText(race)}easy days until ${dayText(race.easyUntil)}.`]
+      ? [
+          `After it: ${restText(race)}easy days until ${dayText(race.easyUntil)}, with nothing heavy and nothing fast in them.`,
+        ]
       : []),
   ];
 }

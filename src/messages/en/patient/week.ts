@@ -21,6 +21,7 @@ import {
 } from '../plain.ts';
 import { type DayWords, dayLine } from './day.ts';
 import { setCountText } from './dose.ts';
+import { type FirstSession, lateFirstTexts } from './firstSession.ts';
 import { fittedTo } from './sessionLength.ts';
 import { RUN_WORDS } from './running.ts';
 import { sportTexts } from './sport.ts';
@@ -34,11 +35,13 @@ export interface WeekWords extends DayWords {
   readonly race: boolean;
   /** The week as it was planned, for what it says of sport. */
   readonly sport: WeekPlan;
+  /** Null where a race leaves none before the review. */
+  readonly firstSession: FirstSession | null;
 }
 
 /** The weeks by their days, each kind of week once, and what may be moved. */
 export function weekText(words: WeekWords): Section {
-  const { groups, gapDays, race, sport } = words;
+  const { groups, gapDays, race, sport, firstSession } = words;
   const amountsDiffer = groups.some(({ days }) => days.some(({ sameAmounts }) => !sameAmounts));
   const moved =
     gapDays <= 1
@@ -49,6 +52,7 @@ export function weekText(words: WeekWords): Section {
     ...(amountsDiffer
       ? [paragraph('How far or how long you run in which week stands under “Running”.')]
       : []),
+    ...lateFirstTexts(sport, firstSession).map((text) => paragraph(text)),
     paragraph(race ? `${moved} Only the days around the race stay as they are.` : moved),
     ...sportTexts(sport).map((text) => paragraph(text)),
     paragraph(
@@ -285,7 +289,6 @@ function lostText(alike: readonly Lost[]): string {
   const days = listText(alike.map(({ on }) => dayText(on)));
   const words: Readonly<Record<Lost['what'], string>> = {
     session: name === 'holds' ? `the holds in place of the session on ${days}` : `no session on ${days}`,
-    springs: `a session without its springy exercises on ${days}`,
     'hard-run': `an easy run instead of the ${(RUN_WORDS[name as RunKind] ?? name).replace(/ run$/, '')} run on ${days}`,
     outing: `no walk and run on ${days}, so that a day lies between`,
     run: `no run on ${days}`,

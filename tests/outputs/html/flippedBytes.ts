@@ -92,7 +92,7 @@ export async function textFlipped(
 }
 
 /**
- * Each byte at `indices` by a page loaded from it, `atOnce` of them in frames of one page. `address` is of the server that
+ * Each byte at `indices` by a page loaded from it, `atOnce` of them in frames of one page (most of the time is waiting). `address` is of the server that
  * gives the page with the byte flipped that the query tells, as it is for no query.
  */
 export async function pageFlipped(
@@ -100,7 +100,7 @@ export async function pageFlipped(
   address: string,
   sample: SealedSample,
   indices: readonly number[],
-  atOnce = 4,
+  atOnce = 12,
 ): Promise<Seen> {
   await page.goto(`${address}frames`);
   await page.evaluate(`(() => {
@@ -116,9 +116,12 @@ export async function pageFlipped(
       frame.src = ${JSON.stringify(address)} + query + fragment;
       document.body.append(frame);
       await done;
-      for (let waited = 0; waited < 5000 && !shown(frame); waited += 5) await pause(5);
+      for (let waited = 0; waited < 5000 && !settled(frame, waited); waited += 5) await pause(5);
       return frame;
     };
+    // A page whose script does not run stays as it was written, which it says by no event.
+    const settled = (frame, waited) =>
+      here(frame) === null || (shown(frame) && (here(frame).documentElement.dataset.sealed !== 'locked' || waited >= 500));
     const textOf = (frame) => {
       const copy = here(frame).documentElement.cloneNode(true);
       copy.querySelectorAll('script, style, [data-keep]').forEach((one) => one.remove());
@@ -162,9 +165,12 @@ export async function pageFlipped(
       let next = 0;
       const look = async () => {
         for (let mine = next++; mine < indices.length; mine = next++) {
-          const frame = await loaded('?' + indices[mine]);
-          seen[mine] = judged(frame);
-          frame.remove();
+          // What the browser could not load is no page that was seen.
+          for (let tried = 0; tried < 5 && (seen[mine] ?? 'no page') === 'no page'; tried += 1) {
+            const frame = await loaded('?' + indices[mine]);
+            seen[mine] = judged(frame);
+            frame.remove();
+          }
         }
       };
       await Promise.all(Array.from({ length: atOnce }, look));

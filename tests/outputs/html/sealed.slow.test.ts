@@ -163,6 +163,8 @@ function looked() {
         text: stepped(from, to, (to - from) / 200),
         page: [
           ...stepped(0, from, from / 24),
+          // Where an end that is spoilt would swallow the message.
+          ...stepped(plain.indexOf('</style>', plain.indexOf('<style>')), plain.indexOf('<main>'), 2),
           ...stepped(to, script, (script - to) / 4),
           ...stepped(script, length, (length - script) / 8),
         ],

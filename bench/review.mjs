@@ -47,7 +47,14 @@ const rows = dates.flatMap((date) => [
 ]);
 const bytes = new TextEncoder().encode(logFile(rows));
 const session = { exercises: cards.map((card) => ({ slot: card, card })), begins: [], without: [] };
-const plan = dates.map((on) => ({ on, weekday: weekdayOf(on), sessions: [session], runs: [] }));
+const plan = dates.map((on) => ({
+  on,
+  weekday: weekdayOf(on),
+  sessions: [session],
+  between: [],
+  daily: [],
+  runs: [],
+}));
 const earlier = {
   revision: 1,
   seenOn: consult.startOn,

@@ -5,7 +5,7 @@ import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { isDone, isWhole } from './sessions.ts';
-import { unwrittenSessions } from './unwrittenSessions.ts';
+import { unwrittenBetween, unwrittenSessions } from './unwrittenWork.ts';
 import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
 /** By its own entries alone. */
@@ -29,7 +29,10 @@ export function exerciseReview({ card, values }: EarlierExercise, period: Period
             entries: whole.flatMap(({ entries }) => entries),
           },
         ];
-  const all = [...because, ...few].toSorted((a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move));
+  const silent = betweenBecause(silentBetweenOf(card, period), period);
+  const all = [...because, ...silent, ...few].toSorted(
+    (a, b) => MOVES.indexOf(b.move) - MOVES.indexOf(a.move),
+  );
   return {
     card,
     decision: all.reduce<Move>((worst, one) => gentler(worst, one.move), 'moveOn'),
@@ -49,6 +52,34 @@ export function silentSessions(period: Period): readonly IsoDate[] {
     return unwrittenSessions(card, triedOn, protocol.goingOn.doneSessions.value, period);
   });
   return [...new Set(days)].filter((on) => !log.contradicted.includes(on)).sort();
+}
+
+/**
+ * Days on which the work between the sessions was planned, and no line speaks of it, in order: somebody who wrote such lines
+ * may have left out the last that hurt. Who never did is asked, and this work alone is held.
+ */
+export function silentBetween(period: Period): readonly IsoDate[] {
+  if (!period.entries.some(({ kind }) => kind === 'between')) return [];
+  return unspokenBetween(period);
+}
+
+/** The same, whether or not such lines were ever written. */
+export function unspokenBetween(period: Period): readonly IsoDate[] {
+  const days = period.earlier.exercises.flatMap(({ card }) => silentBetweenOf(card, period));
+  return [...new Set(days)].filter((on) => !period.log.contradicted.includes(on)).sort();
+}
+
+function silentBetweenOf(card: string, period: Period): readonly IsoDate[] {
+  const triedOn = occasionsOf(card, period).map(({ on }) => on);
+  return unwrittenBetween(card, triedOn, period.protocol.goingOn.doneSessions.value, period);
+}
+
+/** A ground to stay where the work between the sessions is not written down. */
+export function betweenBecause(days: readonly IsoDate[], { protocol }: Period): Because[] {
+  const source = sourceOf(protocol.goingOn.doneSessions, 'house rules 4 and 5');
+  return days.length === 0
+    ? []
+    : [{ rule: 'between-not-written', move: 'stay', inputs: { days }, source, entries: [] }];
 }
 
 export function sourceOf(

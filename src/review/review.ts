@@ -8,9 +8,10 @@ import { runningReview, runsDone } from './running.ts';
 import { sessionDays } from './sessions.ts';
 import { seriesOf } from './series.ts';
 import { sittingReview } from './sitting.ts';
-import { gentlestOf, nextStage, stepGrounds } from './step.ts';
+import { nextStage, stepGrounds } from './step.ts';
 import {
   gentler,
+  gentlestOf,
   type Ask,
   type Because,
   type ExerciseReview,
@@ -67,7 +68,8 @@ function exercisesOf(period: Period): readonly ExerciseReview[] {
 
 // A step is one thing for the whole session: an exercise that hurt holds it. How much was done the session says itself.
 function heldBy(exercises: readonly ExerciseReview[], { protocol }: Period): Because[] {
-  const hurts = ({ rule, move }: Because) => move !== 'moveOn' && rule !== 'missing-doneSessions';
+  const hurts = ({ rule, move }: Because) =>
+    move !== 'moveOn' && rule !== 'missing-doneSessions' && rule !== 'between-not-written';
   const holding = exercises.filter(({ because }) => because.some(hurts));
   if (holding.length === 0) return [];
   return [

@@ -1,11 +1,11 @@
 /** Running, by its own rules: what was planned and done, and how it felt (house rules 5 and 7). */
 import type { LogEntry } from '../content/log/log.ts';
 import { painGate } from '../scheduling/morning.ts';
-import { addDays } from '../units/date.ts';
+import { addDays, type IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { sourceOf } from './exercise.ts';
-import { gentlestOf } from './step.ts';
-import { gentler, type Because, type HabitReview, type Move } from './terms.ts';
+import { unwrittenRuns } from './unwrittenWork.ts';
+import { gentler, gentlestOf, type Because, type HabitReview, type Move } from './terms.ts';
 
 const MOVE_OF = { 'carry-on': 'moveOn', 'same-again': 'stay', 'ease-back': 'easeBack' } as const;
 
@@ -28,7 +28,7 @@ export function runningReview(period: Period, whole: Move): HabitReview | null {
     source,
     entries: done,
   };
-  const because = [...painOf(done, period), amount];
+  const because = [...painOf(done, period), ...unwrittenBecause(silentRuns(period), period), amount];
   return { decision: gentler(gentlestOf(because), softened(whole)), because };
 }
 
@@ -41,10 +41,11 @@ export function isRun({ done, km, minutes }: LogEntry): boolean {
   return done === null ? (km ?? 0) > 0 || (minutes ?? 0) > 0 : done !== 'no';
 }
 
-function painOf(runs: readonly LogEntry[], { consult, protocol }: Period): Because[] {
+function painOf(runs: readonly LogEntry[], period: Period): Because[] {
+  const { consult, protocol } = period;
   const last = runs.slice(-protocol.goingOn.doneSessions.value);
   return last.flatMap((entry, index): Because[] => {
-    if (entry.painDuring === null) return [];
+    if (entry.painDuring === null) return [painUnwritten(entry, period)];
     const { usualMorningPain: usualPain, irritability } = consult;
     const { next, because } = painGate(entry.painDuring, { usualPain, irritability }, protocol.painRule);
     if (next === 'carry-on') return [];
@@ -52,6 +53,26 @@ function painOf(runs: readonly LogEntry[], { consult, protocol }: Period): Becau
     const source = { cite: 'house rules 5', mark: because.mark };
     return [{ rule: because.code, move, inputs: because.inputs, source, entries: [entry] }];
   });
+}
+
+function painUnwritten(entry: LogEntry, { protocol }: Period): Because {
+  const source = sourceOf(protocol.painRule.duringAtMost, 'house rules 5');
+  return { rule: 'pain-not-written', move: 'stay', inputs: {}, source, entries: [entry] };
+}
+
+/** Planned run days of which no line speaks, in order: one may have been the last that hurt. */
+export function silentRuns(period: Period): readonly IsoDate[] {
+  const done = period.entries.filter((entry) => entry.kind === 'run' && isRun(entry));
+  const days = [...new Set(done.map(({ date }) => date))];
+  return unwrittenRuns(days, period.protocol.goingOn.doneSessions.value, period);
+}
+
+function unwrittenBecause(days: readonly IsoDate[], { protocol, entries }: Period): Because[] {
+  const source = sourceOf(protocol.goingOn.doneSessions, 'house rules 4 and 7');
+  // Where none was written at all, that is said already.
+  return days.length === 0 || !entries.some(({ kind }) => kind === 'run')
+    ? []
+    : [{ rule: 'run-not-written', move: 'stay', inputs: { days }, source, entries: [] }];
 }
 
 /** Kilometres that were run, for the next consult: the longest of thirty days, and the mean of the weeks. Null where none were written. */

@@ -3,13 +3,13 @@ import { numberedStages } from '../content/keepStage.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import { breaksOf, type Away } from './away.ts';
-import { silentSessions, sourceOf } from './exercise.ts';
+import { betweenBecause, silentBetween, silentSessions, sourceOf } from './exercise.ts';
 import type { Period } from './facts.ts';
 import { missingBecause, missingForStage, missingForStep, stepLog, type Work } from './goingOn.ts';
 import { morningEntries, morningsSaid } from './mornings.ts';
 import { unknownOf } from './unknown.ts';
 import { atWorst, unwrittenMornings } from './unwritten.ts';
-import { gentler, MOVES, type Because, type Move } from './terms.ts';
+import { gentlestOf, MOVES, type Because } from './terms.ts';
 
 /** Every ground that holds, the gentlest move first. */
 export function stepGrounds(work: Work, period: Period): readonly Because[] {
@@ -36,6 +36,7 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     found.push(
       ...missing,
       ...silentBecause(period),
+      ...betweenBecause(silentBetween(period), period),
       ...(missing.length === 0 ? unwrittenBecause(work, breaks, period) : []),
     );
   const all = found.length === 0 ? [allMet(work, period)] : found;
@@ -66,11 +67,6 @@ function unwrittenBecause(work: Work, breaks: readonly Away[], period: Period): 
       entries: [],
     },
   ];
-}
-
-/** The gentlest of the moves. */
-export function gentlestOf(grounds: readonly Because[]): Move {
-  return grounds.reduce<Move>((worst, { move }) => gentler(worst, move), 'moveOn');
 }
 
 /** The step earned, the day after the last setback. */

@@ -15,6 +15,11 @@ export function gentler(a: Move, b: Move): Move {
   return MOVES.indexOf(a) >= MOVES.indexOf(b) ? a : b;
 }
 
+/** The gentlest of the moves. */
+export function gentlestOf(grounds: readonly { readonly move: Move }[]): Move {
+  return grounds.reduce<Move>((worst, { move }) => gentler(worst, move), 'moveOn');
+}
+
 export type RuleCode =
   | 'alarm'
   | MorningCode
@@ -28,6 +33,9 @@ export type RuleCode =
   | 'pain-not-written'
   /** Planned sessions of which no line says anything. */
   | 'session-not-written'
+  /** The same of what is done between the sessions, and of runs. */
+  | 'between-not-written'
+  | 'run-not-written'
   /** Earned but for mornings without a score, each of which may have been a bad one. */
   | 'morning-not-written'
   | `missing-${Missing['what']}`
@@ -65,6 +73,7 @@ export interface Ask {
     /** The morning of the review itself, which no leaflet asks for. */
     | 'today'
     | 'sessions'
+    | 'between'
     | 'pain'
     | 'contradiction'
     | 'unread'

@@ -1,8 +1,10 @@
 /** What the log does not say, or says twice: it bars moving on, and is a question for the review. */
 import { addDays, daysBetween } from '../units/date.ts';
 import { breaksOf } from './away.ts';
+import { unspokenBetween } from './exercise.ts';
 import type { Period } from './facts.ts';
 import type { Work } from './goingOn.ts';
+import { silentRuns } from './running.ts';
 import type { Ask, Because, ExerciseReview, RuleCode } from './terms.ts';
 
 /** Grounds to stay. */
@@ -41,6 +43,10 @@ export function asksOf(
   if (entries.length === 0) return [ask('nothing-written'), ...ofFile(period)];
   const missing = missingMornings(work, grounds, period);
   const unwritten = daysOf('session-not-written', grounds);
+  // Where less is asked for, nobody waits for what would let it go on.
+  const waits = grounds.every(({ move }) => move === 'moveOn' || move === 'stay');
+  const between = waits ? unspokenBetween(period) : [];
+  const runs = waits ? silentRuns(period) : [];
   const silent = exercises.filter(({ because }) => because.some(({ rule }) => rule === 'pain-not-written'));
   const breaks = work.sessions.some((one) => one.entries.length > 0) ? breaksOf(work.sessions, period) : [];
   return [
@@ -51,6 +57,8 @@ export function asksOf(
     ),
     ...(missing.length > 0 ? [ask('mornings', missing, { days: missing.length })] : []),
     ...(unwritten.length > 0 ? [ask('sessions', unwritten, { days: unwritten.length })] : []),
+    ...(between.length > 0 ? [ask('between', between, { days: between.length })] : []),
+    ...(runs.length > 0 ? [ask('runs', runs, { days: runs.length })] : []),
     ...(silent.length > 0 ? [ask('pain', [], { cards: silent.map(({ card }) => card).join(' ') })] : []),
     ...(outside.length > 0 ? [ask('outside', [...new Set(outside.map(({ date }) => date))])] : []),
     ...(daysSince(period) >= period.protocol.missedDays.sameStepUnder.value

@@ -1,7 +1,8 @@
 /**
  * What seals and opens a leaflet, against the worked examples of its standards: RFC 7516 appendix A.1 and RFC 7517
- * appendix C (both from memory; no other octets would fit).
+ * appendix C (both from memory; no other octets would fit), and against the validation vectors of NIST for AES-GCM [read].
  */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fits, openSealed } from '../../src/client/sealed/open.ts';
 import { base64url, fromBase64url } from '../../src/units/base64url.ts';
@@ -72,5 +73,29 @@ describe('RFC 7517, appendix C', () => {
       'AES-KW',
     );
     expect(base64url(new Uint8Array(wrapped))).toBe(C.wrapped);
+  });
+});
+
+interface Validated {
+  readonly source: string;
+  /** All of 256-bit keys, 96-bit IV and 128-bit tag without additional data, in hexadecimal digits. */
+  readonly cases: readonly Readonly<Record<'key' | 'iv' | 'text' | 'tag', string> & { fits: boolean }>[];
+}
+const nist = JSON.parse(readFileSync('tests/published/sealing-nist.json', 'utf8')) as Validated;
+
+describe(`NIST, validation of AES-GCM: ${nist.source}`, () => {
+  const hex = (digits: string) => new Uint8Array(Buffer.from(digits, 'hex'));
+
+  it.each(nist.cases.map((one, at) => [at, one.fits, one] as const))(
+    'case %i is authentic: %s',
+    async (_, isAuthentic, { key, iv, text, tag }) => {
+      const jwe = ['', '', ...[iv, text, tag].map((one) => base64url(hex(one)))].join('.');
+      expect(await fits(jwe, await contentKey(hex(key)))).toBe(isAuthentic);
+    },
+  );
+
+  it('some are and some are not', () => {
+    expect(nist.cases.filter((one) => one.fits)).toHaveLength(42);
+    expect(nist.cases).toHaveLength(75);
   });
 });

@@ -6,7 +6,9 @@ import { logFile } from '../../src/content/log/format.ts';
 import { readText, row } from '../content/log/logs.ts';
 import { CARDS, factsFor, mornings, onDay, reviewRows, sessions, steady, USUAL } from './facts.ts';
 
-const GOOD = [...sessions(0, 21), ...mornings(0, steady(21))];
+/** Of every run that was planned it is written that it was left. */
+const NO_RUNS = [5, 12, 19].map((index) => row(onDay(index), 'run', { done: 'no' }));
+const GOOD = [...sessions(0, 21), ...mornings(0, steady(21)), ...NO_RUNS];
 const without = (from: number, to: number) => [...sessions(0, from), ...sessions(to, 21)];
 const withMornings = (scores: readonly number[], from = 0) => [...sessions(0, 21), ...mornings(from, scores)];
 const hurt = (last: number) => {
@@ -205,7 +207,7 @@ describe('each exercise', () => {
 
 describe('running and sitting go by their own rules', () => {
   const run = (index: number, painDuring: number) =>
-    row(onDay(index), 'run', { done: 'yes', km: 6, painDuring });
+    row(onDay(index), 'run', { done: 'yes', km: 6, painDuring, edit: 1 });
 
   it.each<[string, Move, ReturnType<typeof sessions>]>([
     ['all runs done', 'moveOn', [run(5, 1), run(12, 1), run(19, 1)]],
@@ -213,8 +215,30 @@ describe('running and sitting go by their own rules', () => {
     ['none', 'stay', []],
     ['the last one hurt', 'easeBack', [run(5, 1), run(12, 1), run(19, 6)]],
     ['the last one hurt a little', 'stay', [run(5, 1), run(12, 1), run(19, 4)]],
+    [
+      'the pain of the last not written',
+      'stay',
+      [run(5, 1), run(12, 1), { ...run(19, 1), painDuring: null }],
+    ],
   ])('running, %s: %s', (_, move, runs) => {
     expect(reviewRows([...GOOD, ...runs]).running?.decision).toBe(move);
+  });
+
+  it('a run that nobody wrote down may have been the last that hurt: it stays, by its day', () => {
+    const without = (index: number) =>
+      [...GOOD, run(5, 1), run(12, 1), run(19, 1)].filter(
+        (one) => one.kind !== 'run' || one.date !== onDay(index),
+      );
+    // Of three planned two are below the share that going on asks for, so that share stands aside.
+    const { protocol } = factsFor(readText(logFile(GOOD)).log);
+    const goingOn = { ...protocol.goingOn, sessionsDoneShare: { value: 0.6, mark: 'choice' as const } };
+    const of = (index: number) => reviewRows(without(index), 21, { protocol: { ...protocol, goingOn } });
+    expect(of(19).running).toMatchObject({
+      decision: 'stay',
+      because: [{ rule: 'run-not-written', inputs: { days: [onDay(19)] } }, { rule: 'runs-done' }],
+    });
+    expect(of(19).asks).toContainEqual({ code: 'runs', days: [onDay(19)], inputs: { days: 1 } });
+    expect(of(5).running?.decision).toBe('moveOn');
   });
 
   it('tells the next consult what was run', () => {
@@ -324,7 +348,12 @@ describe('what was not written down', () => {
       { code: 'sessions', days: [onDay(18)] },
       { code: 'today' },
     ]);
-    const part = [...sessions(0, 12), ...sessions(12, 21, { done: 'part' }), ...silent(11, USUAL)];
+    const part = [
+      ...sessions(0, 12),
+      ...sessions(12, 21, { done: 'part' }),
+      ...silent(11, USUAL),
+      ...NO_RUNS,
+    ];
     expect(reviewRows(part).asks).toMatchObject([{ code: 'mornings', days: [onDay(11)] }, { code: 'today' }]);
   });
 
@@ -353,5 +382,53 @@ describe('what was not written down', () => {
     const { goingOn } = facts.protocol;
     const mild = { ...goingOn, unwrittenCheckAs: { value: USUAL, mark: 'choice' as const } };
     expect(reviewOf({ ...facts, protocol: { ...facts.protocol, goingOn: mild } }).decision).toBe('moveOn');
+  });
+});
+
+describe('work between the sessions that was not written down', () => {
+  const HOLD = 'prone-curl-hold';
+  const days = [1, 3, 5, 8, 10, 12, 15, 17, 19];
+  const { earlier } = factsFor(readText(logFile(GOOD)).log);
+  const withHolds = {
+    ...earlier,
+    exercises: [...earlier.exercises, { card: HOLD, values: { sets: 4, holdSeconds: 30 } }],
+    plan: earlier.plan.map((day, index) =>
+      days.includes(index) ? { ...day, between: [{ slot: HOLD, card: HOLD }] } : day,
+    ),
+  };
+  const hold = (index: number, painDuring = 1) =>
+    row(onDay(index), 'between', { card: HOLD, side: 'both', done: 'yes', sets: 4, seconds: 30, painDuring });
+  const of = (written: readonly number[]) =>
+    reviewRows([...GOOD, ...written.map((index) => hold(index))], 21, { earlier: withHolds });
+  const ownOf = ({ exercises }: ReturnType<typeof of>) => exercises.find(({ card }) => card === HOLD);
+
+  it('all of it written: it goes on with the rest', () => {
+    expect(of(days).decision).toBe('moveOn');
+    expect(ownOf(of(days))).toMatchObject({ decision: 'moveOn', because: [{ rule: 'pain-small' }] });
+  });
+
+  it('the last left out by somebody who wrote the others: the step stays, and the day is asked for', () => {
+    const review = of(days.slice(0, -1));
+    expect(review.because.map(({ rule, inputs }) => [rule, inputs])).toEqual([
+      ['between-not-written', { days: [onDay(19)] }],
+    ]);
+    expect(review.decision).toBe('stay');
+    expect(review.asks).toContainEqual({ code: 'between', days: [onDay(19)], inputs: { days: 1 } });
+  });
+
+  it('one left out before the last two: it goes on', () => {
+    expect(of(days.filter((index) => index !== 15)).decision).toBe('moveOn');
+  });
+
+  it('none written: the session goes on, the hold stays, and is asked for', () => {
+    const review = of([]);
+    expect(review.decision).toBe('moveOn');
+    expect(ownOf(review)).toMatchObject({ decision: 'stay' });
+    expect(ownOf(review)?.because.map(({ rule }) => rule)).toContain('between-not-written');
+    expect(review.asks).toContainEqual({
+      code: 'between',
+      days: days.map((index) => onDay(index)),
+      inputs: { days: days.length },
+    });
   });
 });

@@ -13,6 +13,7 @@ import { fragmentOf, sealingKeys } from '../../../src/outputs/sealed/keys.ts';
 import { seal } from '../../../src/outputs/sealed/seal.ts';
 import { assets } from './assets.ts';
 import { launch, violations } from './browser.ts';
+import { flipped, pageFlipped, placeOf, textFlipped, type SealedSample, type Seen } from './flippedBytes.ts';
 import { programmes } from './programmes.ts';
 import { faultsOf } from './validate.ts';
 
@@ -34,9 +35,16 @@ async function pageWith(withdrawOn: string | null = null, hasWords = false): Pro
 }
 
 const plain = await pageWith();
+const SAMPLE: SealedSample = {
+  page: plain,
+  script: own.script.text,
+  jwe: await seal({ loadleaf: 1, revision: 1, withdrawOn: null, html }, keys, false),
+  leaflet: html,
+  fragment: `#${KEY}`,
+};
 const withdrawn = withdrawnPage(said, own);
 
-let served: { page: string | Buffer; worker: string };
+let served: { page: string; worker: string };
 let asked: string[] = [];
 let server: Server;
 let browser: Browser;
@@ -45,11 +53,16 @@ async function serve(port = 0): Promise<void> {
   server = createServer(({ url = '', headers }, answer) => {
     asked.push(`${url} ${JSON.stringify(headers)}`);
     const isWorker = url.endsWith('sw.js');
-    const isPage = url === '/for/abc/';
-    answer.writeHead(isPage || isWorker ? 200 : 404, {
+    const { pathname, search } = new URL(url, 'http://127.0.0.1');
+    const isPage = pathname === '/for/abc/';
+    // The query may tell a byte to flip.
+    const page = /^\?\d+$/.test(search)
+      ? flipped(Buffer.from(served.page), Number(search.slice(1)))
+      : served.page;
+    answer.writeHead(isPage || isWorker || pathname.endsWith('/frames') ? 200 : 404, {
       'content-type': isWorker ? 'text/javascript' : 'text/html; charset=utf-8',
     });
-    answer.end(isPage ? served.page : isWorker ? served.worker : '');
+    answer.end(isPage ? page : isWorker ? served.worker : '');
   });
   await new Promise<void>((ready) => server.listen(port, '127.0.0.1', ready));
   at = (server.address() as AddressInfo).port;
@@ -137,18 +150,29 @@ describe('with the key in the link', () => {
 /** `npm run every-byte`: one byte of so many; null for the sample of every day. */
 const EVERY = process.env['EVERY_BYTE'] === undefined ? null : Number(process.env['EVERY_BYTE']);
 
-const stepped = (length: number, step: number, from = 0, to = length) =>
+const stepped = (from: number, to: number, step: number) =>
   Array.from({ length: Math.ceil((to - from) / step) }, (_, at) => Math.floor(from + at * step));
 
-/** All around the sealed text a byte is markup, style, policy or script; in it each is like the next. */
-function sampled(length: number): ReadonlySet<number> {
-  const start = plain.indexOf('id="sealed-leaflet"');
-  const script = length - own.script.text.length;
-  return new Set([
-    ...stepped(length, start / 24, 0, start),
-    ...stepped(length, (length - start) / 8, start),
-    ...stepped(length, own.script.text.length / 8, script),
-  ]);
+/** Bytes of the page by how they are looked at: in the sealed text each is like the next, around it none is. */
+function looked() {
+  const length = Buffer.byteLength(plain);
+  const { from, to } = placeOf(SAMPLE);
+  const script = length - Buffer.byteLength(own.script.text);
+  return EVERY === null
+    ? {
+        text: stepped(from, to, (to - from) / 200),
+        page: [
+          ...stepped(0, from, from / 24),
+          // Where an end that is spoilt would swallow the message.
+          ...stepped(plain.indexOf('</style>', plain.indexOf('<style>')), plain.indexOf('<main>'), 2),
+          ...stepped(to, script, (script - to) / 4),
+          ...stepped(script, length, (length - script) / 8),
+        ],
+      }
+    : {
+        text: stepped(from, to, EVERY),
+        page: [...stepped(0, from, EVERY), ...stepped(to, length, EVERY)],
+      };
 }
 
 describe('otherwise the plain message, and nothing of the leaflet', () => {
@@ -165,28 +189,36 @@ describe('otherwise the plain message, and nothing of the leaflet', () => {
     }),
   );
 
-  it('a byte of the file flipped: the whole text or the message', () =>
+  it('a byte of the sealed text flipped: the whole text or the message', () =>
     within(
       async (page) => {
-        const bytes = Buffer.from(plain);
-        const tried = EVERY === null ? sampled(bytes.length) : stepped(bytes.length, EVERY);
-        const states = new Map<string, number>();
-        for (const index of tried) {
-          const spoilt = Buffer.from(bytes);
-          spoilt[index] = (spoilt[index] ?? 0) ^ 1;
-          served = { ...served, page: spoilt };
-          const { state, text } = await come(page, `#${KEY}`);
-          const isWhole = text.includes(SENTENCE) && text.includes(marten.getHelp.heading);
-          // A flip within the message itself changes a letter of it.
-          const isMessage = text.includes(said.contact.heading) && !text.includes(SENTENCE);
-          expect(isWhole !== isMessage, `byte ${index}: ${state}, ${text.slice(0, 200)}`).toBe(true);
-          states.set(isWhole ? 'open' : 'message', (states.get(isWhole ? 'open' : 'message') ?? 0) + 1);
-        }
-        expect([...states.keys()].sort()).toEqual(['message', 'open']);
+        const { text } = looked();
+        const seen = await textFlipped(page, address(), SAMPLE, text);
+        tell('in the sealed text', text, seen);
+        expect(seen.faults).toEqual([]);
+        expect(seen.open + seen.message).toBe(text.length);
+      },
+      { serviceWorkers: 'block' },
+    ));
+
+  it('a byte of the page around it flipped: the whole text or the message', () =>
+    within(
+      async (page) => {
+        const { page: around } = looked();
+        const seen = await pageFlipped(page, address(), SAMPLE, around);
+        tell('around it', around, seen);
+        expect(seen.faults).toEqual([]);
+        expect(Math.min(seen.open, seen.message)).toBeGreaterThan(0);
       },
       { serviceWorkers: 'block' },
     ));
 });
+
+/** The whole search says what it saw. */
+function tell(where: string, { length }: readonly number[], { open, message, faults }: Seen): void {
+  const told = `${length} bytes ${where}: ${open} the whole leaflet, ${message} the message, ${faults.length} else`;
+  if (EVERY !== null) process.stdout.write(`${[told, ...faults].join('\n')}\n`);
+}
 
 describe('with words', () => {
   it('asks for them, and opens with the right ones alone', () =>

@@ -1,6 +1,6 @@
 /**
  * Sealed leaflets: opened by npm's jose and by Node's own crypto, and by the page's script, which must open the whole text
- * or nothing. RFC 5869 (test case 3 of its appendix, from memory), RFC 7516, RFC 7518.
+ * or nothing. RFC 5869 (test case 3 of its appendix [read, in Debian's python3-cryptography-vectors]), RFC 7516, RFC 7518.
  */
 import { createDecipheriv, hkdfSync } from 'node:crypto';
 import { gunzipSync, gzipSync } from 'node:zlib';

@@ -53,6 +53,10 @@ const RULES: Readonly<Record<RuleCode, (inputs: Inputs) => string>> = {
   'pain-not-written': () => 'Pain during the exercise was not written down.',
   'session-not-written': ({ days }) =>
     `Of ${daysText(days as readonly string[])} no line says whether the session was done and how it felt.`,
+  'between-not-written': ({ days }) =>
+    `Of ${daysText(days as readonly string[])} no line says whether the work between the sessions was done and how it felt.`,
+  'run-not-written': ({ days }) =>
+    `Of ${daysText(days as readonly string[])} no line says whether the run was done and how it felt.`,
   'morning-not-written': ({ days }) =>
     `All is there but the mornings of ${daysText(days as readonly string[])}: each may have been a bad one.`,
   'missing-doneSessions': (i) =>
@@ -135,6 +139,8 @@ const ASKS: Readonly<Record<Ask['code'], (one: Ask) => string>> = {
   mornings: ({ days }) => `How were the mornings of ${daysText(days)}?`,
   today: () => 'How was this morning? The log ends before it.',
   sessions: ({ days }) => `Was the session of ${daysText(days)} done, and how much did it hurt?`,
+  between: ({ days }) =>
+    `Was the work between the sessions done on ${daysText(days)}, and how much did it hurt?`,
   pain: ({ inputs }, titleOf: (card: string) => string = (card) => card) =>
     `How much did it hurt during ${listText(String(inputs['cards']).split(' ').map(titleOf))}?`,
   contradiction: ({ days }) => `What is right of ${daysText(days)}? The log says two things.`,
@@ -150,7 +156,7 @@ const ASKS: Readonly<Record<Ask['code'], (one: Ask) => string>> = {
   'since-log': ({ days, inputs }) =>
     `What has been done in the ${countText(Number(inputs['days']), 'day')} since ${days[0]}?`,
   tests: ({ inputs }) => `The tests into ${stageText(String(inputs['stage']))}: do they let it open?`,
-  runs: () => 'Which runs were done, and how far?',
+  runs: ({ days }) => `Were the runs of ${daysText(days)} done, how far, and how much did they hurt?`,
   sitting: () => 'How long was sat without more pain?',
 };
 

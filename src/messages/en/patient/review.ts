@@ -63,6 +63,7 @@ const WHY: Readonly<Partial<Record<RuleCode, (inputs: Because['inputs']) => stri
   'missing-checkOverUsual': () => 'One of the last mornings was still up.',
   'morning-not-written': () => 'Some of the mornings are not written down.',
   'session-not-written': () => NOT_WRITTEN,
+  'between-not-written': () => NOT_WRITTEN,
   contradiction: () => 'Your notes say two things of one day.',
   unread: () => 'Part of your notes could not be read.',
   outside: () => 'Part of your notes has other dates.',

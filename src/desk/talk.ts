@@ -69,6 +69,7 @@ export type Ask =
       readonly sheet: SheetText;
       readonly day: ReviewOn;
     }
+  | { readonly ask: 'person'; readonly at: number; readonly sheet: SheetText }
   | {
       readonly ask: 'landmarks';
       readonly at: number;
@@ -100,8 +101,19 @@ export type Answer =
   | ({ readonly answer: 'openLog'; readonly at: number } & OpenedLog)
   | ({ readonly answer: 'writeLog'; readonly at: number } & WrittenLog)
   | { readonly answer: 'review'; readonly at: number; readonly review: ReviewShown | null }
+  | { readonly answer: 'person'; readonly at: number; readonly person: PersonShown }
   | { readonly answer: 'landmarks'; readonly at: number; readonly landmarks: readonly Landmark[] }
   | { readonly answer: 'fault'; readonly at: number | null; readonly text: string };
+
+/** Where the newest revision of somebody stands. */
+export interface PersonShown {
+  readonly state: 'made' | 'stopped' | 'draft';
+  readonly stage: { readonly chosen: string; readonly step: number } | null;
+  readonly isEnded: boolean;
+  readonly reviewOn: string | null;
+  /** The newest day of any log. */
+  readonly lastLog: string | null;
+}
 
 /** The day of a review: `isAsked` where somebody wrote it, else the day of this machine. */
 export interface ReviewOn {

@@ -1,4 +1,5 @@
 /** Strokes in metres, y up, on their way to a drawing in whole millimetres, y down. */
+import { wholeMm } from '../units/round.ts';
 import type { Point } from '../mechanics/pose.ts';
 import type { Drawing, Label, Paint, Shape } from './drawing.ts';
 import { hullPoints, type Outline } from './outline.ts';
@@ -94,8 +95,8 @@ export function setOnSheet(
   captions: readonly Caption[],
   window: Window,
 ): Drawing {
-  const across = (x: number) => millimetres(window.mirrored ? window.right - x : x - window.left);
-  const down = (y: number) => millimetres(window.top - y);
+  const across = (x: number) => wholeMm(window.mirrored ? window.right - x : x - window.left);
+  const down = (y: number) => wholeMm(window.top - y);
   const place = ({ x, y }: Point) => `${across(x)} ${down(y)}`;
   return {
     viewBox: {
@@ -118,18 +119,18 @@ function shapeOf(stroke: Stroke, place: Place): Shape {
     d: pathText(outline, place),
     fill,
     stroke: stroke.stroke,
-    width: millimetres(widthM),
-    dash: dashM === null ? null : [millimetres(dashM[0]), millimetres(dashM[1])],
+    width: wholeMm(widthM),
+    dash: dashM === null ? null : [wholeMm(dashM[0]), wholeMm(dashM[1])],
     cap: dashM === null ? 'round' : 'butt',
   };
 }
 
 function labelOf(caption: Caption, x: number, middle: number): Label {
-  const size = millimetres(caption.sizeM);
+  const size = wholeMm(caption.sizeM);
   return {
     text: caption.text,
     x,
-    y: middle + Math.round(captionHalf(caption).y * 1000),
+    y: middle + wholeMm(captionHalf(caption).y),
     anchor: 'middle',
     size,
     paint: caption.paint,
@@ -149,8 +150,4 @@ export function pathText(outline: Outline, place: Place): string {
     else if (command.kind !== 'Z') text += place(command.to);
   }
   return text;
-}
-
-function millimetres(metres: number): number {
-  return Math.round(metres * 1000) + 0;
 }

@@ -1,4 +1,7 @@
-/** A number along a way: one for what stays as it is, else its values at even steps from the start to the end. */
+/** Numbers that change along a way, in as few values as tell them. */
+import { wholeOf } from './round.ts';
+
+/** One number for what stays as it is, else its values at even steps from the start to the end. */
 export type Track = number | readonly number[];
 
 /** The value at a share of the way (0 to 1), straight between two steps. @example trackAt([0, 10, 40], 0.75) // => 25 */
@@ -15,7 +18,7 @@ export function trackAt(track: Track, share: number): number {
  * second of them or all; rounded to multiples of 1 / `perUnit`.
  */
 export function trackOf(values: readonly number[], within: number, perUnit: number): Track {
-  const rounded = values.map((value) => Math.round(value * perUnit) / perUnit + 0);
+  const rounded = values.map((value) => wholeOf(value * perUnit) / perUnit);
   const steps = values.length - 1;
   const thinned = [1, 2, 4, 8]
     .filter((parts) => steps % parts === 0)

@@ -155,6 +155,46 @@ describe('the log and its review', () => {
   });
 });
 
+describe("a folder of the person's choice", () => {
+  const OTTER = readFileSync('content/consults/otter-r1.md', 'utf8');
+  const written = (name: string, text: string) =>
+    page.evaluate(`(async () => {
+      const place = await navigator.storage.getDirectory();
+      const file = await (await place.getFileHandle('${name}', { create: true })).createWritable();
+      await file.write(${JSON.stringify(text)});
+      await file.close();
+    })()`);
+  const read = (name: string) =>
+    page.evaluate<string>(`(async () => {
+      const place = await navigator.storage.getDirectory();
+      return (await (await place.getFileHandle('${name}')).getFile()).text();
+    })()`);
+
+  it('shows its persons as lines, and is saved to, never over what another hand wrote', async () => {
+    await written('otter-r1.md', OTTER);
+    await written('otter-r1.log.csv', readFileSync('tests/reviews/moves-on/in/otter-r1.log.csv', 'utf8'));
+    await written('heron-r1.md', readFileSync('content/consults/heron-r1.md', 'utf8'));
+    // A folder of the browser's own stands for one of the disk, which only a hand can choose.
+    await page.evaluate('showDirectoryPicker = () => navigator.storage.getDirectory()');
+    await page.click('[data-open-folder]');
+    await page.waitForSelector('[data-person=otter]:has-text("stage 2, step 1, review 2026-12-15")');
+    expect(await page.textContent('[data-person=otter]')).toMatch(/, last log 2026-12-14$/);
+    await page.waitForSelector('[data-person=heron]:has-text("no log")');
+    await page.click('[data-person=otter]');
+    await page.waitForSelector('.who:has-text("otter")');
+    await page.fill('[name=minutesPerDay]', '30');
+    await page.click('[data-save]');
+    await page.waitForSelector('.said:has-text("otter-r1.md is saved")');
+    expect(await read('otter-r1.md')).toBe(OTTER.replace(/minutesPerDay: .*/, 'minutesPerDay: 30'));
+    await written('otter-r1.md', OTTER);
+    await page.fill('[name=minutesPerDay]', '35');
+    await page.click('[data-save]');
+    await page.waitForSelector('.clash:has-text("minutesPerDay: 35")');
+    expect(await read('otter-r1.md')).toBe(OTTER);
+    await page.click('.clash button:last-child');
+  });
+});
+
 it('nothing was said on the console, and nothing asked of anybody else', () => {
   const { origin } = new URL(site.address);
   const sent = asked.filter((url) => !url.startsWith('blob:') && !url.startsWith('data:'));

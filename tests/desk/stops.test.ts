@@ -23,12 +23,21 @@ const heron = readFileSync('content/consults/heron-r1.md', 'utf8');
 
 const BROKEN = heron.replace(/massKg: .*/, 'massKg: much');
 const BEGUN = heron.replace(/massKg: .*\n/, '').replace(/minutesPerDay: .*\n/, '');
+const DRAFT = heron.replace('---\n', '---\ndraft: yes\n');
 const young = (text: string) =>
   text.replace(/ageYears: .*/, 'ageYears: 15').replace('suddenOnsetUnder18: no', 'suddenOnsetUnder18: yes');
 
 it.each([
   ['a yes under 18 beside a value that is none', young(BROKEN), 'screen.suddenOnsetUnder18', true],
   ['a yes under 18 on a form on its way', young(BEGUN), 'screen.suddenOnsetUnder18', true],
+  [
+    'a yes under 18 in a head that is no YAML',
+    young(heron).replace('screen:\n', ''),
+    'screen.suddenOnsetUnder18',
+    true,
+  ],
+  ['a yes under 18 in a draft', young(DRAFT), 'screen.suddenOnsetUnder18', true],
+  ['what was not asked, in a draft', DRAFT.replace('fever: no', 'fever: notAsked'), 'screen.fever', false],
   [
     'what was not asked, beside a value that is none',
     BROKEN.replace('fever: no', 'fever: notAsked'),

@@ -1,7 +1,21 @@
 /** Numbers along a way: as few as tell all of them. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { wholeMm, wholeOf } from '../../src/units/round.ts';
 import { trackAt, trackOf } from '../../src/units/track.ts';
+
+// A half as two engines with other last digits of sine have it.
+describe.each([42.5, 42.5 - 7e-15, 42.5 + 7e-15, 42.5 - 4e-9])('%d', (half) => {
+  it('is drawn at 43', () => {
+    expect(wholeOf(half)).toBe(43);
+    expect(wholeMm(half / 1000)).toBe(43);
+    expect(trackOf([half, half], 1, 1)).toBe(43);
+  });
+});
+
+it.each([[42.49, 42], [-42.5, -42], [-0.3, 0]])('%d is drawn at %d', (value, whole) => {
+  expect(wholeOf(value)).toBe(whole);
+}); // prettier-ignore
 
 describe('a track', () => {
   it.each([

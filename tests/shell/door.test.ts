@@ -10,6 +10,7 @@ const KEY = 'k'.repeat(32);
 const folder = mkdtempSync(join(tmpdir(), 'door-'));
 writeFileSync(join(folder, 'otter-r1.md'), '---\nreviewOn: 2026-12-15\n---\n');
 writeFileSync(join(folder, 'otter-r2.md'), '---\nreviewOn: 2027-01-12\n---\n');
+writeFileSync(join(folder, 'otter-r1.log.csv'), 'date\r\n');
 writeFileSync(join(folder, 'secret.txt'), 'no');
 symlinkSync(join(folder, 'secret.txt'), join(folder, 'link-r1.md'));
 
@@ -36,19 +37,23 @@ describe('whoever comes to the door', () => {
     expect(asked('PUT', 'consults/new-r1.md', headers, 'x').status).toBe(403);
   });
 
-  it('is told the persons of the folder, with the review of the newest revision', () => {
+  it('is told the consults and logs of the folder', () => {
     expect(JSON.parse(asked('GET', 'consults').body)).toEqual([
-      { alias: 'otter', revision: 2, reviewOn: '2027-01-12', files: ['otter-r1.md', 'otter-r2.md'] },
+      'otter-r1.log.csv',
+      'otter-r1.md',
+      'otter-r2.md',
     ]);
+    expect(asked('GET', 'consults/otter-r1.log.csv')).toMatchObject({ status: 200, body: 'date\r\n' });
   });
 
   it.each([
     'consults/secret.txt',
     'consults/..%2Fsecret.txt',
     'consults/link-r1.md',
+    'consults/otter.csv',
     'consults/%ZZ',
     'elsewhere',
-  ])('gets nothing but consults: %s', (inside) => {
+  ])('gets nothing but consults and logs: %s', (inside) => {
     expect(asked('GET', inside).status).toBeGreaterThanOrEqual(400);
   });
 });

@@ -11,7 +11,7 @@ import { Log } from './log.tsx';
 import { followLog } from './logState.ts';
 import { followReview } from './review.tsx';
 import { nearby } from './nearby.ts';
-import { lookIntoFolder, Persons } from './persons.tsx';
+import { followFolder, lookIntoFolder, Persons } from './persons.tsx';
 import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
 import { look, readLibrary } from './thread.ts';
 
@@ -58,6 +58,7 @@ async function begin(): Promise<void> {
   follow();
   listen();
   void lookIntoFolder();
+  followFolder();
   const shelf = await fetched<DeskData>('shelf');
   dress(shelf);
   await readLibrary(shelf);

@@ -7,27 +7,21 @@ export function isThere(): boolean {
   return key !== null;
 }
 
-export interface Person {
-  readonly alias: string;
-  readonly revision: number;
-  readonly reviewOn: string | null;
-  readonly files: readonly string[];
-}
-
 function asked(path: string, init: RequestInit = {}): Promise<Response> {
   const headers = { ...(init.headers as Record<string, string> | undefined), 'x-loadleaf-key': key ?? '' };
   return fetch(new URL(`../../.door/${path}`, location.href), { ...init, headers, cache: 'no-store' });
 }
 
-export async function persons(): Promise<readonly Person[]> {
+/** Of the consults and logs that lie there. */
+export async function names(): Promise<readonly string[]> {
   const answer = await asked('consults');
-  return answer.ok ? ((await answer.json()) as readonly Person[]) : [];
+  return answer.ok ? ((await answer.json()) as readonly string[]) : [];
 }
 
 export async function get(name: string): Promise<string> {
   const answer = await asked(`consults/${encodeURIComponent(name)}`);
   if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
-  return answer.text();
+  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(await answer.arrayBuffer());
 }
 
 /** Writes where what was read still stands (null: nothing); else writes nothing and gives what stands there now. */
@@ -35,7 +29,7 @@ export async function put(name: string, text: string, known: string | null): Pro
   const answer = await asked(`consults/${encodeURIComponent(name)}`, {
     method: 'PUT',
     headers: {
-      'content-type': 'text/markdown; charset=utf-8',
+      'content-type': 'text/plain; charset=utf-8',
       'if-match': known === null ? 'none' : await hashOf(known),
     },
     body: text,

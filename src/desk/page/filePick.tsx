@@ -7,17 +7,20 @@ interface Picking {
   /** Endings and kinds; left out, any file. */
   readonly accept?: string;
   readonly multiple?: boolean;
+  /** All files of a folder. */
+  readonly isFolder?: boolean;
   readonly onFiles: (files: readonly File[]) => Promise<void>;
 }
 
-export function FilePick({ opens, words, accept, multiple = false, onFiles }: Picking) {
+export function FilePick({ opens, words, accept, multiple = false, isFolder = false, onFiles }: Picking) {
   return (
     <label class="open">
       <span>{words}</span>
       <input
         type="file"
         {...(accept === undefined ? {} : { accept })}
-        multiple={multiple}
+        multiple={multiple || isFolder}
+        {...(isFolder ? { webkitdirectory: true } : {})}
         data-open={opens}
         onChange={({ currentTarget }) => {
           void onFiles([...(currentTarget.files ?? [])]).then(() => (currentTarget.value = ''));

@@ -13,7 +13,7 @@ import {
 import { pathOf, valueIn } from '../consult/path.ts';
 import { valueOf } from '../consult/consultText.ts';
 import { clearDraft } from './draft.ts';
-import * as door from './door.ts';
+import { folder, lieThere, type Folder } from './folder.ts';
 import {
   fileName,
   isChanged,
@@ -32,6 +32,7 @@ import {
 } from './state.ts';
 import { OpenLog, openLogs } from './log.tsx';
 import { MakeBar } from './make.tsx';
+import { OpenFolder } from './persons.tsx';
 import { saveAs } from './saveAs.ts';
 import { read } from './thread.ts';
 
@@ -79,6 +80,7 @@ function written(name: string, handle: FileSystemFileHandle | null, isInFolder: 
   origin.value = { name, text: text.value, handle, isInFolder };
   clash.value = null;
   clearDraft();
+  if (isInFolder) lieThere(name);
   said.value = savedText(name);
 }
 
@@ -87,7 +89,8 @@ export async function save(): Promise<void> {
   const { handle, text: known, isInFolder } = origin.value;
   const name = fileName.value;
   try {
-    if (door.isThere() && (isInFolder || known === null)) return await saveInFolder(name, known);
+    const put = folder.value?.put ?? null;
+    if (put !== null && (isInFolder || known === null)) return await saveInFolder(name, known, put);
     if (handle !== null && handle.name === name) return await saveByHandle(handle, known);
     saveAs(name, text.value, 'text/markdown');
     written(name, null, false);
@@ -96,15 +99,17 @@ export async function save(): Promise<void> {
   }
 }
 
-async function saveInFolder(name: string, known: string | null): Promise<void> {
+type Put = NonNullable<Folder['put']>;
+
+async function saveInFolder(name: string, known: string | null, put: Put): Promise<void> {
   // Under another name it is another file, and must not be there yet.
   const before = name === origin.value.name ? known : null;
-  const theirs = await door.put(name, text.value, before);
+  const theirs = await put(name, text.value, before);
   if (theirs === null) return written(name, null, true);
   clash.value = {
     theirs,
     overwrite: async () => {
-      const again = await door.put(name, text.value, theirs);
+      const again = await put(name, text.value, theirs);
       if (again === null) written(name, null, true);
     },
   };
@@ -133,6 +138,7 @@ export function FileBar() {
           multiple
           onFiles={openFiles}
         />
+        <OpenFolder />
         <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
           {FILE_WORDS.save}

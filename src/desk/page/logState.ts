@@ -75,7 +75,11 @@ async function addLines(name: string, text: string, bytes: Uint8Array, own: LogH
   }
   const isFirst = lines.value.every(isEmpty);
   changeLines(joined(lines.value, found));
-  if (isFirst && name === logName.value) savedAs(text);
+  if (name === logName.value) {
+    // Its lines are among these.
+    if (isFirst) savedAs(text);
+    else knownLog.value = text;
+  }
   said.value = logOpenedText(name, found.length);
 }
 

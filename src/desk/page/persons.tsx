@@ -1,40 +1,98 @@
-/** Through `serve`: the persons of the folder as plain lines, with the day of their review. */
-import { signal } from '@preact/signals';
+/** The persons of the folder as plain lines: where each stands, when the next review is, and whether it is due. */
+import { effect, signal } from '@preact/signals';
+import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
+import { laidText } from '../../messages/en/desk/files.ts';
+import { PERSON_WORDS, personText } from '../../messages/en/desk/persons.ts';
+import { personFiles, type PersonFiles } from '../folder/personFiles.ts';
+import type { PersonShown, SheetText } from '../talk.ts';
 import * as door from './door.ts';
+import { FilePick } from './filePick.tsx';
+import { chosenFolder, doorFolder, filesFolder, folder, isFolderOffered, type Folder } from './folder.ts';
 import { today } from './quick.tsx';
-import { lay, said } from './state.ts';
+import { lay, said, view } from './state.ts';
+import { person } from './thread.ts';
 
-const list = signal<readonly door.Person[]>([]);
+const lines = signal<ReadonlyMap<string, PersonShown>>(new Map());
 
 export async function lookIntoFolder(): Promise<void> {
-  if (door.isThere()) list.value = await door.persons();
+  if (door.isThere()) folder.value = await doorFolder();
 }
 
-async function open({ files }: door.Person): Promise<void> {
-  const texts = await Promise.all(files.map(async (file) => ({ file, text: await door.get(file) })));
-  const own = texts.at(-1);
-  if (own === undefined) return;
-  lay(
-    own.text,
-    { name: own.file, text: own.text, handle: null, isInFolder: true },
-    texts.slice(0, -1).map(({ file, text }) => ({ file: `consults/${file}`, text })),
+/** Every person of a new folder is looked at, one after the other, once the library is read. */
+export function followFolder(): void {
+  effect(() => {
+    const now = folder.value;
+    if (now !== null && view.value !== null && now !== looked) void lookAtAll((looked = now));
+  });
+}
+
+let looked: Folder | null = null;
+
+async function lookAtAll(now: Folder): Promise<void> {
+  for (const one of personFiles(now.names)) {
+    const shown = await sheetOf(one, now).then(person, () => null);
+    if (folder.value !== now) return;
+    if (shown !== null) lines.value = new Map([...lines.value, [one.alias, shown]]);
+  }
+}
+
+async function sheetOf({ newest, others }: PersonFiles, { get }: Folder): Promise<SheetText> {
+  const texts = await Promise.all(
+    others.map(async (name) => ({ file: `consults/${name}`, text: await get(name) })),
   );
-  said.value = `${own.file} lies on the desk.`;
+  const [text] = await Promise.all([get(newest)]);
+  for (const one of [text, ...texts.map((each) => each.text)])
+    if (one.length > MOST_TEXT_BYTES) throw new Error(newest);
+  return { name: newest, text, others: texts };
+}
+
+async function open(one: PersonFiles, now: Folder): Promise<void> {
+  const { name, text, others } = await sheetOf(one, now);
+  lay(text, { name, text, handle: null, isInFolder: now.put !== null }, others);
+  said.value = laidText(name);
+}
+
+function take(next: Folder | null): void {
+  if (next === null) return;
+  if (personFiles(next.names).length === 0) said.value = PERSON_WORDS.none;
+  else {
+    lines.value = new Map();
+    folder.value = next;
+  }
+}
+
+/** Nothing of it where the folder came with `serve`. */
+export function OpenFolder() {
+  if (door.isThere()) return null;
+  if (!isFolderOffered())
+    return (
+      <FilePick
+        opens="folder"
+        words={PERSON_WORDS.open}
+        isFolder
+        onFiles={async (files) => take(filesFolder(files))}
+      />
+    );
+  return (
+    <button type="button" data-open-folder onClick={() => void chosenFolder().then(take)}>
+      {PERSON_WORDS.open}
+    </button>
+  );
 }
 
 export function Persons() {
-  if (list.value.length === 0) return null;
+  const now = folder.value;
+  if (now === null) return null;
+  const all = personFiles(now.names);
+  if (all.length === 0) return null;
   return (
-    <details class="persons">
-      <summary>Persons in this folder</summary>
+    <details class="persons" open={!door.isThere()}>
+      <summary>{PERSON_WORDS.title}</summary>
       <ul>
-        {list.value.map((person) => (
-          <li key={person.alias}>
-            <button type="button" data-person={person.alias} onClick={() => void open(person)}>
-              {person.alias}, revision {person.revision}
-              {person.reviewOn === null
-                ? ''
-                : `, review ${person.reviewOn}${person.reviewOn <= today() ? ', due' : ''}`}
+        {all.map((one) => (
+          <li key={one.alias}>
+            <button type="button" data-person={one.alias} onClick={() => void open(one, now)}>
+              {personText(one.alias, one.revision, lines.value.get(one.alias) ?? null, today())}
             </button>
           </li>
         ))}

@@ -134,8 +134,11 @@ const named = computed(() => {
   return isAlias && typeof revision === 'number' ? `${alias}-r${revision}` : null;
 });
 
-/** The file's own name, by alias and revision as the folder has them. */
-export const fileName = computed(() => `${named.value ?? 'consult-r1'}.md`);
+/** The file's own name, by alias and revision as the folder has them; of one that cannot be read, the one it came by. */
+export const fileName = computed(() => {
+  const cameBy = canEdit.value ? '' : origin.value.name;
+  return named.value === null && cameBy !== '' ? cameBy : `${named.value ?? 'consult-r1'}.md`;
+});
 export const logName = computed(() => (named.value === null ? null : `${named.value}.log.csv`));
 
 /** What the worker is given to look at and to make from. */

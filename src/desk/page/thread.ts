@@ -1,6 +1,16 @@
 /** The page's side of the worker: one question after the other, and of views only the newest. */
 import type { Sealing } from '../../post/sealedFiles.ts';
-import type { Answer, Ask, Fetched, Landmark, ReviewOn, ReviewShown, SheetText, View } from '../talk.ts';
+import type {
+  Answer,
+  Ask,
+  Fetched,
+  Landmark,
+  PersonShown,
+  ReviewOn,
+  ReviewShown,
+  SheetText,
+  View,
+} from '../talk.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { LogHead } from '../../content/log/format.ts';
 import type { LogLine } from '../log/lines.ts';
@@ -145,6 +155,11 @@ export async function read(
 ): Promise<{ readonly text: string | null; readonly problems: readonly Problem[] }> {
   const answer = await asked({ ask: 'read', at: ++count, name, bytes }, count);
   return answer.answer === 'read' ? answer : { text: null, problems: [] };
+}
+
+export async function person(sheet: SheetText): Promise<PersonShown | null> {
+  const answer = await asked({ ask: 'person', at: ++count, sheet }, count);
+  return answer.answer === 'person' ? answer.person : null;
 }
 
 export async function landmarks(

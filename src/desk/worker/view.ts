@@ -4,8 +4,9 @@ import { labelsOf } from '../../messages/en/labels.ts';
 import { besideOf } from '../../outputs/html/desk/beside.ts';
 import type { Cell, Programme } from '../../programme/programme.ts';
 import { reasonKey, type Ready, type Reason, type Stopped, type View } from '../talk.ts';
-import { isMissing, type Made } from './make.ts';
+import type { Made } from './make.ts';
 import { offersOf } from './offers.ts';
+import { isMissing } from './refused.ts';
 import { toMakeOf } from './toMake.ts';
 
 export function viewOf(made: Made): View {

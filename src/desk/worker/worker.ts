@@ -12,6 +12,7 @@ import { comesBy, laterScript } from './laterScript.ts';
 import { makeSheet } from './make.ts';
 import type { Makers } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
+import { personOf } from './person.ts';
 import type { PostScript } from './post.ts';
 import { viewOf } from './view.ts';
 
@@ -90,6 +91,8 @@ async function answered(ask: Ask): Promise<Answer> {
         at: ask.at,
         review: laterScript().reviewSheet(ask.sheet, ask.day, there(bench)),
       };
+    case 'person':
+      return { answer: 'person', at: ask.at, person: personOf(ask.sheet, there(bench)) };
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }

@@ -1,5 +1,6 @@
 /** Strokes drawn anew at every step of the way, told as one that stays, goes along as it is, or changes its shape. */
 import type { Point } from '../../mechanics/pose.ts';
+import { wholeMm } from '../../units/round.ts';
 import { trackOf } from '../../units/track.ts';
 import { hullPoints, type Outline } from '../outline.ts';
 import { pathText, type Stroke } from '../strokes.ts';
@@ -33,7 +34,7 @@ function layerOf(steps: readonly Stroke[], joints: Joints): Layer | null {
   return {
     fill: first.fill,
     line: first.stroke,
-    widthMm: Math.round(first.widthM * 1000),
+    widthMm: wholeMm(first.widthM),
     floorMm: null,
     parts: isRigid ? [rigid(first.outline, fits, joints)] : morph(first.outline, points),
   };
@@ -43,7 +44,7 @@ function rigid(outline: Outline, fits: readonly Fit[], joints: Joints) {
   const at = fits.map(({ middle }) => middle);
   const { x, y } = at[0] as Point;
   const joint = joints.add({ at, rad: fits.map(({ rad }) => rad) });
-  return { joint, d: pathText(outline, (point) => `${mm(point.x - x)} ${mm(point.y - y)}`) };
+  return { joint, d: pathText(outline, (point) => `${wholeMm(point.x - x)} ${wholeMm(point.y - y)}`) };
 }
 
 function morph(outline: Outline, points: readonly (readonly Point[])[]): Morph {
@@ -94,8 +95,4 @@ function middleOf(points: readonly Point[]): Point {
 
 function lettersOf(outline: Outline): string {
   return outline.map(({ kind }) => kind).join('');
-}
-
-function mm(metres: number): number {
-  return Math.round(metres * 1000) + 0;
 }

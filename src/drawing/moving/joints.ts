@@ -1,4 +1,5 @@
 /** Joints of a figure from where its parts are at even steps of the way. */
+import { wholeOf } from '../../units/round.ts';
 import type { Point } from '../../mechanics/pose.ts';
 import { toDegrees, toRadians } from '../../units/angle.ts';
 import { trackAt, trackOf } from '../../units/track.ts';
@@ -64,7 +65,7 @@ function within(parent: ReturnType<typeof placeAt> | null, { x, y }: Point): Poi
 function unwound(rad: readonly number[]): readonly number[] {
   let before = rad[0] ?? 0;
   return rad.map((angle) => {
-    before = angle - 2 * Math.PI * Math.round((angle - before) / (2 * Math.PI));
+    before = angle - 2 * Math.PI * wholeOf((angle - before) / (2 * Math.PI));
     return before;
   });
 }

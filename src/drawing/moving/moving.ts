@@ -1,5 +1,6 @@
 /** The moving picture of a scene. */
 import type { Scene } from '../../mechanics/scene.ts';
+import { wholeMm } from '../../units/round.ts';
 import { windowOf } from '../scene.ts';
 import { frontFigure } from './frontFigure.ts';
 import type { MovingFigure } from './movingFigure.ts';
@@ -10,6 +11,6 @@ export function movingFigure(scene: Scene): MovingFigure | null {
   const figure = scene.view === 'side' ? sideFigure(scene) : frontFigure(scene);
   if (figure === null) return null;
   const { left, right, top, mirrored } = windowOf(scene);
-  const x = Math.round((mirrored ? right : -left) * 1000);
-  return { ...figure, sheet: { across: mirrored ? -1 : 1, x, y: Math.round(top * 1000) } };
+  const x = wholeMm(mirrored ? right : -left);
+  return { ...figure, sheet: { across: mirrored ? -1 : 1, x, y: wholeMm(top) } };
 }

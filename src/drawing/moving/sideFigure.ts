@@ -2,6 +2,7 @@
 import type { Point } from '../../mechanics/pose.ts';
 import type { SideFrame, SideScene } from '../../mechanics/scene.ts';
 import { toRadians } from '../../units/angle.ts';
+import { wholeMm } from '../../units/round.ts';
 import { FAR_LEG, figureOf, type Figure } from '../body.ts';
 import type { Arm } from '../arm.ts';
 import { placed, toeBendOf } from '../foot.ts';
@@ -100,8 +101,8 @@ function bodyLayers(
   steps: Steps,
 ): Record<'trunk' | 'nearLeg' | 'farLeg' | 'head' | 'arm' | 'farArm', readonly Layer[]> {
   const { scene, stances, figures, joints, heightM } = steps;
-  const edgeMm = mm(LINE.edge * heightM);
-  const lyingMm = mm(Math.min(...stances.map(({ lyingY }) => lyingY)));
+  const edgeMm = wholeMm(LINE.edge * heightM);
+  const lyingMm = wholeMm(Math.min(...stances.map(({ lyingY }) => lyingY)));
   const trunk = joints.add({
     at: stances.map(({ hip }) => hip),
     rad: stances.map(({ pose }) => -toRadians(pose.trunk)),
@@ -119,7 +120,7 @@ function bodyLayers(
   const body = (outline: Outline, joint: number, line: Layer['line'] = null, width = 0): Layer => ({
     fill: 'body',
     line,
-    widthMm: mm(width),
+    widthMm: wholeMm(width),
     floorMm: lyingMm,
     parts: [{ joint, d: text(outline) }],
   });
@@ -145,7 +146,7 @@ function bodyLayers(
         : {
             fill: 'paperWhite',
             line: 'otherLegLine',
-            widthMm: mm(LINE.outline * heightM),
+            widthMm: wholeMm(LINE.outline * heightM),
             floorMm: 0,
             parts: far,
           },
@@ -264,9 +265,5 @@ function limb(from: readonly Point[], to: readonly Point[]): Places {
 }
 
 function text(outline: Outline): string {
-  return pathText(outline, ({ x, y }) => `${mm(x)} ${mm(y)}`);
-}
-
-function mm(metres: number): number {
-  return Math.round(metres * 1000) + 0;
+  return pathText(outline, ({ x, y }) => `${wholeMm(x)} ${wholeMm(y)}`);
 }

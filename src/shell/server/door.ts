@@ -1,5 +1,5 @@
 /**
- * The desk's way to the folder of the consults, through `serve` alone: reads and writes consult files and nothing else.
+ * The desk's way to the folder of the consults, through `serve` alone: reads and writes consults and their logs, nothing else.
  * Whoever comes must come from the server's own page, by its own name, with the key that this run gave to that page.
  */
 import { createHash, timingSafeEqual } from 'node:crypto';
@@ -7,12 +7,11 @@ import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import type { IncomingMessage } from 'node:http';
 import { join } from 'node:path';
 import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
+import { isPersonFile } from '../../desk/folder/personFiles.ts';
 import { putFile } from '../io/disk.ts';
 
 /** Below the path of the run; hidden, so that no file of a site has it. */
 export const DOOR = '/.door/';
-
-const NAME = /^([a-z0-9][a-z0-9-]{0,63})-r([1-9]\d{0,2})\.md$/;
 
 export interface Door {
   /** The folder of the consults. */
@@ -35,9 +34,9 @@ export function doorAnswer(
 ): DoorAnswer {
   if (!isKnown(headers, door.key)) return plain(403, 'only for the desk of this server');
   try {
-    if (inside === 'consults' && method === 'GET') return json(personsIn(door.folder));
+    if (inside === 'consults' && method === 'GET') return json(namesIn(door.folder));
     const name = inside.startsWith('consults/') ? decodeURIComponent(inside.slice('consults/'.length)) : '';
-    if (!NAME.test(name)) return plain(404, 'no such consult');
+    if (!isPersonFile(name)) return plain(404, 'no such consult');
     const place = join(door.folder, name);
     if (method === 'GET')
       return isFile(place) ? text(200, readFileSync(place, 'utf8')) : plain(404, 'no such consult');
@@ -72,33 +71,9 @@ function put(place: string, sent: Buffer, known: string): DoorAnswer {
   return plain(204, '');
 }
 
-interface Person {
-  readonly alias: string;
-  readonly revision: number;
-  readonly reviewOn: string | null;
-  /** By revision. */
-  readonly files: readonly string[];
-}
-
-function personsIn(folder: string): Person[] {
-  const names = existsSync(folder)
-    ? readdirSync(folder).filter((name) => NAME.test(name) && isFile(join(folder, name)))
-    : [];
-  const found = names.map((name) => {
-    const [, alias = '', revision = ''] = NAME.exec(name) ?? [];
-    return { name, alias, revision: Number(revision) };
-  });
-  return [...new Set(found.map(({ alias }) => alias))].sort().map((alias) => {
-    const own = found.filter((one) => one.alias === alias).sort((a, b) => a.revision - b.revision);
-    const last = own.at(-1);
-    const head = last === undefined ? '' : readFileSync(join(folder, last.name), 'utf8');
-    return {
-      alias,
-      revision: last?.revision ?? 0,
-      reviewOn: /^reviewOn: ['"]?(\d{4}-\d\d-\d\d)/m.exec(head)?.[1] ?? null,
-      files: own.map(({ name }) => name),
-    };
-  });
+function namesIn(folder: string): readonly string[] {
+  const names = existsSync(folder) ? readdirSync(folder) : [];
+  return names.filter((name) => isPersonFile(name) && isFile(join(folder, name))).sort();
 }
 
 function isFile(place: string): boolean {

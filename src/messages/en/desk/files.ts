@@ -37,6 +37,11 @@ export function earlierText(alias: string, revision: number): string {
   return `Revision ${revision} goes on from the one before: open ${alias}-r${revision - 1}.md and those before it as well.`;
 }
 
+/** A log has one line for each thing done: the other one's lines are put in by opening it. */
+export function logClashText(file: string): string {
+  return `${file} was changed meanwhile. Nothing was written: open it here, which adds its lines to these, and save again.`;
+}
+
 export const FILE_WORDS = {
   bar: 'Consult file',
   open: 'Open a consult',

@@ -1,0 +1,74 @@
+/** What stands against a consult of which no programme is made: its own Problems, and what its screen stops. */
+import { errorAt, sortProblems, type Problem } from '../../content/problem.ts';
+import type { ConsultsReading } from '../../content/readConsults.ts';
+import { screenEffects } from '../../decisions/screen/screen.ts';
+import { withdrawals } from '../../decisions/screen/withdrawal.ts';
+import { STILL_DRAFT } from '../../messages/en/desk/review.ts';
+import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
+import type { Refusal } from '../../units/refusal.ts';
+import type { Bench } from './bench.ts';
+
+/** Of one person. */
+export interface Refusing {
+  readonly alias: string;
+  readonly reading: ConsultsReading;
+  readonly clinic: Bench['known']['clinic'];
+  readonly asProblem: (refusal: Refusal) => Problem;
+}
+
+/** A draft is checked and never built; that it is one stands against it last of all. */
+export function draftProblems(own: string, { draftProblems: all }: ConsultsReading): readonly Problem[] {
+  const problems = all.filter(({ file }) => file === own);
+  return problems.length > 0
+    ? problems
+    : [errorAt({ file: own, line: 1, column: 1 }, 'missing-key', STILL_DRAFT)];
+}
+
+/** A yes that stops every programme, in a draft or in a file whose keys cannot be read: its lines say so all the same. */
+export function withdrawnProblems({ alias, reading, clinic, asProblem }: Refusing): readonly Problem[] {
+  const inUse = new Map(reading.current.map((one) => [one.alias, one.revision]));
+  return withdrawals([...reading.drafts, ...reading.unreadable], inUse, clinic)
+    .filter((one) => one.alias === alias)
+    .map(({ refusal }) => asProblem(wordedWithdrawal(refusal)));
+}
+
+export function problemsOf({ alias, reading, clinic, asProblem }: Refusing): readonly Problem[] {
+  const own = [...reading.problems, ...reading.draftProblems].filter(
+    ({ file }) => (reading.aliases.get(file) ?? '') === alias,
+  );
+  const all = stops(alias, reading, clinic);
+  // Of a form that is on its way most items were not asked yet; what was answered yes is told at once.
+  const told = own.every(isMissing) ? all.filter(({ isYes }) => isYes) : all;
+  return sortProblems([...own, ...told.map(({ refusal }) => asProblem(refusal))]);
+}
+
+/** A key that is not there yet. */
+export function isMissing({ code, path, expected }: Problem): boolean {
+  return (
+    code === 'missing-key' ||
+    code === 'no-front-matter' ||
+    (path === 'tests' && expected.startsWith('at least'))
+  );
+}
+
+interface Stop {
+  readonly refusal: Refusal;
+  readonly isYes: boolean;
+}
+
+/** What of the screen stops every programme, whatever else is still to be written. */
+function stops(
+  alias: string,
+  { stoppedScreens }: ConsultsReading,
+  clinic: Refusing['clinic'],
+): readonly Stop[] {
+  return (stoppedScreens.get(alias) ?? []).flatMap((screen) => {
+    if (screen === null) return [];
+    const effects = screenEffects(screen, clinic ?? { emergency: {} });
+    if (!('refusals' in effects)) return [];
+    const yes = Object.entries(screen.screen).flatMap(([item, answer]) => (answer === 'yes' ? [item] : []));
+    return effects.refusals
+      .map(wordedStop)
+      .map((refusal) => ({ refusal, isYes: yes.includes(String(refusal.path[1])) }));
+  });
+}

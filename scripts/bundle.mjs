@@ -229,8 +229,6 @@ const INSTEAD = {
     // Its build for browsers is no stream, and draws other bytes.
     pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),
     stream: shim('stream'),
-    // Packs alone: unpacking is as much again.
-    pako: join(TOP, 'node_modules', 'pako', 'lib', 'deflate.js'),
     // For web fonts (WOFF2), which paper never has.
     'brotli/decompress.js': nothing,
     '@noble/ciphers/aes': nothing,

@@ -1,5 +1,6 @@
 /** A drawing of the figure room on paper: its paths and words as PDF operators, fitted into a box. */
 import type { Drawing, Label, Shape } from '../../drawing/drawing.ts';
+import type { Point } from '../../mechanics/pose.ts';
 import { widthPt } from './fonts.ts';
 import { drawText, type Pen } from './pen.ts';
 import { pt, rgb } from './operators.ts';
@@ -68,9 +69,9 @@ function formOf(pen: Pen, drawing: Drawing): Form {
   const known = pen.forms.get(drawing);
   if (known) return known;
   const { x, y, width, height } = drawing.viewBox;
-  const operators = drawing.shapes.map((shape) => shapeOperators(pen, coarse(shape)));
   const bounds = [x / GRAIN, y / GRAIN, (x + width) / GRAIN, (y + height) / GRAIN] as const;
-  const form = openForm(pen.doc, `X${pen.forms.size + 1}`, bounds, `1 j ${operators.join(' ')}`);
+  const operators = `1 j ${shapesOperators(pen, drawing.shapes)}`;
+  const form = openForm(pen.doc, `X${pen.forms.size + 1}`, bounds, operators);
   pen.forms.set(drawing, form);
   return form;
 }
@@ -78,10 +79,39 @@ function formOf(pen: Pen, drawing: Drawing): Form {
 /** Millimetres of the pictured world a step of a form: at the largest scale a ninth of a point, what a printer can show. */
 const GRAIN = 2;
 
-function coarse(shape: Shape): Shape {
+/**
+ * Each shape in steps from where it begins, and thither from where the one before it began: numbers are short, and a leg
+ * or an arm that is drawn again beside the other is the same text.
+ */
+function shapesOperators(pen: Pen, shapes: readonly Shape[]): string {
+  let at = { x: 0, y: 0 };
+  const operators = shapes.map((shape) => {
+    const from = startOf(shape);
+    const to = { x: Math.round(from.x / GRAIN), y: Math.round(from.y / GRAIN) };
+    const move = `1 0 0 1 ${to.x - at.x} ${to.y - at.y} cm`;
+    at = to;
+    return `${move} ${shapeOperators(pen, coarse(shape, from))}`;
+  });
+  return operators.join(' ');
+}
+
+/** The first point of a shape's path, which every path begins with. */
+function startOf({ d }: Shape): Point {
+  const [x = 0, y = 0] = d
+    .slice(1)
+    .split(/[^-.\d]/, 2)
+    .map(Number);
+  return { x, y };
+}
+
+function coarse(shape: Shape, from: Point): Shape {
+  let isAcross = false;
   return {
     ...shape,
-    d: shape.d.replace(/-?\d+(?:\.\d+)?/g, (number) => String(Math.round(Number(number) / GRAIN))),
+    d: shape.d.replace(/-?\d+(?:\.\d+)?/g, (number) => {
+      isAcross = !isAcross;
+      return String(Math.round((Number(number) - (isAcross ? from.x : from.y)) / GRAIN));
+    }),
     width: shape.width / GRAIN,
     dash: shape.dash && [shape.dash[0] / GRAIN, shape.dash[1] / GRAIN],
   };

@@ -2,12 +2,8 @@
 import type { GlyphRun } from 'fontkit';
 import type { EmbeddedFont } from 'pdfkit';
 import { forEachWord, TABULAR, type Face } from './fonts.ts';
+import type { ShownText } from './pdfkit/content.ts';
 import type { TextStyle } from './sheet.ts';
-
-/** A place of text: tenths of a point, a thirtieth of a millimetre. */
-function place(value: number): string {
-  return String(Math.round(value * 10) / 10);
-}
 
 /** A number as PDF writes it: hundredths of a point, no exponent. */
 export function pt(value: number): string {
@@ -38,28 +34,26 @@ export function ruleOperators(
  * One stretch of text from its left end on a baseline, points from the upper left corner. It does what pdfkit's own
  * text does, in one string instead of ten: glyphs into the font's subset, kerning between them.
  */
-export function textOperators(
+export function shownText(
   font: EmbeddedFont,
   face: Face,
   text: string,
   { sizePt, colour, tabular }: TextStyle,
   xPt: number,
   baselinePt: number,
-): string {
-  // The page counts down, letters are drawn upwards.
-  const matrix = `1 0 0 -1 ${place(xPt)} ${place(baselinePt)}`;
-  const shown = shownGlyphs(font, face, text, tabular);
-  return `BT ${rgb(colour)} rg /${font.id} ${pt(sizePt)} Tf ${matrix} Tm [${shown}] TJ ET`;
+): ShownText {
+  const glyphs = `[${shownGlyphs(font, face, text, tabular)}]`;
+  return { font: `/${font.id} ${pt(sizePt)}`, colour: rgb(colour), xPt, baselinePt, glyphs };
 }
 
 /** Shaped as it was measured: word by word, or whole in tabular figures. */
 function shownGlyphs(font: EmbeddedFont, face: Face, text: string, tabular: boolean): string {
-  if (tabular) return `<${showRun(font, face.font.layout(text, TABULAR))}>`;
-  let shown = '<';
+  if (tabular) return `(${showRun(font, face.font.layout(text, TABULAR))})`;
+  let shown = '(';
   forEachWord(text, (word) => {
     shown += showRun(font, face.font.layout(word));
   });
-  return `${shown}>`;
+  return `${shown})`;
 }
 
 function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
@@ -68,9 +62,22 @@ function showRun(font: EmbeddedFont, { glyphs, positions }: GlyphRun): string {
     const code = font.subset.includeGlyph(glyph.id);
     font.widths[code] ??= glyph.advanceWidth;
     font.unicode[code] ??= glyph.codePoints;
-    shown += code.toString(16).padStart(4, '0');
+    shown += letter(code >> 8) + letter(code & 255);
     const kern = glyph.advanceWidth - (positions[at]?.xAdvance ?? glyph.advanceWidth);
-    if (kern !== 0) shown += `> ${Math.round(kern)} <`;
+    if (kern !== 0) shown += `)${Math.round(kern)}(`;
   });
   return shown;
 }
+
+/** A byte of a string (7.3.4.2): half as long as in hexadecimal digits. */
+function letter(byte: number): string {
+  return ESCAPED.get(byte) ?? String.fromCharCode(byte);
+}
+
+/** What would end the string, or be read as another end of a line. */
+const ESCAPED = new Map([
+  [0x0d, '\\r'],
+  [0x28, '\\('],
+  [0x29, '\\)'],
+  [0x5c, '\\\\'],
+]);

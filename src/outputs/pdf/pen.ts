@@ -3,7 +3,8 @@ import type PDFDocument from 'pdfkit';
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Fonts } from './fonts.ts';
 import type { Line, Measurer, Piece } from './measurer.ts';
-import { pt, rgb, ruleOperators, textOperators } from './operators.ts';
+import { pt, rgb, ruleOperators, shownText } from './operators.ts';
+import type { ShowText } from './pdfkit/content.ts';
 import type { Form } from './pdfkit/form.ts';
 import type { Look, TextStyle } from './sheet.ts';
 import { SIGNS, type Sign } from './signs.ts';
@@ -11,6 +12,7 @@ import { elementOf, looseTag, mark, open, type Tag } from './tag.ts';
 
 export interface Pen {
   readonly doc: PDFDocument;
+  readonly showText: ShowText;
   readonly fonts: Fonts;
   /** Measures words for this document alone. */
   readonly measurer: Measurer;
@@ -138,7 +140,7 @@ function drawPiece(pen: Pen, piece: Piece, xPt: number, baselinePt: number): voi
 
 /** Draws one stretch of text from its left end on a baseline. Call inside `mark` or an artifact. */
 export function drawText(
-  { doc, fonts }: Pen,
+  { doc, showText, fonts }: Pen,
   text: string,
   style: TextStyle,
   xPt: number,
@@ -146,7 +148,7 @@ export function drawText(
 ): void {
   const font = doc.font(style.cut)._font;
   doc.page.fonts[font.id] ??= font.ref();
-  doc.addContent(textOperators(font, fonts[style.cut], text, style, xPt, baselinePt));
+  showText(shownText(font, fonts[style.cut], text, style, xPt, baselinePt));
 }
 
 function drawSign({ doc }: Pen, sign: Sign, { text, style }: Piece, xPt: number, baselinePt: number): void {

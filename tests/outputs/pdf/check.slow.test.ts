@@ -131,14 +131,14 @@ const SEEDS: Readonly<Record<string, (file: PdfObjects) => void>> = {
   '7.18.5-2': (f) => annotation(f).set('Contents', text('')),
   '7.21.3.2-1': (f) => ofType(f, 'Font', 'CIDFontType2').delete('CIDToGIDMap'),
   '7.21.4.1-1': (f) => ofType(f, 'FontDescriptor').delete('FontFile2'),
-  '7.21.4.1-3': (f) => editContent(f, (content) => content.replace(/<0001/, '<0fff')),
+  '7.21.4.1-3': (f) => editContent(f, (content) => content.replace('(\0\x01', '(\x0f\xff')),
   '7.21.5-1': (f) => (listOf(f, ofType(f, 'Font', 'CIDFontType2').get('W'))[1] as Value[]).splice(1, 1, 999),
   '7.21.7-1': (f) => ofType(f, 'Font', 'Type0').delete('ToUnicode'),
   '7.21.7-2': (f) =>
     editStream(f, ofType(f, 'Font', 'Type0').get('ToUnicode'), (cmap) =>
       cmap.replace(/\[<[0-9a-f]+>/, '[<0000>'),
     ),
-  '7.21.8-1': (f) => editContent(f, (content) => content.replace(/<0001/, '<0000')),
+  '7.21.8-1': (f) => editContent(f, (content) => content.replace('(\0\x01', '(\0\0')),
   'XML 1.0': (f) => editXmp(f, (xml) => xml.replace('&amp;', '&')),
   'ISO 32000-1 14.7.4.4': (f) => {
     const nums = listOf(f, dictOf(f, treeOf(f).get('ParentTree')).get('Nums'));

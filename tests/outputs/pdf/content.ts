@@ -58,6 +58,7 @@ export function paintedBy(content: string, properties: Dict, file: PdfObjects): 
       font = nameOf(operands[0]) ?? '';
       at = { ...at, sizePt: Number(operands[1]) };
     } else if (operator === 'Tm') at = { ...at, xPt: Number(operands[4]), yPt: Number(operands[5]) };
+    else if (operator === 'Td') at = movedBy(at, operands);
     else if (operator === 'Tr') mode = Number(operands[0]);
     else if (operator === 'Tj' || operator === 'TJ') show('text', codesOf(operands[0]));
     else if (operator === 'Do') {
@@ -67,6 +68,11 @@ export function paintedBy(content: string, properties: Dict, file: PdfObjects): 
   }
   if (marks.length > 0) throw new Error('marked content has no end');
   return out;
+}
+
+/** Of a line whose letters stand upright on a page that counts down, as all of ours do: the operands count up. */
+function movedBy(at: Painted['at'], [xPt, upPt]: readonly Value[]): Painted['at'] {
+  return { ...at, xPt: at.xPt + Number(xPt), yPt: at.yPt - Number(upPt) };
 }
 
 function markOf([tag, property]: readonly Value[], properties: Dict, file: PdfObjects): Mark {

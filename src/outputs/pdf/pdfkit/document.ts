@@ -4,7 +4,7 @@
  * room reaches into it. Each has a test of its own, and a new release of pdfkit is held against the same tests.
  */
 import PDFDocument, { type DocumentOptions } from 'pdfkit';
-import { gatherContent } from './content.ts';
+import { gatherContent, type ShowText } from './content.ts';
 import { filed } from './file.ts';
 import { escapeMetadata } from './metadata.ts';
 import { nameNotdef } from './notdef.ts';
@@ -14,6 +14,7 @@ import { unlimitParentTree } from './parentTree.ts';
 /** A document with everything put right, and its bytes once `ended`. */
 export interface OpenDocument {
   readonly doc: PDFDocument;
+  readonly showText: ShowText;
   readonly bytes: Promise<Uint8Array>;
 }
 
@@ -22,12 +23,11 @@ export function openDocument(options: DocumentOptions): OpenDocument {
   unlimitParentTree(doc);
   escapeMetadata(doc);
   packStreams(doc);
-  gatherContent(doc);
-  return { doc, bytes: filed(doc) };
+  return { doc, showText: gatherContent(doc), bytes: filed(doc) };
 }
 
 /** Ends a document that is drawn. */
-export function ended({ doc, bytes }: OpenDocument): Promise<Uint8Array> {
+export function ended({ doc, bytes }: Pick<OpenDocument, 'doc' | 'bytes'>): Promise<Uint8Array> {
   nameNotdef(doc);
   doc.end();
   return bytes;

@@ -1,4 +1,5 @@
 /** Puts the public value together: every card measured once for the reference body, then looked at from all sides. */
+import { libraryIn } from '../content/inLanguage/libraryIn.ts';
 import { firstLanguage } from '../content/language.ts';
 import { messagesIn, type Messages } from '../messages/messages.ts';
 import { FOLDERS } from '../content/kind.ts';
@@ -6,6 +7,7 @@ import type { AdviceCard, Library } from '../content/library.ts';
 import { referenceBody } from '../decisions/person/body.ts';
 import { modelIn, type Models } from '../decisions/person/model.ts';
 
+import { shownBody } from '../programme/cardWords.ts';
 import { authorsPage } from './authors.ts';
 import { cardView } from './card.ts';
 import { filtersOf } from './filters.ts';
@@ -24,11 +26,12 @@ export type Photos = ReadonlyMap<string, readonly PhotoView[]>;
 
 /** Everything the public pages show; the same library and photos give the same value. `models` may be shared. `say`: in which words, those of the clinic's first language. */
 export function libraryView(
-  library: Library,
+  read: Library,
   photos: Photos,
   models: Models,
-  say: Messages = messagesIn(firstLanguage(library.clinic)),
+  say: Messages = messagesIn(firstLanguage(read.clinic)),
 ): LibraryView {
+  const library = libraryIn(read, firstLanguage(read.clinic));
   const { name, contact } = library.clinic;
   const measured = measuredCards(library, models);
   const cards = cardViews(say, measured, library, photos, models);
@@ -118,7 +121,14 @@ function adviceView(
   library: Library,
 ): AdviceView {
   const origin = originOf(say, library, FOLDERS.advice, id);
-  return { id, title, origin, shown: say.occasionsText(showWhen, angle), body, sources };
+  return {
+    id,
+    title,
+    origin,
+    shown: say.occasionsText(showWhen, angle),
+    body: shownBody(say, body),
+    sources,
+  };
 }
 
 function originOf(say: Messages, { origins, clinic }: Library, folder: string, id: string): Origin {

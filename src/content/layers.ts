@@ -6,6 +6,7 @@ import { idOf } from './fileName.ts';
 import { splitFile, type FrontMatter } from './frontMatter.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
 import { placeOfValue, writtenAt } from './locate.ts';
+import { languageFile } from './inLanguage/languageFile.ts';
 import { saysExtends } from './extending/saysExtends.ts';
 import { nearest } from './nearest.ts';
 import { errorAt, type Problem } from './problem.ts';
@@ -60,12 +61,18 @@ function laidOver(below: Layered, layer: readonly SourceFile[], isUpper: boolean
     hidden.delete(key);
   }
   return {
-    files: [...below.files.filter(({ file }) => !over.has(keyOf(file))), ...standing],
+    files: [...below.files.filter(({ file }) => !isUnder(file, over)), ...standing],
     origins,
     hidden,
     bases,
     problems: [...below.problems, ...hiders.flatMap((hider) => hideProblems(hider, [...under]))],
   };
+}
+
+/** Whether a file, or the card whose words it has in another language, is replaced, changed or hidden. */
+function isUnder(file: string, over: ReadonlySet<string>): boolean {
+  const base = languageFile(file)?.base;
+  return over.has(keyOf(file)) || (base !== undefined && over.has(keyOf(base)));
 }
 
 /** Before the name of a file that is there only for the one above it. */

@@ -16,7 +16,7 @@ import type { ConsultFrontMatter } from './schema/consult.ts';
 import type { ExerciseFrontMatter } from './schema/exercise.ts';
 import type { PageFrontMatter } from './schema/page.ts';
 import type { ProtocolFrontMatter, SlotFrontMatter, StageFrontMatter } from './schema/protocol.ts';
-import type { CannotDo, Equipment, Muscle, Position } from './schema/words.ts';
+import type { CannotDo, Equipment, Language, Muscle, Position } from './schema/words.ts';
 
 export interface ExerciseCard {
   readonly id: string;
@@ -111,6 +111,8 @@ export interface Library {
   readonly exercises: ReadonlyMap<string, ExerciseCard>;
   readonly advice: ReadonlyMap<string, AdviceCard>;
   readonly protocols: ReadonlyMap<string, Protocol>;
+  /** Cards whose words stand in files of a language of their own; `libraryIn` puts them in their places. */
+  readonly inLanguage: ReadonlyMap<Language, Pick<LibraryFiles, 'exercises' | 'advice'>>;
   /** Those of the uppermost folder alone, in the order of the menu. */
   readonly pages: readonly OwnPage[];
   readonly dress: Dress;

@@ -8,6 +8,8 @@ import type { Extending } from './extending/extension.ts';
 import { readProtocols } from './extending/readProtocols.ts';
 import { checkFolders, isHidden, idOf } from './fileName.ts';
 import { isPicture } from './fileSize.ts';
+import { languageFile } from './inLanguage/languageFile.ts';
+import { readLanguages, wordsByLanguage } from './inLanguage/readLanguages.ts';
 import type { FrontMatter } from './frontMatter.ts';
 import { cardWithoutHidden, hiddenProblems, protocolWithoutHidden, type Hidden } from './hidden.ts';
 import { CLINIC_FILE, FOLDERS } from './kind.ts';
@@ -53,14 +55,14 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const own = layers.files.toSorted((a, b) => (a.file < b.file ? -1 : 1));
   const hidden = hiddenCards(layers);
   const pictures = own.filter(({ file }) => isCardPicture(file));
-  const exercises = readFolder(
-    own.filter((file) => !pictures.includes(file)),
-    'exercise',
-  );
+  const isWords = ({ file }: SourceFile) => languageFile(file) !== null;
+  const cards = own.filter((file) => !pictures.includes(file) && !isWords(file));
+  const exercises = readFolder(cards, 'exercise');
   // A picture of a card that was replaced lies below unnamed, and a card with a slip may name any: nobody's fault.
   const areRead = exercises.cards.length === exercises.count;
   const uppermost = areRead ? pictures.filter((file) => folders.at(-1)?.includes(file)) : [];
-  const advice = readFolder(own, 'advice');
+  const advice = readFolder(cards, 'advice');
+  const words = readLanguages(own.filter(isWords), exercises, advice);
   const { folder: protocols, extending } = readProtocols(own, layers.bases);
   const clinic = readClinic(own);
   // Pages and dress are the clinic's whose file `clinic.md` is: those of the folder below would speak of another one.
@@ -70,17 +72,17 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
   const ids = [...exercises.files.keys(), ...hidden.keys()];
   const problems = sortProblems([
     ...layers.problems,
-    ...[exercises, advice, protocols, clinic, pages].flatMap((reading) => reading.problems),
+    ...[exercises, advice, protocols, clinic, pages, words].flatMap((reading) => reading.problems),
     ...dressProblems,
     ...checkFolders(own, Object.values(FOLDERS)),
     ...exerciseReferences(exercises.cards, ids),
-    ...exercises.cards.flatMap(exerciseWords),
-    ...advice.cards.flatMap(adviceWords),
+    ...[...exercises.cards, ...words.exercises.map(({ card }) => card)].flatMap(exerciseWords),
+    ...[...advice.cards, ...words.advice.map(({ card }) => card)].flatMap(adviceWords),
     ...protocols.cards.flatMap((protocol) => protocolReferences(protocol, ids)),
     ...protocols.cards.flatMap((protocol) => hiddenProblems(protocol, hidden)),
     ...pictureProblems(exercises.cards, pictures, uppermost),
     ...linkProblems(
-      [exercises, advice, protocols, clinic, pages].flatMap(({ links }) => links),
+      [exercises, advice, protocols, clinic, pages, words].flatMap(({ links }) => links),
       [exercises, advice, protocols, pages].flatMap(({ files }) =>
         [...files.values()].map(({ file }) => file),
       ),
@@ -127,6 +129,7 @@ export function readLibrary(...folders: readonly (readonly SourceFile[])[]): Lib
       ? null
       : {
           ...shelves,
+          inLanguage: wordsByLanguage(words, hidden),
           pages: pages.cards.map(({ id, value, body }) => ({ ...value, id, body })).sort(byPlace),
           dress,
           clinic: ownClinic,

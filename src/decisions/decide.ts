@@ -1,4 +1,6 @@
 /** Everything that is decided for one person, before a word of the leaflet is written; or the refusals that stand against it. */
+import { libraryIn } from '../content/inLanguage/libraryIn.ts';
+import { languageOf } from '../content/language.ts';
 import type { Consult, ExerciseCard, Library, Stage } from '../content/library.ts';
 import type { Body } from '../mechanics/body.ts';
 import type { Refusal, Refused } from './terms/refusal.ts';
@@ -145,7 +147,8 @@ interface Who {
 }
 
 function whoIsIt(consult: Consult, earlier: Earlier | null, workshop: Workshop): Who | Refused {
-  const { library, models } = workshop;
+  const { models } = workshop;
+  const library = libraryIn(workshop.library, languageOf(consult, workshop.library.clinic));
   const protocol = library.protocols.get(consult.protocol);
   if (protocol === undefined)
     throw new Error(`protocol ${consult.protocol}: content resolves it before a programme is made`);

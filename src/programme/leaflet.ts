@@ -11,6 +11,7 @@ import { activitiesNow } from '../decisions/days/activities.ts';
 
 import { adviceFor, drivesLong, stretchesNow } from '../decisions/person/advice.ts';
 import { calendarOf } from './calendar.ts';
+import { shownBody } from './cardWords.ts';
 import type { Decided } from '../decisions/decide.ts';
 import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
@@ -133,7 +134,7 @@ export function leafletOf(
     advice: adviceFor(person, stage.chosen, course, runsNow).map(({ id, title, body }) => ({
       id,
       heading: title,
-      body,
+      body: shownBody(say, body),
     })),
     log: say.logSheet(logDays(say, days, words), course),
     calendar,

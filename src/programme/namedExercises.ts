@@ -73,8 +73,11 @@ function exerciseOf(
   places: readonly Where[],
   person: Person,
 ): NamedExercise {
-  const { body, cautions } = cardWords(say, card, weighted);
   const isLater = places.every(({ kind }) => kind === 'step');
+  const shown = isLater
+    ? { ...card, body: card.body.filter(({ heading }) => SHORT.includes(heading)) }
+    : card;
+  const { body, cautions } = cardWords(say, shown, weighted);
   const side = say.sideText(card, card.legs === 'together' ? 'both' : painfulSide(person.consult));
   return {
     card: card.id,
@@ -82,7 +85,7 @@ function exerciseOf(
     side,
     where: say.whereText(places),
     figures: figureText(say, card.title, side, picture, false),
-    body: isLater ? body.filter(({ heading }) => SHORT.includes(heading)) : body,
+    body,
     cautions: isLater ? [] : cautions,
   };
 }

@@ -175,7 +175,9 @@ describe('walking into running in the week before a race', () => {
 describe('a race', () => {
   it('is followed by easy days, and noted when it comes too soon', () => {
     const programme = runner({ races: [{ on: day('2026-12-06'), km: 13 }] });
-    expect(text(programme)).toContain('After it: no run before 9 December, and easy days until 16 December.');
+    expect(text(programme)).toContain(
+      'After it: no run before 9 December, and easy days until 16 December, with nothing heavy and nothing fast in them.',
+    );
     expect(text(programme)).toContain(
       'This race comes before your tendon is ready for it; talk with us before you decide. It would fit from ',
     );

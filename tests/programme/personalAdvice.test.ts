@@ -5,8 +5,8 @@ import type { CannotDo } from '../../src/content/schema/words.ts';
 import { CIRCUMSTANCES } from '../../src/content/schema/advice.ts';
 import { proseTexts } from '../../src/content/prose/plainText.ts';
 import { fitted } from '../../src/decisions/person/personalAdvice.ts';
-import { leafletLines, ownLines } from './leafletText.ts';
-import { ALL_CLEAR, NO_KIT, person, RUNNER } from './person.ts';
+import { leafletLines, ownLines, sectionLines } from './leafletText.ts';
+import { ALL_CLEAR, day, NO_KIT, person, RUNNER } from './person.ts';
 import { programmeOf, shipped } from './shipped.ts';
 
 /** With every card that fits, not the first few. */
@@ -210,5 +210,27 @@ describe('whole leaflets', () => {
       expect(text).toMatch(/at each stop|stop often to walk/);
       expect(text).not.toMatch(/seat back fairly upright|back rest fairly upright/);
     }
+  });
+});
+
+describe('sitting at the end of treatment', () => {
+  const said = (sitting: Consult['sitting']) =>
+    sectionLines(
+      programmeOf(
+        person({
+          stage: 'keepGoing',
+          discharge: { decidedBy: 'R. Sample', on: day('2026-11-23') },
+          irritability: 'low',
+          usualMorningPain: 0,
+          tests: [{ test: 'hip-hinge', pain: 0 }],
+          sitting,
+        }),
+      ).sitting,
+    ).join('\n');
+
+  it('is not as one likes where minutes are still counted', () => {
+    expect(said({ toleranceMinutes: 30, goalMinutes: 90 })).toContain('up to 20 minutes');
+    expect(said({ toleranceMinutes: 30, goalMinutes: 90 })).not.toContain('Sit as you like');
+    expect(said({ toleranceMinutes: 120, goalMinutes: 60 })).toContain('Sit as you like, and get up often.');
   });
 });

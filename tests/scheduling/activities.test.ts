@@ -10,12 +10,16 @@ import { hardDays } from '../../src/scheduling/recovery.ts';
 import { clock, rested } from './houseRules.ts';
 
 const table = [
-  { what: 'cycling', fromStage: 2, hard: false, mayWait: true },
-  { what: 'drop-bar cycling', fromStage: 3, hard: false, mayWait: true },
-  { what: 'football', fromStage: 4, hard: true, mayWait: true },
-  { what: 'rowing', fromStage: 3, hard: false, mayWait: true },
-  { what: 'lifting at work', fromStage: 4, hard: true, mayWait: false },
-  { what: 'stairs', fromStage: 4, hard: true, mayWait: false },
+  { what: 'yoga', fromStage: 3, hard: false, mayWait: true, meanwhile: 'change' as const },
+  { what: 'exercise class', fromStage: 3, hard: true, mayWait: true, meanwhile: 'change' as const },
+  ...[
+    { what: 'cycling', fromStage: 2, hard: false, mayWait: true },
+    { what: 'drop-bar cycling', fromStage: 3, hard: false, mayWait: true },
+    { what: 'football', fromStage: 4, hard: true, mayWait: true },
+    { what: 'rowing', fromStage: 3, hard: false, mayWait: true },
+    { what: 'lifting at work', fromStage: 4, hard: true, mayWait: false },
+    { what: 'stairs', fromStage: 4, hard: true, mayWait: false },
+  ].map((row) => ({ ...row, meanwhile: 'leave' as const })),
 ];
 
 const THREE_A_WEEK = { most: 3, hoursApart: 48 };
@@ -40,6 +44,20 @@ describe('what a person does besides', () => {
       ['ask', null, 0],
     ]);
     expect(verdicts(4)[1]).toEqual(['keep', 4, 2]);
+  });
+
+  it('keeps its days, easy ones, where it goes on in a changed way until its stage', () => {
+    const does = [
+      often('yoga', 1, ['wed']),
+      often('exercise class', 1, ['fri']),
+      often('football', 1, ['sun']),
+    ];
+    const points = (stage: number) => {
+      const { fixed, easyFixed } = activityPoints(judgeActivities(does, table, stage, THREE_A_WEEK));
+      return [fixed.map(({ id }) => id), easyFixed.map(({ id, day }) => `${id} ${day}`)];
+    };
+    expect(points(2)).toEqual([[], ['yoga wed', 'exercise class fri']]);
+    expect(points(3)).toEqual([['exercise class'], ['yoga wed']]);
   });
 
   it.each([

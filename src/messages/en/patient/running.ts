@@ -61,7 +61,7 @@ export function runningText(words: RunningWords): Section {
   const { decision, weeks, stageWords } = words;
   const races = raceParts({ ...words, ...words.raceDays });
   if (decision.decision === 'none') {
-    const apart = words.races.some(({ inPlan }) => inPlan) ? ', apart from the race' : '';
+    const apart = words.races.some(({ inPlan }) => inPlan) ? `, ${apartText(words.races).toLowerCase()}` : '';
     return section('running', 'Running', [
       paragraph(
         `No running for now${apart}. Walk instead, on the flat, as long as it stays comfortable.`,
@@ -198,7 +198,7 @@ function longestParts(words: RunningWords): Part[] {
   const { atMostKm } = plan.longest;
   if (atMostKm === null || longestIn30DaysKm === null) return [];
   const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
-  const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race, let' : 'Let';
+  const apart = races.some(({ inPlan }) => inPlan) ? `${apartText(races)}, let` : 'Let';
   // Where longer runs wait, the longest of 30 days is no measure: the table is.
   if (!asYouLike && order(decision.most) < order('longer'))
     return [paragraph(`${before} ${apart} no run be longer than the table says.`)];
@@ -220,13 +220,17 @@ function longestParts(words: RunningWords): Part[] {
   ];
 }
 
+function apartText(races: RunningWords['races']): string {
+  return races.filter(({ inPlan }) => inPlan).length > 1 ? 'Apart from the races' : 'Apart from the race';
+}
+
 /** For who runs as they like: in which weeks the longest run may grow, if in any. */
 function mayGoLonger(words: RunningWords, atMostKm: number): string {
   const quiet = words.weeks.filter((week) => isQuiet(week, words)).map(({ from }) => dayText(from));
   if (quiet.length > 0)
     return `If you go longer, then at most ${numberText(atMostKm)} km, and only in the week from ${listText(quiet, 'or')}.`;
   return words.races.some(({ inPlan }) => inPlan)
-    ? 'Apart from the race, longer runs come after the review.'
+    ? `${apartText(words.races)}, longer runs come after the review.`
     : 'Longer runs come after the review.';
 }
 
@@ -270,7 +274,7 @@ const LEAVE_HILLY_ROUTES = 'Leave the hilly everyday routes. Each one counts as 
 const EASY_ON_THE_FLAT = 'Run the easy ones on the flat. A hilly everyday route counts as a hard run.';
 
 function waitParts({ plan, decision, races }: RunningWords, byLadder: boolean): Part[] {
-  const apart = races.some(({ inPlan }) => inPlan) ? 'Apart from the race these wait' : 'These wait';
+  const apart = races.some(({ inPlan }) => inPlan) ? `${apartText(races)} these wait` : 'These wait';
   const hillsOpen = order(decision.most) >= order('hills-or-strides');
   const held = byLadder
     ? RUN_KINDS.filter((kind) => order(kind) > order('walk-run'))

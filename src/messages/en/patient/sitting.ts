@@ -36,7 +36,8 @@ export function sittingText(words: SittingWords): Section {
   return section('sitting', 'Sitting', [
     ...nowParts(words),
     ...blockParts(words),
-    paragraph(words.stageWords),
+    // Where minutes are counted nobody sits as they like, whatever the stage says.
+    ...(words.free || !words.stageWords.includes(FREE) ? [paragraph(words.stageWords)] : []),
   ]);
 }
 

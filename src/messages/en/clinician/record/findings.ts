@@ -71,7 +71,7 @@ function personTable(consult: Consult): Table {
     ],
     ['Cannot do', consult.cannotDo.length === 0 ? 'nothing named' : listText(consult.cannotDo)],
     ...maternityRows(consult),
-    ['Kit', kitText(consult.kit)],
+    ['Kit', kitListText(consult.kit)],
     ['Days and minutes', `${consult.days.join(', ')}; ${consult.minutesPerDay} minutes`],
     ['Sitting tolerance', `${sitting.toleranceMinutes} minutes`],
     [
@@ -112,7 +112,8 @@ function goalText({ what, on, doneTimes }: Consult['goals'][number]): string {
   return more.length === 0 ? what : `${what} (${more.join(', ')})`;
 }
 
-function kitText(kit: Consult['kit']): string {
+/** @example 'dumbbells 4, 4 kg; rucksack' */
+export function kitListText(kit: Consult['kit']): string {
   const weights: [string, readonly number[], string][] = [
     ['dumbbells', kit.dumbbellsKg, 'kg'],
     ['kettlebells', kit.kettlebellsKg, 'kg'],

@@ -1,6 +1,6 @@
 /** The draft of the next revision with what the review led to: a proposal that the clinician keeps or changes. */
 import type { ConsultFrontMatter } from '../content/schema/consult.ts';
-import { askText, groundText, decisionText } from '../messages/en/clinician/review.ts';
+import { askText, decisionText, groundText, MOVE_WORDS } from '../messages/en/clinician/review.ts';
 import type { EasedExercise } from '../decisions/session/easier.ts';
 import type { Review } from '../review/terms.ts';
 import type { StarterContent } from './starter.ts';
@@ -35,16 +35,27 @@ export function withReview(
         'step',
         'The proposal of the review. Another number is the clinician’s own, and is marked in the record.',
       ],
-      ...(review.runsDone === null
-        ? []
-        : ([
-            [
-              'running',
-              'Weekly distance and longest run are those of the log; ask weeks off, races and the decision again.',
-            ],
-          ] as const)),
+      ...runningHint(review),
     ]),
   };
+}
+
+// What running itself led to is the clinician's decision: the keys of the consult hold no move.
+function runningHint({ running, runsDone }: Review): [string, string][] {
+  const lines = [
+    ...(running === null || running.decision === 'moveOn'
+      ? []
+      : [
+          `The review says of running: ${MOVE_WORDS[running.decision]}. The decision below is that of last time: decide again.`,
+          ...running.because.filter(({ move }) => move !== 'moveOn').map(groundText),
+        ]),
+    ...(runsDone === null
+      ? []
+      : [
+          'Weekly distance and longest run are those of the log; ask weeks off, races and the decision again.',
+        ]),
+  ];
+  return lines.length === 0 ? [] : [['running', lines.join('\n ')]];
 }
 
 function stageHint(review: Review): string {

@@ -81,6 +81,27 @@ function nextLines(log: Log, values: Readonly<Record<string, unknown>>): string[
   ];
 }
 
+describe('the draft tells the clinician what the review says of running', () => {
+  const hintOf = (name: string) => {
+    const { review } = reviewOfCase(name);
+    const starter = { values: { running: { runs: true } }, hints: new Map<string, string>() };
+    return withReview(starter, { review, eased: [] }, consult).hints.get('running') ?? '';
+  };
+
+  it.each([
+    ['eases-back-two-bad-mornings', 'The review says of running: ease back.'],
+    ['stays-few-sessions', 'The review says of running: stay.'],
+  ])('%s', (name, sentence) => {
+    expect(hintOf(name)).toContain(sentence);
+    expect(hintOf(name)).toContain('decide again');
+  });
+
+  it('and nothing where it goes on', () => {
+    expect(hintOf('moves-on')).not.toContain('The review says');
+    expect(hintOf('moves-on')).toContain('those of the log');
+  });
+});
+
 describe('whole reviews', () => {
   it.each(CASES)('%s', (name) => {
     const text = textOf(reviewOfCase(name));

@@ -165,6 +165,7 @@ function looked() {
           ...stepped(0, from, from / 24),
           // Where an end that is spoilt would swallow the message.
           ...stepped(plain.indexOf('</style>', plain.indexOf('<style>')), plain.indexOf('<main>'), 2),
+          ...stepped(plain.indexOf('</title>'), plain.indexOf('<style>'), 2),
           ...stepped(to, script, (script - to) / 4),
           ...stepped(script, length, (length - script) / 8),
         ],

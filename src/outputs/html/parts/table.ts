@@ -1,6 +1,7 @@
 /** Plain tables of text. */
 import type { Table } from '../../../messages/shapes.ts';
 import { html, type Html } from '../html.ts';
+import { withKeyNames } from './keyName.ts';
 import { linked, NO_PLACES, type Places } from './linked.ts';
 
 // More columns than this do not fit a phone; such a table scrolls by itself.
@@ -41,9 +42,14 @@ function uprightHtml({ caption, columns }: Table, row: readonly string[], places
 
 function rowHtml([first = '', ...others]: readonly string[], places: Places): Html {
   return html`<tr>
-    <th scope="row">${linked(first, places)}</th>
-    ${others.map((text) => html`<td>${linked(text, places)}</td>`)}
+    <th scope="row">${cellHtml(first, places)}</th>
+    ${others.map((text) => html`<td>${cellHtml(text, places)}</td>`)}
   </tr> `;
+}
+
+// Names of keys stand on pages that have no places: no leaflet names one.
+function cellHtml(text: string, places: Places): Html | string {
+  return places.size === 0 ? withKeyNames(text) : linked(text, places);
 }
 
 /** The same in a frame that scrolls sideways by itself where a wide table does not fit. */

@@ -53,8 +53,8 @@ export function withdrawnPage(words: SealedWords, { style, withdrawn }: SealedAs
   );
 }
 
-// Where one letter of an end tag is spoilt, its element would swallow the message: it ends here at the latest. Before the
-// message it stands in an attribute, for a comment that is not closed would swallow it too.
+// Where one letter of an end tag is spoilt, its element would swallow the message: it ends here at the latest. It stands in
+// an attribute, for a comment that is not closed would swallow the message too.
 const ENDED = '</title></style>';
 
 function frame(
@@ -70,14 +70,13 @@ function frame(
         <head>
           <meta charset="utf-8" />
           <meta http-equiv="Content-Security-Policy" content="${policy}" />
-          <title>${title}</title>
-          <!-- ${trusted(ENDED)} -->
           <meta name="viewport" content="width=device-width, initial-scale=1" />
           <meta name="robots" content="noindex, nofollow, noarchive" />
           <meta name="referrer" content="no-referrer" />
           <meta name="color-scheme" content="light dark" />
           <meta name="generator" content="Loadleaf" />
           <link rel="icon" href="data:," />
+          <title>${title}</title>
           ${element('style', style)}
         </head>
         <body data-ended="${trusted(ENDED)}">

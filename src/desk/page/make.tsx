@@ -106,10 +106,17 @@ export function MakeBar() {
           <Make key={name} name={name} />
         ))}
       </div>
-      <div class="bar" role="group" aria-label={SEALED_TITLE}>
-        <SecretFields />
-        <Make name="sealed" />
-      </div>
+      <details class="sealing">
+        <summary>{SEALED_TITLE}</summary>
+        <div class="bar" role="group" aria-label={SEALED_TITLE}>
+          <SecretFields />
+          <Make name="sealed" />
+        </div>
+      </details>
+      {/* Told where it was pressed; said aloud once, at the top. */}
+      <p class="told" aria-hidden="true">
+        {said.value}
+      </p>
       <Sealed />
     </>
   );

@@ -44,11 +44,7 @@ export function problemsOf({ alias, reading, clinic, asProblem }: Refusing): rea
 
 /** A key that is not there yet. */
 export function isMissing({ code, path, found }: Problem): boolean {
-  return (
-    code === 'missing-key' ||
-    code === 'no-front-matter' ||
-    (path === 'tests' && found === '[]')
-  );
+  return code === 'missing-key' || code === 'no-front-matter' || (path === 'tests' && found === '[]');
 }
 
 interface Stop {

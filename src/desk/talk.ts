@@ -82,7 +82,8 @@ export type Ask =
 export type Answer =
   | { readonly answer: 'bench' }
   | { readonly answer: 'dress' }
-  | { readonly answer: 'view'; readonly at: number; readonly view: View }
+  /** Null where a newer one was asked for before it was done. */
+  | { readonly answer: 'view'; readonly at: number; readonly view: View | null }
   | {
       readonly answer: 'made';
       readonly at: number;

@@ -52,6 +52,7 @@ const bytesOf = async (download: Download) => readFileSync(await download.path()
 describe('the post', () => {
   it('is what build makes, byte for byte, with the secret in memory alone', async () => {
     await laid('otter');
+    await page.click('details.sealing > summary');
     await page.click('[data-make=sealed]');
     await page.waitForSelector('.said:has-text("Choose the file of the clinic secret")');
     await page.setInputFiles('[data-open=secret]', 'package.json');

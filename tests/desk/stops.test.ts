@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import type { DeskFile } from '../../src/desk/deskData.ts';
 import { openBench } from '../../src/desk/worker/bench.ts';
-import { makeSheet } from '../../src/desk/worker/make.ts';
+import { makeSheet, makeSteps } from '../../src/desk/worker/make.ts';
 import { files as pages } from '../outputs/html/assets.ts';
 import { filesBelow } from '../programme/shipped.ts';
 
@@ -55,4 +55,14 @@ it.each([
   const paths = 'problems' in made ? made.problems.map((one) => one.path) : [];
   expect(paths).not.toEqual([]);
   expect(paths.includes(path)).toBe(isTold);
+});
+
+it('is made in steps, and comes to the same', () => {
+  const sheet = { name: 'heron-r1.md', text: heron, others: [] };
+  const steps = makeSteps(sheet, bench);
+  let count = 0;
+  let last = steps.next();
+  for (; last.done !== true; last = steps.next()) count += 1;
+  expect(count).toBeGreaterThanOrEqual(4);
+  expect(last.value).toEqual(makeSheet(sheet, bench));
 });

@@ -13,6 +13,7 @@ import {
 import { labelOf, placeOf } from '../form/labelOf.ts';
 import { reasonKey, type Ready, type Reason } from '../talk.ts';
 import { controlAt } from './control.ts';
+import { MakeBar } from './make.tsx';
 import { Slots } from './slots.tsx';
 import { fault, lastGood, stopped, view } from './state.ts';
 
@@ -20,6 +21,7 @@ export function Beside() {
   const good = view.value?.state === 'ready' ? view.value : lastGood.value;
   return (
     <section id="beside" aria-label={BESIDE_WORDS.beside}>
+      <MakeBar />
       <Status />
       {good === null ? null : <Programme good={good} />}
     </section>

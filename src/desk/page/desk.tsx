@@ -2,6 +2,7 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import type { DeskCatalogue } from '../catalogue.ts';
+import { DESK_WORDS, notBegunText } from '../../messages/en/desk/desk.ts';
 import type { DeskData } from '../deskData.ts';
 import { Beside } from './beside.tsx';
 import { keepDraft, takeDraft } from './draft.ts';
@@ -21,12 +22,14 @@ function Desk() {
       <header class="masthead">
         <div class="line">
           <p class="clinic">{catalogue.value?.clinic}</p>
-          <p class="quiet">
-            Everything is worked out in this browser; nothing is sent. Until it is saved, the draft is kept in
-            this tab and nowhere else.
-          </p>
+          <p class="quiet">{DESK_WORDS.lead}</p>
         </div>
-        <h1>Desk</h1>
+        <div class="line">
+          <h1>{DESK_WORDS.title}</h1>
+          <a class="way" href="#beside">
+            {DESK_WORDS.toLeaflet}
+          </a>
+        </div>
         <FileBar />
         <Persons />
         <Log />
@@ -43,8 +46,7 @@ async function begin(): Promise<void> {
   const sheet = document.getElementById('desk');
   if (sheet === null) return;
   if (location.protocol === 'file:') {
-    sheet.textContent =
-      'The desk cannot work when its page is opened straight from a disk: browsers forbid it to read what lies beside it. Open it by "loadleaf serve", or from a site with HTTPS.';
+    sheet.textContent = DESK_WORDS.fromDisk;
     document.body.dataset['state'] = 'refused';
     return;
   }
@@ -52,7 +54,7 @@ async function begin(): Promise<void> {
   followLog();
   followReview();
   if (!takeDraft()) startAnew();
-  else said.value = 'The draft of this tab lies on the desk again.';
+  else said.value = DESK_WORDS.draftIsBack;
   sheet.replaceChildren();
   render(<Desk />, sheet);
   follow();
@@ -120,5 +122,5 @@ begin().catch((error: unknown) => {
   fault.value = words;
   document.body.dataset['state'] = 'refused';
   if (catalogue.value === null)
-    (document.getElementById('desk') ?? document.body).textContent = `The desk could not begin: ${words}`;
+    (document.getElementById('desk') ?? document.body).textContent = notBegunText(words);
 });

@@ -1,5 +1,6 @@
 /** Lists of entries: tests, tested sets, races, goals. */
 import { isEntries, type Entries as EntriesAsked, type Field as FieldAsked } from '../form/layout.ts';
+import { FIELD_WORDS } from '../../messages/en/desk/formWords.ts';
 import { aboutOf, focusSoon, idOf } from './control.ts';
 import { Field, Group, Help, Wrong } from './fields.tsx';
 import { at, listAt, set } from './state.ts';
@@ -25,7 +26,7 @@ export function Entries({ name, row }: { name: string; row: EntriesAsked }) {
               {row.one} {index + 1}
             </span>
             <button type="button" class="take" data-take={`${name}.${index}`} onClick={() => take(index)}>
-              Take out
+              {FIELD_WORDS.takeOut}
             </button>
           </p>
           {row.fields.map((field) => {

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { FieldAbout } from '../catalogue.ts';
 import type { Field as FieldAsked } from '../form/layout.ts';
+import { addToText, FIELD_WORDS, mustBeText, takeOutText } from '../../messages/en/desk/formWords.ts';
 import { wordFor } from '../form/words.ts';
 import { at, catalogue, listAt, set, stopped } from './state.ts';
 import { aboutOf, describedBy, focusSoon, idOf, wrongAt } from './control.ts';
@@ -128,7 +129,7 @@ export function Wrong({ name }: { name: string }) {
   if (wrong === undefined) return null;
   return (
     <span class={wrong.code === 'missing-key' ? 'wrong missing' : 'wrong'} id={`${idOf(name)}-wrong`}>
-      {wrong.code === 'missing-key' ? 'needed' : `must be ${wrong.expected}`}
+      {wrong.code === 'missing-key' ? FIELD_WORDS.needed : mustBeText(wrong.expected)}
     </span>
   );
 }
@@ -185,7 +186,7 @@ export function Radios({ name, field, hideLegend = false }: Asked & { hideLegend
               checked={there === undefined}
               onChange={() => set(name, undefined)}
             />
-            <span>Not recorded</span>
+            <span>{FIELD_WORDS.notRecorded}</span>
           </label>
         ) : null}
       </span>
@@ -244,7 +245,7 @@ function Marks({ name, field }: Asked) {
               checked={isAsked && there.length === 0}
               onChange={() => set(name, isAsked && there.length === 0 ? undefined : [])}
             />
-            <span>Asked, none</span>
+            <span>{FIELD_WORDS.askedNone}</span>
           </label>
         ) : null}
       </span>
@@ -281,7 +282,7 @@ function Line({ name, field }: Asked) {
             <button
               type="button"
               data-take={`${name}.${index}`}
-              aria-label={`Take out ${field.label} ${index + 1}`}
+              aria-label={takeOutText(field.label, index + 1)}
               onClick={() => take(index)}
             >
               ×
@@ -294,20 +295,22 @@ function Line({ name, field }: Asked) {
           type="button"
           data-add={name}
           id={idOf(name)}
-          aria-label={`Add to ${field.label}`}
+          aria-label={addToText(field.label)}
           onClick={() => {
             set(name, [...there, isNumbers ? (there.at(-1) ?? '') : '']);
             focusSoon(`${name}.${there.length}`);
           }}
         >
-          Add
+          {FIELD_WORDS.add}
         </button>
         {isNeeded && at(name) === undefined ? (
           <button type="button" onClick={() => set(name, [])}>
-            None
+            {FIELD_WORDS.none}
           </button>
         ) : null}
-        {Array.isArray(at(name)) && there.length === 0 ? <span class="quiet">none</span> : null}
+        {Array.isArray(at(name)) && there.length === 0 ? (
+          <span class="quiet">{FIELD_WORDS.isNone}</span>
+        ) : null}
       </span>
       <Help name={name} />
       <Wrong name={name} />

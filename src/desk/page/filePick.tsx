@@ -14,7 +14,7 @@ interface Picking {
 
 export function FilePick({ opens, words, accept, multiple = false, isFolder = false, onFiles }: Picking) {
   return (
-    <label class="open">
+    <label class="open press">
       <span>{words}</span>
       <input
         type="file"

@@ -30,8 +30,7 @@ import {
   undo,
   value,
 } from './state.ts';
-import { OpenLog, openLogs } from './log.tsx';
-import { MakeBar } from './make.tsx';
+import { openLogs } from './log.tsx';
 import { OpenFolder } from './persons.tsx';
 import { saveAs } from './saveAs.ts';
 import { read } from './thread.ts';
@@ -139,7 +138,6 @@ export function FileBar() {
           onFiles={openFiles}
         />
         <OpenFolder />
-        <OpenLog />
         <button type="button" onClick={() => void save()} data-save>
           {FILE_WORDS.save}
         </button>
@@ -171,7 +169,6 @@ export function FileBar() {
           {isChanged.value ? FILE_WORDS.isNotSaved : text.value === startText() ? '' : FILE_WORDS.isSaved}
         </span>
       </div>
-      <MakeBar />
       <p class="said" role="status">
         {said.value}
       </p>

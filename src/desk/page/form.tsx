@@ -1,5 +1,6 @@
 /** The form: the parts of a consult in their order, and one line that tells what the key in hand means. */
 import { useState } from 'preact/hooks';
+import { FIELD_WORDS } from '../../messages/en/desk/formWords.ts';
 import { bodyOf } from '../consult/consultText.ts';
 import { isEntries, PARTS, type Part, type Row } from '../form/layout.ts';
 import { aboutOf } from './control.ts';
@@ -12,13 +13,7 @@ import { OwnTests, TriedTests } from './tests.tsx';
 
 export function Form() {
   const [help, setHelp] = useState('');
-  if (!canEdit.value)
-    return (
-      <p class="lead">
-        This file cannot be changed here: its head is not what a consult begins with. Mend it in an editor and
-        open it again.
-      </p>
-    );
+  if (!canEdit.value) return <p class="lead">{FIELD_WORDS.cannotEdit}</p>;
   const tell = ({ target }: { readonly target: EventTarget | null }) => {
     const name =
       target instanceof HTMLElement ? (target.getAttribute('name') ?? target.dataset['add'] ?? '') : '';
@@ -30,13 +25,13 @@ export function Form() {
       autocomplete="off"
       onFocusIn={tell}
       onSubmit={(event) => event.preventDefault()}
-      aria-label="Consult"
+      aria-label={FIELD_WORDS.consult}
     >
       {PARTS.map((part) => (
         <PartOf key={part.id} part={part} />
       ))}
       <div class="part" role="group" id="part-notes" aria-labelledby="part-notes-title">
-        <h2 id="part-notes-title">Notes for the record</h2>
+        <h2 id="part-notes-title">{FIELD_WORDS.notes}</h2>
         <textarea
           aria-labelledby="part-notes-title"
           rows={8}

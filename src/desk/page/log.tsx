@@ -32,6 +32,7 @@ export function Log() {
       <summary>{LOG_TITLE}</summary>
       <p class="quiet">{whose.value === null ? LOG_NEEDS : LOG_LEAD}</p>
       <div class="bar">
+        <OpenLog />
         <button
           type="button"
           data-make="log"
@@ -51,7 +52,7 @@ export function Log() {
   );
 }
 
-export function OpenLog() {
+function OpenLog() {
   return (
     <FilePick opens="log" words={OPEN_LOG} accept=".csv,text/csv,text/plain" multiple onFiles={openLogs} />
   );

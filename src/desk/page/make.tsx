@@ -19,8 +19,8 @@ import {
 import { siteAddress } from '../../units/siteAddress.ts';
 import type { MadeName, SealedLink, ToMake } from '../talk.ts';
 import { saveAs } from './saveAs.ts';
-import { secret, SecretFields, site } from './secret.tsx';
-import { fileName, firstName, said, sheetNow, value, view } from './state.ts';
+import { secret, SecretFields, site, tell, told } from './secret.tsx';
+import { fileName, firstName, sheetNow, value, view } from './state.ts';
 import { make } from './thread.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -60,7 +60,7 @@ async function download(name: MadeName): Promise<void> {
   const isSealing = name === 'sealed' || (secret.value !== null && tellsLink);
   const fault = isSealing ? sealingFault(address) : null;
   if (fault !== null) {
-    said.value = fault;
+    tell(fault);
     return;
   }
   const seal =
@@ -76,9 +76,9 @@ async function download(name: MadeName): Promise<void> {
     });
     if (made.bytes !== null) saveAs(file, made.bytes, TYPES[file.slice(file.lastIndexOf('.') + 1)] ?? '');
     if (made.link !== undefined) link.value = { ...made.link, of: fileName.value };
-    said.value = made.bytes === null ? nothing(name) : madeText(file);
+    tell(made.bytes === null ? nothing(name) : madeText(file));
   } catch (error) {
-    said.value = notMadeText(name, error instanceof Error ? error.message : String(error));
+    tell(notMadeText(name, error instanceof Error ? error.message : String(error)));
   }
 }
 
@@ -111,10 +111,17 @@ export function MakeBar() {
           <Make key={name} name={name} />
         ))}
       </div>
-      <div class="bar" role="group" aria-label={SEALED_TITLE}>
-        <SecretFields />
-        <Make name="sealed" />
-      </div>
+      <details class="sealing">
+        <summary>{SEALED_TITLE}</summary>
+        <div class="bar" role="group" aria-label={SEALED_TITLE}>
+          <SecretFields />
+          <Make name="sealed" />
+        </div>
+      </details>
+      {/* Told where it was pressed; said aloud once, at the top. */}
+      <p class="told" aria-hidden="true">
+        {told.value}
+      </p>
       <Sealed />
     </>
   );

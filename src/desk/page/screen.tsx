@@ -1,14 +1,11 @@
 /** The screen in groups: each item alone, or a whole group as asked and answered no. */
+import { ALL_NO, ANSWER_WORDS, effectText } from '../../messages/en/desk/screen.ts';
 import { SCREEN_GROUPS } from '../form/layout.ts';
 import { describedBy, idOf } from './control.ts';
 import { Help } from './fields.tsx';
 import { at, catalogue, set, setAll } from './state.ts';
 
-const ANSWERS = [
-  ['no', 'No'],
-  ['yes', 'Yes'],
-  ['notAsked', 'Not asked'],
-] as const;
+const ANSWERS = ['no', 'yes', 'notAsked'] as const;
 
 export function Screen() {
   return (
@@ -33,7 +30,7 @@ function ScreenGroup({ id, title, items }: (typeof SCREEN_GROUPS)[number]) {
           aria-pressed={isAllNo}
           onClick={() => setAll(names.map((name) => [name, 'no']))}
         >
-          Asked, all no
+          {ALL_NO}
         </button>
       </p>
       {items.map(([item, label]) => (
@@ -51,7 +48,7 @@ function ScreenItem({ item, label }: { item: string; label: string }) {
     <fieldset class={`screenitem ${String(answer)}`}>
       <legend>{label}</legend>
       <span class="presses">
-        {ANSWERS.map(([value, words]) => (
+        {ANSWERS.map((value) => (
           <label key={value} class="press">
             <input
               type="radio"
@@ -62,15 +59,11 @@ function ScreenItem({ item, label }: { item: string; label: string }) {
               {...describedBy(name)}
               onChange={() => set(name, value)}
             />
-            <span>{words}</span>
+            <span>{ANSWER_WORDS[value]}</span>
           </label>
         ))}
       </span>
-      {answer === 'no' ? null : (
-        <span class="effect">
-          {answer === 'yes' ? `Yes: ${effect}.` : `Not asked, which acts like a yes: ${effect}.`}
-        </span>
-      )}
+      {answer === 'no' ? null : <span class="effect">{effectText(String(answer), effect)}</span>}
       <Help name={name} />
     </fieldset>
   );

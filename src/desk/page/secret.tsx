@@ -23,13 +23,20 @@ export const site = {
   },
 };
 
+/** The last that was said of what is made, beside where it was pressed. */
+export const told = signal('');
+
+export function tell(words: string): void {
+  [said.value, told.value] = [words, words];
+}
+
 /** A secret is one line; of a longer file nothing is read. */
 const MOST_BYTES = 200;
 
 async function choose(file: File | undefined): Promise<void> {
   if (file === undefined) return;
   secret.value = file.size > MOST_BYTES ? null : secretOf(await file.text());
-  said.value = secret.value === null ? NOT_A_SECRET : SECRET_READ;
+  tell(secret.value === null ? NOT_A_SECRET : SECRET_READ);
 }
 
 export function SecretFields() {
@@ -41,7 +48,7 @@ export function SecretFields() {
           type="button"
           onClick={() => {
             secret.value = null;
-            said.value = SECRET_FORGOTTEN;
+            tell(SECRET_FORGOTTEN);
           }}
         >
           {FORGET_SECRET}

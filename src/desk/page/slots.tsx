@@ -1,5 +1,7 @@
 /** The slots of the stage: what stands in each, what could, and what could not with its limit. */
 import { useState } from 'preact/hooks';
+import { addedSlotName } from '../../decisions/person/ownStage.ts';
+import { byDecisionText, SLOT_WORDS } from '../../messages/en/desk/slots.ts';
 import type { Offer, SlotOffer } from '../talk.ts';
 import { listAt, set, setAll } from './state.ts';
 import { focusSoon } from './control.ts';
@@ -20,24 +22,24 @@ function SlotOf({ offer: { slot, card, title, isOwn, fits, others } }: { offer: 
     <li>
       <p class="slotline">
         <span>
-          <b>{title ?? 'no exercise'}</b>{' '}
+          <b>{title ?? SLOT_WORDS.none}</b>{' '}
           <span class="quiet">
             {slot}
-            {isOwn ? ', chosen here' : ''}
+            {isOwn ? SLOT_WORDS.chosenHere : ''}
           </span>
         </span>
         <span class="presses">
           <button type="button" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
-            Another
+            {SLOT_WORDS.another}
           </button>
           {isOwn ? (
             <button type="button" onClick={() => giveBack(slot, card)}>
-              As proposed
+              {SLOT_WORDS.asProposed}
             </button>
           ) : null}
           {card === null || isOwn ? null : (
             <button type="button" onClick={() => leaveOut(card)}>
-              Leave out
+              {SLOT_WORDS.leaveOut}
             </button>
           )}
         </span>
@@ -59,8 +61,8 @@ function Offers({
   };
   return (
     <div class="offers">
-      <h4>Fits now</h4>
-      {fits.length === 0 ? <p class="quiet">Nothing else.</p> : null}
+      <h4>{SLOT_WORDS.fits}</h4>
+      {fits.length === 0 ? <p class="quiet">{SLOT_WORDS.nothingElse}</p> : null}
       <ul>
         {fits.map((offer) => (
           <li key={offer.card}>
@@ -70,13 +72,13 @@ function Offers({
           </li>
         ))}
       </ul>
-      <h4>Does not fit</h4>
+      <h4>{SLOT_WORDS.doesNotFit}</h4>
       <ul>
         {others.map((offer) => (
           <li key={offer.card}>
             {offer.may === 'beyond' ? (
               <button type="button" data-choose={offer.card} onClick={() => take(offer)}>
-                {offer.title}, by a decision
+                {byDecisionText(offer.title)}
               </button>
             ) : (
               <b>{offer.title}</b>
@@ -114,7 +116,7 @@ function leaveOut(card: string): void {
 function giveBack(slot: string, card: string | null): void {
   const chosen = (listAt('chosen') as readonly Entry[]).filter((one) => one['slot'] !== slot);
   const added = (listAt('added') as readonly Entry[]).filter(
-    (one) => `Added: ${String(one['card'])}` !== slot || one['card'] !== card,
+    (one) => addedSlotName(String(one['card'])) !== slot || one['card'] !== card,
   );
   setAll([
     ['chosen', chosen.length === 0 ? undefined : chosen],

@@ -1,6 +1,7 @@
 /** The protocol's own tests by name and picture, and what was seen on the video turned into degrees. */
 import { useEffect, useState } from 'preact/hooks';
 import { TRIED_TITLE } from '../../messages/en/desk/quick.ts';
+import { TEST_WORDS } from '../../messages/en/desk/seen.ts';
 import type { ProtocolName } from '../catalogue.ts';
 import type { Landmark } from '../talk.ts';
 import { at, catalogue, listAt, set, setAll } from './state.ts';
@@ -15,8 +16,7 @@ function protocol(): ProtocolName | undefined {
 /** A press for each test that was not done yet. */
 export function OwnTests() {
   const own = protocol();
-  if (own === undefined)
-    return <p class="quiet">Choose the protocol above: its tests are offered here by name.</p>;
+  if (own === undefined) return <p class="quiet">{TEST_WORDS.protocolFirst}</p>;
   const done = new Set(listAt('tests').map((test) => (test as { test?: unknown } | null)?.test));
   const add = (id: string) => {
     const index = listAt('tests').length;
@@ -24,7 +24,7 @@ export function OwnTests() {
     focusSoon(`tests.${index}.pain`);
   };
   return (
-    <ul class="owntests" aria-label="Tests of the protocol">
+    <ul class="owntests" aria-label={TEST_WORDS.ofProtocol}>
       {own.tests.map(({ id, name, card }) => (
         <li key={id}>
           <button type="button" data-test={id} disabled={done.has(id)} onClick={() => add(id)}>
@@ -78,14 +78,14 @@ export function TestChoice({ name }: { name: string }) {
   const isKnown = ownIds.has(String(there)) || cards.some(({ id }) => id === there);
   return (
     <Choice name={name} isKnown={isKnown}>
-      <optgroup label="Tests of the protocol">
+      <optgroup label={TEST_WORDS.ofProtocol}>
         {own.map((one) => (
           <option key={one.id} value={one.id}>
             {one.name}
           </option>
         ))}
       </optgroup>
-      <optgroup label="Exercises">
+      <optgroup label={TEST_WORDS.exercises}>
         {cards.map(({ id, title }) => (
           <option key={id} value={id}>
             {title}
@@ -131,7 +131,7 @@ export function Seen({ name }: { name: string }) {
   const nearest = marks.find(({ deg }) => deg === there);
   return (
     <div class="field seen">
-      <label for={`${idOf(name)}-seen`}>Seen on the video when pain began</label>
+      <label for={`${idOf(name)}-seen`}>{TEST_WORDS.seen}</label>
       <select
         id={`${idOf(name)}-seen`}
         value={nearest === undefined ? '' : String(nearest.deg)}

@@ -1,4 +1,4 @@
-/** The page's side of the worker: one question after the other, and of views only the newest. */
+/** The page's side of the worker: questions in the order they are asked, and of views only the newest. */
 import type { Sealing } from '../../post/sealedFiles.ts';
 import type {
   Answer,
@@ -57,33 +57,19 @@ export async function readLibrary(shelf: DeskData): Promise<void> {
   await asked({ ask: 'bench', shelf, later: nearby('later') }, 'bench');
 }
 
-let isBusy = false;
-let next: {
-  readonly sheet: SheetText;
-  readonly show: (view: View) => void;
-  readonly fail: (text: string) => void;
-} | null = null;
+let newestView = 0;
 
-/** Typing goes on meanwhile; what was asked in between is passed over. */
+/** Typing goes on meanwhile; what was asked before is given up. */
 export function look(sheet: SheetText, show: (view: View) => void, fail: (text: string) => void): void {
-  next = { sheet, show, fail };
-  if (!isBusy) void lookAgain();
-}
-
-async function lookAgain(): Promise<void> {
-  while (next !== null) {
-    const { sheet, show, fail } = next;
-    next = null;
-    isBusy = true;
-    try {
-      const answer = await asked({ ask: 'view', at: ++count, sheet }, count);
-      if (answer.answer === 'view' && next === null) show(answer.view);
-    } catch (error) {
-      if (next === null) fail(error instanceof Error ? error.message : String(error));
-    } finally {
-      isBusy = false;
-    }
-  }
+  const at = (newestView = ++count);
+  asked({ ask: 'view', at, sheet }, at).then(
+    (answer) => {
+      if (at === newestView && answer.answer === 'view' && answer.view !== null) show(answer.view);
+    },
+    (error: unknown) => {
+      if (at === newestView) fail(error instanceof Error ? error.message : String(error));
+    },
+  );
 }
 
 let paper: Promise<void> | null = null;

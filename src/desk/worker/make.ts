@@ -31,7 +31,19 @@ export type Made =
   | { readonly programme: Programme & { readonly mark: string }; readonly decided: Decided }
   | { readonly problems: readonly Problem[] };
 
-export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
+export function makeSheet(sheet: Sheet, bench: Bench): Made {
+  const steps = makeSteps(sheet, bench);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** The same in steps of some milliseconds, so that it can be given up for a newer text. */
+export function* makeSteps(
+  { name, text, others }: Sheet,
+  bench: Bench,
+): Generator<undefined, Made, undefined> {
   const own = `${FOLDERS.consult}/${name}`;
   const files = [{ file: own, text }, ...others.filter(({ file }) => file !== own)].map(sourceOf);
   const reading = readConsults(files, bench.known);
@@ -47,13 +59,17 @@ export function makeSheet({ name, text, others }: Sheet, bench: Bench): Made {
   const { logs } = readLogs(files, bench.known, new Set([alias]));
   const alarms = logAlarms(logs, [consult], bench.known.clinic);
   if (alarms.length > 0) return { problems: sortProblems(alarms.map(wordedAlarm)) };
+  yield;
   const { workshop } = bench;
   const before = beforeOf(consult, { consults: reading.consults, logs }, workshop);
   const { earlier, review } = startOf(consult, before, workshop);
+  yield;
   const decided = decide(consult, earlier, workshop);
+  yield;
   const made = assembleFrom(consult, decided, { previous: before.previous, review }, workshop);
   if ('refusals' in made || 'refusals' in decided)
     return { problems: sortProblems(('refusals' in made ? made.refusals : []).map(asProblem)) };
+  yield;
   const { programme } = made;
   const photos = photosTooLarge(programme, (card) => bench.photoBytes[card] ?? 0, bench.library.clinic);
   if (photos !== null) return { problems: [asProblem(photos)] };

@@ -43,12 +43,8 @@ export function problemsOf({ alias, reading, clinic, asProblem }: Refusing): rea
 }
 
 /** A key that is not there yet. */
-export function isMissing({ code, path, expected }: Problem): boolean {
-  return (
-    code === 'missing-key' ||
-    code === 'no-front-matter' ||
-    (path === 'tests' && expected.startsWith('at least'))
-  );
+export function isMissing({ code, path, found }: Problem): boolean {
+  return code === 'missing-key' || code === 'no-front-matter' || (path === 'tests' && found === '[]');
 }
 
 interface Stop {

@@ -5,11 +5,11 @@ import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { PaperTokens } from '../../outputs/pdf/sheet.ts';
 import type { Sealing } from '../../post/sealedFiles.ts';
 import type { DeskDress, DeskData } from '../deskData.ts';
-import type { Answer, Ask } from '../talk.ts';
+import type { Answer, Ask, View } from '../talk.ts';
 import { openBench, type Bench } from './bench.ts';
 import { landmarksOf } from './landmarks.ts';
 import { comesBy, laterScript } from './laterScript.ts';
-import { makeSheet } from './make.ts';
+import { makeSheet, makeSteps } from './make.ts';
 import type { Makers } from './outputs.ts';
 import type { PaperScript } from './paper.ts';
 import { personOf } from './person.ts';
@@ -64,7 +64,7 @@ async function answered(ask: Ask): Promise<Answer> {
     case 'dress':
       return dressed(ask.dress);
     case 'view':
-      return { answer: 'view', at: ask.at, view: viewOf(makeSheet(ask.sheet, there(bench))) };
+      return { answer: 'view', at: ask.at, view: await viewed(ask) };
     case 'make':
       return made(ask);
     case 'paper':
@@ -96,6 +96,32 @@ async function answered(ask: Ask): Promise<Answer> {
     case 'landmarks':
       return { answer: 'landmarks', at: ask.at, landmarks: landmarksOf(ask, there(bench)) };
   }
+}
+
+let newestView = 0;
+
+/** Null where a newer text came meanwhile. */
+async function viewed({ at, sheet }: Extract<Ask, { ask: 'view' }>): Promise<View | null> {
+  newestView = at;
+  const steps = makeSteps(sheet, there(bench));
+  for (;;) {
+    await turn();
+    if (at !== newestView) return null;
+    const step = steps.next();
+    if (step.done === true) return viewOf(step.value);
+  }
+}
+
+/** What waits is heard first. */
+function turn(): Promise<void> {
+  return new Promise((heard) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      heard();
+    };
+    port2.postMessage(null);
+  });
 }
 
 function opened(library: DeskData): Answer {

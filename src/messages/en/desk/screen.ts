@@ -9,3 +9,12 @@ export const EFFECT_WORDS: Readonly<Record<Effect, string>> = {
   shortHolds: 'short holds, and nothing strained',
   under18: 'counts under 18: no programme before a picture and a decision',
 };
+
+export const ANSWER_WORDS = { no: 'No', yes: 'Yes', notAsked: 'Not asked' } as const;
+
+export const ALL_NO = 'Asked, all no';
+
+/** @example effectText('yes', 'no running') // => 'Yes: no running.' */
+export function effectText(answer: string, effect: string): string {
+  return answer === 'yes' ? `Yes: ${effect}.` : `Not asked, which acts like a yes: ${effect}.`;
+}

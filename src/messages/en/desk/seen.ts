@@ -22,3 +22,10 @@ export function seenText(landmark: Landmark): string | null {
       return null;
   }
 }
+
+export const TEST_WORDS = {
+  protocolFirst: 'Choose the protocol above: its tests are offered here by name.',
+  ofProtocol: 'Tests of the protocol',
+  exercises: 'Exercises',
+  seen: 'Seen on the video when pain began',
+} as const;

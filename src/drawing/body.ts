@@ -16,12 +16,17 @@ import type { Leg, Stance } from './stance.ts';
 import { torsoOutline } from './torso.ts';
 import { weightStrokes } from './weight.ts';
 
-export interface Figure {
+export interface Figure extends Held {
   readonly behind: readonly Stroke[];
   readonly front: readonly Stroke[];
-  readonly weight: readonly Stroke[];
   /** Weight and near arm, drawn over the hip's angle. */
   readonly over: readonly Stroke[];
+  readonly bars: readonly Bar[];
+}
+
+/** What head and hands do in a stance. */
+export interface Held {
+  readonly weight: readonly Stroke[];
   readonly head: Head;
   readonly arm: Arm;
   /** The other arm where it does something else; null where it hangs behind the near one. */
@@ -29,7 +34,6 @@ export interface Figure {
   /** Whether the near arm lies behind a pillow under the hips. */
   readonly armBehind: boolean;
   readonly grips: boolean;
-  readonly bars: readonly Bar[];
 }
 
 /** How a frame holds what the pose of the model does not say: drawn arms, and where a resting head stays. */
@@ -45,29 +49,19 @@ export const FAR_LEG = 0.04;
  * The figure in a stance. The working leg is solid and nearest; the other leg is white with a line round it. When both
  * legs work, both are solid. `behind` is drawn before what stands between the legs, `front` after it.
  */
-export function figureOf(
-  scene: SideScene,
-  stance: Stance,
-  furniture: Furniture,
-  { arms, restX }: Bearing,
-): Figure {
-  const { heightM, pose, hip, shoulder, lyingY } = stance;
-  const head = headOf(stance, restX);
-  const reach = reachOf(scene, stance, furniture, head.centre, arms);
-  // A grip may be below what the body lies on.
-  const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
-  const farReach = farReachOf(scene, stance, furniture, arms);
-  const far = farReach === null ? null : armTo(shoulder, farReach, heightM, lyingY);
+export function figureOf(scene: SideScene, stance: Stance, furniture: Furniture, bearing: Bearing): Figure {
+  const { heightM, pose, hip, lyingY } = stance;
+  const held = heldIn(scene, stance, furniture, bearing);
+  const { head, arm, farArm, armBehind, weight } = held;
   const edge = LINE.edge * heightM;
   const nearArm = edged(arm.outline, 'arm', 'paperWhite', edge);
-  const hidesPillow = furniture.underHips.length > 0;
   const near = legOutline(hip, stance.work, heightM, 0);
-  const weight = scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand);
   return {
+    ...held,
     behind: [
-      ...(hidesPillow ? [nearArm] : []),
+      ...(armBehind ? [nearArm] : []),
       farLeg(stance, near),
-      ...(far === null ? [] : [edged(far.outline, 'arm', 'paperWhite', edge)]),
+      ...(farArm === null ? [] : [edged(farArm.outline, 'arm', 'paperWhite', edge)]),
     ],
     front: [
       filled(head.neck, 'body'),
@@ -76,20 +70,37 @@ export function figureOf(
       filled(torsoOutline(pose, hip, heightM, lyingY), 'body'),
       edged(near, 'workLeg', 'paperWhite', edge),
     ],
-    weight,
     over: [
       ...weight,
-      ...(hidesPillow ? [] : [nearArm]),
+      ...(armBehind ? [] : [nearArm]),
       ...(scene.weight?.at === 'hands'
         ? [edged(pressed(fist(arm.hand, heightM), lyingY), 'arm', 'paperWhite', edge * 0.7)]
         : []),
     ],
+    bars: barsOf(stance, head, arm),
+  };
+}
+
+/** Where head and hands are in a stance, and what they hold. */
+export function heldIn(
+  scene: SideScene,
+  stance: Stance,
+  furniture: Furniture,
+  { arms, restX }: Bearing,
+): Held {
+  const { heightM, shoulder, lyingY } = stance;
+  const head = headOf(stance, restX);
+  const reach = reachOf(scene, stance, furniture, head.centre, arms);
+  // A grip may be below what the body lies on.
+  const arm = armTo(shoulder, reach, heightM, furniture.grip === null ? lyingY : 0);
+  const farReach = farReachOf(scene, stance, furniture, arms);
+  return {
+    weight: scene.weight === null ? [] : weightStrokes(scene.weight, stance, arm.hand),
     head,
     arm,
-    farArm: far,
-    armBehind: hidesPillow,
+    farArm: farReach === null ? null : armTo(shoulder, farReach, heightM, lyingY),
+    armBehind: furniture.underHips.length > 0,
     grips: reach.grips,
-    bars: barsOf(stance, head, arm),
   };
 }
 

@@ -25,11 +25,13 @@ export function drawScene(scene: Scene): readonly Drawing[] {
 
 // A scene never changes; its page, its thumbnail and its paper show the same drawings.
 const drawn = new WeakMap<Scene, readonly Drawing[]>();
+const windows = new WeakMap<Scene, Window>();
 
 function draw(scene: Scene): readonly Drawing[] {
   const { pictures, floorBelowM } = scene.view === 'side' ? sidePictures(scene) : frontPictures(scene);
   if (pictures.length === 0) return [];
   const window = windowAroundAll(pictures, isMirrored(scene));
+  windows.set(scene, window);
   if (floorBelowM === null)
     return pictures.map(({ strokes, captions }) => setOnSheet(strokes, captions, window));
   const floor = floorLine(window, floorBelowM, scene.body.heightM);
@@ -38,10 +40,10 @@ function draw(scene: Scene): readonly Drawing[] {
   );
 }
 
-/** The part of the world that all its drawings show, without the floor line's own thickness. */
-export function windowOf(scene: Scene): Window {
-  const { pictures } = scene.view === 'side' ? sidePictures(scene) : frontPictures(scene);
-  return windowAroundAll(pictures, isMirrored(scene));
+/** The part of the world that all its drawings show, without the floor line's own thickness; null without drawings. */
+export function windowOf(scene: Scene): Window | null {
+  drawScene(scene);
+  return windows.get(scene) ?? null;
 }
 
 function windowAroundAll(pictures: readonly Picture[], mirrored: boolean): Window {

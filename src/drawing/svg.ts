@@ -10,13 +10,23 @@ export type Colours = Readonly<Record<Paint, string>>;
  */
 export function svgOf(drawing: Drawing, alt: string | null, colours: Colours | null = null): string {
   const { x, y, width, height } = drawing.viewBox;
+  const usual = usualWidth(drawing.shapes);
   const role = alt === null ? 'aria-hidden="true"' : `role="img" aria-label="${escaped(alt)}"`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${width} ${height}" ${role}${colours === null ? '' : ROUND}>`,
-    ...drawing.shapes.map((shape) => shapeText(shape, colours)),
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${width} ${height}" ${role}${colours === null ? '' : ROUND}${usual === null ? '' : ` stroke-width="${usual}"`}>`,
+    ...drawing.shapes.map((shape) => shapeText(shape, usual, colours)),
     ...drawing.labels.map((label) => labelText(label, colours)),
     '</svg>',
   ].join('');
+}
+
+/** The width of most lines, which the picture says once for all of them; null without lines. */
+function usualWidth(shapes: readonly Shape[]): number | null {
+  const counts = new Map<number, number>();
+  for (const { stroke, width } of shapes)
+    if (stroke !== null) counts.set(width, (counts.get(width) ?? 0) + 1);
+  const [[width] = [null]] = [...counts].sort(([, one], [, other]) => other - one);
+  return width;
 }
 
 /** The classes of a shape: `f` and `l` for its fill and its line, each with the letter of its paint. */
@@ -40,12 +50,17 @@ export function paintRules(colourOf: (paint: Paint) => string): string {
 
 const ROUND = ' stroke-linejoin="round" stroke-linecap="round"';
 
-function shapeText({ d, fill, stroke, width, dash, cap }: Shape, colours: Colours | null): string {
+function shapeText(
+  { d, fill, stroke, width, dash, cap }: Shape,
+  usual: number | null,
+  colours: Colours | null,
+): string {
   return [
     `<path class="${classesOf(fill, stroke)}"`,
     fill === null && colours !== null ? ' fill="none"' : '',
     fill === null ? '' : colourAttribute('fill', fill, colours),
-    stroke === null ? '' : `${colourAttribute('stroke', stroke, colours)} stroke-width="${width}"`,
+    stroke === null ? '' : colourAttribute('stroke', stroke, colours),
+    stroke === null || width === usual ? '' : ` stroke-width="${width}"`,
     stroke !== null && cap === 'butt' ? ' stroke-linecap="butt"' : '',
     dash === null ? '' : ` stroke-dasharray="${dash.join(' ')}"`,
     ` d="${d}"/>`,

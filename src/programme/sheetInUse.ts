@@ -61,7 +61,7 @@ export interface DayInUse extends PlannedDay {
   readonly runKm: number | null;
 }
 
-/** What most days are: in the block a day says what is otherwise. */
+/** What most days are: the block says only what is otherwise. */
 const PLAIN_DAY: Omit<DayInUse, 'on'> = {
   session: false,
   between: false,
@@ -76,20 +76,31 @@ const PLAIN_DAY: Omit<DayInUse, 'on'> = {
   runKm: null,
 };
 
-/** A day as the block says it. */
-export type SaidDay = Pick<DayInUse, 'on'> & Partial<DayInUse>;
+/** A day as the block says it: what is otherwise, or which day before it, by its place, is the same but for the date. */
+export type SaidDay = Pick<DayInUse, 'on'> & (Partial<DayInUse> | { readonly like: number });
 
-export function saidDay(day: DayInUse): SaidDay {
+export function saidDays(days: readonly DayInUse[]): readonly SaidDay[] {
+  const places = new Map<string, number>();
+  return days.map(({ on, ...rest }, at) => {
+    const key = JSON.stringify(rest);
+    const like = places.get(key);
+    if (like !== undefined) return { on, like };
+    places.set(key, at);
+    return { on, ...unlikePlain(rest) };
+  });
+}
+
+function unlikePlain(day: Omit<DayInUse, 'on'>): Partial<DayInUse> {
   const plain: Partial<DayInUse> = PLAIN_DAY;
   const kept = Object.entries(day).filter(
     ([key, value]) => JSON.stringify(value) !== JSON.stringify(plain[key as keyof DayInUse]),
   );
-  return { ...Object.fromEntries(kept), on: day.on };
+  return Object.fromEntries(kept);
 }
 
-/** The whole day again. */
-export function wholeDay(day: SaidDay): DayInUse {
-  return { ...PLAIN_DAY, ...day };
+/** The whole days again. */
+export function wholeDays(said: readonly SaidDay[]): readonly DayInUse[] {
+  return said.map((day) => ({ ...PLAIN_DAY, ...('like' in day ? said[day.like] : day), on: day.on }));
 }
 
 /** The block that stands in the page. */

@@ -1,6 +1,6 @@
 /** The block of data in the page, and the device's day. */
 import type { PackedFigures } from '../../drawing/moving/packed.ts';
-import { type SaidDay, type SheetInUse, wholeDay } from '../../programme/sheetInUse.ts';
+import { type SaidDay, type SheetInUse, wholeDays } from '../../programme/sheetInUse.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 
 /** With the figures that move, by their cards. */
@@ -15,7 +15,7 @@ export function readSheet(): PageInUse | null {
   const element = document.getElementById('sheet-in-use');
   if (element === null) return null;
   const block = JSON.parse(element.textContent ?? '') as Block;
-  return { ...block, days: block.days.map(wholeDay) };
+  return { ...block, days: wholeDays(block.days) };
 }
 
 /** The calendar day where the device is, whatever the zone and its summer time. */

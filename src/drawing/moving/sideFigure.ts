@@ -3,14 +3,15 @@ import type { Point } from '../../mechanics/pose.ts';
 import type { SideFrame, SideScene } from '../../mechanics/scene.ts';
 import { toRadians } from '../../units/angle.ts';
 import { wholeMm } from '../../units/round.ts';
-import { FAR_LEG, figureOf, type Figure } from '../body.ts';
+import { FAR_LEG, heldIn, type Held } from '../body.ts';
 import type { Arm } from '../arm.ts';
 import { placed, toeBendOf } from '../foot.ts';
+import { furnish } from '../furniture.ts';
 import { FOOT_KNOTS, LINE, NECK } from '../proportions.ts';
 import { polyline, type Outline } from '../outline.ts';
 import { along, directionFrom, distance } from '../plane.ts';
 import { pliantStrokes } from '../pliant.ts';
-import { castOf, headRestX } from '../sidePicture.ts';
+import { headRestX } from '../sidePicture.ts';
 import { stancesOf, type Leg, type Stance } from '../stance.ts';
 import { lined, pathText, type Stroke } from '../strokes.ts';
 import { followed } from './followed.ts';
@@ -33,7 +34,7 @@ interface Steps {
   readonly scene: SideScene;
   readonly heightM: number;
   readonly stances: readonly Stance[];
-  readonly figures: readonly Figure[];
+  readonly figures: readonly Held[];
   readonly joints: Joints;
 }
 
@@ -42,7 +43,8 @@ export function sideFigure(scene: SideScene): Omit<MovingFigure, 'sheet'> | null
   const { moments, frames } = scene;
   const [start] = frames;
   if (moments === undefined || start === undefined) return null;
-  const { furniture, stances: printed } = castOf(scene);
+  const printed = stancesOf(scene);
+  const furniture = furnish(scene, printed);
   const way = {
     ...scene,
     asSolved: true,
@@ -51,14 +53,14 @@ export function sideFigure(scene: SideScene): Omit<MovingFigure, 'sheet'> | null
   const stances = stancesOf(way);
   const restX = headRestX(scene, printed);
   const figures = moments.map(({ arms = null }, at) =>
-    figureOf(scene, stances[at] as Stance, furniture, { arms, restX }),
+    heldIn(scene, stances[at] as Stance, furniture, { arms, restX }),
   );
   const joints = noJoints();
   const steps: Steps = { scene, heightM: scene.body.heightM, stances, figures, joints };
   const ends = { first: stances[0] as Stance, last: stances[stances.length - 1] as Stance };
-  const drawn = (draw: (stance: Stance, figure: Figure) => readonly Stroke[]) =>
+  const drawn = (draw: (stance: Stance, figure: Held) => readonly Stroke[]) =>
     followed(
-      stances.map((stance, at) => draw(stance, figures[at] as Figure)),
+      stances.map((stance, at) => draw(stance, figures[at] as Held)),
       joints,
     );
   const body = bodyLayers(steps);

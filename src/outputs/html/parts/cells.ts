@@ -69,15 +69,14 @@ interface Row {
 }
 
 function rowHtml({ label, text, cell }: Row): Html {
-  const cells = html`<th scope="row">${label}</th>
-    <td ${cellAttributes(cell)}>${text}</td>`;
-  return text === ''
-    ? html`<tr hidden>
-        ${cells}
-      </tr> `
-    : html`<tr>
-        ${cells}
-      </tr> `;
+  if (text === '')
+    return html`<tr hidden>
+      <td colspan="2" ${cellAttributes(cell)}></td>
+    </tr> `;
+  return html`<tr>
+    <th scope="row">${label}</th>
+    <td ${cellAttributes(cell)}>${text}</td>
+  </tr> `;
 }
 
 function amountHtml(cell: Cell, columns: Columns): Html {

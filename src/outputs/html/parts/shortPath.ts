@@ -1,6 +1,4 @@
 /** SVG path text in half the letters: steps instead of places, straight lines told as such, on a grid as fine as the eye. */
-import type { Point } from '../../../mechanics/pose.ts';
-
 /**
  * The path with relative commands, its numbers in multiples of `unit`, each point at the nearest one. Takes absolute M, L,
  * C and Z with whole numbers, a letter standing for a run of like commands; throws at anything else.
@@ -10,26 +8,31 @@ export function shortPath(d: string, unit = 1): string {
   if (!PATH.test(d)) throw new TypeError(`not a path of this house: ${d.slice(0, 60)}`);
   let text = '';
   let last = '';
-  let at: Point = { x: 0, y: 0 };
-  let start = at;
+  let [x, y, startX, startY] = [0, 0, 0, 0];
   const tell = (letter: string, steps: readonly number[]) => {
     const again = letter === last && letter !== 'm';
     last = letter;
     text += again ? '' : letter;
     steps.forEach((step, index) => (text += told(step, !again && index === 0)));
   };
-  for (const { letter, points } of segmentsOf(d, unit)) {
-    const [end = start] = points.slice(-1);
-    if (letter === 'Z') tell('z', []);
-    else if (letter === 'M') tell('m', [end.x - at.x, end.y - at.y]);
-    else if (letter === 'L' || isStraight(at, points)) tell(...lineTo(at, end));
-    else
-      tell(
-        'c',
-        points.flatMap(({ x, y }) => [x - at.x, y - at.y]),
-      );
-    if (letter === 'M') start = end;
-    at = end;
+  for (const command of d.match(COMMANDS) ?? []) {
+    const letter = command.charAt(0);
+    if (letter === 'Z') {
+      tell('z', []);
+      [x, y] = [startX, startY];
+      continue;
+    }
+    const numbers = (command.match(NUMBERS) ?? []).map((one) => Math.round(Number(one) / unit));
+    const size = letter === 'C' ? 6 : 2;
+    for (let from = 0; from < numbers.length; from += size) {
+      const steps = numbers.slice(from, from + size).map((to, index) => to - (index % 2 === 0 ? x : y));
+      const [dx = 0, dy = 0] = steps.slice(-2);
+      if (letter === 'M') tell('m', steps);
+      else if (letter === 'L' || isStraight(steps)) tell(...lineTo(dx, dy));
+      else tell('c', steps);
+      [x, y] = [x + dx, y + dy];
+      if (letter === 'M') [startX, startY] = [x, y];
+    }
   }
   return text;
 }
@@ -38,40 +41,17 @@ const PATH = /^(?:[MLC](?: ?-?\d+)+|Z)+$/;
 const COMMANDS = /[MLCZ][^MLCZ]*/g;
 const NUMBERS = /-?\d+/g;
 
-interface Segment {
-  readonly letter: string;
-  readonly points: readonly Point[];
-}
-
-function segmentsOf(d: string, unit: number): readonly Segment[] {
-  return (d.match(COMMANDS) ?? []).flatMap((command): readonly Segment[] => {
-    const letter = command.charAt(0);
-    const numbers = (command.match(NUMBERS) ?? []).map((one) => Math.round(Number(one) / unit) + 0);
-    if (letter === 'Z') return [{ letter, points: [] }];
-    const points = numbers.flatMap((x, index) =>
-      index % 2 === 0 ? [{ x, y: numbers[index + 1] ?? 0 }] : [],
-    );
-    const size = letter === 'C' ? 3 : 1;
-    return points.flatMap((_, index) =>
-      index % size === 0 ? [{ letter, points: points.slice(index, index + size) }] : [],
-    );
-  });
-}
-
 // A curve whose handles lie on its chord within half a step, on the way and not beyond it.
-function isStraight(from: Point, [a, b, to]: readonly Point[]): boolean {
-  if (a === undefined || b === undefined || to === undefined) return false;
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+function isStraight([ax = 0, ay = 0, bx = 0, by = 0, dx = 0, dy = 0]: readonly number[]): boolean {
   const length = Math.hypot(dx, dy);
-  return [a, b].every(({ x, y }) => {
-    const [px, py] = [x - from.x, y - from.y];
+  const isOnTheWay = (px: number, py: number) => {
     const along = px * dx + py * dy;
     return Math.abs(px * dy - py * dx) <= length / 2 && along >= 0 && along <= length * length;
-  });
+  };
+  return isOnTheWay(ax, ay) && isOnTheWay(bx, by);
 }
 
-function lineTo(from: Point, to: Point): [string, readonly number[]] {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+function lineTo(dx: number, dy: number): [string, readonly number[]] {
   if (dy === 0) return ['h', [dx]];
   return dx === 0 ? ['v', [dy]] : ['l', [dx, dy]];
 }

@@ -269,6 +269,7 @@ describe('the stage that is chosen', () => {
     ['a proposal', { ...READY, stage: 'auto' }, null, ''],
     ['keeping strong', { stage: 'keepGoing' }, null, ''],
     ['the proposal itself', { ...READY, stage: 4 }, null, ''],
+    ['the proposal itself without a reason', { ...READY, stage: 4, stageBecause: undefined }, null, ''],
     ['an earlier one without a reason', { ...READY, stage: 1, stageBecause: undefined }, null, ''],
     ['a later one with a reason', { tests: tests({ straight: 0 }), stage: 3 }, null, ''],
     [
@@ -303,6 +304,15 @@ describe('the stage that is chosen', () => {
       return reason.reason;
     });
     expect(said.join()).toBe(expected);
+  });
+
+  it('is never refused where it is to keep strong, whatever a keep stage asks of sport', () => {
+    const keep = { ...PROTOCOL.stages[4]!, enter: { ...enter([], 1, { sport: true }), words: '' } };
+    const protocol = { ...PROTOCOL, stages: [...PROTOCOL.stages.slice(0, 4), keep] } as Protocol;
+    const sore = { ...person(), ...READY, irritability: 'high', stage: 'keepGoing' } as Consult;
+    const chosen = chooseStage(sore, protocol, effects(), null, []);
+    expect(sportObstacle(keep, sore)).not.toBeNull();
+    expect(stageRefusals(sore, chosen, protocol, sudden(1))).toEqual([]);
   });
 
   it('has its name, its number and what comes after', () => {

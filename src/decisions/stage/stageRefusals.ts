@@ -7,14 +7,14 @@ import type { SuddenStart } from '../terms/suddenStart.ts';
 import { stageOf } from './stageChoice.ts';
 import { sportObstacle } from './stageProposal.ts';
 
-/** What stands against the written stage, none for the proposal. */
+/** What stands against the stage; nothing does against keeping strong, nor against what the tests speak for. */
 export function stageRefusals(
   consult: Consult,
-  { chosen, chosenBy, proposed, because }: StageChoice,
+  { chosen, proposed, because }: StageChoice,
   protocol: Protocol,
   sudden: SuddenStart | null,
 ): readonly Refusal[] {
-  if (chosenBy === 'proposal' || chosen === 'keepGoing') return [];
+  if (chosen === 'keepGoing') return [];
   const refusal = (why: StageRefusal): Refusal[] => [
     { code: 'does-not-fit', id: consult.id, path: ['stage'], why },
   ];
@@ -33,6 +33,6 @@ export function stageRefusals(
   });
 }
 
-function isAbove(own: StageName, proposed: StageName): boolean {
-  return own !== 'keepGoing' && proposed !== 'keepGoing' && own > proposed;
+function isAbove(own: number, proposed: StageName): boolean {
+  return proposed !== 'keepGoing' && own > proposed;
 }

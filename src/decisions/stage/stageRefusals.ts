@@ -5,7 +5,7 @@ import type { StageChoice } from '../terms/stageChoice.ts';
 import type { StageName } from '../terms/stageName.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import { stageOf } from './stageChoice.ts';
-import { sportObstacle } from './stageProposal.ts';
+import { sportLimit } from './stageProposal.ts';
 
 /** What stands against the stage; nothing does against keeping strong, nor against what the tests speak for. */
 export function stageRefusals(
@@ -18,13 +18,13 @@ export function stageRefusals(
   const refusal = (why: StageRefusal): Refusal[] => [
     { code: 'does-not-fit', id: consult.id, path: ['stage'], why },
   ];
-  const obstacle =
+  const limit =
     sudden !== null && chosen > sudden.stageAtMost
       ? ({ code: 'sudden-start', sudden } as const)
-      : sportObstacle(stageOf(protocol, chosen), consult);
-  if (obstacle !== null) return refusal({ reason: 'stage-barred', chosen, obstacle });
+      : sportLimit(stageOf(protocol, chosen), consult);
+  if (limit !== null) return refusal({ reason: 'stage-barred', chosen, limit });
   if (!isAbove(chosen, proposed) || consult.stageBecause !== undefined) return [];
-  const [shut] = because.filter((one) => one.code === 'looked' && one.obstacle !== null);
+  const [shut] = because.filter((one) => one.code === 'looked' && one.limit !== null);
   return refusal({
     reason: 'stage-above-proposal',
     chosen,

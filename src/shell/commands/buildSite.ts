@@ -305,10 +305,10 @@ async function writeAll(
   const failed = [...stopped];
   const sealed: Sealed[] = [];
   const isWhole = aliases.length === 0;
-  const shelf: OutFile[] = [];
+  const ofLibrary: OutFile[] = [];
   const issued: (readonly [string, Finished])[] = [];
   const put = (file: OutFile): boolean => {
-    shelf.push(file);
+    ofLibrary.push(file);
     return site.write(file);
   };
   let view = isWhole && reuse.library === null ? await writeLibrary(put, shop, workspace) : null;
@@ -372,7 +372,7 @@ async function writeAll(
   writeNext(folders.out, ledger, {
     library: !isWhole
       ? ledger.library
-      : (kept.library ?? finishedLibrary(folders.out, reuse, workspace, shelf)),
+      : (kept.library ?? finishedLibrary(folders.out, reuse, workspace, ofLibrary)),
     consults: { ...(isWhole ? {} : ledger.consults), ...consultsRead(sources, reuse) },
     people: { ...others, ...kept.people, ...Object.fromEntries(issued) },
   });

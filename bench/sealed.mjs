@@ -19,7 +19,7 @@ const assets = await readPageAssets();
 const sealing = {
   site: 'https://clinic.example/',
   secret: new Uint8Array(32).fill(7),
-  shelf: await readSealedAssets(),
+  dress: await readSealedAssets(),
 };
 const programmes = [...demos, ...cases].flatMap((consult) => programmeOf(consult) ?? []);
 const pages = [];

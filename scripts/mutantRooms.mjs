@@ -15,7 +15,10 @@ export const ROOMS = [
   {
     name: 'screen',
     files: ['src/decisions/screen'],
-    tests: ['tests/decisions/*.test.ts', 'tests/programme/painLimits.test.ts'],
+    tests: [
+      'tests/decisions/*.test.ts',
+      'tests/programme/{alarmItems,fastWorkFirst,painLimits,withdrawal}.test.ts',
+    ],
   },
   { name: 'stage', files: ['src/decisions/stage'], tests: ['tests/decisions/*.test.ts'] },
   { name: 'review', files: ['src/review'], tests: ['tests/review/*.test.ts'] },
@@ -24,7 +27,24 @@ export const ROOMS = [
     files: ['src/mechanics'],
     tests: ['tests/mechanics/*.test.ts', 'tests/published/*.test.ts'],
   },
-  // Whole programmes: a night.
+  // Whole programmes, those of each room's own tables: hours.
+  {
+    name: 'session',
+    files: ['src/decisions/session'],
+    tests: [
+      'tests/decisions/*.test.ts',
+      'tests/programme/{effort,firstWeight,hold,load,overrides,ownChanges,rules}.test.ts',
+    ],
+  },
+  {
+    name: 'days',
+    files: ['src/decisions/days'],
+    tests: [
+      'tests/decisions/*.test.ts',
+      'tests/programme/{datedPlan,outlook,running,saidDay,sport,stepsAhead}.test.ts',
+    ],
+  },
+  // The rest of them by all there is: a night.
   {
     name: 'decisions',
     files: ['src/decisions'],

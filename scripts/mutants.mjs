@@ -121,7 +121,8 @@ function tryOut(room, files) {
 function summaryOf({ files: reported }, file) {
   const { source = '', mutants = [] } = reported[file] ?? {};
   const lines = source.split('\n');
-  const killed = mutants.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
+  const count = (...kinds) => mutants.filter(({ status }) => kinds.includes(status)).length;
+  const killed = count('Killed', 'Timeout');
   const survivors = mutants
     .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
     .map(({ location: { start, end }, replacement = '', status }) => {
@@ -130,12 +131,13 @@ function summaryOf({ files: reported }, file) {
       const is = replacement.replaceAll(/\s+/g, ' ').slice(0, 90);
       return `${start.line}:${start.column} ${was} -> ${is}${status === 'NoCoverage' ? ' (no test goes there)' : ''}`;
     });
-  return { killed, survivors };
+  // A mutant that never ends counts as noticed; on a machine too busy it may only have been slow.
+  return { killed, late: count('Timeout'), survivors };
 }
 
-function textOf(file, { killed, survivors }) {
+function textOf(file, { killed, late = 0, survivors }) {
   return [
-    `${file}: ${killed} of ${killed + survivors.length}`,
+    `${file}: ${killed} of ${killed + survivors.length}${late === 0 ? '' : `, ${late} of them by the clock`}`,
     ...survivors.map((one) => `  ${file}:${one}`),
   ].join('\n');
 }

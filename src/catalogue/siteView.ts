@@ -36,8 +36,8 @@ function entriesOf(say: Messages, { exercises, advice, protocols, pages }: Libra
   ];
 }
 
-function entries(say: Messages, shelf: string, { id, title, changed, reviewedOn }: Dated): FeedEntry[] {
-  const page = `${shelf}/${id}`;
+function entries(say: Messages, folder: string, { id, title, changed, reviewedOn }: Dated): FeedEntry[] {
+  const page = `${folder}/${id}`;
   const own = changed.map(({ on, what }) => ({ page, title, on, what }));
   return reviewedOn === undefined ? own : [...own, { page, title, on: reviewedOn, what: say.FEED_REVIEWED }];
 }

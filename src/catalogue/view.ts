@@ -210,7 +210,7 @@ export interface SiteView {
   /** Of the public folder, with a slash behind. */
   readonly address: string;
   readonly pathPrefix: string;
-  /** Day of the last change by shelf and id, for example `exercises/hip-hinge`. */
+  /** Day of the last change by folder and id, for example `exercises/hip-hinge`. */
   readonly changedOn: ReadonlyMap<string, IsoDate>;
   /** Newest first; empty where no file has a date. */
   readonly feed: readonly FeedEntry[];

@@ -8,8 +8,8 @@ import { placeAt } from './sourceText.ts';
 /** The value's place; of a key that is not there, the place of the nearest group or list around it. */
 export function placeOfValue(around: FrontMatter, way: Path): Place {
   const { front, path } = standing(around, way);
-  const spot = keyAndValueAt(front.contents, path);
-  if (spot !== null) return placeAt(front.source, front.offset + startOf(spot));
+  const entry = keyAndValueAt(front.contents, path);
+  if (entry !== null) return placeAt(front.source, front.offset + startOf(entry));
   if (path.length > 0) return placeOfValue(front, path.slice(0, -1));
   return placeAt(front.source, front.offset);
 }
@@ -75,7 +75,7 @@ interface KeyAndValue {
 
 function keyAndValueAt(contents: Node | null, path: Path): KeyAndValue | null {
   return path.reduce<KeyAndValue | null>(
-    (spot, step) => (spot === null ? null : keyAndValueBelow(spot.value, step)),
+    (entry, step) => (entry === null ? null : keyAndValueBelow(entry.value, step)),
     {
       key: null,
       value: contents,

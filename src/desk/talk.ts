@@ -30,7 +30,7 @@ export interface SheetText {
 
 export type Ask =
   /** `later`: where the worker's second part lies. */
-  | { readonly ask: 'bench'; readonly shelf: DeskData; readonly later: string }
+  | { readonly ask: 'bench'; readonly library: DeskData; readonly later: string }
   | { readonly ask: 'dress'; readonly dress: DeskDress }
   | { readonly ask: 'view'; readonly at: number; readonly sheet: SheetText }
   | {
@@ -42,7 +42,7 @@ export type Ask =
       /** Null while no secret is chosen. */
       readonly seal: Pick<Sealing, 'site' | 'secret'> | null;
     }
-  | { readonly ask: 'post'; readonly script: string; readonly shelf: Sealing['shelf'] }
+  | { readonly ask: 'post'; readonly script: string; readonly dress: Sealing['dress'] }
   | {
       readonly ask: 'paper';
       readonly script: string;

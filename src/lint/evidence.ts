@@ -9,23 +9,23 @@ import { warn, type FieldPlace } from './fieldPlace.ts';
 const WEAK: readonly Mark[] = ['choice', 'memory'];
 
 export function weakEvidence({ exercises, advice, protocols }: LibraryFiles, placeOf: PlaceOf): Problem[] {
-  const spots = [
+  const fields = [
     ...[...exercises.values()].map(({ id, evidence }) => ({
-      spot: { kind: 'exercise', id, path: ['evidence'] } satisfies FieldPlace,
+      field: { kind: 'exercise', id, path: ['evidence'] } satisfies FieldPlace,
       sources: evidence,
     })),
     ...[...advice.values()].map(({ id, sources }) => ({
-      spot: { kind: 'advice', id, path: ['sources'] } satisfies FieldPlace,
+      field: { kind: 'advice', id, path: ['sources'] } satisfies FieldPlace,
       sources,
     })),
     ...[...protocols.values()].map(({ id, sources }) => ({
-      spot: { kind: 'protocol', id, path: ['sources'] } satisfies FieldPlace,
+      field: { kind: 'protocol', id, path: ['sources'] } satisfies FieldPlace,
       sources,
     })),
   ];
-  return spots
+  return fields
     .filter(({ sources }) => sources.every(({ mark }) => WEAK.includes(mark)))
-    .map(({ spot, sources }) =>
-      warn(placeOf, spot, 'evidence-weak', evidenceWeak([...new Set(sources.map(({ mark }) => mark))])),
+    .map(({ field, sources }) =>
+      warn(placeOf, field, 'evidence-weak', evidenceWeak([...new Set(sources.map(({ mark }) => mark))])),
     );
 }

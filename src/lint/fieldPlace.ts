@@ -12,14 +12,14 @@ export interface FieldPlace {
   readonly offset?: number;
 }
 
-/** A warning at a spot of a file that content has read. */
-export function warn(placeOf: PlaceOf, spot: FieldPlace, code: ProblemCode, words: CureWords): Problem {
-  return warningAt(placeInFile(placeOf, spot), code, { path: keyText(spot), ...words });
+/** A warning at a field of a file that content has read. */
+export function warn(placeOf: PlaceOf, field: FieldPlace, code: ProblemCode, words: CureWords): Problem {
+  return warningAt(placeInFile(placeOf, field), code, { path: keyText(field), ...words });
 }
 
-/** An error at a spot, where a number of the leaflet or the site would be wrong. */
-export function refuse(placeOf: PlaceOf, spot: FieldPlace, code: ProblemCode, words: CureWords): Problem {
-  return errorAt(placeInFile(placeOf, spot), code, { path: keyText(spot), ...words });
+/** An error at a field, where a number of the leaflet or the site would be wrong. */
+export function refuse(placeOf: PlaceOf, field: FieldPlace, code: ProblemCode, words: CureWords): Problem {
+  return errorAt(placeInFile(placeOf, field), code, { path: keyText(field), ...words });
 }
 
 // A body has headings, no keys.

@@ -15,7 +15,7 @@ export function cardLength({ exercises }: LibraryFiles, placeOf: PlaceOf): Probl
   return [...exercises.values()].flatMap(({ id, body }) => {
     const words = proseTexts(body).reduce((sum, { text }) => sum + wordsIn(text).length, 0);
     if (words >= FEWEST_WORDS && words <= MOST_WORDS) return [];
-    const spot = { kind: 'exercise', id, path: ['body', 0, 'blocks', 0] } as const;
-    return [warn(placeOf, spot, 'card-length', cardTooShortOrLong(words, FEWEST_WORDS, MOST_WORDS))];
+    const field = { kind: 'exercise', id, path: ['body', 0, 'blocks', 0] } as const;
+    return [warn(placeOf, field, 'card-length', cardTooShortOrLong(words, FEWEST_WORDS, MOST_WORDS))];
   });
 }

@@ -16,8 +16,8 @@ export function longSentences(library: LibraryFiles, placeOf: PlaceOf): Problem[
       sentencesIn(text).flatMap((sentence) => {
         const words = wordsIn(sentence.text).length;
         if (words <= MOST_WORDS) return [];
-        const spot = { kind, id, path, offset: sentence.from };
-        return [warn(placeOf, spot, 'long-sentence', longSentence(words, MOST_WORDS))];
+        const field = { kind, id, path, offset: sentence.from };
+        return [warn(placeOf, field, 'long-sentence', longSentence(words, MOST_WORDS))];
       }),
     ),
   );

@@ -92,13 +92,13 @@ export function saidFaults(card: ExerciseCard, seen: readonly SeenFrame[]): read
     const heading = path[0] === 'body' ? card.body[Number(path[1])]?.heading : null;
     if (heading !== 'Set up' && heading !== 'Move') return [];
     return sentencesIn(text).flatMap((sentence) => {
-      const spot = { path, offset: sentence.from };
+      const field = { path, offset: sentence.from };
       return [
         ...(heading === 'Set up'
-          ? handFaults(sentence.text, seen).map((words) => ({ ...spot, ...words }))
+          ? handFaults(sentence.text, seen).map((words) => ({ ...field, ...words }))
           : []),
         ...(heading === 'Move'
-          ? moveFaults(sentence.text, seen).map((words) => ({ ...spot, ...words }))
+          ? moveFaults(sentence.text, seen).map((words) => ({ ...field, ...words }))
           : []),
       ];
     });

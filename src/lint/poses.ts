@@ -52,8 +52,8 @@ function faultOf({ movement }: ExerciseCard): Fault | null {
   for (const heightM of HEIGHTS_M) {
     const body = { ...REFERENCE_BODY, heightM };
     for (const t of movement.end ? PLACES : [0]) {
-      const obstacle = equilibriumFaultAt(movement, body, 0, t);
-      if (obstacle !== null) return restFault(obstacle, movement, heightM, t);
+      const fault = equilibriumFaultAt(movement, body, 0, t);
+      if (fault !== null) return restFault(fault, movement, heightM, t);
       const ankleDeg = wildAnkleDeg(movement, body, t);
       if (ankleDeg !== null) return ankleFault(ankleDeg, t);
     }
@@ -73,10 +73,10 @@ function wildAnkleDeg(movement: Movement, body: Body, t: number): number | null 
   );
 }
 
-function restFault(obstacle: EquilibriumFault, movement: Movement, heightM: number, t: number): Fault {
+function restFault(fault: EquilibriumFault, movement: Movement, heightM: number, t: number): Fault {
   return {
-    path: [obstacle === 'ankleBeyondReach' ? poseKey(t) : obstacle === 'notClosed' ? 'solve' : 'supports'],
-    words: cannotRest(obstacle, movement, { heightM, t, heightsM: HEIGHTS_M }),
+    path: [fault === 'ankleBeyondReach' ? poseKey(t) : fault === 'notClosed' ? 'solve' : 'supports'],
+    words: cannotRest(fault, movement, { heightM, t, heightsM: HEIGHTS_M }),
   };
 }
 

@@ -60,7 +60,7 @@ export interface Loading extends ClosedBody {
 
 /**
  * The loading at a fraction `t` of the movement with `loadKg` in place; null when the pose cannot be closed or cannot
- * rest on its supports (`obstacleAt` says which). `friction` is the card's own mode unless given: least effort, or
+ * rest on its supports (`equilibriumFaultAt` says which). `friction` is the card's own mode unless given: least effort, or
  * vertical reactions only (the heels dragged in, an upper estimate for bridges).
  */
 export function loadingAt(

@@ -8,7 +8,7 @@ import { seal } from '../outputs/sealed/seal.ts';
 import type { Programme } from '../programme/programme.ts';
 
 /** What dresses the pages of sealed leaflets, and their service workers. */
-export interface SealedShelf {
+export interface SealedDress {
   readonly assets: SealedAssets;
   readonly worker: string;
   readonly withdrawnWorker: string;
@@ -18,7 +18,7 @@ export interface SealedShelf {
 export interface Sealing {
   readonly site: string;
   readonly secret: Uint8Array<ArrayBuffer>;
-  readonly shelf: Pick<SealedShelf, 'assets' | 'worker'>;
+  readonly dress: Pick<SealedDress, 'assets' | 'worker'>;
 }
 
 export interface Sealed {
@@ -34,17 +34,17 @@ export interface Sealed {
 export async function sealedOf(
   programme: Programme,
   page: Uint8Array | string,
-  { site, secret, shelf }: Sealing,
+  { site, secret, dress }: Sealing,
 ): Promise<Sealed> {
   const { alias, revision, clinic, post } = programme;
   const keys = await sealingKeys(secret, alias);
   const html = typeof page === 'string' ? page : new TextDecoder().decode(page);
   const payload = { loadleaf: 1 as const, revision, withdrawOn: post.withdrawOn, html };
   const jwe = await seal(payload, keys, post.words);
-  const text = sealedPage(jwe, sealedWords(clinic), policyOf(html), shelf.assets);
+  const text = sealedPage(jwe, sealedWords(clinic), policyOf(html), dress.assets);
   return {
     alias,
-    files: filesAt(keys.id, text, shelf.worker),
+    files: filesAt(keys.id, text, dress.worker),
     link: { address: `${site}for/${keys.id}/#${fragmentOf(keys)}`, hasWords: post.words },
     words: post.words ? keys.words : null,
   };

@@ -10,7 +10,7 @@ import {
   stageOf,
   stagesAfter,
 } from '../../src/decisions/stage/stageChoice.ts';
-import { firstStage, proposeStage, sportObstacle } from '../../src/decisions/stage/stageProposal.ts';
+import { firstStage, proposeStage, sportLimit } from '../../src/decisions/stage/stageProposal.ts';
 import { stageRefusals } from '../../src/decisions/stage/stageRefusals.ts';
 import { stepNow } from '../../src/decisions/stage/stepNow.ts';
 import type { LastDone } from '../../src/decisions/terms/lastDone.ts';
@@ -62,7 +62,7 @@ const done = (stage: LastDone['stage']): LastDone[] => [{ card: 'lift', stage } 
 /** `stage reached: what bars the next` */
 function proposed(of: Partial<Consult>, start: SuddenStart | null = null, last: LastDone[] = []): string {
   const { reached, looked } = proposeStage(person(of), PROTOCOL, start, last);
-  return `${reached}: ${looked.at(-1)?.obstacle?.code ?? 'open'}`;
+  return `${reached}: ${looked.at(-1)?.limit?.code ?? 'open'}`;
 }
 
 describe('the proposal', () => {
@@ -163,7 +163,7 @@ describe('the proposal', () => {
     const weeks = { ...PROTOCOL, byWeeks, painRule } as unknown as Protocol;
     const one = person({ tests: tests({ straight: pain, bent: 5 }), usualMorningPain, irritability: 'low' });
     const { reached, looked } = proposeStage(one, weeks, null, []);
-    expect(`${reached}: ${looked.at(-1)?.obstacle?.code}`).toBe(expected);
+    expect(`${reached}: ${looked.at(-1)?.limit?.code}`).toBe(expected);
   });
 
   it('begins with stage 1, or with keeping strong where there is nothing else', () => {
@@ -185,8 +185,8 @@ describe('sport', () => {
     ['4', { tests: tests({ odd: 4, fine: 0 }) }, 'sport-pain'],
     ['irritable', { tests: [], irritability: 'high' }, 'irritable-for-sport'],
   ])('%s', (_, of, expected) => {
-    expect(sportObstacle(sport, person(of))?.code ?? null).toBe(expected);
-    expect(sportObstacle(far, person({ ...of, irritability: 'high' }))).toBeNull();
+    expect(sportLimit(sport, person(of))?.code ?? null).toBe(expected);
+    expect(sportLimit(far, person({ ...of, irritability: 'high' }))).toBeNull();
   });
 });
 
@@ -269,6 +269,7 @@ describe('the stage that is chosen', () => {
     ['a proposal', { ...READY, stage: 'auto' }, null, ''],
     ['keeping strong', { stage: 'keepGoing' }, null, ''],
     ['the proposal itself', { ...READY, stage: 4 }, null, ''],
+    ['the proposal itself without a reason', { ...READY, stage: 4, stageBecause: undefined }, null, ''],
     ['an earlier one without a reason', { ...READY, stage: 1, stageBecause: undefined }, null, ''],
     ['a later one with a reason', { tests: tests({ straight: 0 }), stage: 3 }, null, ''],
     [
@@ -297,12 +298,21 @@ describe('the stage that is chosen', () => {
     const chosen = chooseStage(consult, PROTOCOL, effects(), start, []);
     const said = stageRefusals(consult, chosen, PROTOCOL, start).map(({ code, path, why: reason }) => {
       expect([code, path]).toEqual(['does-not-fit', ['stage']]);
-      if (reason.reason === 'stage-barred') return `stage-barred ${reason.chosen} ${reason.obstacle.code}`;
+      if (reason.reason === 'stage-barred') return `stage-barred ${reason.chosen} ${reason.limit.code}`;
       if (reason.reason === 'stage-above-proposal')
         return `stage-above-proposal ${reason.chosen} of ${reason.proposed}, shut at ${reason.shut?.stage}`;
       return reason.reason;
     });
     expect(said.join()).toBe(expected);
+  });
+
+  it('is never refused where it is to keep strong, whatever a keep stage asks of sport', () => {
+    const keep = { ...PROTOCOL.stages[4]!, enter: { ...enter([], 1, { sport: true }), words: '' } };
+    const protocol = { ...PROTOCOL, stages: [...PROTOCOL.stages.slice(0, 4), keep] } as Protocol;
+    const sore = { ...person(), ...READY, irritability: 'high', stage: 'keepGoing' } as Consult;
+    const chosen = chooseStage(sore, protocol, effects(), null, []);
+    expect(sportLimit(keep, sore)).not.toBeNull();
+    expect(stageRefusals(sore, chosen, protocol, sudden(1))).toEqual([]);
   });
 
   it('has its name, its number and what comes after', () => {

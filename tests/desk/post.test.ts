@@ -21,7 +21,7 @@ const [, programme] = programmes[0]!;
 const sealing: Sealing = {
   site: 'https://clinic.example/',
   secret: new Uint8Array(32).fill(7),
-  shelf: await readSealedAssets(),
+  dress: await readSealedAssets(),
 };
 const makers = (over: Partial<Makers> = {}): Makers => ({
   assets: pages,

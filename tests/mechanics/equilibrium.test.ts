@@ -49,8 +49,8 @@ const refused: readonly (readonly [string, Movement, string])[] = [
 ];
 
 describe('a pose that cannot rest gives no loading and says why', () => {
-  it.each(refused)('%s', (_title, movement, obstacle) => {
-    expect(equilibriumFaultAt(movement, REFERENCE_BODY, 0, 0)).toBe(obstacle);
+  it.each(refused)('%s', (_title, movement, fault) => {
+    expect(equilibriumFaultAt(movement, REFERENCE_BODY, 0, 0)).toBe(fault);
     expect(loadingAt(movement, REFERENCE_BODY, 0, 0)).toBeNull();
     expect(
       sweep(
@@ -83,9 +83,9 @@ describe('a pose that cannot rest gives no loading and says why', () => {
       const posture = postureOf(bow.start, REFERENCE_BODY);
       const { downN, momentNm } = weightsOf(posture, REFERENCE_BODY, undefined, 0);
       const offsetCm = 100 * Math.abs(posture.work.mid.x + momentNm / downN);
-      return { offsetCm, obstacle: equilibriumFaultAt(bow, REFERENCE_BODY, 0, 0) };
+      return { offsetCm, fault: equilibriumFaultAt(bow, REFERENCE_BODY, 0, 0) };
     });
-    for (const { offsetCm, obstacle } of bows) expect(obstacle).toBe(offsetCm > 3 ? 'offBalance' : null);
+    for (const { offsetCm, fault } of bows) expect(fault).toBe(offsetCm > 3 ? 'offBalance' : null);
     const within = (from: number, to: number) =>
       bows.filter(({ offsetCm }) => offsetCm > from && offsetCm < to).length;
     expect([within(2, 3), within(3, 4), within(4, 5)].every((count) => count > 0)).toBe(true);

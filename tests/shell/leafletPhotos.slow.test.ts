@@ -79,8 +79,8 @@ describe('photos on a leaflet', () => {
       const file = readdirSync(desk).find((one) => one.startsWith(`${name}-`)) ?? '';
       return JSON.parse(readFileSync(join(desk, file), 'utf8')) as never;
     };
-    const [shelf, { photos, ...dress }] = [laid('shelf') as DeskData, laid('dress') as DeskDress];
-    const bench = openBench(shelf);
+    const [library, { photos, ...dress }] = [laid('library') as DeskData, laid('dress') as DeskDress];
+    const bench = openBench(library);
     const sheet = {
       name: 'finch-r1.md',
       text: readFileSync(join(clinic.content, 'consults/finch-r1.md'), 'utf8'),
@@ -89,7 +89,7 @@ describe('photos on a leaflet', () => {
     const made = makeSheet(sheet, bench);
     if ('problems' in made) throw new Error(made.problems[0]?.found);
     const assets = {
-      ...pageAssets({ ...shelf.pages, ...dress }, bench.logo),
+      ...pageAssets({ ...library.pages, ...dress }, bench.logo),
       photos: openedPhotos(photos),
     };
     const makers = { assets, paper: null, post: null, sealing: null };

@@ -25,8 +25,8 @@ function textAt(body: readonly Branch[], path: Path): Token | null {
   const { parts } = partsOf(body);
   // Without a heading the whole is one section.
   const under = (parts.length === 0 ? body : parts[section]?.under)?.[block];
-  const spot = entries.reduce<Branch | undefined>((at, entry) => listOf(at)?.children[entry], under);
-  const paragraph = spot?.token.type === 'list_item_open' ? spot.children[0] : spot;
+  const branch = entries.reduce<Branch | undefined>((at, entry) => listOf(at)?.children[entry], under);
+  const paragraph = branch?.token.type === 'list_item_open' ? branch.children[0] : branch;
   return paragraph?.children[0]?.token ?? null;
 }
 

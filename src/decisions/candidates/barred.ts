@@ -4,7 +4,7 @@ import type { CapReason, CardLimit } from '../terms/cardLimit.ts';
 import { decidedByOf, type Bounds } from '../person/person.ts';
 
 /** The cap that stood against a card at a load, with its value. */
-export function barredObstacle({ barredBy, where }: RefusedLoad, bounds: Bounds): CardLimit {
+export function barredLimit({ barredBy, where }: RefusedLoad, bounds: Bounds): CardLimit {
   if (barredBy === 'step') return { limit: 'kit', value: 'step', why: { reason: 'no-step' } };
   if (barredBy === 'pose') return { limit: 'pose', value: null, why: { reason: 'no-pose' } };
   const { byProvokedAngle } = bounds;

@@ -3,7 +3,7 @@ import type { ExerciseCard, Slot } from '../../content/library.ts';
 import type { KitLoad } from '../../dosing/kit.ts';
 import type { RangeAndLoad as Admitted, RefusedLoad } from '../../mechanics/rangeAndLoad.ts';
 import type { RangeDecision } from '../../mechanics/range.ts';
-import { barredObstacle } from './barred.ts';
+import { barredLimit } from './barred.ts';
 import type { Entry } from './entered.ts';
 import { firstDose, type FirstDose } from './firstDose.ts';
 import { bodyAloneTooMuch, loadsFor, NO_WEIGHT, NOTHING, startLoad, type StartLoad } from './load.ts';
@@ -40,17 +40,17 @@ export function candidateFrom(
   stageBounds: Bounds,
 ): Candidate | CardLimit {
   const bounds = boundsFor(card.id, person, stageBounds);
-  const obstacle = limitOn(card, slot, person, bounds);
-  if (obstacle !== null) return obstacle;
+  const cardLimit = limitOn(card, slot, person, bounds);
+  if (cardLimit !== null) return cardLimit;
   const first = firstDose(slot, card, person, isKnown(card.id, person, bounds));
   if (isCardLimit(first)) return first;
-  const easier = easierObstacle(card, slot, person, bounds);
+  const easier = easierLimit(card, slot, person, bounds);
   if (easier !== null) return easier;
   return isPosed(card) ? fitPosed(card, slot, first, person, bounds) : fitUnposed(card, first);
 }
 
 /** A card whose easier one hurt, or was too much without a weight, is not tried. */
-function easierObstacle(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): CardLimit | null {
+function easierLimit(card: ExerciseCard, slot: Slot, person: Person, bounds: Bounds): CardLimit | null {
   for (let id = card.easier; id !== null; id = cardOf(person, id).easier) {
     const easier = cardOf(person, id);
     const hurt = painLimit(easier, person);
@@ -92,7 +92,7 @@ function fitPosed(
   const loads = loadsFor(card, person);
   const upToWanted = loads.filter(({ loadKg }) => loadKg <= wanted.load.loadKg);
   const found = fitAt(card, upToWanted, settings, wanted.testedToDeg, person, bounds);
-  if ('barredBy' in found) return barredObstacle(found, bounds);
+  if ('barredBy' in found) return barredLimit(found, bounds);
   const { load, rangeDeg } = found;
   return {
     card,
@@ -179,7 +179,7 @@ function inFull(card: PosedCard): PosedCard {
 
 function lightened(wanted: StartLoad, { load, heavier }: FoundRangeAndLoad, bounds: Bounds): StartLoad {
   if (load.loadKg >= wanted.load.loadKg || heavier === null) return { ...wanted, load };
-  const { why: bar } = barredObstacle(heavier, bounds);
+  const { why: bar } = barredLimit(heavier, bounds);
   return {
     ...wanted,
     load,

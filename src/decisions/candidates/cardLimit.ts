@@ -7,7 +7,7 @@ import type { CardLimit } from '../terms/cardLimit.ts';
 import { triedAtMost } from '../screen/painLimits.ts';
 import type { Bounds, Person } from '../person/person.ts';
 
-/** The first obstacle in the order left out by the clinician, position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
+/** The first limit in the order left out by the clinician, position, screen, pain when tried, cannot-do, kit, stated angle; null when there is none. */
 export function limitOn(
   card: ExerciseCard,
   slot: Slot,

@@ -78,8 +78,8 @@ function fill(slot: Slot, before: readonly Choice[], person: Person, bounds: Bou
   if (own !== null) return fillWith(own, slot, before, person, bounds);
   const passedOver: PassedOver[] = [];
   const left: { readonly fit: Candidate; readonly because: CardLimit }[] = [];
-  const over = (id: string, obstacle: CardLimit) =>
-    passedOver.push(passed(person, id, slot, bounds, obstacle));
+  const over = (id: string, cardLimit: CardLimit) =>
+    passedOver.push(passed(person, id, slot, bounds, cardLimit));
   for (const id of inOrder(slot, person, bounds)) {
     const answer = tried(id, slot, before, person, bounds);
     if (isCardLimit(answer)) {
@@ -120,9 +120,9 @@ function fillWith(
   const others = slot.cards
     .filter((one) => one !== id)
     .map((one) => passed(person, one, slot, bounds, OTHER_CHOSEN));
-  const over = (obstacle: CardLimit) => ({
+  const over = (cardLimit: CardLimit) => ({
     fit: null,
-    passedOver: [passed(person, id, slot, bounds, obstacle), ...others],
+    passedOver: [passed(person, id, slot, bounds, cardLimit), ...others],
   });
   if (!isOfKind(cardOf(person, id), slot)) return over(OTHER_KIND);
   const answer = tried(id, slot, before, person, bounds);
@@ -288,7 +288,7 @@ export function passed(
   id: string,
   slot: Slot,
   { name }: Bounds,
-  obstacle: CardLimit,
+  cardLimit: CardLimit,
 ): PassedOver {
-  return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...obstacle };
+  return { card: id, title: cardOf(person, id).title, slot: slot.name, stage: name, ...cardLimit };
 }

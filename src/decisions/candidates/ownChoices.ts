@@ -70,9 +70,9 @@ function fitInside(
 }
 
 /** Caps of our own choice; the angle that hurt, position, kit, cannot-do and screen are none. */
-export function isHouseCap(obstacle: Pick<CardLimit, 'limit'> | null): boolean {
-  if (obstacle === null) return false;
-  const { limit } = obstacle;
+export function isHouseCap(cardLimit: Pick<CardLimit, 'limit'> | null): boolean {
+  if (cardLimit === null) return false;
+  const { limit } = cardLimit;
   return isJointAngle(limit as never) || ['compression', 'tension', 'demand'].includes(limit);
 }
 

@@ -31,12 +31,12 @@ export function proposeStage(
   for (const [index, stage] of numberedStages(protocol.stages).entries()) {
     if (index === 0) continue;
     const name = (index + 1) as StageName;
-    const obstacle =
-      obstacleInto(stage, index + 1, consult, protocol, sudden) ??
-      weightObstacle(index, consult, protocol, lastDone);
+    const limit =
+      limitInto(stage, index + 1, consult, protocol, sudden) ??
+      weightLimit(index, consult, protocol, lastDone);
     const by = worstOfEach(consult.tests).filter(({ test }) => stage.enter.tests.includes(test));
-    looked.push({ stage: name, by, obstacle });
-    if (obstacle !== null) break;
+    looked.push({ stage: name, by, limit });
+    if (limit !== null) break;
     reached = name;
   }
   return { reached, looked };
@@ -48,7 +48,7 @@ export function firstStage({ stages }: Protocol): StageName {
 }
 
 /** What bars fast work and sport whoever asks for it: high irritability, or a test above the pain it is entered with. */
-export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult): StageLimit | null {
+export function sportLimit({ enter }: Stage, { irritability, tests }: Consult): StageLimit | null {
   if (!enter.sport) return null;
   if (irritability === 'high') return { code: 'irritable-for-sport' };
   const worst = worstOf(tests);
@@ -61,7 +61,7 @@ export function sportObstacle({ enter }: Stage, { irritability, tests }: Consult
  * Fast work comes after heavy work (house rules 4): a set with a weight that hurt little, of an exercise of the stage before
  * or of this one, or the stage before done. `index`: of the stage, from 0.
  */
-function weightObstacle(
+function weightLimit(
   index: number,
   { testedSets }: Consult,
   { stages, limits }: Protocol,
@@ -79,7 +79,7 @@ function weightObstacle(
   return tested || done ? null : { code: 'no-weight-shown', painAtMost };
 }
 
-function obstacleInto(
+function limitInto(
   stage: Stage,
   number: number,
   consult: Consult,
@@ -103,7 +103,7 @@ function obstacleInto(
     return { code: 'entry-pain', test: worstTried.test, pain: worstTried.pain, painAtMost };
   if (settled && response24h !== 'settled') return { code: 'not-settled' };
   if (sport && !needsFastWork(consult, protocol)) return { code: 'no-sport' };
-  return sportObstacle(stage, consult);
+  return sportLimit(stage, consult);
 }
 
 /** Tests with the hip nearly straight: those the protocol says so of, and holds of its first stage that were tried. */

@@ -5,26 +5,26 @@ import type { StageChoice } from '../terms/stageChoice.ts';
 import type { StageName } from '../terms/stageName.ts';
 import type { SuddenStart } from '../terms/suddenStart.ts';
 import { stageOf } from './stageChoice.ts';
-import { sportObstacle } from './stageProposal.ts';
+import { sportLimit } from './stageProposal.ts';
 
-/** What stands against the written stage, none for the proposal. */
+/** What stands against the stage; nothing does against keeping strong, nor against what the tests speak for. */
 export function stageRefusals(
   consult: Consult,
-  { chosen, chosenBy, proposed, because }: StageChoice,
+  { chosen, proposed, because }: StageChoice,
   protocol: Protocol,
   sudden: SuddenStart | null,
 ): readonly Refusal[] {
-  if (chosenBy === 'proposal' || chosen === 'keepGoing') return [];
+  if (chosen === 'keepGoing') return [];
   const refusal = (why: StageRefusal): Refusal[] => [
     { code: 'does-not-fit', id: consult.id, path: ['stage'], why },
   ];
-  const obstacle =
+  const limit =
     sudden !== null && chosen > sudden.stageAtMost
       ? ({ code: 'sudden-start', sudden } as const)
-      : sportObstacle(stageOf(protocol, chosen), consult);
-  if (obstacle !== null) return refusal({ reason: 'stage-barred', chosen, obstacle });
+      : sportLimit(stageOf(protocol, chosen), consult);
+  if (limit !== null) return refusal({ reason: 'stage-barred', chosen, limit });
   if (!isAbove(chosen, proposed) || consult.stageBecause !== undefined) return [];
-  const [shut] = because.filter((one) => one.code === 'looked' && one.obstacle !== null);
+  const [shut] = because.filter((one) => one.code === 'looked' && one.limit !== null);
   return refusal({
     reason: 'stage-above-proposal',
     chosen,
@@ -33,6 +33,6 @@ export function stageRefusals(
   });
 }
 
-function isAbove(own: StageName, proposed: StageName): boolean {
-  return own !== 'keepGoing' && proposed !== 'keepGoing' && own > proposed;
+function isAbove(own: number, proposed: StageName): boolean {
+  return proposed !== 'keepGoing' && own > proposed;
 }

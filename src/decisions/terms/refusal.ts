@@ -57,7 +57,7 @@ export type ScreenStop =
   | { readonly reason: 'under-18'; readonly answer: Answer };
 
 export type StageRefusal =
-  | { readonly reason: 'stage-barred'; readonly chosen: StageName; readonly obstacle: StageLimit }
+  | { readonly reason: 'stage-barred'; readonly chosen: StageName; readonly limit: StageLimit }
   | {
       readonly reason: 'stage-above-proposal';
       readonly chosen: StageName;

@@ -21,5 +21,5 @@ export interface StageLooked {
   /** The tests that opened it, the worst result of each; empty where the stage asks for none. */
   readonly by: readonly Consult['tests'][number][];
   /** Null when it is open. */
-  readonly obstacle: StageLimit | null;
+  readonly limit: StageLimit | null;
 }

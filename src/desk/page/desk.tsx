@@ -61,9 +61,9 @@ async function begin(): Promise<void> {
   listen();
   void lookIntoFolder();
   followFolder();
-  const shelf = await fetched<DeskData>('shelf');
-  dress(shelf);
-  await readLibrary(shelf);
+  const library = await fetched<DeskData>('library');
+  dress(library);
+  await readLibrary(library);
   effect(() => {
     look(
       sheetNow(),
@@ -77,7 +77,7 @@ async function begin(): Promise<void> {
   });
 }
 
-async function fetched<T>(name: 'catalogue' | 'shelf'): Promise<T> {
+async function fetched<T>(name: 'catalogue' | 'library'): Promise<T> {
   const answer = await fetch(nearby(name));
   if (!answer.ok) throw new Error(`${name} could not be fetched: ${answer.status}`);
   return (await answer.json()) as T;

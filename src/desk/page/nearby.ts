@@ -11,7 +11,7 @@ type Nearby =
   | 'paper'
   | 'post'
   | 'catalogue'
-  | 'shelf'
+  | 'library'
   | 'sealing'
   | 'regular'
   | 'bold';

@@ -53,8 +53,8 @@ function asked(ask: Ask, key: number | string): Promise<Answer> {
   });
 }
 
-export async function readLibrary(shelf: DeskData): Promise<void> {
-  await asked({ ask: 'bench', shelf, later: nearby('later') }, 'bench');
+export async function readLibrary(library: DeskData): Promise<void> {
+  await asked({ ask: 'bench', library, later: nearby('later') }, 'bench');
 }
 
 let newestView = 0;
@@ -110,8 +110,8 @@ function withPost(): Promise<void> {
   post ??= (async () => {
     const answer = await fetch(nearby('sealing'));
     if (!answer.ok) throw new Fault(`sealing could not be fetched: ${answer.status}`);
-    const shelf = (await answer.json()) as Sealing['shelf'];
-    await asked({ ask: 'post', script: nearby('post'), shelf }, 'post');
+    const sealing = (await answer.json()) as Sealing['dress'];
+    await asked({ ask: 'post', script: nearby('post'), dress: sealing }, 'post');
   })();
   post.catch(() => (post = null));
   return post;

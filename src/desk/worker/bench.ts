@@ -21,21 +21,21 @@ export interface Bench {
 }
 
 /** Throws where the library has an error: the build lays out none that has. */
-export function openBench(shelf: DeskData): Bench {
-  const reading = readLibrary(...shelf.folders.map((files) => files.map(sourceOf)));
+export function openBench(data: DeskData): Bench {
+  const reading = readLibrary(...data.folders.map((files) => files.map(sourceOf)));
   const { library, known, placeOf, files } = reading;
   if (library === null)
     throw new Error(
       `the library has an error: ${reading.problems[0]?.file ?? ''} ${reading.problems[0]?.found ?? ''}`,
     );
-  const logo = shelf.logo === null ? null : fromBase64(shelf.logo);
+  const logo = data.logo === null ? null : fromBase64(data.logo);
   return {
     library,
     known,
-    workshop: { library, models: new Map(), loadleaf: shelf.loadleaf },
+    workshop: { library, models: new Map(), loadleaf: data.loadleaf },
     logo,
-    photoBytes: shelf.photoBytes,
-    letters: lettersOnly(shelf.letters),
+    photoBytes: data.photoBytes,
+    letters: lettersOnly(data.letters),
     placeOf,
     files,
   };

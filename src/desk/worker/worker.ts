@@ -42,7 +42,7 @@ let faces: DeskData['pages'] | null = null;
 let assets: PageAssets | null = null;
 let paper: Makers['paper'] = null;
 let post: PostScript | null = null;
-let shelf: Sealing['shelf'] | null = null;
+let sealedDress: Sealing['dress'] | null = null;
 
 scope.onmessage = ({ data }) => {
   void answered(data).then(
@@ -60,7 +60,7 @@ async function answered(ask: Ask): Promise<Answer> {
   switch (ask.ask) {
     case 'bench':
       comesBy(() => load(ask.later));
-      return opened(ask.shelf);
+      return opened(ask.library);
     case 'dress':
       return dressed(ask.dress);
     case 'view':
@@ -144,7 +144,7 @@ async function made({ at, name, sheet, firstName, seal }: Extract<Ask, { ask: 'm
     assets,
     paper,
     post,
-    sealing: seal === null ? null : { ...seal, shelf: there(shelf) },
+    sealing: seal === null ? null : { ...seal, dress: there(sealedDress) },
   };
   return {
     answer: 'made',
@@ -163,10 +163,10 @@ function withPaper({ script, regular, bold }: Extract<Ask, { ask: 'paper' }>): A
   return { answer: 'paper' };
 }
 
-function withPost({ script, shelf: dress }: Extract<Ask, { ask: 'post' }>): Answer {
+function withPost({ script, dress }: Extract<Ask, { ask: 'post' }>): Answer {
   load(script);
   post = there((scope as unknown as { loadleafPost?: PostScript }).loadleafPost);
-  shelf = dress;
+  sealedDress = dress;
   return { answer: 'post' };
 }
 

@@ -31,7 +31,7 @@ export async function deskFiles(
   const { regular, bold } = printedFaces();
   const { assets, worker } = await readSealedAssets();
   const { tokens, fonts: faces, ...dress } = pageFiles();
-  const shelf: DeskData = {
+  const data: DeskData = {
     loadleaf: version(),
     folders: folders.map((files) => files.filter(({ file }) => isOfLibrary(file)).map(textOf)),
     logo: logo === null ? null : Buffer.from(logo).toString('base64'),
@@ -48,7 +48,7 @@ export async function deskFiles(
     paper: ['js', deskScript('paper')],
     post: ['js', deskScript('post')],
     catalogue: ['json', JSON.stringify(catalogueOf(library))],
-    shelf: ['json', JSON.stringify(shelf)],
+    library: ['json', JSON.stringify(data)],
     dress: ['json', JSON.stringify({ ...withoutOthers(dress), photos: packedPhotos(photos) })],
     sealing: ['json', JSON.stringify({ assets, worker })],
     regular: ['ttf', regular],

@@ -48,15 +48,15 @@ export function keepFinished(
   const lost: string[] = [];
   const people: Record<string, Finished> = {};
   const isWhole = aliases.length === 0;
-  const shelf = library !== null && isWhole ? keptLibrary(site, out, library, isRead) : library;
-  if (library !== null && shelf === null) lost.push('');
+  const keptNow = library !== null && isWhole ? keptLibrary(site, out, library, isRead) : library;
+  if (library !== null && keptNow === null) lost.push('');
   for (const [alias, one] of finished) {
     const now = standing(out, alias, one, isRead);
     if (now !== null && site.keep(setIn(now))) people[alias] = now;
     else lost.push(alias);
   }
   if (lost.length > 0) throw new NotAsLeft(lost, site.setAside());
-  return { library: shelf, people };
+  return { library: keptNow, people };
 }
 
 function keptLibrary(

@@ -37,19 +37,19 @@ export async function printFaults(
     ...sheetsOf({ ...library, pages: [] }).flatMap(({ kind, id, texts }) =>
       texts
         .filter(({ on }) => on === 'leaflet')
-        .map(({ path, text }) => ({ spot: { kind, id, path }, text })),
+        .map(({ path, text }) => ({ field: { kind, id, path }, text })),
     ),
     ...clinicTexts(library.clinic).map(({ path, text }) => ({
-      spot: { kind: 'clinic' as const, id: 'clinic', path },
+      field: { kind: 'clinic' as const, id: 'clinic', path },
       text,
     })),
   ];
-  const letters = printed.flatMap(({ spot, text }) => {
+  const letters = printed.flatMap(({ field, text }) => {
     const missing = lettersMissing([text], paper.fonts);
     if (missing.length === 0) return [];
     const offset = text.indexOf(missing[0] ?? '');
     // Of a letter that is put together from two the whole text is the place.
-    const at = offset < 0 ? spot : { ...spot, offset };
+    const at = offset < 0 ? field : { ...field, offset };
     return [refuse(placeOf, at, 'letter-not-in-font', wordsOf(missing, text))];
   });
   const layout = await layoutFaults(library);

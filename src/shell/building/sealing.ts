@@ -17,7 +17,7 @@ import { askedIn } from './asked.ts';
 /** Null for a build that seals nothing. Stops as `readSecret` does. */
 export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>): Promise<Sealing | null> {
   if (site === null) return null;
-  return { site, secret: readSecret(secretPlace(secret)), shelf: await readSealedAssets() };
+  return { site, secret: readSecret(secretPlace(secret)), dress: await readSealedAssets() };
 }
 
 /** Where a person's leaflet stands, by the secret alone. */

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
-import type { SealedShelf } from '../../post/sealedFiles.ts';
+import type { SealedDress } from '../../post/sealedFiles.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
 import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
 import type { LiveScripts } from '../server/server.ts';
@@ -87,7 +87,7 @@ export function printedFaces(): Readonly<Record<'regular' | 'bold', Uint8Array>>
   };
 }
 
-export async function readSealedAssets(): Promise<SealedShelf> {
+export async function readSealedAssets(): Promise<SealedDress> {
   const { hashed } = await import('../../outputs/html/assets.ts');
   return {
     assets: {

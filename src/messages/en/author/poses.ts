@@ -10,7 +10,7 @@ function placeText(t: number): string {
 
 /** `t`: place along the movement, 0 to 1; `heightsM`: every card must fit these and between. */
 export function cannotRest(
-  obstacle: EquilibriumFault,
+  fault: EquilibriumFault,
   { solve }: Movement,
   {
     heightM,
@@ -20,7 +20,7 @@ export function cannotRest(
 ): CureWords {
   const who = `${placeText(t)} for a body of ${heightM} m`;
   const [low, high] = solve?.range ?? [];
-  switch (obstacle) {
+  switch (fault) {
     case 'notClosed':
       return {
         found: `without an answer ${who}: no ${solve?.unknown} from ${low}° to ${high}° closes the pose`,

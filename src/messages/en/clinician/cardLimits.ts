@@ -8,7 +8,7 @@ type Words = {
   readonly [Member in LimitReason as Member['reason']]: (why: Member) => string;
 };
 
-/** @example obstacleWords({ reason: 'cannot-do', need: 'kneel' }) // => 'it asks for what cannot be done (kneel)' */
+/** @example cardLimitWords({ reason: 'cannot-do', need: 'kneel' }) // => 'it asks for what cannot be done (kneel)' */
 export function cardLimitWords(why: LimitReason): string {
   return WORDS[why.reason](why as never);
 }

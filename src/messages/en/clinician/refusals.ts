@@ -47,9 +47,9 @@ const SCREEN: Of<ScreenStop> = {
 };
 
 const STAGE: Of<StageRefusal> = {
-  'stage-barred': ({ chosen, obstacle }, testNameOf) => ({
+  'stage-barred': ({ chosen, limit }, testNameOf) => ({
     found: `${chosen}`,
-    expected: `an earlier stage: ${stageLimitText(obstacle, testNameOf)}`,
+    expected: `an earlier stage: ${stageLimitText(limit, testNameOf)}`,
     fix: 'Write stage: auto, or an earlier stage; no reason lifts this.',
   }),
   'stage-above-proposal': ({ chosen, proposed, shut }, testNameOf) => {

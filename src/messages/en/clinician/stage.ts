@@ -17,19 +17,19 @@ export function stageWord(name: StageName): string {
 
 /** That a stage is open, or what keeps it shut. `enterWords`: the protocol's own, for a stage that asks for no test. */
 export function lookedText(
-  { stage, by, obstacle }: StageLooked,
+  { stage, by, limit }: StageLooked,
   nameOf: (test: string) => string,
   enterWords: string,
 ): string {
-  if (obstacle !== null) return `Not ${stageWord(stage)}: ${stageLimitText(obstacle, nameOf)}.`;
+  if (limit !== null) return `Not ${stageWord(stage)}: ${stageLimitText(limit, nameOf)}.`;
   const tests = by.map(({ test, pain }) => `${nameOf(test)} with pain ${pain}`);
   const why = tests.length === 0 ? enterWords.replace(/\.$/, '') : tests.join(', ');
   return `Stage ${stage} is open: ${why}.`;
 }
 
-/** @example obstacleText({ code: 'not-settled' }, String) // => 'it is not known that the next day was settled' */
-export function stageLimitText(obstacle: StageLimit, nameOf: (test: string) => string): string {
-  switch (obstacle.code) {
+/** @example stageLimitText({ code: 'not-settled' }, String) // => 'it is not known that the next day was settled' */
+export function stageLimitText(limit: StageLimit, nameOf: (test: string) => string): string {
+  switch (limit.code) {
     case 'stirred-up':
       return 'the tests had stirred it up by the next day';
     case 'irritable':
@@ -41,17 +41,17 @@ export function stageLimitText(obstacle: StageLimit, nameOf: (test: string) => s
     case 'no-sport':
       return 'no sport that needs it is recorded';
     case 'no-weight-shown':
-      return `no set with a weight was tested at ${obstacle.painAtMost} or less, and the stage before was not done; fast work comes after heavy work`;
+      return `no set with a weight was tested at ${limit.painAtMost} or less, and the stage before was not done; fast work comes after heavy work`;
     case 'not-tested':
-      return `none of its tests was done (${obstacle.tests.join(', ')})`;
+      return `none of its tests was done (${limit.tests.join(', ')})`;
     case 'straight-hip-pain':
-      return `pain ${obstacle.pain} in ${nameOf(obstacle.test)}, the worst test with the hip nearly straight; ${obstacle.painAtMost} at most is asked`;
+      return `pain ${limit.pain} in ${nameOf(limit.test)}, the worst test with the hip nearly straight; ${limit.painAtMost} at most is asked`;
     case 'entry-pain':
-      return `pain ${obstacle.pain} in ${nameOf(obstacle.test)}, the worst of its tests; ${obstacle.painAtMost} at most is asked`;
+      return `pain ${limit.pain} in ${nameOf(limit.test)}, the worst of its tests; ${limit.painAtMost} at most is asked`;
     case 'sport-pain':
-      return `pain ${obstacle.pain} in ${nameOf(obstacle.test)}; fast work asks for ${obstacle.painAtMost} at most in every test`;
+      return `pain ${limit.pain} in ${nameOf(limit.test)}; fast work asks for ${limit.painAtMost} at most in every test`;
     case 'sudden-start':
-      return `the first programme after a cleared sudden start (${suddenText(obstacle.sudden)}) is of stage ${obstacle.sudden.stageAtMost} at most`;
+      return `the first programme after a cleared sudden start (${suddenText(limit.sudden)}) is of stage ${limit.sudden.stageAtMost} at most`;
   }
 }
 

@@ -12,7 +12,7 @@ export interface DeskNames {
   readonly paper: string;
   readonly post: string;
   readonly catalogue: string;
-  readonly shelf: string;
+  readonly library: string;
   readonly dress: string;
   readonly sealing: string;
   readonly regular: string;
@@ -55,7 +55,8 @@ export function deskHtml(names: DeskNames, clinic: string): string {
 }
 
 function scriptHtml(names: DeskNames): Html {
-  const { yaml, script, worker, later, paper, post, catalogue, shelf, dress, sealing, regular, bold } = names;
+  const { yaml, script, worker, later, paper, post, catalogue, library, dress, sealing, regular, bold } =
+    names;
   return html`<script defer src="${yaml}"></script>
     <script
       defer
@@ -66,7 +67,7 @@ function scriptHtml(names: DeskNames): Html {
       data-paper="${paper}"
       data-post="${post}"
       data-catalogue="${catalogue}"
-      data-shelf="${shelf}"
+      data-library="${library}"
       data-dress="${dress}"
       data-sealing="${sealing}"
       data-regular="${regular}"

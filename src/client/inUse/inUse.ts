@@ -182,7 +182,17 @@ function dayPicker(book: Book, sheet: PageInUse, until: readonly IsoDate[]): rea
   ];
 }
 
+/** Named with their day as well: the groups of today's forms stand on the same page. */
 function dayForms(book: Book, sheet: PageInUse, on: IsoDate): readonly HTMLElement[] {
+  const forms = formsOfDay(book, sheet, on);
+  for (const form of forms)
+    for (const group of [form, ...form.querySelectorAll<HTMLElement>('[role="group"]')])
+      if (group.getAttribute('role') === 'group')
+        group.setAttribute('aria-label', `${group.getAttribute('aria-label') ?? ''}, ${shortDay(on)}`);
+  return forms;
+}
+
+function formsOfDay(book: Book, sheet: PageInUse, on: IsoDate): readonly HTMLElement[] {
   const exercises = cardsOf(sheet.days.find((day) => day.on === on)).flatMap(({ card, between }) => {
     const paced = pacedOf(sheet, card);
     const title = titleOf(card);

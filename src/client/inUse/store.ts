@@ -40,6 +40,8 @@ export function logStore(alias: string, mark: string): LogStore {
   let inMemory: readonly LogRow[] = [];
   /** What this page wrote itself, to see whether another tab wrote over it. */
   let written: readonly LogRow[] = [];
+  /** The same, field by field, with what stood there before. */
+  const fields = new Map<string, FieldWritten>();
   let kept: Kept = storage() === null ? 'denied' : location.protocol === 'file:' ? 'disk' : 'kept';
   let damaged = false;
   const changed = () => listeners.forEach((tell) => tell());
@@ -72,12 +74,18 @@ export function logStore(alias: string, mark: string): LogStore {
     const rows = stored();
     const holds = (one: LogRow) => rows.some((row) => logKey(row) === logKey(one) && row.edit >= one.edit);
     const lost = written.filter((one) => !holds(one));
-    if (lost.length > 0) put(holding([...rows, ...lost]));
+    const again = holding([...rows, ...lost]).map((row) => withLostFields(row, [...fields.values()]));
+    if (lost.length > 0 || again.some((row, at) => row.edit !== rows[at]?.edit)) put(again);
+  };
+
+  const forget = (): void => {
+    written = [];
+    fields.clear();
   };
 
   addEventListener('storage', ({ key, newValue }) => {
     read = null;
-    if (key === null || (key === own && newValue === null)) written = [];
+    if (key === null || (key === own && newValue === null)) forget();
     else if (key === own) writeAgain();
     if (key === null || key.startsWith(`${PREFIX}:${alias}:`)) changed();
   });
@@ -95,13 +103,15 @@ export function logStore(alias: string, mark: string): LogStore {
         edit: before === null ? 0 : before.edit + 1,
       };
       written = holding([...written, row]);
+      const name = logKey(row);
+      fields.set(`${name} ${field}`, { name, field, before: before?.[field] ?? null, row });
       put(holding([...rows, row]));
       if (rows.length === 0) void navigator.storage?.persist?.().catch(() => false);
     },
     clear() {
       const rows = stored();
       inMemory = [];
-      written = [];
+      forget();
       read = null;
       damaged = false;
       for (const key of [...keysOf(alias), ...laidAside(alias)]) storage()?.removeItem(key);
@@ -113,6 +123,27 @@ export function logStore(alias: string, mark: string): LogStore {
     damaged: () => damaged || laidAside(alias).length > 0,
     onChange: (tell) => void listeners.push(tell),
   };
+}
+
+interface FieldWritten {
+  readonly name: string;
+  readonly field: EntryField;
+  readonly before: LogRow[EntryField] | null;
+  readonly row: LogRow;
+}
+
+// Another tab wrote the same entry at the same edit without having seen this field: what stood before stands there again.
+function withLostFields(row: LogRow, fields: readonly FieldWritten[]): LogRow {
+  const lost = fields.filter(
+    (one) =>
+      one.name === logKey(row) &&
+      one.row.edit >= row.edit &&
+      row[one.field] !== one.row[one.field] &&
+      (row[one.field] || null) === (one.before || null),
+  );
+  if (lost.length === 0) return row;
+  const own = Object.fromEntries(lost.map(({ field, row: mine }) => [field, mine[field]]));
+  return { ...row, ...own, edit: Math.max(row.edit, ...lost.map((one) => one.row.edit)) + 1 };
 }
 
 /** The browser's storage, or null where it gives none: asking for it may throw. */

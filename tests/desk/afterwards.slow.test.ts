@@ -181,6 +181,10 @@ describe("a folder of the person's choice", () => {
     await page.waitForSelector('[data-person=otter]:has-text("stage 2, step 1, review 2026-12-15")');
     expect(await page.textContent('[data-person=otter]')).toMatch(/, last log 2026-12-14$/);
     await page.waitForSelector('[data-person=heron]:has-text("no log")');
+    // The draft of the next revision lies there still.
+    await page.click('[data-person=otter]');
+    await page.waitForSelector('.said:has-text("otter-r2.md or its log is not saved yet")');
+    await page.click('text=Clear this desk');
     await page.click('[data-person=otter]');
     await page.waitForSelector('.who:has-text("otter")');
     await page.fill('[name=minutesPerDay]', '30');

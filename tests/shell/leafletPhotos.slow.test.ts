@@ -7,6 +7,7 @@ import { openedPhotos } from '../../src/desk/photos.ts';
 import type { DeskDress, DeskData } from '../../src/desk/deskData.ts';
 import { openBench } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
+import { viewOf } from '../../src/desk/worker/view.ts';
 import { outputOf } from '../../src/desk/worker/outputs.ts';
 import { pageAssets } from '../../src/outputs/html/assets.ts';
 import { faultsOf } from '../outputs/html/validate.ts';
@@ -96,6 +97,8 @@ describe('photos on a leaflet', () => {
     const { bytes } = await outputOf('leaflet.html', made.programme, '', makers);
     expect(pictures()).toHaveLength(1);
     expect(bytes).toBe(readFileSync(leaflet(), 'utf8'));
+    const shown = viewOf(made, assets.photos);
+    expect('beside' in shown && shown.beside.leaflet.match(/src="data:image\/webp/g)).toHaveLength(1);
     const tooMany = { ...bench, photoBytes: { 'wall-bridge': 10_000_000 } };
     expect(makeSheet(sheet, tooMany)).toMatchObject({
       problems: [{ code: 'out-of-range', path: 'leafletPhotos.atMostKilobytes' }],

@@ -14,7 +14,7 @@ import { followReview } from './review.tsx';
 import { nearby } from './nearby.ts';
 import { followFolder, lookIntoFolder, Persons } from './persons.tsx';
 import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
-import { look, readLibrary } from './thread.ts';
+import { look, readLibrary, withDress } from './thread.ts';
 
 function Desk() {
   return (
@@ -64,6 +64,8 @@ async function begin(): Promise<void> {
   const library = await fetched<DeskData>('library');
   dress(library);
   await readLibrary(library);
+  // The clinic's own photos stand beside the form too; without them all else does.
+  if (Object.keys(library.photoBytes).length > 0) await withDress().catch(() => undefined);
   effect(() => {
     look(
       sheetNow(),

@@ -2,14 +2,15 @@
 import { effect, signal } from '@preact/signals';
 import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
 import { laidText } from '../../messages/en/desk/files.ts';
-import { PERSON_WORDS, personText } from '../../messages/en/desk/persons.ts';
+import { notSavedYetText, PERSON_WORDS, personText } from '../../messages/en/desk/persons.ts';
 import { personFiles, type PersonFiles } from '../folder/personFiles.ts';
 import type { PersonShown, SheetText } from '../talk.ts';
 import * as door from './door.ts';
 import { FilePick } from './filePick.tsx';
 import { chosenFolder, doorFolder, filesFolder, folder, isFolderOffered, type Folder } from './folder.ts';
 import { today } from './quick.tsx';
-import { lay, said, view } from './state.ts';
+import { isLogChanged } from './logState.ts';
+import { fileName, isChanged, lay, said, view } from './state.ts';
 import { person } from './thread.ts';
 
 const lines = signal<ReadonlyMap<string, PersonShown>>(new Map());
@@ -47,6 +48,11 @@ async function sheetOf({ newest, others }: PersonFiles, { get }: Folder): Promis
 }
 
 async function open(one: PersonFiles, now: Folder): Promise<void> {
+  // A line is pressed by a slip, and what is on the desk may stand nowhere else.
+  if (isChanged.value || isLogChanged.value) {
+    said.value = notSavedYetText(fileName.value);
+    return;
+  }
   const { name, text, others } = await sheetOf(one, now);
   lay(text, { name, text, handle: null, isInFolder: now.put !== null }, others);
   said.value = laidText(name);

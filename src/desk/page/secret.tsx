@@ -1,6 +1,6 @@
 /** The clinic secret: read from the file that is chosen, into memory alone, and the address that goes with it. */
 import { FilePick } from './filePick.tsx';
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import {
   FORGET_SECRET,
   NOT_A_SECRET,
@@ -10,7 +10,7 @@ import {
   SITE,
 } from '../../messages/en/desk/make.ts';
 import { secretOf } from '../../outputs/sealed/secret.ts';
-import { catalogue, said } from './state.ts';
+import { catalogue, laidTimes, said } from './state.ts';
 
 /** In no draft and no storage; null while none is chosen. */
 export const secret = signal<Uint8Array<ArrayBuffer> | null>(null);
@@ -23,11 +23,14 @@ export const site = {
   },
 };
 
-/** The last that was said of what is made, beside where it was pressed. */
-export const told = signal('');
+const last = signal({ words: '', of: 0 });
+
+/** The last that was said of what is made, beside where it was pressed; of the consult on the desk alone. */
+export const told = computed(() => (last.value.of === laidTimes.value ? last.value.words : ''));
 
 export function tell(words: string): void {
-  [said.value, told.value] = [words, words];
+  said.value = words;
+  last.value = { words, of: laidTimes.value };
 }
 
 /** A secret is one line; of a longer file nothing is read. */

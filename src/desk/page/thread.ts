@@ -92,8 +92,8 @@ async function bytesOf(name: 'regular' | 'bold'): Promise<Uint8Array> {
 
 let dress: Promise<void> | null = null;
 
-/** Style and scripts of the pages that are made. */
-function withDress(): Promise<void> {
+/** Style and scripts of the pages that are made, and the photos on them. */
+export function withDress(): Promise<void> {
   dress ??= (async () => {
     const answer = await fetch(nearby('dress'));
     if (!answer.ok) throw new Fault(`dress could not be fetched: ${answer.status}`);

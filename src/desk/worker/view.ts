@@ -1,6 +1,7 @@
 /** What is shown beside the consult, made from its programme. */
 import type { Problem } from '../../content/problem.ts';
 import { labelsOf } from '../../messages/en/labels.ts';
+import type { LeafletPhotos } from '../../outputs/html/assets.ts';
 import { besideOf } from '../../outputs/html/desk/beside.ts';
 import type { Cell, Programme } from '../../programme/programme.ts';
 import { reasonKey, type Ready, type Reason, type Stopped, type View } from '../talk.ts';
@@ -9,8 +10,8 @@ import { offersOf } from './offers.ts';
 import { isMissing } from './refused.ts';
 import { toMakeOf } from './toMake.ts';
 
-export function viewOf(made: Made): View {
-  return 'problems' in made ? stopped(made.problems) : ready(made);
+export function viewOf(made: Made, photos: LeafletPhotos | undefined = new Map()): View {
+  return 'problems' in made ? stopped(made.problems) : ready(made, photos);
 }
 
 /** Nothing but keys that are not there yet: the consult is on its way. */
@@ -22,7 +23,7 @@ function stopped(problems: readonly Problem[]): Stopped {
   };
 }
 
-function ready(made: Extract<Made, { programme: Programme }>): Ready {
+function ready(made: Extract<Made, { programme: Programme }>, photos: LeafletPhotos): Ready {
   const { programme } = made;
   const { alias, revision, title, stage, step } = programme;
   return {
@@ -37,7 +38,7 @@ function ready(made: Extract<Made, { programme: Programme }>): Ready {
       because: stage.because,
       step,
     },
-    beside: besideOf(programme),
+    beside: besideOf(programme, photos),
     reasons: reasonsOf(programme),
     slots: offersOf(made),
     cards: programme.exercises.map(({ card }) => card),

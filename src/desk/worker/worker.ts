@@ -108,7 +108,7 @@ async function viewed({ at, sheet }: Extract<Ask, { ask: 'view' }>): Promise<Vie
     await turn();
     if (at !== newestView) return null;
     const step = steps.next();
-    if (step.done === true) return viewOf(step.value);
+    if (step.done === true) return viewOf(step.value, assets?.photos);
   }
 }
 

@@ -6,6 +6,11 @@ export const PERSON_WORDS = {
   none: 'No consult lies in that folder: they are called by alias and revision, such as otter-r1.md.',
 } as const;
 
+/** Before somebody else is laid on the desk. */
+export function notSavedYetText(file: string): string {
+  return `${file} or its log is not saved yet: save it, or clear this desk first.`;
+}
+
 interface Line {
   readonly state: 'made' | 'stopped' | 'draft';
   readonly stage: { readonly chosen: string; readonly step: number } | null;

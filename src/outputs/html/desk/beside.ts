@@ -2,6 +2,7 @@
 import { labelsOf } from '../../../messages/en/labels.ts';
 import { weekdayText } from '../../../messages/en/plain.ts';
 import type { Programme } from '../../../programme/programme.ts';
+import type { LeafletPhotos } from '../assets.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { leafletMain } from '../leaflet.ts';
 import { tableHtml } from '../parts/table.ts';
@@ -15,10 +16,11 @@ export interface Beside {
   readonly passedOver: string;
 }
 
-export function besideOf(programme: Programme): Beside {
+/** `photos`: the clinic's own, where it shows them on leaflets. */
+export function besideOf(programme: Programme, photos: LeafletPhotos = new Map()): Beside {
   return {
     week: weekHtml(programme).markup,
-    leaflet: leafletMain(programme).markup,
+    leaflet: leafletMain(programme, photos).markup,
     why: whyHtml(programme).markup,
     ladder: ladderHtml(programme.record.ladder).markup,
     passedOver: passedOverHtml(programme).markup,

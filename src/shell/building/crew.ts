@@ -17,6 +17,12 @@ export function threadsFor(orders: number): number {
   return orders < WORTH_A_CREW || cores < 2 ? 0 : cores;
 }
 
+/** Each is let go of with its set: raced against one promise for all, every set would be held until the last. */
+interface Waiting {
+  readonly resolve: (made: OneSet) => void;
+  readonly reject: (error: unknown) => void;
+}
+
 /** The sets of these orders, one after the other. An order that breaks a thread ends them all with its error. */
 export async function* setsOfCrew(
   orders: readonly Order[],
@@ -24,29 +30,33 @@ export async function* setsOfCrew(
   threads: number,
 ): AsyncGenerator<OneSet> {
   const crew = Array.from({ length: threads }, () => new Worker(crewProgram(), { workerData: outfit }));
-  const waiting = new Map<number, (made: OneSet) => void>();
-  let broken: (error: unknown) => void = () => undefined;
-  const fault = new Promise<never>((_, reject) => (broken = reject));
-  // Nobody may be waiting just then.
-  fault.catch(() => undefined);
+  const waiting = new Map<number, Waiting>();
+  let fault: { readonly error: unknown } | null = null;
   for (const one of crew) {
     one.on('message', ({ at, made }: Delivery) => {
-      waiting.get(at)?.(made);
+      waiting.get(at)?.resolve(made);
       waiting.delete(at);
     });
-    one.on('error', broken);
+    one.on('error', (error) => {
+      fault ??= { error };
+      for (const { reject } of waiting.values()) reject(error);
+    });
   }
   const promised = new Map<number, Promise<OneSet>>();
   const ask = (at: number): void => {
     const order = orders[at];
     if (order === undefined) return;
-    promised.set(at, new Promise((resolve) => waiting.set(at, resolve)));
+    if (fault !== null) throw fault.error;
+    const made = new Promise<OneSet>((resolve, reject) => waiting.set(at, { resolve, reject }));
+    // Nobody may be waiting for it when it breaks.
+    made.catch(() => undefined);
+    promised.set(at, made);
     crew[at % threads]?.postMessage({ at, order });
   };
   try {
     for (let at = 0; at < threads * OUT_EACH; at += 1) ask(at);
     for (const at of orders.keys()) {
-      const made = await Promise.race([promised.get(at) as Promise<OneSet>, fault]);
+      const made = await (promised.get(at) as Promise<OneSet>);
       promised.delete(at);
       ask(at + threads * OUT_EACH);
       yield made;

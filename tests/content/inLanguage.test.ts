@@ -135,7 +135,7 @@ describe('a Problem', () => {
     [
       'one caution less',
       with_('  - Buig minder ver als de pijnlijke plek zich meldt.\n', ''),
-      { code: 'does-not-fit', path: 'cautions', expected: '2 entries, as the card has' },
+      { code: 'does-not-fit', path: 'cautions', expected: 'as long as in the card: 2' },
     ],
     ['no title', with_('title: Korte buiging met rechte rug\n', ''), { code: 'missing-key', path: 'title' }],
     [

@@ -81,7 +81,9 @@ function unlike(front: FrontMatter, kind: WordedKind, base: unknown, own: unknow
         path: pathText(one.path),
         found: writtenAt(front, one.path),
         expected: baseText(one),
-        fix: `take ${String(one.path[0])} out, or write it as it stands in the card: only words differ between languages`,
+        fix: keysOfWords(kind).includes(String(one.path[0]))
+          ? `write ${String(one.path[0])} entry by entry as the card does, in the language of the file`
+          : `take ${String(one.path[0])} out, or write it as it stands in the card: only words differ between languages`,
       },
     ),
   );

@@ -38,7 +38,7 @@ export function differences(kind: WordedKind, base: unknown, own: unknown, path:
 
 /** A difference as it is told: how many entries, or the value. */
 export function baseText({ path, base }: Difference): string {
-  if (Array.isArray(base)) return `${base.length} entries, as the card has`;
+  if (Array.isArray(base)) return `as long as in the card: ${base.length}`;
   return base === undefined
     ? `left out: the card has no ${pathText(path)}`
     : `${String(base)}, as in the card`;

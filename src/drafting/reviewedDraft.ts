@@ -2,6 +2,7 @@
 import type { ConsultFrontMatter } from '../content/schema/consult.ts';
 import { askText, decisionText, groundText, MOVE_WORDS } from '../messages/en/clinician/review.ts';
 import type { EasedExercise } from '../decisions/session/easier.ts';
+import { RUNNING_DECISION } from '../content/schema/override.ts';
 import type { Review } from '../review/terms.ts';
 import type { StarterContent } from './starter.ts';
 
@@ -40,13 +41,13 @@ export function withReview(
   };
 }
 
-// What running itself led to is the clinician's decision: the keys of the consult hold no move.
+// The keys of the consult hold no move: the plan takes it from the log, and the clinician decides otherwise by override.
 function runningHint({ running, runsDone }: Review): [string, string][] {
   const lines = [
     ...(running === null || running.decision === 'moveOn'
       ? []
       : [
-          `The review says of running: ${MOVE_WORDS[running.decision]}. The decision below is that of last time: decide again.`,
+          `The review says of running: ${MOVE_WORDS[running.decision]}. The next plan follows it; other runs are an override of ${RUNNING_DECISION} with its reason. The decision below is that of last time: decide again.`,
           ...running.because.filter(({ move }) => move !== 'moveOn').map(groundText),
         ]),
     ...(runsDone === null
@@ -104,5 +105,16 @@ function easedOverrides(eased: readonly EasedExercise[], review: Review) {
 // Of two entries for one cell the easier one of today stands.
 function ownOverrides({ overrides }: ConsultFrontMatter, eased: readonly EasedExercise[], review: Review) {
   const taken = new Set(easedOverrides(eased, review).map(({ path }) => path));
-  return overrides.filter(({ path }) => !taken.has(path));
+  return overrides.filter((one) => !taken.has(one.path) && !isOldRunning(one, review));
+}
+
+// A decision of before the log tells nothing of it: running on is decided anew where the runs go back.
+function isOldRunning(
+  { path, value }: ConsultFrontMatter['overrides'][number],
+  { running }: Review,
+): boolean {
+  if (path !== RUNNING_DECISION || running === null) return false;
+  const { decision } = running;
+  if (decision === 'beSeen') return value !== 'none';
+  return (decision === 'easeBack' || decision === 'startAgain') && value === 'keep';
 }

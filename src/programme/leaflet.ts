@@ -16,6 +16,7 @@ import type { Decided } from '../decisions/decide.ts';
 import { easierOf, easedExercises } from '../decisions/session/easier.ts';
 import { exercisesOf } from './exercises.ts';
 import { namedExercises } from './namedExercises.ts';
+import { followedReview } from '../decisions/days/running.ts';
 import { lessKmThanUsual } from '../decisions/days/lessKm.ts';
 import { pacedExercises, rulesInUse, sittingInUse, stepRateFrom, stepRateInUse } from './inUse.ts';
 import { letterOf } from './letter.ts';
@@ -291,6 +292,7 @@ function runningSection(say: Messages, { person, running, bounds, dated, course,
       return first === undefined || begins === null ? [] : [{ kind: begins as RunKind, on: first.on }];
     }),
     stridesBegun: weeks.some(({ turn: { begins } }) => begins === 'strides'),
+    reviewed: followedReview(person),
     lessKm: lessKmThanUsual(person, weeks),
     longestIn30DaysKm: consult.running.longestIn30DaysKm ?? null,
     fastGrowth: runningRules.fastGrowth.value,

@@ -1,10 +1,17 @@
 /** The revision before, looked back on with its log: what it leads to, and what the next one starts from. */
 import type { Consult, Library } from '../content/library.ts';
 import type { Log } from '../content/log/log.ts';
-import type { Earlier, EarlierExercise, LoggedMornings, LoggedRun } from '../decisions/terms/earlier.ts';
+import type {
+  Earlier,
+  EarlierExercise,
+  LoggedMornings,
+  LoggedRun,
+  ReviewedRunning,
+} from '../decisions/terms/earlier.ts';
 import { reviewOf } from '../review/review.ts';
 import { LONGEST_DAYS } from '../review/running.ts';
-import type { DoneDose, Review } from '../review/terms.ts';
+import type { DoneDose, Review, RuleCode } from '../review/terms.ts';
+import { RUN_KINDS } from '../scheduling/run.ts';
 import { addDays, type IsoDate } from '../units/date.ts';
 import { earlierOf } from './earlier.ts';
 import type { Programme } from './programme.ts';
@@ -28,6 +35,7 @@ export function reviewLogged({ consult, programme, log }: Logged, seenOn: IsoDat
     earlier,
     protocol,
     isLastStep: programme.steps.every(({ present }) => present),
+    countsSitting: programme.inUse.sitting.length > 0,
     stageSessionsBefore: review?.before.stage === programme.stage.chosen ? review.counts.stageSessions : 0,
     log,
     seenOn,
@@ -74,6 +82,7 @@ export function afterReview(
       ),
       mornings: lastMornings(review, checkDays),
       longestRun: longestRun(review, before, seenOn),
+      running: reviewedRunning(earlier, review),
     },
   };
 }
@@ -88,6 +97,40 @@ function longestRun({ runsDone }: Review, before: Consult, seenOn: IsoDate): Log
   const mostKm = Math.max(loggedKm, reachesBack ? (longestIn30DaysKm ?? 0) : 0);
   return { revision: before.revision, loggedKm, mostKm };
 }
+
+function reviewedRunning({ plan }: Earlier, { running, revision }: Review): ReviewedRunning | null {
+  if (running === null || running.decision === 'moveOn') return null;
+  const { decision: move, because } = running;
+  const rules = because.filter((one) => one.move === move).map(({ rule }) => rule);
+  const kinds = plan.flatMap(({ runs }) => runs.map(({ kind }) => kind));
+  return {
+    revision,
+    move,
+    why: WHY_ORDER.find((why) => rules.some((rule) => WHY[rule] === why)) ?? 'missing',
+    mostBefore: RUN_KINDS.findLast((kind) => kinds.includes(kind)) ?? null,
+  };
+}
+
+// A break after bad mornings came of them.
+const WHY_ORDER = ['alarm', 'runs', 'mornings', 'away'] as const;
+
+const WHY: Readonly<Partial<Record<RuleCode, ReviewedRunning['why']>>> = {
+  alarm: 'alarm',
+  away: 'away',
+  'long-away': 'away',
+  'over-usual-once': 'mornings',
+  'over-usual-twice': 'mornings',
+  'far-over-usual': 'mornings',
+  'pain-too-high': 'mornings',
+  'not-settled': 'mornings',
+  rising: 'mornings',
+  'above-usual': 'mornings',
+  'not-done-since': 'mornings',
+  'pain-near-usual': 'runs',
+  'pain-over-limit': 'runs',
+  'pain-over-ceiling': 'runs',
+  'pain-over-usual': 'runs',
+};
 
 function lastMornings({ series }: Review, checkDays: number): LoggedMornings | null {
   const last = series.mornings.slice(-checkDays);

@@ -4,7 +4,9 @@ import type { EarlierExercise } from '../decisions/terms/earlier.ts';
 import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
+import type { Work } from './goingOn.ts';
 import { isDone, isWhole } from './sessions.ts';
+import { standsApart } from './betweenWork.ts';
 import { unwrittenBetween, unwrittenSessions } from './unwrittenWork.ts';
 import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
@@ -55,17 +57,22 @@ export function silentSessions(period: Period): readonly IsoDate[] {
 }
 
 /**
- * Days on which the work between the sessions was planned, and no line speaks of it, in order: somebody who wrote such lines
- * may have left out the last that hurt. Who never did is asked, and this work alone is held.
+ * Days on which work between the sessions was planned that bears on the step, and no line speaks of it, in order: the last
+ * may have hurt.
  */
-export function silentBetween(period: Period): readonly IsoDate[] {
-  if (!period.entries.some(({ kind }) => kind === 'between')) return [];
-  return unspokenBetween(period);
+export function silentBetween(work: Work, period: Period): readonly IsoDate[] {
+  return daysSilent(period, (card) => !standsApart(card, work, period));
 }
 
-/** The same, whether or not such lines were ever written. */
+/** The same, whether or not it bears on the step. */
 export function unspokenBetween(period: Period): readonly IsoDate[] {
-  const days = period.earlier.exercises.flatMap(({ card }) => silentBetweenOf(card, period));
+  return daysSilent(period, () => true);
+}
+
+function daysSilent(period: Period, counts: (card: string) => boolean): readonly IsoDate[] {
+  const days = period.earlier.exercises
+    .filter(({ card }) => counts(card))
+    .flatMap(({ card }) => silentBetweenOf(card, period));
   return [...new Set(days)].filter((on) => !period.log.contradicted.includes(on)).sort();
 }
 

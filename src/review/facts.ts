@@ -11,6 +11,8 @@ export interface ReviewFacts {
   readonly protocol: Protocol;
   /** No step of the stage follows the present one. */
   readonly isLastStep: boolean;
+  /** The leaflet gave minutes of sitting. */
+  readonly countsSitting: boolean;
   /** Sessions done in this stage under the revisions before. */
   readonly stageSessionsBefore: number;
   readonly log: Log;

@@ -6,6 +6,7 @@ import type { Work } from './goingOn.ts';
 import { morningsOf } from './mornings.ts';
 import { runningReview, runsDone } from './running.ts';
 import { sessionDays } from './sessions.ts';
+import { standsApart } from './betweenWork.ts';
 import { seriesOf } from './series.ts';
 import { sittingReview } from './sitting.ts';
 import { nextStage, stepGrounds } from './step.ts';
@@ -27,7 +28,7 @@ export function reviewOf(facts: ReviewFacts): Review {
   const period = periodOf(facts);
   const work: Work = { sessions: sessionDays(period), mornings: morningsOf(period) };
   const own = period.entries.length === 0 ? [] : exercisesOf(period);
-  const grounds = [...stepGrounds(work, period), ...heldBy(own, period)];
+  const grounds = [...stepGrounds(work, period), ...heldBy(own, work, period)];
   const whole = gentlestOf(grounds);
   const place = placeAfter(whole, grounds, period);
   const exercises = own.length > 0 ? own : facts.earlier.exercises.map((one) => exerciseReview(one, period));
@@ -45,7 +46,7 @@ export function reviewOf(facts: ReviewFacts): Review {
       ({ rule }) => place.decision === 'moveOn' || rule !== 'all-met',
     ),
     exercises: exercises.map((one) => within(one, whole)),
-    running: runningReview(period, whole),
+    running: runningReview(period, grounds),
     sitting: sittingReview(period, whole),
     goals: goalsOf(period),
     weeks: weeksOf(work.sessions, period),
@@ -67,17 +68,19 @@ function exercisesOf(period: Period): readonly ExerciseReview[] {
 }
 
 // A step is one thing for the whole session: an exercise that hurt holds it. How much was done the session says itself.
-function heldBy(exercises: readonly ExerciseReview[], { protocol }: Period): Because[] {
+function heldBy(exercises: readonly ExerciseReview[], work: Work, period: Period): Because[] {
   const hurts = ({ rule, move }: Because) =>
     move !== 'moveOn' && rule !== 'missing-doneSessions' && rule !== 'between-not-written';
-  const holding = exercises.filter(({ because }) => because.some(hurts));
+  const holding = exercises.filter(
+    ({ card, because }) => because.some(hurts) && !standsApart(card, work, period),
+  );
   if (holding.length === 0) return [];
   return [
     {
       rule: 'exercise-holds',
       move: 'stay',
       inputs: { cards: holding.map(({ card }) => card).join(' ') },
-      source: sourceOf(protocol.painRule.duringAtMost, 'house rules 4 and 5'),
+      source: sourceOf(period.protocol.painRule.duringAtMost, 'house rules 4 and 5'),
       entries: holding.flatMap(({ because }) => because.filter(hurts).flatMap(({ entries }) => entries)),
     },
   ];

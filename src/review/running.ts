@@ -5,12 +5,12 @@ import { addDays, type IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
 import { sourceOf } from './exercise.ts';
 import { unwrittenRuns } from './unwrittenWork.ts';
-import { gentler, gentlestOf, type Because, type HabitReview, type Move } from './terms.ts';
+import { gentler, gentlestOf, type Because, type HabitReview } from './terms.ts';
 
 const MOVE_OF = { 'carry-on': 'moveOn', 'same-again': 'stay', 'ease-back': 'easeBack' } as const;
 
-/** Null for somebody of whom no run was planned or written down. `whole`: what the log as a whole leads to; running never goes on beyond it. */
-export function runningReview(period: Period, whole: Move): HabitReview | null {
+/** Null for somebody of whom no run was planned or written down. `grounds`: those of the log as a whole; running never goes on beyond what they lead to. */
+export function runningReview(period: Period, grounds: readonly Because[]): HabitReview | null {
   const { earlier, entries, from, until, protocol } = period;
   const planned = earlier.plan.filter(({ on, runs }) => on >= from && on < until && runs.length > 0).length;
   const runs = entries.filter(({ kind }) => kind === 'run');
@@ -28,13 +28,20 @@ export function runningReview(period: Period, whole: Move): HabitReview | null {
     source,
     entries: done,
   };
-  const because = [...painOf(done, period), ...unwrittenBecause(silentRuns(period), period), amount];
-  return { decision: gentler(gentlestOf(because), softened(whole)), because };
+  const own = [...painOf(done, period), ...unwrittenBecause(silentRuns(period), period), amount];
+  const ofWhole = grounds.map((one) => softened(one, done));
+  const decision = gentler(gentlestOf(own), gentlestOf(ofWhole));
+  // What decided stands first, where it is more than missing lines.
+  const deciding = decision === 'moveOn' || decision === 'stay' ? [] : ofWhole;
+  return { decision, because: [...deciding.filter(({ move }) => move === decision), ...own] };
 }
 
-// Of the whole only what bars going on carries over: a step one back is the exercises' matter, bad mornings are both's.
-function softened(whole: Move): Move {
-  return whole === 'startAgain' ? 'easeBack' : whole;
+// Who was away from the exercises but ran has shorter runs; after bad mornings runs start again like everything else.
+function softened(ground: Because, done: readonly LogEntry[]): Because {
+  const { rule, move, inputs } = ground;
+  const ranOn = done.some(({ date }) => date > String(inputs['from']) && date < String(inputs['to']));
+  const isBreak = rule === 'away' || rule === 'long-away';
+  return isBreak && move === 'startAgain' && ranOn ? { ...ground, move: 'easeBack' } : ground;
 }
 
 export function isRun({ done, km, minutes }: LogEntry): boolean {

@@ -4,10 +4,11 @@ import { sourceOf } from './exercise.ts';
 import type { Period } from './facts.ts';
 import { gentler, type HabitReview, type Because, type Move } from './terms.ts';
 
-/** Null where no minutes were written down. */
+/** Null where no minutes were given and none written down. */
 export function sittingReview(period: Period, whole: Move): HabitReview | null {
   const { entries, consult, protocol } = period;
   const sat = entries.filter(({ kind, minutes }) => kind === 'sitting' && minutes !== null);
+  if (isSittingUnwritten(period)) return notWritten(period, whole);
   if (sat.length === 0) return null;
   const { usualMorningPain: usualPain, irritability } = consult;
   const gates = sat.map((entry) =>
@@ -42,5 +43,20 @@ export function sittingReview(period: Period, whole: Move): HabitReview | null {
         ];
   const because = [...pain, amount];
   const own = because.reduce<Move>((worst, { move }) => gentler(worst, move), 'moveOn');
-  return { decision: gentler(own, whole === 'startAgain' ? 'easeBack' : whole), because };
+  return { decision: gentler(own, softened(whole)), because };
+}
+
+function notWritten({ protocol }: Period, whole: Move): HabitReview {
+  const source = sourceOf(protocol.sittingRules.stepMinutes, 'house rules 8');
+  const because: Because[] = [{ rule: 'sitting-none', move: 'stay', inputs: {}, source, entries: [] }];
+  return { decision: gentler('stay', softened(whole)), because };
+}
+
+function softened(whole: Move): Move {
+  return whole === 'startAgain' ? 'easeBack' : whole;
+}
+
+/** Minutes were given, and none written down. */
+export function isSittingUnwritten({ entries, countsSitting }: Period): boolean {
+  return countsSitting && !entries.some(({ kind, minutes }) => kind === 'sitting' && minutes !== null);
 }

@@ -36,7 +36,7 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     found.push(
       ...missing,
       ...silentBecause(period),
-      ...betweenBecause(silentBetween(period), period),
+      ...betweenBecause(silentBetween(work, period), period),
       ...(missing.length === 0 ? unwrittenBecause(work, breaks, period) : []),
     );
   const all = found.length === 0 ? [allMet(work, period)] : found;

@@ -5,6 +5,7 @@ import { unspokenBetween } from './exercise.ts';
 import type { Period } from './facts.ts';
 import type { Work } from './goingOn.ts';
 import { silentRuns } from './running.ts';
+import { isSittingUnwritten } from './sitting.ts';
 import type { Ask, Because, ExerciseReview, RuleCode } from './terms.ts';
 
 /** Grounds to stay. */
@@ -59,6 +60,7 @@ export function asksOf(
     ...(unwritten.length > 0 ? [ask('sessions', unwritten, { days: unwritten.length })] : []),
     ...(between.length > 0 ? [ask('between', between, { days: between.length })] : []),
     ...(runs.length > 0 ? [ask('runs', runs, { days: runs.length })] : []),
+    ...(isSittingUnwritten(period) ? [ask('sitting')] : []),
     ...(silent.length > 0 ? [ask('pain', [], { cards: silent.map(({ card }) => card).join(' ') })] : []),
     ...(outside.length > 0 ? [ask('outside', [...new Set(outside.map(({ date }) => date))])] : []),
     ...(daysSince(period) >= period.protocol.missedDays.sameStepUnder.value

@@ -1,5 +1,6 @@
 /** Whether to run now, and how hard at most (house rules 7): a recorded decision within what the rules allow. */
 import { type Reason, reason, type Setting } from '../units/reason.ts';
+import { mostAfterReview, type RunLedTo } from './afterReview.ts';
 import { order, RUN_KINDS, type RunKind } from './run.ts';
 import { easyRunPullBw } from './runPull.ts';
 
@@ -27,6 +28,13 @@ export interface MaternityLimit {
   readonly weeks: number | null;
 }
 
+export interface RunReview {
+  readonly revision: number;
+  readonly move: RunLedTo;
+  /** The hardest run planned before; null where none was. */
+  readonly mostBefore: RunKind | null;
+}
+
 /** What bounds running from outside: the screen's items that stop it, and the stage. */
 export interface RunLimits {
   readonly noRunning: readonly string[];
@@ -37,6 +45,8 @@ export interface RunLimits {
   readonly suddenMost?: RunKind | null;
   /** The programme before walked and ran in turn: easy running comes next, and nothing beyond it yet. */
   readonly afterWalkRun?: boolean;
+  /** What the review of the programme before led to; null where it lets running go on, or there was none. */
+  readonly review?: RunReview | null;
   /** The stage's cap on pull, body weights; null when lifted. */
   readonly stageTensionBw: number | null;
 }
@@ -48,6 +58,8 @@ export type RunReasonCode =
   | 'maternity-limits-running'
   | 'sudden-start'
   | 'after-walk-run'
+  | 'review-of-running'
+  | 'review-of-running-not-followed'
   | 'irritable'
   | 'usual-pain'
   | 'test-pain'
@@ -73,7 +85,7 @@ export interface RunDecision {
  * be, up to easy running, and is marked. The screen is lifted by nobody here.
  */
 export function runDecision(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): RunDecision {
-  const bounds = boundsOf(facts, limits, rules);
+  const bounds = [...boundsOf(facts, limits, rules), ...reviewBound(facts, limits)];
   const rulesMost = least(bounds.map(({ most }) => most));
   const fixed = bounds.some(({ firm }) => firm);
   const wish = facts.clinicianOwn ?? facts.recorded;
@@ -162,6 +174,18 @@ function boundsOf(facts: RunFacts, limits: RunLimits, rules: RunDecisionRules): 
     },
   ];
   return bounds.filter((bound) => bound !== false);
+}
+
+// The clinician's own entry takes the place of runs that ease back or stay; to run after a flare is over the rules.
+function reviewBound({ runs, clinicianOwn }: RunFacts, { review }: RunLimits): Bound[] {
+  if (!runs || review === undefined || review === null) return [];
+  const { revision, move } = review;
+  const most = mostAfterReview(move, review.mostBefore);
+  if (clinicianOwn !== null && (move === 'stay' || move === 'easeBack'))
+    return [
+      { most: 'fast', firm: false, because: reason('review-of-running-not-followed', { revision, move }) },
+    ];
+  return [{ most, firm: false, because: reason('review-of-running', { revision, move, most }) }];
 }
 
 function wishReasons(facts: RunFacts, most: RunKind, overRules: boolean): Reason<RunReasonCode>[] {

@@ -31,6 +31,8 @@ export interface RunHabit {
   readonly hillyRoutes: boolean;
   /** Weeks since hills and fast running both came back; null while one is held back or when nobody knows. */
   readonly weeksBack: number | null;
+  /** The review of the programme before lets nothing of the runs grow. */
+  readonly held?: boolean;
   /** The rung of the walk-run ladder reached so far, from 1; null before the first. */
   readonly walkRunRung: number | null;
   readonly fastMinutes: number | null;
@@ -127,12 +129,12 @@ export function runningPlan(
 
 function mayGrowOf(
   { decision, most }: RunDecision,
-  { runsPerWeek, fastMinutes, climbM }: RunHabit,
+  { runsPerWeek, fastMinutes, climbM, held }: RunHabit,
   byLadder: boolean,
   rules: RunningPlanRules,
   rungRules: RungRules,
 ): MayGrow {
-  if (decision === 'none') return { what: 'nothing', weeksApart: 1 };
+  if (decision === 'none' || held === true) return { what: 'nothing', weeksApart: 1 };
   if (byLadder) {
     const weeksApart = Math.ceil(rungDays(ladderRuns(runsPerWeek, rules), rungRules) / 7);
     return { what: 'walk-run-ladder', weeksApart };
@@ -149,16 +151,16 @@ function freeRules(
   frames: readonly Frame[],
   { races }: RunHabit,
   { raceEasyDays }: RunningPlanRules,
-  { weeksApart }: MayGrow,
+  { what, weeksApart }: MayGrow,
 ): RunWeekRule[] {
   let full = 0;
   return frames.map(({ from, to }, index) => {
     const keptEasy = races.some(
       ({ on, km }) => on <= to && addDays(on, easyDaysAfterRace(km, raceEasyDays)?.to ?? 0) >= from,
     );
-    const grows = weeksApart > 1 ? index > 0 && index % weeksApart === 0 : full > 0;
+    const ready = weeksApart > 1 ? index > 0 && index % weeksApart === 0 : full > 0;
     if (!keptEasy) full += 1;
-    return { keptEasy, grows, opens: 'fast' };
+    return { keptEasy, grows: ready && what !== 'nothing', opens: 'fast' };
   });
 }
 

@@ -88,6 +88,7 @@ describe('the criteria', () => {
       clinic: shipped.clinic,
       logged: {
         longestRun: null,
+        running: null,
         step: 1,
         grows: false,
         exercises: [],

@@ -78,6 +78,7 @@ export function factsFor(log: Log, days = 21): ReviewFacts {
     },
     protocol,
     isLastStep: false,
+    countsSitting: false,
     stageSessionsBefore: 0,
     log,
     seenOn: onDay(days),

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { reviewOf } from '../../src/review/review.ts';
 import type { Move } from '../../src/review/terms.ts';
+import type { LogRow } from '../../src/content/log/columns.ts';
 import { logFile } from '../../src/content/log/format.ts';
 import { readText, row } from '../content/log/logs.ts';
 import { CARDS, factsFor, mornings, onDay, reviewRows, sessions, steady, USUAL } from './facts.ts';
@@ -257,9 +258,26 @@ describe('running and sitting go by their own rules', () => {
     ],
     ['reached once', 'stay', [row(onDay(8), 'sitting', { minutes: 60, painDuring: 1 })]],
     ['too much at last', 'easeBack', [row(onDay(8), 'sitting', { minutes: 60, painDuring: 7 })]],
-    ['not written', undefined, []],
+    ['not written', 'stay', []],
   ])('sitting, %s: %s', (_, move, rows) => {
-    expect(reviewRows([...GOOD, ...rows]).sitting?.decision).toBe(move);
+    expect(reviewRows([...GOOD, ...rows], 21, { countsSitting: true }).sitting?.decision).toBe(move);
+  });
+
+  it('sitting that nobody wrote down is told and asked for, where minutes were given', () => {
+    const { sitting, asks } = reviewRows(GOOD, 21, { countsSitting: true });
+    expect(sitting?.because.map(({ rule }) => rule)).toEqual(['sitting-none']);
+    expect(asks).toContainEqual({ code: 'sitting', days: [], inputs: {} });
+    const free = reviewRows(GOOD);
+    expect(free.sitting).toBeNull();
+    expect(free.asks.map(({ code }) => code)).not.toContain('sitting');
+  });
+
+  it('what decides of the mornings stands with the runs', () => {
+    const bad = [...GOOD.filter(({ kind }) => kind !== 'morning'), ...mornings(0, [...steady(19), 4, 4])];
+    expect(reviewRows(bad).running).toMatchObject({
+      decision: 'easeBack',
+      because: [{ rule: 'over-usual-twice' }, { rule: 'runs-none' }],
+    });
   });
 });
 
@@ -407,8 +425,16 @@ describe('work between the sessions that was not written down', () => {
     expect(ownOf(of(days))).toMatchObject({ decision: 'moveOn', because: [{ rule: 'pain-small' }] });
   });
 
-  it('the last left out by somebody who wrote the others: the step stays, and the day is asked for', () => {
-    const review = of(days.slice(0, -1));
+  const unsettled = row(onDay(6), 'morning', { morning: 4 });
+  const once = (written: readonly LogRow[]) =>
+    reviewRows(
+      [...GOOD.filter(({ kind, date }) => kind !== 'morning' || date !== onDay(6)), unsettled, ...written],
+      21,
+      { earlier: withHolds },
+    );
+
+  it('the last left out beside a morning that was up: the step stays, and the day is asked for', () => {
+    const review = once(days.slice(0, -1).map((index) => hold(index)));
     expect(review.because.map(({ rule, inputs }) => [rule, inputs])).toEqual([
       ['between-not-written', { days: [onDay(19)] }],
     ]);
@@ -418,6 +444,35 @@ describe('work between the sessions that was not written down', () => {
 
   it('one left out before the last two: it goes on', () => {
     expect(of(days.filter((index) => index !== 15)).decision).toBe('moveOn');
+  });
+
+  it('all of it written beside a morning that was up once: it goes on', () => {
+    expect(once(days.map((index) => hold(index))).decision).toBe('moveOn');
+  });
+
+  it.each([
+    ['none written', []],
+    ['one that hurt', [hold(19, 7)]],
+  ])('%s beside a morning that was up: the step stays', (_, written) => {
+    expect(once(written).decision).toBe('stay');
+  });
+
+  it('one that hurt where all else is written and settled: the session goes on, the hold eases back', () => {
+    const review = reviewRows([...GOOD, hold(19, 7)], 21, { earlier: withHolds });
+    expect(review.decision).toBe('moveOn');
+    expect(ownOf(review)).toMatchObject({ decision: 'easeBack' });
+  });
+
+  it('the same exercise in the sessions too: the step stays', () => {
+    const plan = withHolds.plan.map((day) => ({
+      ...day,
+      sessions: day.sessions.map((one) => ({
+        ...one,
+        exercises: [...one.exercises, { slot: HOLD, card: HOLD }],
+      })),
+    }));
+    const review = reviewRows([...GOOD, hold(19, 7)], 21, { earlier: { ...withHolds, plan } });
+    expect(review.decision).toBe('stay');
   });
 
   it('none written: the session goes on, the hold stays, and is asked for', () => {

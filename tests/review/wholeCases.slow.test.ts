@@ -14,6 +14,7 @@ import { assembleProgramme } from '../../src/programme/assemble.ts';
 import { reviewLogged } from '../../src/programme/reviewed.ts';
 import { MOVES, type Review } from '../../src/review/terms.ts';
 import { withReview } from '../../src/drafting/reviewedDraft.ts';
+import type { Part } from '../../src/messages/shapes.ts';
 import { addDays } from '../../src/units/date.ts';
 import { programmeOf, shipped, workshop } from '../programme/shipped.ts';
 
@@ -56,7 +57,7 @@ function nextLines(log: Log, values: Readonly<Record<string, unknown>>): string[
   const next = {
     ...consult,
     ...(values as Partial<Consult>),
-    running: consult.running,
+    running: { ...consult.running, ...(values['running'] as Partial<Consult['running']>) },
     id: 'otter-r2',
     revision: 2,
     seenOn: consult.reviewOn,
@@ -65,7 +66,7 @@ function nextLines(log: Log, values: Readonly<Record<string, unknown>>): string[
   };
   const made = assembleProgramme(next, programme, workshop, { consult, log });
   if ('refusals' in made) throw new Error(JSON.stringify(made.refusals));
-  const { opening, exercises, record, step, stage } = made.programme;
+  const { opening, exercises, record, running, step, stage } = made.programme;
   const from = opening.findIndex((line) => line.startsWith('You did') || line.startsWith('No session'));
   const to = opening.findIndex((line) => line.startsWith('So: '));
   return [
@@ -74,11 +75,19 @@ function nextLines(log: Log, values: Readonly<Record<string, unknown>>): string[
     ...exercises.map(({ title, dose, facts, howFar }) =>
       [title, dose, facts[0]?.text ?? '', ...howFar].join(' | '),
     ),
+    '# Running says',
+    ...running.parts.flatMap(partLines).slice(0, 6),
+    ...record.remarks.filter((line) => line.startsWith('Running: the review')),
     '# The note says',
     ...record.note.filter((line) => line.startsWith('Review of revision')),
     '# The pictures say',
     ...record.pictures.map(({ heading, sentence }) => `${heading}: ${sentence}`),
   ];
+}
+
+function partLines(part: Part): string[] {
+  if (part.kind === 'paragraph') return [part.text];
+  return part.kind === 'table' ? part.table.rows.map((row) => row.join(' | ')) : [];
 }
 
 describe('the draft tells the clinician what the review says of running', () => {

@@ -473,6 +473,10 @@ export const protocolSchema = across(
           'Fast minutes or climb grow by this factor while the other stays.',
           setting(from(1, 2, '')),
         ),
+        easeBackShare: about(
+          'Where the review says that running eases back: share of the week and of the longest run that the next programme begins with.',
+          setting(from(0.1, 1, '')),
+        ).default({ value: 0.7, mark: 'choice' }),
         lowStepsPerMin: about(
           'A step rate below this counts as low.',
           setting(from(120, 200, 'steps a minute')),

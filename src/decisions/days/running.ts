@@ -11,6 +11,8 @@ import { numberedStages } from '../../content/keepStage.ts';
 import { courseOf } from '../stage/course.ts';
 import { RUNNING_DECISION } from '../../content/schema/override.ts';
 import type { Person } from '../person/person.ts';
+import type { ReviewedRunning } from '../terms/earlier.ts';
+import { roundDown } from '../../units/round.ts';
 
 export interface RunningFacts {
   readonly decision: RunDecision;
@@ -70,15 +72,16 @@ export function datedRunning(
 }
 
 function planOf(
-  { consult, protocol }: Person,
+  person: Person,
   decision: RunDecision,
   runDays: number,
   dates: { readonly startOn: IsoDate; readonly reviewOn: IsoDate },
   weekRules: readonly RunWeekRule[] | null,
 ): RunningPlan {
+  const { consult, protocol } = person;
   return runningPlan(
     decision,
-    habitOf(consult.running, protocol, runDays),
+    afterReview(habitOf(consult.running, protocol, runDays), person),
     numberedStages(protocol.stages).map(({ running: { most } }) => most),
     dates,
     protocol.runningRules,
@@ -114,10 +117,29 @@ function decisionOf(person: Person, stage: Stage): RunDecision {
       maternity: maternityLimit(maternity),
       suddenMost: sudden?.runAtMost ?? null,
       afterWalkRun: walkedBefore,
+      review: person.logged?.running ?? null,
       stageTensionBw: stage.caps.tensionBw,
     },
     protocol.runningRules,
   );
+}
+
+/** What the review of running leads to, where the clinician has not decided otherwise; null where it goes on. */
+export function followedReview({
+  consult,
+  logged,
+}: Pick<Person, 'consult' | 'logged'>): ReviewedRunning | null {
+  return ownDecision(consult) === null ? (logged?.running ?? null) : null;
+}
+
+// Runs that ease back begin with a share of what was run, and grow from there; runs that stay grow not at all.
+function afterReview(habit: RunHabit, person: Person): RunHabit {
+  const followed = followedReview(person);
+  if (followed?.move === 'stay') return { ...habit, held: true };
+  if (followed?.move !== 'easeBack') return habit;
+  const { value } = person.protocol.runningRules.easeBackShare;
+  const share = (km: number | null) => (km === null ? null : roundDown(km * value, 0.1));
+  return { ...habit, weeklyKm: share(habit.weeklyKm), longestIn30DaysKm: share(habit.longestIn30DaysKm) };
 }
 
 function maternityLimit(maternity: Person['maternity']): MaternityLimit | null {

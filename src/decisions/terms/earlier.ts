@@ -1,5 +1,7 @@
 /** What the next revision needs to know of the one before: what it asked for, not how it was said. */
 import type { IsoDate } from '../../units/date.ts';
+import type { RunKind } from '../../scheduling/run.ts';
+import type { RunLedTo } from '../../scheduling/afterReview.ts';
 import type { CellName } from './cell.ts';
 import type { PlanEntry } from './planEntry.ts';
 import type { StageName } from './stageName.ts';
@@ -27,6 +29,8 @@ export interface LoggedLoads {
   readonly exercises: readonly LoggedLoad[];
   /** Null where no run was written down with its kilometres. */
   readonly longestRun: LoggedRun | null;
+  /** What the review of running led to; null where it goes on, or nothing was run. */
+  readonly running: ReviewedRunning | null;
   /** The last mornings, as many as going on looks at; null where none of them was written down. */
   readonly mornings: LoggedMornings | null;
 }
@@ -38,6 +42,16 @@ export interface LoggedRun {
   readonly loggedKm: number;
   /** By the log, and by the consult before where its own 30 days reach into these, km. */
   readonly mostKm: number;
+}
+
+/** Less than going on, by the review of the revision before. */
+export interface ReviewedRunning {
+  readonly revision: number;
+  readonly move: RunLedTo;
+  /** What decided it: runs that hurt, the mornings, a break, a warning sign, or what is missing. */
+  readonly why: 'runs' | 'mornings' | 'away' | 'alarm' | 'missing';
+  /** The hardest run that was planned; null where none was. */
+  readonly mostBefore: RunKind | null;
 }
 
 export interface LoggedMornings {

@@ -7,6 +7,7 @@ import type { LongestRun } from '../../../scheduling/growth.ts';
 import type { RaceNote } from '../../../scheduling/race.ts';
 import { entriesOf, type Reason } from '../../../units/reason.ts';
 import type { RunCount } from '../../../scheduling/runCount.ts';
+import type { RunLedTo } from '../../../scheduling/afterReview.ts';
 import type { RunReasonCode } from '../../../scheduling/runDecision.ts';
 import type { Stress } from '../../../scheduling/newStress.ts';
 import type { PlanWeek } from '../../../scheduling/planWeek.ts';
@@ -14,6 +15,7 @@ import type { Grows } from '../../../scheduling/turns.ts';
 import type { Maternity } from '../../../decisions/screen/maternity.ts';
 import type { OpenEnd } from '../../../decisions/days/outlook.ts';
 import { dayText, listText, numberText, weekdayText } from '../plain.ts';
+import { MOVE_WORDS } from './review.ts';
 import { RUN_WORDS } from '../patient/running.ts';
 import { amountText } from '../patient/steps.ts';
 import type { Weekday } from '../../../units/weekday.ts';
@@ -96,6 +98,10 @@ const DECISION_WORDS: Words<RunReasonCode> = {
     `${most === 'none' ? 'none' : `${kindText(most)} at most`} in the first programme after a cleared sudden start`,
   'after-walk-run': () =>
     'easy run on the flat at most, for the programme before walked and ran in turn: running comes back kind by kind',
+  'review-of-running': ({ revision, move, most }) =>
+    `the review of revision ${revision} says ${MOVE_WORDS[move as RunLedTo]}, so ${REVIEW_WORDS[move as RunLedTo]}${most === 'fast' ? '' : `; ${kindText(most)} ${most === 'none' ? 'for now' : 'at most'}`}`,
+  'review-of-running-not-followed': ({ revision, move }) =>
+    `the review of revision ${revision} says ${MOVE_WORDS[move as RunLedTo]}; the clinician decided otherwise`,
   irritable: () => 'the tendon is irritable',
   'usual-pain': ({ usualPain, from }) => `usual pain is ${usualPain}, and walk-run is the most from ${from}`,
   'test-pain': ({ testPain, from }) => `a test hurt ${testPain}, and walk-run is the most from ${from}`,
@@ -107,6 +113,13 @@ const DECISION_WORDS: Words<RunReasonCode> = {
     `the decision of the consult, ${kindText(decision)}, is more than the rules allow`,
   'pull-above-stage-cap': ({ pullBw, capBw }) =>
     `easy running pulls with about ${rounded(pullBw)} body weights, above the stage's cap of ${rounded(capBw)}: a decision, not a sum`,
+};
+
+const REVIEW_WORDS: Readonly<Record<RunLedTo, string>> = {
+  stay: 'no run grows before the next review',
+  easeBack: 'the runs begin with a share of what was run (easeBackShare)',
+  startAgain: 'running is walked into again',
+  beSeen: 'nothing is run before the person was seen',
 };
 
 const MATERNITY_WORDS: Readonly<Record<Maternity['kind'], string>> = {

@@ -157,7 +157,7 @@ const ASKS: Readonly<Record<Ask['code'], (one: Ask) => string>> = {
     `What has been done in the ${countText(Number(inputs['days']), 'day')} since ${days[0]}?`,
   tests: ({ inputs }) => `The tests into ${stageText(String(inputs['stage']))}: do they let it open?`,
   runs: ({ days }) => `Were the runs of ${daysText(days)} done, how far, and how much did they hurt?`,
-  sitting: () => 'How long was sat without more pain?',
+  sitting: () => 'How long was sat without more pain? No minutes were written down.',
 };
 
 function daysText(days: readonly string[]): string {

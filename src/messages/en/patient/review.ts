@@ -104,10 +104,11 @@ function soText(direction: Direction, { less }: ChangedWork): string {
 // Less than this share of a week is no other week.
 const SAME_WEEK = 0.05;
 
-function runningText({ beforeKm, nowKm }: RunningChange, { runsDone }: Review): string {
+function runningText({ beforeKm, nowKm }: RunningChange, { runsDone, running }: Review): string {
   if (beforeKm === null || nowKm === null || Math.abs(nowKm - beforeKm) <= SAME_WEEK * beforeKm) return '';
   const [now, before] = [nowKm, beforeKm].map((km) => numberText(Math.round(km * 10) / 10));
-  const from = runsDone === null ? '' : ', from the runs that you wrote down';
+  const from =
+    runsDone === null || running?.decision === 'easeBack' ? '' : ', from the runs that you wrote down';
   return ` Running: ${now} km in the first week, before it was ${before} km${from}.`;
 }
 

@@ -9,6 +9,7 @@ import type { RunDecision } from '../../../scheduling/runDecision.ts';
 import type { StepRateTarget } from '../../../scheduling/stepRate.ts';
 import { type Part, type Section, list, paragraph, section, table } from '../../shapes.ts';
 import { countText, dayText, listText, numberText, timesText, weekdayAndDay } from '../plain.ts';
+import type { ReviewedRunning } from '../../../decisions/terms/earlier.ts';
 import type { LessKm } from '../../../decisions/days/lessKm.ts';
 import { raceParts } from './races.ts';
 
@@ -29,6 +30,8 @@ export interface RunningWords {
   readonly plan: RunningPlan;
   readonly longestIn30DaysKm: number | null;
   readonly lessKm: LessKm | null;
+  /** What the review of the revision before led to, where it is followed. */
+  readonly reviewed: ReviewedRunning | null;
   /** The weeks of the dated plan. */
   readonly weeks: readonly PlanWeek[];
   readonly races: readonly JudgedRace[];
@@ -63,6 +66,7 @@ export function runningText(words: RunningWords): Section {
   if (decision.decision === 'none') {
     const apart = words.races.some(({ inPlan }) => inPlan) ? `, ${apartText(words.races).toLowerCase()}` : '';
     return section('running', 'Running', [
+      ...easedParts(words),
       paragraph(
         `No running for now${apart}. Walk instead, on the flat, as long as it stays comfortable.`,
         'strong',
@@ -73,6 +77,7 @@ export function runningText(words: RunningWords): Section {
   }
   const byLadder = weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null));
   return section('running', 'Running', [
+    ...easedParts(words),
     ...(byLadder ? walkRunParts(words) : distanceParts(words)),
     ...races,
     ...beginParts(words),
@@ -152,17 +157,48 @@ function outingsText({ runs, racesKm }: PlanWeek, one: string): string {
   return race === '' ? countText(runs.length, one) : `${countText(runs.length, one)} and ${race}`;
 }
 
+const EASED_WHY: Readonly<Record<ReviewedRunning['why'], string>> = {
+  runs: 'Running hurt more than is all right',
+  mornings: 'Your mornings were worse',
+  away: 'You had a break from the exercises',
+  alarm: 'You wrote down a warning sign',
+  missing: 'Your notes do not show yet how running sits',
+};
+
+// Only what the table below holds is said: the decision may be stricter for other reasons.
+function easedParts({ reviewed, decision, weeks }: RunningWords): Part[] {
+  if (reviewed === null || reviewed.move === 'stay') return [];
+  const why = EASED_WHY[reviewed.why];
+  if (decision.decision === 'none')
+    return [paragraph(`${why}, so running stops until you are told to go on.`)];
+  if (weeks.some(({ runs }) => runs.some(({ walkRun }) => walkRun !== null)))
+    return [paragraph(`${why}, so running begins again from walking.`)];
+  return [paragraph(`${why}, so the runs begin shorter${firstWeekText(weeks[0])}.`)];
+}
+
+function firstWeekText(week: PlanWeek | undefined): string {
+  if (week === undefined || week.racesKm.length > 0 || week.weeklyKm === null || week.longestKm === null)
+    return '';
+  return `: ${numberText(week.weeklyKm)} km in the first week, and no run over ${numberText(week.longestKm)} km`;
+}
+
+function isEased({ reviewed }: RunningWords): boolean {
+  return reviewed?.move === 'easeBack';
+}
+
 function distanceParts(words: RunningWords): Part[] {
   const { decision, weeks } = words;
   const easy = order(decision.most) <= order('longer');
   return [
     paragraph(
-      `${easy ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
+      isEased(words)
+        ? 'Run easy, and only as long as the morning check stays settled.'
+        : `${easy ? 'Easy running' : 'Running'} may go on, as long as the morning check stays settled.`,
       'strong',
     ),
     table('The weeks to the review', ['Week', 'Runs', 'Longest', 'In all'], weeks.map(weekRow)),
     ...partlyHardParts(weeks),
-    ...lessKmParts(words),
+    ...(isEased(words) ? [] : lessKmParts(words)),
     ...longestParts(words),
   ];
 }
@@ -200,7 +236,7 @@ function longestParts(words: RunningWords): Part[] {
   const before = `Your longest run of the last 30 days was ${numberText(longestIn30DaysKm)} km.`;
   const apart = races.some(({ inPlan }) => inPlan) ? `${apartText(races)}, let` : 'Let';
   // Where longer runs wait, the longest of 30 days is no measure: the table is.
-  if (!asYouLike && order(decision.most) < order('longer'))
+  if (isEased(words) || (!asYouLike && order(decision.most) < order('longer')))
     return [paragraph(`${before} ${apart} no run be longer than the table says.`)];
   const grows = decision.most === 'longer' && weeks.some(({ turn }) => turn.grows === 'running');
   if (grows)

@@ -4,9 +4,7 @@ import type { EarlierExercise } from '../decisions/terms/earlier.ts';
 import { painGate, type PainGate } from '../scheduling/morning.ts';
 import type { IsoDate } from '../units/date.ts';
 import type { Period } from './facts.ts';
-import type { Work } from './goingOn.ts';
 import { isDone, isWhole } from './sessions.ts';
-import { standsApart } from './betweenWork.ts';
 import { unwrittenBetween, unwrittenSessions } from './unwrittenWork.ts';
 import { gentler, MOVES, type Because, type DoneDose, type ExerciseReview, type Move } from './terms.ts';
 
@@ -56,20 +54,11 @@ export function silentSessions(period: Period): readonly IsoDate[] {
   return [...new Set(days)].filter((on) => !log.contradicted.includes(on)).sort();
 }
 
-/**
- * Days on which work between the sessions was planned that bears on the step, and no line speaks of it, in order: the last
- * may have hurt.
- */
-export function silentBetween(work: Work, period: Period): readonly IsoDate[] {
-  return daysSilent(period, (card) => !standsApart(card, work, period));
-}
-
-/** The same, whether or not it bears on the step. */
-export function unspokenBetween(period: Period): readonly IsoDate[] {
-  return daysSilent(period, () => true);
-}
-
-function daysSilent(period: Period, counts: (card: string) => boolean): readonly IsoDate[] {
+/** Days on which work between the sessions was planned that counts, and no line speaks of it, in order: the last may have hurt. */
+export function silentBetween(
+  period: Period,
+  counts: (card: string) => boolean = () => true,
+): readonly IsoDate[] {
   const days = period.earlier.exercises
     .filter(({ card }) => counts(card))
     .flatMap(({ card }) => silentBetweenOf(card, period));

@@ -4,6 +4,7 @@ import { addDays, type IsoDate } from '../units/date.ts';
 import type { StageName } from '../decisions/terms/stageName.ts';
 import { breaksOf, type Away } from './away.ts';
 import { betweenBecause, silentBetween, silentSessions, sourceOf } from './exercise.ts';
+import { standsApart } from './betweenWork.ts';
 import type { Period } from './facts.ts';
 import { missingBecause, missingForStage, missingForStep, stepLog, type Work } from './goingOn.ts';
 import { morningEntries, morningsSaid } from './mornings.ts';
@@ -36,7 +37,10 @@ export function stepGrounds(work: Work, period: Period): readonly Because[] {
     found.push(
       ...missing,
       ...silentBecause(period),
-      ...betweenBecause(silentBetween(work, period), period),
+      ...betweenBecause(
+        silentBetween(period, (card) => !standsApart(card, work, period)),
+        period,
+      ),
       ...(missing.length === 0 ? unwrittenBecause(work, breaks, period) : []),
     );
   const all = found.length === 0 ? [allMet(work, period)] : found;

@@ -1,7 +1,7 @@
 /** What the log does not say, or says twice: it bars moving on, and is a question for the review. */
 import { addDays, daysBetween } from '../units/date.ts';
 import { breaksOf } from './away.ts';
-import { unspokenBetween } from './exercise.ts';
+import { silentBetween } from './exercise.ts';
 import type { Period } from './facts.ts';
 import type { Work } from './goingOn.ts';
 import { silentRuns } from './running.ts';
@@ -46,7 +46,7 @@ export function asksOf(
   const unwritten = daysOf('session-not-written', grounds);
   // Where less is asked for, nobody waits for what would let it go on.
   const waits = grounds.every(({ move }) => move === 'moveOn' || move === 'stay');
-  const between = waits ? unspokenBetween(period) : [];
+  const between = waits ? silentBetween(period) : [];
   const runs = waits ? silentRuns(period) : [];
   const silent = exercises.filter(({ because }) => because.some(({ rule }) => rule === 'pain-not-written'));
   const breaks = work.sessions.some((one) => one.entries.length > 0) ? breaksOf(work.sessions, period) : [];

@@ -7,7 +7,7 @@ import { askedIn, folderOf } from './asked.ts';
 import { setsOfCrew, threadsFor } from './crew.ts';
 import { makeWay } from './haste.ts';
 import { ownPages, sitePages } from './make.ts';
-import { chosenOf, oneProgramme, orderOf, setOf, type Marked } from './oneSet.ts';
+import { chosenOf, oneProgramme, oneSet, orderOf, setOf, type Marked } from './oneSet.ts';
 import { isWithdrawn } from './sealing.ts';
 import { outfitOf } from './work.ts';
 import type { Writing } from './writing.ts';
@@ -28,8 +28,8 @@ async function byCrew(
   view: LibraryView | null,
   threads: number,
 ): Promise<void> {
-  const orders = asked.map((consult) => orderOf(consult, workspace));
-  const sets = setsOfCrew(orders, outfitOf(shop), threads);
+  const orders = asked.map((consult) => () => orderOf(consult, workspace));
+  const sets = setsOfCrew(orders, outfitOf(shop), threads, (order) => oneSet(order, shop));
   // While they begin.
   if (view !== null) (await sitePages([], view, shop.pages)).forEach(put);
   let at = 0;

@@ -77,9 +77,10 @@ async function keepWords() {
     ].map((room) => import(`../dist/${room}.js`)),
   );
   const content = join(TOP, 'content');
-  const { library, current } = readWorkspace({ content, consults: join(content, 'consults') });
+  const { library, current, revisionsOf } = readWorkspace({ content, consults: join(content, 'consults') });
   const paper = await readPaperAssets(null);
-  for (const consult of current) {
+  for (const { alias } of current) {
+    const [consult] = revisionsOf(alias).consults;
     const made = assembleProgramme(consult, null, { library, models: new Map(), loadleaf: version() });
     await leafletPdf(made.programme, paper);
   }

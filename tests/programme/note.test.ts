@@ -1,12 +1,14 @@
 /** The note of every shipped consult: names in place of ids, one exercise a line. */
 import { describe, expect, it } from 'vitest';
 import { assembleProgramme } from '../../src/programme/assemble.ts';
+import { orderOf } from '../../src/shell/building/oneSet.ts';
 import { readWorkspace } from '../../src/shell/io/workspace.ts';
 
 const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
 if (workspace.library === null) throw new Error('the shipped library cannot be read');
 const workshop = { library: workspace.library, models: new Map(), loadleaf: '0' };
-const made = workspace.current.flatMap((consult) => {
+const made = workspace.current.flatMap((inUse) => {
+  const { consult } = orderOf(inUse, workspace);
   const outcome = assembleProgramme(consult, null, workshop);
   return 'programme' in outcome ? [{ consult, programme: outcome.programme }] : [];
 });

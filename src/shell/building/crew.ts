@@ -1,65 +1,84 @@
-/** Threads that make sets beside each other, where there are many; what they make comes back in the order it was asked for. */
+/** Threads that make sets beside the one that asks for them; what is made comes back in the order it was asked for. */
 import { availableParallelism } from 'node:os';
+import { setImmediate } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
 import { crewProgram } from '../io/assets.ts';
 import type { Delivery, Outfit } from './crewHand.ts';
 import type { OneSet, Order } from './oneSet.ts';
 
-/** Fewer are made before threads have read what they need [measured: `npm run bench -- many`]. */
+/** Fewer are made before a thread has read what it needs [measured: `npm run bench -- many`]. */
 const WORTH_A_CREW = 24;
-const THREADS_MOST = 8;
-/** Orders out for each thread: one it works on, one that waits for it. What has come back waits for its turn, so few. */
+/** Each holds the library, the typefaces and the program once more; whoever has more cores builds in parts (`--part`). */
+const THREADS_MOST = 1;
+/** Orders out for each thread: one it works on, one that waits for it. */
 const OUT_EACH = 2;
+/** Orders taken before their turn: what is made of them waits for it, so few. */
+const AHEAD = 6;
+/** Of sets hardly anything outlives the next: a small nursery is enough, and three of them make the heap of the young. */
+const THREAD_LIMITS = { maxYoungGenerationSizeMb: 12 };
 
-/** How many threads make so many sets: none where one thread alone is sooner done. */
+/** How many threads help with so many sets: none where one alone is sooner done. */
 export function threadsFor(orders: number): number {
-  const cores = Math.min(availableParallelism(), THREADS_MOST);
-  return orders < WORTH_A_CREW || cores < 2 ? 0 : cores;
+  return orders < WORTH_A_CREW ? 0 : Math.min(availableParallelism() - 1, THREADS_MOST);
 }
 
-/** Each is let go of with its set: raced against one promise for all, every set would be held until the last. */
-interface Waiting {
-  readonly resolve: (made: OneSet) => void;
-  readonly reject: (error: unknown) => void;
-}
-
-/** The sets of these orders, one after the other. An order that breaks a thread ends them all with its error. */
+/**
+ * The sets of these orders, one after the other; each order is read when somebody takes it. `own`: makes one here, for
+ * whoever asks works too. An order that breaks a thread ends them all with its error.
+ */
 export async function* setsOfCrew(
-  orders: readonly Order[],
+  orders: readonly (() => Order)[],
   outfit: Outfit,
   threads: number,
+  own: (order: Order) => Promise<OneSet>,
 ): AsyncGenerator<OneSet> {
-  const crew = Array.from({ length: threads }, () => new Worker(crewProgram(), { workerData: outfit }));
-  const waiting = new Map<number, Waiting>();
+  const made = new Map<number, OneSet>();
+  /** Of each thread that has begun, the orders it has not brought back. */
+  const out = new Map<Worker, number>();
   let fault: { readonly error: unknown } | null = null;
-  for (const one of crew) {
-    one.on('message', ({ at, made }: Delivery) => {
-      waiting.get(at)?.resolve(made);
-      waiting.delete(at);
+  let wake = (): void => undefined;
+  let [next, turn] = [0, 0];
+  const take = (): number | null => (next < orders.length && next < turn + AHEAD ? next++ : null);
+  const orderAt = (at: number): Order => (orders[at] as () => Order)();
+  const keepBusy = (thread: Worker): void => {
+    for (let count = out.get(thread) ?? OUT_EACH; count < OUT_EACH; count += 1) {
+      const at = take();
+      if (at === null) return;
+      out.set(thread, count + 1);
+      thread.postMessage({ at, order: orderAt(at) });
+    }
+  };
+  const crew = Array.from({ length: threads }, () => {
+    const thread = new Worker(crewProgram(), { workerData: outfit, resourceLimits: THREAD_LIMITS });
+    thread.on('message', (delivery: Delivery) => {
+      if (delivery !== 'begun') made.set(delivery.at, delivery.made);
+      out.set(thread, delivery === 'begun' ? 0 : (out.get(thread) ?? 0) - 1);
+      wake();
     });
-    one.on('error', (error) => {
+    thread.on('error', (error) => {
       fault ??= { error };
-      for (const { reject } of waiting.values()) reject(error);
+      wake();
     });
-  }
-  const promised = new Map<number, Promise<OneSet>>();
-  const ask = (at: number): void => {
-    const order = orders[at];
-    if (order === undefined) return;
+    return thread;
+  });
+  const isMade = async (): Promise<boolean> => {
+    // What has come back is seen between two sets.
+    await setImmediate();
     if (fault !== null) throw fault.error;
-    const made = new Promise<OneSet>((resolve, reject) => waiting.set(at, { resolve, reject }));
-    // Nobody may be waiting for it when it breaks.
-    made.catch(() => undefined);
-    promised.set(at, made);
-    crew[at % threads]?.postMessage({ at, order });
+    return made.has(turn);
   };
   try {
-    for (let at = 0; at < threads * OUT_EACH; at += 1) ask(at);
-    for (const at of orders.keys()) {
-      const made = await (promised.get(at) as Promise<OneSet>);
-      promised.delete(at);
-      ask(at + threads * OUT_EACH);
-      yield made;
+    for (; turn < orders.length; turn += 1) {
+      while (!(await isMade())) {
+        crew.forEach(keepBusy);
+        const at = take();
+        if (at !== null) made.set(at, await own(orderAt(at)));
+        else await new Promise<void>((resolve) => (wake = resolve));
+      }
+      crew.forEach(keepBusy);
+      const set = made.get(turn) as OneSet;
+      made.delete(turn);
+      yield set;
     }
   } finally {
     await Promise.all(crew.map((one) => one.terminate()));

@@ -15,11 +15,8 @@ export interface Outfit {
   readonly fridge: boolean;
 }
 
-/** What comes back of an order, by its number. */
-export interface Delivery {
-  readonly at: number;
-  readonly made: OneSet;
-}
+/** What a thread says: that it has begun, then what it made of an order, by its number. */
+export type Delivery = 'begun' | { readonly at: number; readonly made: OneSet };
 
 /** Makes what it is asked for until nobody asks any more. */
 export async function workInCrew(): Promise<void> {
@@ -36,4 +33,5 @@ export async function workInCrew(): Promise<void> {
   port.on('message', ({ at, order }: { readonly at: number; readonly order: Order }) => {
     void oneSet(order, tools).then((made) => port.postMessage({ at, made } satisfies Delivery));
   });
+  port.postMessage('begun' satisfies Delivery);
 }

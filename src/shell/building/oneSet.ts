@@ -1,5 +1,4 @@
 /** From one consult to the set of its leaflet, with nothing of the disk and nothing of the other persons. */
-import type { Log } from '../../content/log/log.ts';
 import type { Consult } from '../../content/library.ts';
 import type { Problem } from '../../content/problem.ts';
 import type { PageAssets } from '../../outputs/html/assets.ts';
@@ -11,20 +10,19 @@ import { marked } from '../../outputs/text/mark.ts';
 import type { Workshop } from '../../programme/assemble.ts';
 import type { Programme } from '../../programme/programme.ts';
 import type { Refusal } from '../../units/refusal.ts';
+import type { InUse } from '../io/person.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import type { OutFile } from '../io/site.ts';
+import type { Workspace } from '../io/workspace.ts';
 import type { Chosen } from './buildAsk.ts';
-import { assembled } from '../../programme/revisions.ts';
+import { assembled, type Revisions } from '../../programme/revisions.ts';
 import { setFiles } from './make.ts';
 import { photoBytes } from '../../outputs/html/parts/photos.ts';
 import { photosTooLarge } from '../../outputs/html/photosTooLarge.ts';
 
 /** All that is known of one person: the consult to be made, the revisions before it, and what was written down of each. */
-export interface Order {
+export interface Order extends Revisions {
   readonly consult: Consult;
-  readonly consults: readonly Consult[];
-  /** By the id of a revision. */
-  readonly logs: ReadonlyMap<string, Log>;
 }
 
 export interface Tools {
@@ -45,17 +43,15 @@ export type Against = Extract<OneSet, { readonly refusals: unknown }>;
 
 export type Marked = Programme & { readonly mark: string };
 
-/** What one person's order needs of all that was read. */
+/** What was read of one person, for the revision in use. */
 export function orderOf(
-  consult: Consult,
-  { consults, logs }: { readonly consults: readonly Consult[]; readonly logs: ReadonlyMap<string, Log> },
+  { alias, revision, id }: InUse,
+  { revisionsOf }: Pick<Workspace, 'revisionsOf'>,
 ): Order {
-  const own = consults.filter(({ alias }) => alias === consult.alias);
-  const kept = own.flatMap(({ id }): [string, Log][] => {
-    const log = logs.get(id);
-    return log === undefined ? [] : [[id, log]];
-  });
-  return { consult, consults: own, logs: new Map(kept) };
+  const revisions = revisionsOf(alias);
+  const consult = revisions.consults.find((one) => one.revision === revision);
+  if (consult === undefined) throw new Error(`${id} was read before, and must be read again`);
+  return { consult, ...revisions };
 }
 
 /** The programme of an order, with the mark of its make, where nothing stands against it. */

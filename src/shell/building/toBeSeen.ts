@@ -6,6 +6,7 @@ import { assembled } from '../../programme/revisions.ts';
 import type { Flags } from '../flags.ts';
 import type { ToBeSeen, Workspace } from '../io/workspace.ts';
 import { onDay } from '../io/today.ts';
+import { orderOf } from './oneSet.ts';
 
 /** Of `aliases`; somebody without a log, or whose programme cannot be made, is not among them. */
 export function toBeSeen(
@@ -14,10 +15,13 @@ export function toBeSeen(
   workshop: Workshop,
   flags: Flags,
 ): ToBeSeen[] {
-  return workspace.current.flatMap((consult): ToBeSeen[] => {
-    const log = workspace.logs.get(consult.id);
-    if (log === undefined || !aliases.includes(consult.alias)) return [];
-    const made = assembled(consult, workspace, workshop);
+  return workspace.current.flatMap((inUse): ToBeSeen[] => {
+    if (!workspace.logged.has(inUse.id) || !aliases.includes(inUse.alias)) return [];
+    const order = orderOf(inUse, workspace);
+    const { consult } = order;
+    const log = order.logs.get(consult.id);
+    if (log === undefined) return [];
+    const made = assembled(consult, order, workshop);
     if ('refusals' in made) return [];
     const logged = { consult, programme: made.programme, log };
     const { decision, because } = reviewLogged(

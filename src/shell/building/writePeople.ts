@@ -1,13 +1,13 @@
 /** The sets of everybody who is asked for, each written before the next is made; or by a crew, where they are many. */
 import type { LibraryView } from '../../catalogue/view.ts';
-import type { Consult } from '../../content/library.ts';
 import type { Link } from '../../outputs/mail/messageText.ts';
+import type { InUse } from '../io/person.ts';
 import type { OutFile } from '../io/site.ts';
 import { askedIn, folderOf } from './asked.ts';
 import { setsOfCrew, threadsFor } from './crew.ts';
 import { makeWay } from './haste.ts';
 import { ownPages, sitePages } from './make.ts';
-import { chosenOf, oneProgramme, orderOf, setOf, type Marked } from './oneSet.ts';
+import { chosenOf, oneProgramme, oneSet, orderOf, setOf, type Marked } from './oneSet.ts';
 import { isWithdrawn } from './sealing.ts';
 import { outfitOf } from './work.ts';
 import type { Writing } from './writing.ts';
@@ -24,28 +24,24 @@ export async function writePeople(writing: Writing, view: LibraryView | null): P
 
 async function byCrew(
   { workspace, shop, put, issue, refuse }: Writing,
-  asked: readonly Consult[],
+  asked: readonly InUse[],
   view: LibraryView | null,
   threads: number,
 ): Promise<void> {
-  const orders = asked.map((consult) => orderOf(consult, workspace));
-  const sets = setsOfCrew(orders, outfitOf(shop), threads);
+  const orders = asked.map((consult) => () => orderOf(consult, workspace));
+  const sets = setsOfCrew(orders, outfitOf(shop), threads, (order) => oneSet(order, shop));
   // While they begin.
   if (view !== null) (await sitePages([], view, shop.pages)).forEach(put);
   let at = 0;
   for await (const made of sets) {
-    const { alias } = asked[at++] as Consult;
+    const { alias } = asked[at++] as InUse;
     if ('set' in made) issue(made.set, made.chosen);
     else refuse(alias, made);
   }
 }
 
 /** Memory is the same for three and for three hundred. */
-async function oneByOne(
-  writing: Writing,
-  asked: readonly Consult[],
-  view: LibraryView | null,
-): Promise<void> {
+async function oneByOne(writing: Writing, asked: readonly InUse[], view: LibraryView | null): Promise<void> {
   const { workspace, shop, put, refuse } = writing;
   let unwritten = view;
   for (const consult of asked) {

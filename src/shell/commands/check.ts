@@ -102,8 +102,15 @@ async function inUse(
   const problems: Problem[] = [];
   // One at a time, and only what is wrong with it is kept.
   const tools = { workshop, paper, pages: onLeaflets };
-  for (const consult of [...workspace.current, ...draftsInOrder(workspace)]) {
-    const made = await oneProgramme(orderOf(consult, workspace), tools);
+  const orders = [
+    ...workspace.current.map((inUse) => () => orderOf(inUse, workspace)),
+    ...draftsInOrder(workspace).map((consult) => () => ({
+      consult,
+      ...workspace.revisionsOf(consult.alias),
+    })),
+  ];
+  for (const order of orders) {
+    const made = await oneProgramme(order(), tools);
     if (!('programme' in made)) problems.push(...problemsOf(made, workspace));
   }
   return [

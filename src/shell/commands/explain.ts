@@ -23,10 +23,10 @@ export async function explain(flags: Flags, alias: string, report: Report): Prom
   const paper = await readPaperAssets(null);
   const faults = await libraryFaults(library, logo, paper, workspace);
   if (faults.length > 0) return report.refuse('The library has errors.', faults, files);
-  const consult = workspace.current.find((one) => one.alias === alias);
-  if (consult === undefined) return noConsult(alias, workspace, report);
+  const inUse = workspace.current.find((one) => one.alias === alias);
+  if (inUse === undefined) return noConsult(alias, workspace, report);
   const workshop = { library, models: new Map(), loadleaf: version() };
-  const made = await oneProgramme(orderOf(consult, workspace), {
+  const made = await oneProgramme(orderOf(inUse, workspace), {
     workshop,
     paper,
     pages: { photos: new Map() },

@@ -36,7 +36,7 @@ export async function review(flags: Flags, alias: string, report: Report): Promi
   if (library === null) return refuse(workspace.libraryProblems);
   if (consult === null) return refuse(problemsOf(alias, workspace));
   const workshop = { library, models: new Map(), loadleaf: version() };
-  const made = assembled(consult, workspace, workshop);
+  const made = assembled(consult, workspace.revisionsOf(alias), workshop);
   if ('refusals' in made) return refuse(made.refusals.map(workspace.asProblem));
   const given = logOf(consult, flags, workspace, library);
   const logged: Logged = { consult, programme: made.programme, log: given.log };
@@ -52,8 +52,8 @@ export async function review(flags: Flags, alias: string, report: Report): Promi
 }
 
 /** The newest revision that stands; null where a file of that alias has a Problem. */
-function lastOf(alias: string, { consults, aliases, stopped, blocked }: Workspace): Consult | null {
-  const last = consults.filter((one) => one.alias === alias).at(-1);
+function lastOf(alias: string, { revisionsOf, aliases, stopped, blocked }: Workspace): Consult | null {
+  const last = revisionsOf(alias).consults.at(-1);
   if (last === undefined && ![...aliases.values()].includes(alias))
     throw new Stop(
       EXIT.noSuchFile,
@@ -88,7 +88,7 @@ function logOf(
   const { alias, revision, id } = consult;
   if (path === null) {
     const none = { alias, revision, file: '', entries: [], contradicted: [], unread: 0, alarms: [] };
-    const log = workspace.logs.get(id) ?? none;
+    const log = workspace.revisionsOf(alias).logs.get(id) ?? none;
     const problems = workspace.logProblems.filter(({ file }) => file === log.file);
     return { log, problems, files: [], isBeside: true };
   }

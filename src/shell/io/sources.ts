@@ -1,8 +1,6 @@
 /** The files of a clinic's folders as they lie there: the library read, the consults only looked at. */
 import { createHash } from 'node:crypto';
 import { FOLDERS } from '../../content/kind.ts';
-import { ID_PATTERN } from '../../content/schema/words.ts';
-import { aliasOf } from '../../content/readConsults.ts';
 import type { SourceFile } from '../../content/source.ts';
 import type { Flags } from '../flags.ts';
 import { isFolder } from './disk.ts';
@@ -12,6 +10,8 @@ import type { Folders } from './folders.ts';
 import { hashOf } from './issued.ts';
 import { readLayers, type Layers } from './layers.ts';
 import type { Ledger, ReadConsult } from './ledger.ts';
+import { packed } from './packed.ts';
+import { quickAlias } from './quickAlias.ts';
 
 export interface Sources {
   readonly layers: Layers;
@@ -45,7 +45,11 @@ function named({ file, state, read }: Look): Look {
 
 function readOnce(look: Look): Look {
   let read: { readonly is: SourceFile | null } | null = null;
-  return { ...look, read: () => (read ??= { is: look.read() }).is };
+  const first = () => {
+    const is = look.read();
+    return { is: is === null ? null : packed(is) };
+  };
+  return { ...look, read: () => (read ??= first()).is };
 }
 
 export function isConsult({ file }: Look): boolean {
@@ -112,17 +116,6 @@ export function ofPart(sources: Sources, part: Flags['part'], ledger: Ledger): S
 /** From 1: by the first 32 bits of the SHA-256 of the alias. */
 export function partOf(alias: string, of: number): number {
   return (Number.parseInt(hashOf(alias).slice(0, 8), 16) % of) + 1;
-}
-
-/** As `aliasOf`, without reading the keys where name and head say it in so many words. */
-function quickAlias(file: SourceFile): string {
-  const [, name = ''] = /([^/]+)-r\d+\.md$/.exec(file.file) ?? [];
-  const text = new TextDecoder().decode(file.bytes);
-  const head = text.slice(0, text.indexOf('\n---', 3));
-  const said = [...head.matchAll(/^["']?alias\b.*$/gm)].map(([line]) => line.trimEnd());
-  return name !== '' && said.length === 1 && said[0] === `alias: ${name}` && ID_PATTERN.test(name)
-    ? name
-    : aliasOf(file);
 }
 
 function sourceHash({ bytes, link, unreadBytes, closed }: SourceFile): string {

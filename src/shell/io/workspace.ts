@@ -1,22 +1,19 @@
 /** A clinic's folders read into values: the library, its consults, and every Problem of both. */
-import type { Log } from '../../content/log/log.ts';
-import { readLogs } from '../../content/log/readLogs.ts';
 import type { Draft } from '../../content/draft.ts';
-import type { Consult, Nameable, Library, LibraryFiles } from '../../content/library.ts';
-import { problemOf, type PlaceOf } from '../../content/place.ts';
+import type { Nameable, Library, LibraryFiles } from '../../content/library.ts';
+import { firstPlace, problemOf, type PlaceOf } from '../../content/place.ts';
 import { sortProblems, type Problem } from '../../content/problem.ts';
-import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
+import { readConsults } from '../../content/readConsults.ts';
 import { readLibrary, type LibraryReading } from '../../content/readLibrary.ts';
 import type { SourceFile } from '../../content/source.ts';
-import { logAlarms } from '../../decisions/screen/alarms.ts';
-import { screenEffects } from '../../decisions/screen/screen.ts';
-import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
-import { wordedAlarm, wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
+import type { Withdrawal } from '../../decisions/screen/withdrawal.ts';
+import type { Revisions } from '../../programme/revisions.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import type { Standing } from '../../content/underneath.ts';
 import type { Counts } from './counted.ts';
 import type { Folders } from './folders.ts';
 import { shippedNames } from './layers.ts';
+import { filesByPerson, readPerson, revisionsIn, type InUse } from './person.ts';
 import { isStill, lookAt, type Sources } from './sources.ts';
 
 /** A person who must be seen before going on, and the grounds in words. */
@@ -30,16 +27,16 @@ export interface Workspace {
   readonly library: Library | null;
   /** Its cards and protocols whose keys are right; there always. */
   readonly shelves: LibraryFiles;
-  /** Every revision without a Problem. */
-  readonly consults: readonly Consult[];
-  /** Of each alias the highest revision, unless that one has a Problem. */
-  readonly current: readonly Consult[];
+  /** Of each alias the highest revision, unless that one has a Problem; sorted. */
+  readonly current: readonly InUse[];
+  /** Every revision of a person without a Problem, and what was written down of each; read anew each time. */
+  readonly revisionsOf: (alias: string) => Revisions;
   /** Aliases whose consult has a Problem, or that a newer file withdraws; their leaflets must go. */
   readonly stopped: readonly string[];
   /** Leaflets that must go because of what a newer file says of the screen, be it a draft or broken. */
   readonly withdrawals: readonly Withdrawal[];
-  /** What was written down of each revision, by its id `alias-r2`. */
-  readonly logs: ReadonlyMap<string, Log>;
+  /** The revisions that there is a log of, by their ids `alias-r2`. */
+  readonly logged: ReadonlySet<string>;
   /** Files that are still being written: checked, never built. */
   readonly drafts: readonly Draft[];
   /** Whose a consult file is: alias by file. */
@@ -89,94 +86,70 @@ export function readWorkspace(
   const consults = sources.consults
     .filter(({ file }) => !leftOut.has(file))
     .flatMap((look) => look.read() ?? []);
-  const own = readConsults(consults, reading.known);
   const names = shippedNames(layers, reading.files, folders.content);
   const named = <T extends { readonly file: string }>(one: T): T => {
     const name = names.get(one.file);
     return name === undefined ? one : { ...one, file: name };
   };
-  const placeOf: PlaceOf = (kind, ...where) => {
-    const place = (kind === 'consult' ? own.placeOf : reading.placeOf)(kind, ...where);
+  const libraryPlace: PlaceOf = (...where) => {
+    const place = reading.placeOf(...where);
     return place === null ? null : named(place);
   };
-  const asProblem = (refusal: Refusal): Problem => problemOf(refusal, placeOf);
-  const revisions = new Map(own.current.map(({ alias, revision }) => [alias, revision]));
-  const withdrawn = withdrawals([...own.drafts, ...own.unreadable], revisions, reading.known.clinic);
-  const logs = readLogs(consults, reading.known, new Set(own.aliases.values()));
-  const alarms = logAlarms(logs.logs, own.current, reading.known.clinic);
-  const gone = new Set(aliasesOf([...withdrawn, ...alarms]));
-  const current = own.current.filter(({ alias }) => !gone.has(alias));
-  const stopped = [
-    ...new Set([...own.stopped, ...aliasesOf(own.current).filter((alias) => gone.has(alias))]),
-  ];
-  const stops = screenStops(own, reading.known);
-  const ofCurrent = stops
-    .filter(({ alias }) => !own.stopped.includes(alias))
-    .map(({ refusal }) => asProblem(refusal));
-  // Of a file that is wrong elsewhere too, the items that were answered: the others may not have been come to yet.
-  const ofStopped = stops
-    .filter(({ alias, refusal }) => own.stopped.includes(alias) && refusal.found === 'yes')
-    .map(({ refusal }) => asProblem(refusal));
+  const people = filesByPerson(consults);
+  const filesOf = (alias: string) => people.get(alias) ?? [];
+  const persons = [...people.keys()].sort().map((alias) => ({
+    alias,
+    ...readPerson(alias, filesOf(alias), reading.known, libraryPlace),
+  }));
+  const placeOf = firstPlace(placeInPeople(filesOf, reading.known), libraryPlace);
+  const screenProblems = persons.flatMap((one) => one.screenProblems);
   return {
     library: reading.library,
     shelves: reading.shelves,
-    consults: own.consults,
-    current,
-    stopped: stopped.sort(),
-    withdrawals: withdrawn,
-    drafts: own.drafts,
-    logs: logs.logs,
-    aliases: new Map([...own.aliases, ...logs.aliases]),
+    current: persons.flatMap(({ current }) => current),
+    revisionsOf: (alias) => revisionsIn(filesOf(alias), reading.known),
+    stopped: persons.flatMap(({ stopped }) => stopped),
+    withdrawals: persons.flatMap((one) => one.withdrawals),
+    drafts: persons.flatMap(({ drafts }) => drafts).sort(byFile),
+    logged: new Set(persons.flatMap(({ logged }) => logged)),
+    aliases: new Map(
+      persons.flatMap(({ alias, files }) => files.map((file): [string, string] => [file, alias])),
+    ),
     libraryProblems: sortProblems(reading.problems.map(named)),
     asked: layers.asked,
     standing: { own: layers.folders.at(-1) ?? [], below: layers.shipped, extending: reading.extending },
-    blocked: [...new Set([...aliasesOf(stops), ...gone])].sort(),
-    unreadable: own.stopped.filter((alias) => own.stoppedScreens.get(alias)?.includes(null)),
-    stoppedWithdrawn: own.stoppedWithdrawn,
+    blocked: persons.flatMap(({ blocked }) => blocked),
+    unreadable: persons.flatMap(({ unreadable }) => unreadable),
+    stoppedWithdrawn: persons.flatMap(({ stoppedWithdrawn }) => stoppedWithdrawn),
     toBeSeen: [],
-    screenProblems: ofCurrent,
+    screenProblems,
     // Without a library there is no programme to say so.
     consultProblems: sortProblems([
-      ...own.problems,
-      ...withdrawn.map(({ refusal }) => asProblem(wordedWithdrawal(refusal))),
-      ...alarms.map(wordedAlarm),
-      ...ofStopped,
-      ...(reading.library === null ? ofCurrent : []),
+      ...persons.flatMap(({ consultProblems }) => consultProblems),
+      ...(reading.library === null ? screenProblems : []),
     ]),
-    draftProblems: own.draftProblems,
-    logProblems: logs.problems,
+    draftProblems: sortProblems(persons.flatMap(({ draftProblems }) => draftProblems)),
+    logProblems: sortProblems(persons.flatMap(({ logProblems }) => logProblems)),
     clinic: reading.known.clinic,
-    counts: { ...reading.counts, consults: own.count + leftOut.size },
+    counts: { ...reading.counts, consults: persons.reduce((sum, { count }) => sum + count, leftOut.size) },
     layers: layers.folders,
     files: [...reading.files.map(named), ...consults],
     shipped: new Set(names.values()),
     isStill: () => isStill(sources, folders),
     placeOf,
-    asProblem,
+    asProblem: (refusal) => problemOf(refusal, placeOf),
   };
 }
 
-function aliasesOf(list: readonly { readonly alias: string }[]): string[] {
-  return list.map(({ alias }) => alias);
+function byFile(a: { readonly file: string }, b: { readonly file: string }): number {
+  return a.file < b.file ? -1 : 1;
 }
 
-interface Stops {
-  readonly alias: string;
-  readonly refusal: Refusal;
-}
-
-/** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
-function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Nameable): readonly Stops[] {
-  const screens = [
-    ...current.map((consult) => ({ alias: consult.alias, screen: consult })),
-    ...[...stoppedScreens].flatMap(([alias, found]) =>
-      found.flatMap((screen) => (screen === null ? [] : [{ alias, screen }])),
-    ),
-  ];
-  return screens.flatMap(({ alias, screen }) => {
-    const effects = screenEffects(screen, clinic ?? { emergency: {} });
-    return 'refusals' in effects
-      ? effects.refusals.map((refusal) => ({ alias, refusal: wordedStop(refusal) }))
-      : [];
-  });
+// `otter-r2` is the second revision of otter, or whoever is called so.
+function placeInPeople(filesOf: (alias: string) => readonly SourceFile[], known: Nameable): PlaceOf {
+  return (kind, id, ...where) => {
+    if (kind !== 'consult') return null;
+    const whose = [id.replace(/-r\d+$/, ''), id].map((alias) => readConsults(filesOf(alias), known).placeOf);
+    return firstPlace(...whose)(kind, id, ...where);
+  };
 }

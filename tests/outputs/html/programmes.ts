@@ -1,5 +1,6 @@
 /** The programmes the pages are tried on: the invented one, and the fullest that the shipped content makes. */
 import { assembled } from '../../../src/programme/revisions.ts';
+import { orderOf } from '../../../src/shell/building/oneSet.ts';
 import { readWorkspace } from '../../../src/shell/io/workspace.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
 import { otter } from '../../fixtures/programme.ts';
@@ -17,7 +18,8 @@ function shipped(alias: string): Programme {
     throw new Error(workspace.libraryProblems.map(({ code, file }) => `${code} ${file}`).join());
   const consult = current.find((one) => one.alias === alias);
   if (consult === undefined) throw new Error(`no consult of ${alias}`);
-  const made = assembled(consult, workspace, { library, models: new Map(), loadleaf: '0' });
+  const order = orderOf(consult, workspace);
+  const made = assembled(order.consult, order, { library, models: new Map(), loadleaf: '0' });
   if (!('programme' in made)) throw new Error(`no programme of ${alias}: ${JSON.stringify(made.refusals)}`);
   return made.programme;
 }

@@ -1,5 +1,6 @@
 /** The leaflets of the consults that are shipped: real lengths, five and six exercises, all words of the library. */
 import { describe, expect, it } from 'vitest';
+import { orderOf } from '../../../src/shell/building/oneSet.ts';
 import { readWorkspace } from '../../../src/shell/io/workspace.ts';
 import { assembleProgramme } from '../../../src/programme/assemble.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
@@ -13,7 +14,9 @@ import { openPdf, viewed, viewedTree } from './viewer.ts';
 const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
 if (workspace.library === null) throw new Error('the shipped library cannot be read');
 const workshop = { library: workspace.library, models: new Map(), loadleaf: '0' };
-const assembled = workspace.current.map((consult) => assembleProgramme(consult, null, workshop));
+const assembled = workspace.current.map((inUse) =>
+  assembleProgramme(orderOf(inUse, workspace).consult, null, workshop),
+);
 const programmes = assembled.flatMap((one) => ('programme' in one ? [one.programme] : []));
 
 /** Four sheets printed on both sides at most, in type of 11 points. */

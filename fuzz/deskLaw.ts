@@ -154,7 +154,8 @@ interface Control {
 
 /** What is missing is only named while the consult is on its way. */
 function isSaid({ code, found, expected, fix }: Told, text: string): boolean {
-  return code === 'missing-key' || [found, expected, fix].every((words) => text.includes(words));
+  const isMissing = code === 'missing-key' || (code === 'wrong-type' && found === 'empty');
+  return isMissing || [found, expected, fix].every((words) => text.includes(words));
 }
 
 function dotted(path: string): string {

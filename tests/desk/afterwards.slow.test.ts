@@ -1,5 +1,13 @@
 /** The desk after the consult, in Chromium: the post, the log, the review, the folder; one session for all of it. */
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
@@ -127,7 +135,7 @@ describe('the log and its review', () => {
     const file = await downloaded('[data-make="log"]');
     expect(file.suggestedFilename()).toBe('heron-r1.log.csv');
     const rows = ['01', '02'].map((day, at) => `2026-12-${day},1,morning,,,0,,,,,,,${at + 2},,,`);
-    expect((await bytesOf(file)).toString()).toBe(`${LOG.split('\r\n')[0]}\r\n${rows.join('\r\n')}\r\n`);
+    expect((await bytesOf(file)).toString()).toBe(`${LOG.split(/\r?\n/)[0]}\r\n${rows.join('\r\n')}\r\n`);
   });
 
   it('from the leaflet is pasted, reviewed, and writes what the command writes', async () => {
@@ -152,7 +160,27 @@ describe('the log and its review', () => {
     // Of the editor's schema each names the place that it knows of.
     const plain = (text: string) => text.replace(/\$schema=.*/, '');
     expect(plain((await bytesOf(draft)).toString())).toBe(plain(wanted));
-    await page.waitForSelector('body[data-state="incomplete"], body[data-state="refused"]');
+    // What the draft leaves open, in the order of the consult; each leads to its field.
+    await page.waitForSelector('body[data-state="incomplete"]');
+    expect(await page.locator('.refusals button').allTextContents()).toEqual([
+      'Screen',
+      'Irritability',
+      'By the next day',
+      'Usual morning pain',
+      'Test',
+      'Test 1: Pain during it',
+    ]);
+    await page.click('[data-problem="screen"]');
+    expect(await page.evaluate('document.activeElement.name')).toBe('screen.saddleNumbness');
+    await page.click('[data-problem="tests.0.pain"]');
+    expect(await page.evaluate('document.activeElement.name')).toBe('tests.0.pain');
+  });
+
+  it('is not written over by another consult before it is saved', async () => {
+    const unsaved = '.said:has-text("otter-r2.md or its log is not saved yet")';
+    await page.setInputFiles('[data-open=consult]', 'content/consults/heron-r1.md');
+    await page.waitForSelector(unsaved);
+    expect(await page.inputValue('[name=alias]')).toBe('otter');
   });
 });
 
@@ -197,6 +225,39 @@ describe("a folder of the person's choice", () => {
     await page.waitForSelector('.clash:has-text("minutesPerDay: 35")');
     expect(await read('otter-r1.md')).toBe(OTTER);
     await page.click('.clash button:last-child');
+    await page.click('text=Clear this desk');
+  });
+
+  const disk = mkdtempSync(join(tmpdir(), 'desk-folder-'));
+  mkdirSync(join(disk, 'consults'));
+  for (const name of ['heron-r1.md', 'marten-r1.md'])
+    copyFileSync(`content/consults/${name}`, join(disk, 'consults', name));
+
+  it('is read where the browser gives its files alone', async () => {
+    await page.evaluate('showDirectoryPicker = undefined');
+    await page.fill('[name=alias]', 'otter');
+    await page.click('text=Clear this desk');
+    await page.setInputFiles('[data-open=folder]', disk);
+    await page.waitForSelector('[data-person=marten]:has-text("stage 3, step 1")');
+    expect(await page.locator('[data-person=otter]').count()).toBe(0);
+    await page.click('[data-person=heron]');
+    await page.waitForSelector('.who:has-text("heron")');
+  });
+
+  it.each([
+    ['to be written to', ''],
+    ['as its files alone', 'delete DataTransferItem.prototype.getAsFileSystemHandle'],
+  ])('is read when it is dropped, %s', async (_, before) => {
+    await page.evaluate(before);
+    writeFileSync(join(disk, 'consults', 'otter-r1.md'), OTTER);
+    if (before !== '') rmSync(join(disk, 'consults', 'marten-r1.md'));
+    const session = await page.context().newCDPSession(page);
+    const data = { items: [], files: [disk], dragOperationsMask: 1 };
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await session.send('Input.dispatchDragEvent', { type, x: 200, y: 200, data });
+    await session.detach();
+    await page.waitForSelector('[data-person=otter]:has-text("stage 2, step 1")');
+    await expect.poll(() => page.locator('[data-person=marten]').count()).toBe(before === '' ? 1 : 0);
   });
 });
 

@@ -1,4 +1,5 @@
 /** What a path of the consult is called in the form. */
+import { GROUP_LABELS } from '../../messages/en/desk/form.ts';
 import { patternOf, pathOf } from '../consult/path.ts';
 import { isEntries, PARTS, type Row } from './layout.ts';
 
@@ -6,9 +7,11 @@ const LABELS: ReadonlyMap<string, string> = new Map(
   PARTS.flatMap(({ title, rows }) => rows.flatMap((row) => [...groups(row, title), ...labels(row, '')])),
 );
 
-/** A group without a place of its own is called as the part that it stands in. */
+/** A group without a place of its own is called as the part that it stands in, unless that holds another group too. */
 function groups({ path }: Row, title: string): [string, string][] {
-  return path.includes('.') ? [[path.slice(0, path.indexOf('.')), title]] : [];
+  if (!path.includes('.')) return [];
+  const group = path.slice(0, path.indexOf('.'));
+  return [[group, GROUP_LABELS[group] ?? title]];
 }
 
 function labels(row: Row, around: string): [string, string][] {

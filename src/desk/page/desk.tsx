@@ -5,6 +5,7 @@ import type { DeskCatalogue } from '../catalogue.ts';
 import { DESK_WORDS, notBegunText } from '../../messages/en/desk/desk.ts';
 import type { DeskData } from '../deskData.ts';
 import { Beside } from './beside.tsx';
+import { droppedOn } from './drop.ts';
 import { keepDraft, takeDraft } from './draft.ts';
 import { FileBar, openFiles, save } from './files.tsx';
 import { Form } from './form.tsx';
@@ -12,7 +13,7 @@ import { Log } from './log.tsx';
 import { followLog } from './logState.ts';
 import { followReview } from './review.tsx';
 import { nearby } from './nearby.ts';
-import { followFolder, lookIntoFolder, Persons } from './persons.tsx';
+import { followFolder, lookIntoFolder, Persons, takeFolder } from './persons.tsx';
 import { catalogue, fault, lastGood, redo, said, sheetNow, startAnew, state, undo, view } from './state.ts';
 import { look, readLibrary, withDress } from './thread.ts';
 
@@ -114,9 +115,14 @@ function listen(): void {
   addEventListener('dragover', (event) => event.preventDefault());
   addEventListener('drop', (event) => {
     event.preventDefault();
-    const files = [...(event.dataTransfer?.files ?? [])];
-    if (files.length > 0) void openFiles(files);
+    if (event.dataTransfer !== null) void take(event.dataTransfer);
   });
+}
+
+async function take(transfer: DataTransfer): Promise<void> {
+  const { files, folder } = await droppedOn(transfer);
+  takeFolder(folder);
+  if (files.length > 0) await openFiles(files);
 }
 
 begin().catch((error: unknown) => {

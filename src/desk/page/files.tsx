@@ -34,6 +34,7 @@ import { openLogs } from './log.tsx';
 import { OpenFolder } from './persons.tsx';
 import { saveAs } from './saveAs.ts';
 import { read } from './thread.ts';
+import { isUnsaved } from './unsaved.ts';
 
 /** The longest consult that is read; longer ones are not even opened. */
 const MOST_BYTES = 256 * 1024;
@@ -61,6 +62,7 @@ export async function openFiles(
   // Of several the highest revision is laid on the desk; the others are what went before.
   const [own, ...before] = texts.sort((a, b) => revisionOf(b.text) - revisionOf(a.text));
   if (own === undefined) return openLogs(logs);
+  if (isUnsaved()) return;
   lay(
     own.text,
     { name: own.name, text: own.text, handle, isInFolder: false },

@@ -16,11 +16,17 @@ export async function doorFolder(): Promise<Folder> {
   return { names: await door.names(), get: door.get, put: door.put };
 }
 
+/** A file of a folder, with its way from there. */
+export interface PlacedFile {
+  readonly path: string;
+  readonly file: File;
+}
+
 /** A name lies once: what is nearest to the top. */
-export function filesFolder(files: readonly File[]): Folder {
-  const depth = ({ webkitRelativePath }: File) => webkitRelativePath.split('/').length;
-  const own = files.filter(({ name }) => isPersonFile(name)).sort((a, b) => depth(b) - depth(a));
-  const byName = new Map(own.map((file) => [file.name, file]));
+export function filesFolder(files: readonly PlacedFile[]): Folder {
+  const depth = ({ path }: PlacedFile) => path.split('/').length;
+  const own = files.filter(({ file }) => isPersonFile(file.name)).sort((a, b) => depth(b) - depth(a));
+  const byName = new Map(own.map(({ file }) => [file.name, file]));
   return { names: [...byName.keys()], get: async (name) => textOf(byName.get(name)), put: null };
 }
 

@@ -24,6 +24,7 @@ export function Form() {
       id="form"
       autocomplete="off"
       onFocusIn={tell}
+      onFocusOut={() => setHelp('')}
       onSubmit={(event) => event.preventDefault()}
       aria-label={FIELD_WORDS.consult}
     >

@@ -2,16 +2,16 @@
 import { effect, signal } from '@preact/signals';
 import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
 import { laidText } from '../../messages/en/desk/files.ts';
-import { notSavedYetText, PERSON_WORDS, personText } from '../../messages/en/desk/persons.ts';
+import { PERSON_WORDS, personText } from '../../messages/en/desk/persons.ts';
 import { personFiles, type PersonFiles } from '../folder/personFiles.ts';
 import type { PersonShown, SheetText } from '../talk.ts';
 import * as door from './door.ts';
 import { FilePick } from './filePick.tsx';
 import { chosenFolder, doorFolder, filesFolder, folder, isFolderOffered, type Folder } from './folder.ts';
 import { today } from './quick.tsx';
-import { isLogChanged } from './logState.ts';
-import { fileName, isChanged, lay, said, view } from './state.ts';
+import { lay, said, view } from './state.ts';
 import { person } from './thread.ts';
+import { isUnsaved } from './unsaved.ts';
 
 const lines = signal<ReadonlyMap<string, PersonShown>>(new Map());
 
@@ -48,19 +48,17 @@ async function sheetOf({ newest, others }: PersonFiles, { get }: Folder): Promis
 }
 
 async function open(one: PersonFiles, now: Folder): Promise<void> {
-  // A line is pressed by a slip, and what is on the desk may stand nowhere else.
-  if (isChanged.value || isLogChanged.value) {
-    said.value = notSavedYetText(fileName.value);
-    return;
-  }
+  // A line is pressed by a slip.
+  if (isUnsaved()) return;
   const { name, text, others } = await sheetOf(one, now);
   lay(text, { name, text, handle: null, isInFolder: now.put !== null }, others);
   said.value = laidText(name);
 }
 
-function take(next: Folder | null): void {
+export function takeFolder(next: Folder | null): void {
   if (next === null) return;
-  if (personFiles(next.names).length === 0) said.value = PERSON_WORDS.none;
+  if (door.isThere()) said.value = PERSON_WORDS.isThere;
+  else if (personFiles(next.names).length === 0) said.value = PERSON_WORDS.none;
   else {
     lines.value = new Map();
     folder.value = next;
@@ -76,11 +74,13 @@ export function OpenFolder() {
         opens="folder"
         words={PERSON_WORDS.open}
         isFolder
-        onFiles={async (files) => take(filesFolder(files))}
+        onFiles={async (files) =>
+          takeFolder(filesFolder(files.map((file) => ({ path: file.webkitRelativePath, file }))))
+        }
       />
     );
   return (
-    <button type="button" data-open-folder onClick={() => void chosenFolder().then(take)}>
+    <button type="button" data-open-folder onClick={() => void chosenFolder().then(takeFolder)}>
       {PERSON_WORDS.open}
     </button>
   );
@@ -98,11 +98,18 @@ export function Persons() {
         {all.map((one) => (
           <li key={one.alias}>
             <button type="button" data-person={one.alias} onClick={() => void open(one, now)}>
-              {personText(one.alias, one.revision, lines.value.get(one.alias) ?? null, today())}
+              <Line
+                words={personText(one.alias, one.revision, lines.value.get(one.alias) ?? null, today())}
+              />
             </button>
           </li>
         ))}
       </ul>
     </details>
   );
+}
+
+/** Broken between what it tells, not within a date. */
+function Line({ words }: { words: string }) {
+  return words.split(/(?<=, )/).map((one) => <span class="whole">{one}</span>);
 }

@@ -14,6 +14,7 @@ import type { ReviewShown } from '../talk.ts';
 import { today } from './quick.tsx';
 import { fileName, lay, ownLog, said, sheetNow, text, value, view } from './state.ts';
 import { review } from './thread.ts';
+import { isUnsaved } from './unsaved.ts';
 
 const asked = signal<string | null>(null);
 const shown = signal<ReviewShown | null>(null);
@@ -90,7 +91,9 @@ function Shown({ table: { caption, columns, rows } }: { table: Table }) {
   return (
     <div class="gridbox" tabIndex={0} role="region" aria-label={caption}>
       <table class="found">
-        <caption>{caption}</caption>
+        <caption>
+          <span>{caption}</span>
+        </caption>
         <thead>
           <tr>
             {columns.map((one) => (
@@ -112,8 +115,9 @@ function Shown({ table: { caption, columns, rows } }: { table: Table }) {
   );
 }
 
-/** The revision before goes beside it with its log; neither is touched. */
+/** The revision before goes beside it with its log; neither is touched, nor can be saved from there. */
 function layNext({ next }: ReviewShown): void {
+  if (isUnsaved()) return;
   const before = fileName.value;
   const beside = [...sheetNow().others, { file: `consults/${before}`, text: text.value }];
   lay(next.text, { name: next.name, text: null, handle: null, isInFolder: false }, beside);

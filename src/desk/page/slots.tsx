@@ -22,7 +22,7 @@ function SlotOf({ offer: { slot, card, title, isOwn, fits, others } }: { offer: 
     <li>
       <p class="slotline">
         <span>
-          <b>{title ?? SLOT_WORDS.none}</b>{' '}
+          {title === null ? <i class="quiet">{SLOT_WORDS.none}</i> : <b>{title}</b>}{' '}
           <span class="quiet">
             {slot}
             {isOwn ? SLOT_WORDS.chosenHere : ''}

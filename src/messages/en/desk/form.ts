@@ -52,6 +52,12 @@ export const PART_WORDS: Readonly<Record<PartId, { readonly title: string; reado
   },
 };
 
+/** Groups of keys that share a part. */
+export const GROUP_LABELS: Readonly<Record<string, string>> = {
+  sitting: 'Sitting',
+  recovery: 'Recovery',
+};
+
 /** By key; within a list `*` for its entry. */
 export const KEY_LABELS: Readonly<Record<string, string>> = {
   alias: 'Alias',

@@ -3,6 +3,7 @@
 export const PERSON_WORDS = {
   title: 'Persons in this folder',
   open: 'Open a folder',
+  isThere: 'This desk has the folder that "loadleaf serve" was started on.',
   none: 'No consult lies in that folder: they are called by alias and revision, such as otter-r1.md.',
 } as const;
 

@@ -16,6 +16,11 @@ export function draftLiesText(file: string, before: string): string {
   return `${file} lies on the desk as a draft, not saved yet. Ask what is empty, then take the draft mark out. ${before} stays as it was.`;
 }
 
+/** A screen item of a draft, or all of them. */
+export function notAskedYet(path: string) {
+  return { path, found: 'notAsked', expected: 'no or yes', fix: 'ask, and press no or yes' };
+}
+
 /** Once everything of a draft has been asked. */
 export const STILL_DRAFT = {
   path: 'draft',

@@ -157,16 +157,28 @@ function axisLabels(data: DayChart, frame: Frame): readonly Label[] {
         SMALL,
       ),
     ),
-    ...data.ticks.map(({ day, text }) =>
-      words(
-        text,
-        { x: within(xOf(day), text, right + 28), y: bottom + TEXT + 8, anchor: 'middle' },
-        'quiet',
-        'regular',
-        SMALL,
-      ),
+    ...apart(data.ticks.map(({ day, text }) => ({ text, x: within(xOf(day), text, right + 28) }))).map(
+      ({ text, x }) => words(text, { x, y: bottom + TEXT + 8, anchor: 'middle' }, 'quiet', 'regular', SMALL),
     ),
   ];
+}
+
+interface DateLabel {
+  readonly text: string;
+  readonly x: number;
+}
+
+/** Least white between two dates. */
+const DATE_GAP = 20;
+
+/** The dates that have room beside the one before; the others keep their mark on the axis. */
+function apart(labels: readonly DateLabel[]): readonly DateLabel[] {
+  const halfOf = ({ text }: DateLabel) => widthOf(text, SMALL) / 2;
+  return labels.reduce<readonly DateLabel[]>((kept, label) => {
+    const last = kept.at(-1);
+    const free = last === undefined || label.x - halfOf(label) >= last.x + halfOf(last) + DATE_GAP;
+    return free ? [...kept, label] : kept;
+  }, []);
 }
 
 // A date under the last day would run over the edge.

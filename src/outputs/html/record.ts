@@ -34,10 +34,10 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
         ${hangHtml('pictures', labels.pictures, picturesHtml(record.pictures, labels), 'broad')}
         ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
-        ${remarksHtml(programme, labels)}
+        ${passedOverHtml(programme, labels)}
         <div class="beside">
+          ${remarksHtml(programme, labels)}
           ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
-          ${passedOverHtml(programme, labels)}
         </div>
         ${aheadHtml(programme, leaflet, labels)} ${planHtml(programme, labels)}
         ${accountHtml(programme, labels)} ${hangHtml('note', labels.note, noteHtml(record.note))}

@@ -6,7 +6,7 @@ import { html, type Html } from '../html.ts';
 import { drawingHtml } from '../parts/drawing.ts';
 
 // A chart's smallest words are 2.5 mm high: at this scale they are read on a screen as on paper.
-export const EMS_PER_MM = 0.3;
+const EMS_PER_MM = 0.3;
 const RULER_MM = 90;
 const LADDER_MM = 110;
 

@@ -5,9 +5,10 @@ import type { Picture } from '../../../programme/programme.ts';
 import { html, nothing, type Html } from '../html.ts';
 import { drawingHtml } from '../parts/drawing.ts';
 import { tableHtml } from '../parts/table.ts';
-import { EMS_PER_MM } from './charts.ts';
 
-const PICTURE_MM = 84;
+// Three stand side by side on paper, their smallest words 2.5 mm high there; on the screen they are a little larger.
+const PICTURE_MM = 60;
+const EMS_PER_MM = 0.38;
 
 export function picturesHtml(pictures: readonly Picture[], { pictureNumbers }: RecordLabels): Html {
   if (pictures.length === 0) return nothing;

@@ -61,7 +61,7 @@ export function morningsPicture({ mornings, bands }: Pick<ReviewSeries, 'morning
     sentence: `${scores.length} of ${countText(mornings.length, 'morning')} written down, ${span} of 10. The usual is ${numberText(usual)}: up to ${numberText(carryOnTo)} carry on${easeBackFrom > 10 ? '' : `, from ${numberText(easeBackFrom)} ease back`}.`,
     up: 'pain in the morning, 0 to 10',
     asked: null,
-    done: 'score; a gap is a morning not written down',
+    done: 'score; gap: not written down',
     limits: [
       `usual ${numberText(usual)}`,
       `carry on to ${numberText(carryOnTo)}`,

@@ -1,7 +1,7 @@
 /** Names of keys, such as `stages[].caps.hipFlexionDeg`: on a narrow page they part where a word of them begins. */
 import { html, trusted, type Html } from '../html.ts';
 
-const BREAK = trusted('<wbr>');
+const BREAK = trusted('<wbr />');
 
 // Letters, digits, dots and brackets alone, with a dot or a hump within: no word of a sentence is.
 const KEY = /(?<![\w.])[a-z]+(?:\[\]|[A-Z.][a-z]+|\.<)[\w.[\]<>]*/g;

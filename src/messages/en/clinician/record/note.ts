@@ -53,8 +53,10 @@ function beforeLines(decided: Decided, nameOf: (id: string) => string): string[]
     `Home exercise programme for ${consult.alias}, revision ${consult.revision}. Seen ${consult.seenOn} by ${consult.clinician}.`,
     `Side: ${consult.side}. Irritability ${consult.irritability}, next day ${consult.response24h}, usual morning pain ${consult.usualMorningPain}/10.`,
     `Tests: ${listText(tests)}.`,
-    enteredLine(consult, nameOf),
-    ...(consult.confirmed.length === 0 ? [] : [`Confirmed: ${confirmedText(consult.confirmed)}.`]),
+    [
+      enteredLine(consult, nameOf),
+      ...(consult.confirmed.length === 0 ? [] : [`Confirmed: ${confirmedText(consult.confirmed)}.`]),
+    ].join(' '),
     `Screen: ${screen.length === 0 ? 'nothing that limits the programme.' : screen.join(' ')}`,
     `${capital(stageWord(stage.chosen))} (${stage.name}), step ${step} of ${session.ladder.rungs.length}; ${chosen}.`,
   ];

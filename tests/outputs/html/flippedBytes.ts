@@ -44,6 +44,8 @@ export async function textFlipped(
   indices: readonly number[],
 ): Promise<Seen> {
   await page.goto(`${address}#`);
+  // Until its own script has looked for a key that was kept, nothing is said.
+  await page.waitForSelector('[data-part="wrong"]');
   const { from } = placeOf(sample);
   await page.evaluate(`(() => {
     const written = [];

@@ -164,8 +164,8 @@ function looked() {
         page: [
           ...stepped(0, from, from / 24),
           // Where an end that is spoilt would swallow the message.
-          ...stepped(plain.indexOf('</style>', plain.indexOf('<style>')), plain.indexOf('<main>'), 2),
-          ...stepped(plain.indexOf('</title>'), plain.indexOf('<style>'), 2),
+          ...stepped(plain.indexOf('</style>', plain.indexOf('<style>')), plain.indexOf('<main>'), 5),
+          ...stepped(plain.indexOf('</title>'), plain.indexOf('<style>'), 5),
           ...stepped(to, script, (script - to) / 4),
           ...stepped(script, length, (length - script) / 8),
         ],

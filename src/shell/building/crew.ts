@@ -6,7 +6,7 @@ import { crewProgram } from '../io/assets.ts';
 import type { Delivery, Outfit } from './crewHand.ts';
 import type { OneSet, Order } from './oneSet.ts';
 
-/** Fewer are made before a thread has read what it needs [measured: `npm run bench -- many`]. */
+/** Fewer are made before a thread has read what it needs [measured on two cores]. */
 const WORTH_A_CREW = 24;
 /** Each holds the library, the typefaces and the program once more; whoever has more cores builds in parts (`--part`). */
 const THREADS_MOST = 1;

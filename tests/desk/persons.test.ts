@@ -1,13 +1,10 @@
 /** A folder of consults as persons, a line each. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { DeskFile } from '../../src/desk/deskData.ts';
 import { personFiles } from '../../src/desk/folder/personFiles.ts';
-import { openBench } from '../../src/desk/worker/bench.ts';
 import { personOf } from '../../src/desk/worker/person.ts';
 import { personText } from '../../src/messages/en/desk/persons.ts';
-import { files as pages } from '../outputs/html/assets.ts';
-import { filesBelow } from '../programme/shipped.ts';
+import { bench } from './shippedBench.ts';
 
 describe('the files of a folder', () => {
   it('are put together by alias: the newest consult, and what goes with it', () => {
@@ -35,18 +32,6 @@ describe('the files of a folder', () => {
   });
 });
 
-const texts: DeskFile[] = filesBelow('content', 'consults/').map(({ file, bytes }) => ({
-  file,
-  text: new TextDecoder().decode(bytes),
-}));
-const bench = openBench({
-  loadleaf: '0',
-  folders: [texts],
-  logo: null,
-  pages,
-  photoBytes: {},
-  letters: [[0, 0x10ffff]],
-});
 const otter = readFileSync('content/consults/otter-r1.md', 'utf8');
 const log = readFileSync('tests/reviews/moves-on/in/otter-r1.log.csv', 'utf8');
 

@@ -1,35 +1,16 @@
 /** The review at the desk without its page: what it shows and writes is what the command does. */
 import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { logFile } from '../../src/content/log/format.ts';
-import type { DeskFile } from '../../src/desk/deskData.ts';
-import { openBench, type Bench as Room } from '../../src/desk/worker/bench.ts';
 import { makeSheet } from '../../src/desk/worker/make.ts';
 import { reviewSheet } from '../../src/desk/worker/review.ts';
 import { viewOf } from '../../src/desk/worker/view.ts';
 import type { IsoDate } from '../../src/units/date.ts';
-import { files as pages } from '../outputs/html/assets.ts';
-import { filesBelow } from '../programme/shipped.ts';
+import { bench } from './shippedBench.ts';
 
-const shelf: DeskFile[] = filesBelow('content', 'consults/').map(({ file, bytes }) => ({
-  file,
-  text: new TextDecoder().decode(bytes),
-}));
 const LOG = readFileSync('tests/reviews/moves-on/in/otter-r1.log.csv', 'utf8');
 const otter = readFileSync('content/consults/otter-r1.md', 'utf8');
 const on = { on: '2026-12-15' as IsoDate, isAsked: true };
-
-let bench: Room;
-beforeAll(() => {
-  bench = openBench({
-    loadleaf: '0',
-    folders: [shelf],
-    logo: null,
-    pages,
-    photoBytes: {},
-    letters: [[0, 0x10ffff]],
-  });
-});
 
 const sheet = (log: string, text = otter) => ({
   name: 'otter-r1.md',

@@ -1,24 +1,9 @@
 /** What a screen stops is told whatever else is wrong, and of a form on its way only what was answered yes; a draft is still to be asked. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import type { DeskFile } from '../../src/desk/deskData.ts';
-import { openBench } from '../../src/desk/worker/bench.ts';
 import { makeSheet, makeSteps } from '../../src/desk/worker/make.ts';
-import { files as pages } from '../outputs/html/assets.ts';
-import { filesBelow } from '../programme/shipped.ts';
+import { bench } from './shippedBench.ts';
 
-const texts: DeskFile[] = filesBelow('content', 'consults/').map(({ file, bytes }) => ({
-  file,
-  text: new TextDecoder().decode(bytes),
-}));
-const bench = openBench({
-  loadleaf: '0',
-  folders: [texts],
-  logo: null,
-  pages,
-  photoBytes: {},
-  letters: [[0, 0x10ffff]],
-});
 const heron = readFileSync('content/consults/heron-r1.md', 'utf8');
 
 const BROKEN = heron.replace(/massKg: .*/, 'massKg: much');

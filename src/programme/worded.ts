@@ -1,8 +1,10 @@
 /** What was refused, in words: as every Problem is printed. */
 import { messagesIn, type Messages } from '../messages/messages.ts';
-import type { Library } from '../content/library.ts';
+import type { Clinic, Library } from '../content/library.ts';
+import type { ScreenPart } from '../content/readScreen.ts';
+import type { ScreenItem } from '../content/schema/consult.ts';
+import { screenEffects } from '../decisions/screen/screen.ts';
 import type { Refusal as Decided } from '../decisions/terms/refusal.ts';
-
 import { alarmText, withdrawnText } from '../messages/en/clinician/screen.ts';
 import type { LogAlarm } from '../decisions/screen/alarms.ts';
 import { errorAt, type Problem } from '../content/problem.ts';
@@ -23,8 +25,24 @@ export function worded(
   return { code, kind: 'consult', id, path, found, expected, fix };
 }
 
-/** Of a screen, which names no test. */
-export function wordedStop(refusal: Decided): Refusal {
+export interface Stop {
+  readonly refusal: Refusal;
+  /** The item was answered yes; else it counts like one. */
+  readonly isYes: boolean;
+}
+
+/** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
+export function wordedStops(part: ScreenPart, clinic: Pick<Clinic, 'emergency'> | null): readonly Stop[] {
+  const effects = screenEffects(part, clinic ?? { emergency: {} });
+  if (!('refusals' in effects)) return [];
+  return effects.refusals.map((refusal) => ({
+    refusal: wordedStop(refusal),
+    isYes: part.screen[String(refusal.path[1]) as ScreenItem] === 'yes',
+  }));
+}
+
+// Of a screen, which names no test.
+function wordedStop(refusal: Decided): Refusal {
   return worded(refusal, null, null);
 }
 

@@ -2,10 +2,9 @@
 import type { Said } from '../../content/readScreen.ts';
 import { errorAt, sortProblems, type Problem } from '../../content/problem.ts';
 import type { ConsultsReading } from '../../content/readConsults.ts';
-import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals } from '../../decisions/screen/withdrawal.ts';
 import { notAskedYet, STILL_DRAFT } from '../../messages/en/desk/review.ts';
-import { wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
+import { wordedStops, wordedWithdrawal } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import type { Bench } from './bench.ts';
 
@@ -55,7 +54,8 @@ export function problemsOf({ alias, reading, clinic, asProblem }: Refusing): rea
   const own = [...reading.problems, ...reading.draftProblems].filter(
     ({ file }) => (reading.aliases.get(file) ?? '') === alias,
   );
-  const all = stops(alias, reading, clinic);
+  const screens = reading.stoppedScreens.get(alias) ?? [];
+  const all = screens.flatMap((screen) => (screen === null ? [] : wordedStops(screen, clinic)));
   // Of a form that is on its way most items were not asked yet; what was answered yes is told at once.
   const told = own.every(isMissing) ? all.filter(({ isYes }) => isYes) : all;
   return sortProblems([...own, ...told.map(({ refusal }) => asProblem(refusal))]);
@@ -64,26 +64,4 @@ export function problemsOf({ alias, reading, clinic, asProblem }: Refusing): rea
 /** A key that is not there yet. */
 export function isMissing({ code, path, found }: Problem): boolean {
   return code === 'missing-key' || code === 'no-front-matter' || (path === 'tests' && found === '[]');
-}
-
-interface Stop {
-  readonly refusal: Refusal;
-  readonly isYes: boolean;
-}
-
-/** What of the screen stops every programme, whatever else is still to be written. */
-function stops(
-  alias: string,
-  { stoppedScreens }: ConsultsReading,
-  clinic: Refusing['clinic'],
-): readonly Stop[] {
-  return (stoppedScreens.get(alias) ?? []).flatMap((screen) => {
-    if (screen === null) return [];
-    const effects = screenEffects(screen, clinic ?? { emergency: {} });
-    if (!('refusals' in effects)) return [];
-    const yes = Object.entries(screen.screen).flatMap(([item, answer]) => (answer === 'yes' ? [item] : []));
-    return effects.refusals
-      .map(wordedStop)
-      .map((refusal) => ({ refusal, isYes: yes.includes(String(refusal.path[1])) }));
-  });
 }

@@ -21,7 +21,7 @@ export async function sealingOf({ site, secret }: Pick<Flags, 'site' | 'secret'>
 }
 
 /** Where a person's leaflet stands, by the secret alone. */
-export async function sealedPlace(alias: string, { secret }: Pick<Sealing, 'secret'>): Promise<SealedPlace> {
+async function sealedPlace(alias: string, { secret }: Pick<Sealing, 'secret'>): Promise<SealedPlace> {
   const { sealingKeys } = await import('../../outputs/sealed/keys.ts');
   return { alias, id: (await sealingKeys(secret, alias)).id };
 }

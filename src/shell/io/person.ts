@@ -14,10 +14,9 @@ import type { Problem } from '../../content/problem.ts';
 import { readConsults, type ConsultsReading } from '../../content/readConsults.ts';
 import type { SourceFile } from '../../content/source.ts';
 import { logAlarms } from '../../decisions/screen/alarms.ts';
-import { screenEffects } from '../../decisions/screen/screen.ts';
 import { withdrawals, type Withdrawal } from '../../decisions/screen/withdrawal.ts';
 import type { Revisions } from '../../programme/revisions.ts';
-import { wordedAlarm, wordedStop, wordedWithdrawal } from '../../programme/worded.ts';
+import { wordedAlarm, wordedStops, wordedWithdrawal, type Stop } from '../../programme/worded.ts';
 import type { Refusal } from '../../units/refusal.ts';
 import { quickAlias } from './quickAlias.ts';
 
@@ -85,6 +84,7 @@ export function readPerson(
   const withdrawn = withdrawals([...own.drafts, ...own.unreadable], inUse, known.clinic);
   const alarms = logAlarms(logs.logs, own.current, known.clinic);
   const stops = screenStops(own, known);
+  const told = (some: readonly Stop[]) => some.map(({ refusal }) => asProblem(refusal));
   const isGone = withdrawn.length + alarms.length > 0;
   const isStopped = own.stopped.length > 0;
   const ifSo = (is: boolean): string[] => (is ? [alias] : []);
@@ -98,13 +98,13 @@ export function readPerson(
     drafts: own.drafts,
     logged: [...logs.logs.keys()],
     files: [...own.aliases.keys(), ...logs.aliases.keys()],
-    screenProblems: isStopped ? [] : stops.map(asProblem),
+    screenProblems: isStopped ? [] : told(stops),
     consultProblems: [
       ...own.problems,
       ...withdrawn.map(({ refusal }) => asProblem(wordedWithdrawal(refusal))),
       ...alarms.map(wordedAlarm),
       // Of a file that is wrong elsewhere too, the items that were answered: the others may not have been come to yet.
-      ...(isStopped ? stops.filter(({ found }) => found === 'yes').map(asProblem) : []),
+      ...(isStopped ? told(stops.filter(({ isYes }) => isYes)) : []),
     ],
     draftProblems: own.draftProblems,
     logProblems: logs.problems,
@@ -117,12 +117,9 @@ function inUseOf(alias: string, { revision, withdraw, withdrawOn }: Consult): In
   return { id: consultId(alias, revision), alias, revision, withdraw, withdrawOn };
 }
 
-/** Every item of a screen that stops a programme, though the clinic's emergency wording may be missing. */
-function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Nameable): readonly Refusal[] {
+function screenStops({ current, stoppedScreens }: ConsultsReading, { clinic }: Nameable): readonly Stop[] {
   const found = [...stoppedScreens.values()].flat();
-  const screens = [...current, ...found.filter((screen) => screen !== null)];
-  return screens.flatMap((screen) => {
-    const effects = screenEffects(screen, clinic ?? { emergency: {} });
-    return 'refusals' in effects ? effects.refusals.map(wordedStop) : [];
-  });
+  return [...current, ...found.filter((screen) => screen !== null)].flatMap((screen) =>
+    wordedStops(screen, clinic),
+  );
 }

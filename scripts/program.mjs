@@ -29,13 +29,13 @@ export function bundleProgram(dist) {
     banner: { js: "const placeOfProgram = require('node:url').pathToFileURL(__filename).href;" },
     minifySyntax: true,
     minifyWhitespace: true,
-    charset: 'utf8',
+    charset: 'ascii',
     legalComments: 'none',
     logLevel: 'silent',
   });
   if (warnings.length > 0) throw new Error(`bundling the program: ${warnings[0].text}`);
   mkdirSync(join(dist, dirname(PROGRAM)), { recursive: true });
-  writeFileSync(join(dist, PROGRAM), withImporter(outputFiles[0].text));
+  writeFileSync(join(dist, PROGRAM), inAscii(withImporter(outputFiles[0].text)));
 }
 
 // Code that the engine kept has forgotten how to import: whoever starts it does that for it.
@@ -45,6 +45,12 @@ function withImporter(code) {
     if (!text.includes(call)) throw new Error(`the program imports no ${name} when it is needed`);
     return text.replaceAll(call, `importOnDemand("${name}")`);
   }, code);
+}
+
+// Every thread keeps the text of its program: with one letter beyond these it would take two bytes for each, 3 MB more. What
+// esbuild leaves stands in patterns and in templates, where the escape is the letter.
+function inAscii(code) {
+  return code.replace(/[^\0-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** Keeps what the engine made of the program when it had built the demo. In a process of its own, with the flags of the program. */

@@ -6,7 +6,7 @@ import type { OutFile } from '../io/site.ts';
 import { askedIn, folderOf } from './asked.ts';
 import { setsOfCrew, threadsFor } from './crew.ts';
 import { makeWay } from './haste.ts';
-import { ownPages, sitePages } from './make.ts';
+import { libraryFiles, ownPages, sitePages } from './make.ts';
 import { chosenOf, oneProgramme, oneSet, orderOf, setOf, type Marked } from './oneSet.ts';
 import { isWithdrawn } from './sealing.ts';
 import { outfitOf } from './work.ts';
@@ -31,7 +31,7 @@ async function byCrew(
   const orders = asked.map((consult) => () => orderOf(consult, workspace));
   const sets = setsOfCrew(orders, outfitOf(shop), threads, (order) => oneSet(order, shop));
   // While they begin.
-  if (view !== null) (await sitePages([], view, shop.pages)).forEach(put);
+  if (view !== null) (await libraryFiles(view, shop.pages)).forEach(put);
   let at = 0;
   for await (const made of sets) {
     const { alias } = asked[at++] as InUse;

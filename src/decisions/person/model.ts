@@ -61,7 +61,7 @@ export interface Model {
 export type Models = Map<string, Model>;
 
 // A clinic's day has few bodies; more than this and the oldest answers are let go.
-const MOST_BODIES = 64;
+const MOST_BODIES = 16;
 
 /** The model of a body under a library, made once. */
 export function modelIn(

@@ -12,7 +12,6 @@ import {
   type ReadConsult,
 } from '../io/ledger.ts';
 import type { Written } from '../io/manifest.ts';
-import type { PersonSet } from '../io/personSet.ts';
 import type { Reuse } from '../io/reuse.ts';
 import type { OutFile, Site } from '../io/site.ts';
 import { settled, type Sources } from '../io/sources.ts';
@@ -87,15 +86,11 @@ export function keptProgrammes({ finished }: Reuse): Chosen[] {
 /** A set that was put in force a moment ago, for the next build; none where hands have left something in it. */
 export function finishedSet(
   out: string,
-  { alias, files }: PersonSet,
+  files: readonly Written[],
   key: string,
-  { revision, stage, step }: Chosen,
+  { alias, revision, stage, step }: Chosen,
 ): readonly [string, Finished][] {
-  const written = files.map(({ name, bytes }) => ({
-    path: `private/${alias}/${name}`,
-    sha256: hashOf(bytes),
-  }));
-  const stands = finishedNow(out, alias, written);
+  const stands = finishedNow(out, alias, files);
   return stands === null ? [] : [[alias, { key, revision, stage: stage.chosen, step, ...stands }]];
 }
 

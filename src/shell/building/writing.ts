@@ -61,10 +61,10 @@ export function writingOf(site: Site, workspace: Workspace, shop: Shop, work: Wo
       return site.write(file);
     },
     issue: (set, chosen) => {
-      const { left } = site.issue(set);
+      const { left, files } = site.issue(set);
       const key = reuse.keys.get(set.alias);
       if (left.length === 0 && key !== undefined)
-        written.people.push(...finishedSet(folders.out, set, key, chosen));
+        written.people.push(...finishedSet(folders.out, files, key, chosen));
       written.programmes.push(chosen);
     },
     refuse: (alias, against) => {

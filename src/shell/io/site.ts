@@ -60,11 +60,16 @@ export interface Outcome {
   readonly restored: readonly string[];
 }
 
+/** What became of a person's folder, and the files that are in force there. */
+export interface Issued extends SetChange {
+  readonly files: readonly Written[];
+}
+
 export interface Site {
   /** A file that belongs to nobody in particular. Whether its bytes were not there before. */
   write(file: OutFile): boolean;
   /** One person's files, all at once. */
-  issue(set: PersonSet): SetChange;
+  issue(set: PersonSet): Issued;
   /** These files stand as an earlier build left them, and are part of the site. False where we do not know them as ours. */
   keep(files: readonly Written[]): boolean;
   /** Sets one person's files aside at once, for a leaflet that must not be followed any longer. */
@@ -129,26 +134,32 @@ export function openSite(out: string, { isHasty, on, loadleaf, hold = () => unde
     return true;
   };
 
-  const note = (alias: string, change: SetChange): void => {
-    const within = (names: readonly string[]) => names.map((name) => `private/${alias}/${name}`);
+  // Of thousands every path is kept to the end: in one text, not in one for each list it stands in.
+  const note = (alias: string, change: SetChange, files: readonly Written[] = []): void => {
+    const known = new Map(files.map(({ path }) => [path, path]));
+    const within = (names: readonly string[]) =>
+      names.map((name) => `private/${alias}/${name}`).map((path) => known.get(path) ?? path);
     written.push(...within(change.written));
     removed.push(...within(change.removed));
     restored.push(...within(change.restored));
     left.push(...within(change.left));
   };
 
-  const issue = (set: PersonSet): SetChange => {
+  const issue = (set: PersonSet): Issued => {
     met.add(set.alias);
-    for (const { name, bytes } of set.files) {
-      const path = `private/${set.alias}/${name}`;
+    const files = set.files.map(({ name, bytes }) => ({
+      path: `private/${set.alias}/${name}`,
+      sha256: hashOf(bytes),
+    }));
+    for (const { path, sha256 } of files) {
       checkPlace(out, path);
-      now.set(path, hashOf(bytes));
+      now.set(path, sha256);
     }
     hold();
     onDisk(join(out, 'private'), () => makeFolder(join(out, 'private'), PRIVATE_FOLDER_MODE));
     const change = issueSet(store, set);
-    note(set.alias, change);
-    return change;
+    note(set.alias, change, files);
+    return { ...change, files };
   };
 
   const keep = (files: readonly Written[]): boolean => {

@@ -103,7 +103,7 @@ function textsIn(value) {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  setFlagsFromString('--heap-growing-percent=100');
+  setFlagsFromString('--heap-growing-percent=60');
   const { wholeProgram } = await import('../dist/shell/whole.js');
   const whole = wholeProgram();
   await keepWords();

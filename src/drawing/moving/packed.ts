@@ -46,7 +46,13 @@ export function packed(
 ): PackedFigures {
   const outlines = once<string>();
   const layers = once<PackedLayer>();
-  const outline = (d: string) => outlines.placeOf(shorter(d, unitMm));
+  // Most figures of a page have the limbs of one body: an outline is made shorter once.
+  const places = new Map<string, number>();
+  const outline = (d: string) => {
+    const place = places.get(d) ?? outlines.placeOf(shorter(d, unitMm));
+    places.set(d, place);
+    return place;
+  };
   const all = [...figures].map(([name, { still, sheet, joints, layers: own }]): [string, PackedFigure] => [
     name,
     {

@@ -26,7 +26,10 @@ export function shortPath(d: string, unit = 1): string {
       handle = null;
       continue;
     }
-    const numbers = (command.match(NUMBERS) ?? []).map((one) => Math.round(Number(one) / unit));
+    const numbers = command
+      .slice(1)
+      .split(' ')
+      .map((one) => Math.round(Number(one) / unit));
     const size = letter === 'C' ? 6 : 2;
     for (let from = 0; from < numbers.length; from += size) {
       const steps = numbers.slice(from, from + size).map((to, index) => to - (index % 2 === 0 ? x : y));
@@ -44,16 +47,16 @@ export function shortPath(d: string, unit = 1): string {
   return text;
 }
 
-const PATH = /^(?:[MLC](?: ?-?\d+)+|Z)+$/;
+const PATH = /^(?:[MLC]-?\d+(?: -?\d+)+|Z)+$/;
 const COMMANDS = /[MLCZ][^MLCZ]*/g;
-const NUMBERS = /-?\d+/g;
 
 // A curve whose handles lie on its chord within half a step, on the way and not beyond it.
 function isStraight([ax = 0, ay = 0, bx = 0, by = 0, dx = 0, dy = 0]: readonly number[]): boolean {
-  const length = Math.hypot(dx, dy);
+  const squared = dx * dx + dy * dy;
   const isOnTheWay = (px: number, py: number) => {
     const along = px * dx + py * dy;
-    return Math.abs(px * dy - py * dx) <= length / 2 && along >= 0 && along <= length * length;
+    const off = px * dy - py * dx;
+    return 4 * off * off <= squared && along >= 0 && along <= squared;
   };
   return isOnTheWay(ax, ay) && isOnTheWay(bx, by);
 }
@@ -62,7 +65,7 @@ function isStraight([ax = 0, ay = 0, bx = 0, by = 0, dx = 0, dy = 0]: readonly n
 const GOES_ON_WITHIN = 1.5;
 
 function goesOn([hx, hy]: readonly [number, number], [ax = 0, ay = 0]: readonly number[]): boolean {
-  return Math.hypot(ax - hx, ay - hy) <= GOES_ON_WITHIN;
+  return (ax - hx) ** 2 + (ay - hy) ** 2 <= GOES_ON_WITHIN ** 2;
 }
 
 function handleOf([, , bx = 0, by = 0, dx = 0, dy = 0]: readonly number[]): readonly [number, number] {

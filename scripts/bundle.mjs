@@ -370,11 +370,11 @@ const fromModules = (modules, given) => ({
   },
 });
 
-/** A style sheet without comments and spare white space. */
+/** A style sheet in as few letters as say the same. */
 export function bundledSheet(name) {
   const { code } = transformSync(readFileSync(join(STYLES, `${name}.css`), 'utf8'), {
     loader: 'css',
-    minifyWhitespace: true,
+    minify: true,
     charset: 'utf8',
     legalComments: 'none',
   });

@@ -39,13 +39,18 @@ export function classesOf(fill: Paint | null, stroke: Paint | null): string {
 
 const letterOf = (paint: Paint) => String.fromCharCode('a'.charCodeAt(0) + PAINTS.indexOf(paint));
 
-/** The rules of style for all classes, each paint in its colour; lines end and meet round, and what has no fill has none. */
+/**
+ * The rules of style for all classes, each paint in its colour; lines end and meet round, dashes end
+ * straight, and what has no fill has none.
+ */
 export function paintRules(colourOf: (paint: Paint) => string): string {
   const rules = PAINTS.map((paint) => {
     const colour = colourOf(paint);
     return `.${classesOf(paint, null)}{fill:${colour}}.${classesOf(null, paint)}{stroke:${colour}}`;
   });
-  return `path{stroke-linejoin:round;stroke-linecap:round}path[class^=l]{fill:none}${rules.join('')}`;
+  const ends =
+    'path{stroke-linejoin:round;stroke-linecap:round}path[stroke-dasharray]{stroke-linecap:butt}path[class^=l]{fill:none}';
+  return `${ends}${rules.join('')}`;
 }
 
 const ROUND = ' stroke-linejoin="round" stroke-linecap="round"';
@@ -55,13 +60,14 @@ function shapeText(
   usual: number | null,
   colours: Colours | null,
 ): string {
+  const dashed = dash !== null;
   return [
     `<path class="${classesOf(fill, stroke)}"`,
     fill === null && colours !== null ? ' fill="none"' : '',
     fill === null ? '' : colourAttribute('fill', fill, colours),
     stroke === null ? '' : colourAttribute('stroke', stroke, colours),
     stroke === null || width === usual ? '' : ` stroke-width="${width}"`,
-    stroke !== null && cap === 'butt' ? ' stroke-linecap="butt"' : '',
+    stroke !== null && cap === 'butt' && !(dashed && colours === null) ? ' stroke-linecap="butt"' : '',
     dash === null ? '' : ` stroke-dasharray="${dash.join(' ')}"`,
     ` d="${d}"/>`,
   ].join('');

@@ -61,7 +61,7 @@ export interface DayInUse extends PlannedDay {
   readonly runKm: number | null;
 }
 
-/** What most days are: the block says only what is otherwise. */
+/** What is told before the first day. */
 const PLAIN_DAY: Omit<DayInUse, 'on'> = {
   session: false,
   between: false,
@@ -76,31 +76,53 @@ const PLAIN_DAY: Omit<DayInUse, 'on'> = {
   runKm: null,
 };
 
-/** A day as the block says it: what is otherwise, or which day before it, by its place, is the same but for the date. */
+/** A day as the block says it: what is otherwise than on the day told before, or which day, by its place, is the same. */
 export type SaidDay = Pick<DayInUse, 'on'> & (Partial<DayInUse> | { readonly like: number });
 
 export function saidDays(days: readonly DayInUse[]): readonly SaidDay[] {
   const places = new Map<string, number>();
+  let before = PLAIN_DAY;
   return days.map(({ on, ...rest }, at) => {
     const key = JSON.stringify(rest);
     const like = places.get(key);
     if (like !== undefined) return { on, like };
     places.set(key, at);
-    return { on, ...unlikePlain(rest) };
+    const said = { on, ...unlike(before, rest) };
+    before = rest;
+    return said;
   });
-}
-
-function unlikePlain(day: Omit<DayInUse, 'on'>): Partial<DayInUse> {
-  const plain: Partial<DayInUse> = PLAIN_DAY;
-  const kept = Object.entries(day).filter(
-    ([key, value]) => JSON.stringify(value) !== JSON.stringify(plain[key as keyof DayInUse]),
-  );
-  return Object.fromEntries(kept);
 }
 
 /** The whole days again. */
 export function wholeDays(said: readonly SaidDay[]): readonly DayInUse[] {
-  return said.map((day) => ({ ...PLAIN_DAY, ...('like' in day ? said[day.like] : day), on: day.on }));
+  const days: DayInUse[] = [];
+  let before = PLAIN_DAY;
+  for (const day of said) {
+    if (!('like' in day)) before = { ...before, ...day };
+    const same = 'like' in day ? days[day.like] : before;
+    days.push({ ...PLAIN_DAY, ...same, on: day.on });
+  }
+  return days;
+}
+
+/** An exercise as the block says it: what is otherwise than in the one before. */
+export type SaidExercise = Partial<PacedExercise>;
+
+export function saidExercises(exercises: readonly PacedExercise[]): readonly SaidExercise[] {
+  return exercises.map((one, at) => unlike(exercises[at - 1] ?? {}, one));
+}
+
+/** The whole exercises again. */
+export function wholeExercises(said: readonly SaidExercise[]): readonly PacedExercise[] {
+  let before = {};
+  return said.map((one) => (before = { ...before, ...one }) as PacedExercise);
+}
+
+function unlike<Told extends object>(before: Partial<Told>, told: Told): Partial<Told> {
+  const kept = Object.entries(told).filter(
+    ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Told]),
+  );
+  return Object.fromEntries(kept) as Partial<Told>;
 }
 
 /** The block that stands in the page. */

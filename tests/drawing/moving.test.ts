@@ -155,7 +155,7 @@ function thighDeg(pose: FrontScene['frames'][number]['front'], heightM: number):
   return (Math.atan2(work.knee.x - work.hip.x, work.hip.y - work.knee.y) * 180) / Math.PI;
 }
 
-// The working leg is the last leg painted; its first point is the top over the hip, four on is the middle of the knee.
+// The working leg is the last leg painted; its curves begin at the top over the hip and come to the knee with the third.
 function legTurnDeg({ layers, joints }: MovingFigure, share: number): number {
   const leg = layers.filter(({ fill }) => fill === 'workLeg').at(-1)!;
   if ('letters' in leg.parts) {
@@ -164,7 +164,9 @@ function legTurnDeg({ layers, joints }: MovingFigure, share: number): number {
         const { numbers } = leg.parts as Extract<typeof leg.parts, { letters: string }>;
         return trackAt(numbers[index * 2 + of]!, share);
       });
-    const [hip, knee] = [at(0), middle(at(3 * 3), at(3 * 15 - 3 * 3))];
+    // Of each curve its end is told first, then its two handles.
+    const end = (curve: number) => at(3 * curve - 2);
+    const [hip, knee] = [at(0), middle(end(3), end(12))];
     return (Math.atan2(knee[0]! - hip[0]!, hip[1]! - knee[1]!) * 180) / Math.PI;
   }
   return placeAt(joints, leg.parts[0]!.joint, share).deg;

@@ -20,7 +20,7 @@ describe('SVG text', () => {
     expect(svgOf(small, 'Standing on one leg')).toBe(
       [
         '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 50" role="img" aria-label="Standing on one leg" stroke-width="4">',
-        '<path class="ln" stroke-linecap="butt" stroke-dasharray="6 3" d="M0 0L100 0"/>',
+        '<path class="ln" stroke-dasharray="6 3" d="M0 0L100 0"/>',
         '<path class="fb lp" stroke-width="2" d="M0 0L9 0L9 9Z"/>',
         '<text class="fe" x="50" y="20" font-size="12" text-anchor="middle" font-weight="700">&lt; 5° &amp; &quot;straight&quot;</text>',
         '</svg>',

@@ -3,6 +3,7 @@ import type { Phase } from '../../dosing/pace.ts';
 import type { PackedFigure, PackedFigures, PackedJoint, PackedLayer } from '../../drawing/moving/packed.ts';
 import { type Track, trackAt } from '../../units/track.ts';
 import { svgElement } from './element.ts';
+import { pathAt } from './morph.ts';
 
 export interface MovingPicture {
   /** Whether it has to be shown anew at every frame. */
@@ -127,25 +128,6 @@ function cutAt(floor: number, body: Element): Element {
 
 function isMorph(parts: PackedLayer[4]): parts is readonly [string, ...Track[]] {
   return typeof parts[0] === 'string';
-}
-
-const POINTS: Readonly<Record<string, number>> = { M: 1, L: 1, C: 3, Z: 0 };
-
-function pathAt(letters: string, numbers: readonly Track[], share: number): string {
-  let at = 0;
-  return [...letters]
-    .map((letter) => {
-      const from = at;
-      at += 2 * (POINTS[letter] ?? 0);
-      return (
-        letter +
-        numbers
-          .slice(from, at)
-          .map((track) => trackAt(track, share).toFixed(1))
-          .join(' ')
-      );
-    })
-    .join('');
 }
 
 /** Where each joint is, as a transform: a joint comes after the one it hangs on. */

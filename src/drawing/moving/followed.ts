@@ -36,7 +36,7 @@ function layerOf(steps: readonly Stroke[], joints: Joints): Layer | null {
     line: first.stroke,
     widthMm: wholeMm(first.widthM),
     floorMm: null,
-    parts: isRigid ? [rigid(first.outline, fits, joints)] : morph(first.outline, points),
+    parts: isRigid ? [rigid(first.outline, fits, joints)] : morph(steps.map(({ outline }) => outline)),
   };
 }
 
@@ -47,18 +47,35 @@ function rigid(outline: Outline, fits: readonly Fit[], joints: Joints) {
   return { joint, d: pathText(outline, (point) => `${wholeMm(point.x - x)} ${wholeMm(point.y - y)}`) };
 }
 
-function morph(outline: Outline, points: readonly (readonly Point[])[]): Morph {
-  const [first = []] = points;
+function morph(steps: readonly Outline[]): Morph {
+  const told = steps.map(toldPoints);
+  const [first = []] = told;
   const track = (index: number, of: 'x' | 'y') =>
     trackOf(
-      points.map((now) => (now[index] as Point)[of] * 1000),
+      told.map((now) => (now[index] as Point)[of] * 1000),
       WITHIN_MM,
       1,
     );
   return {
-    letters: lettersOf(outline),
+    letters: lettersOf(steps[0] ?? []),
     numbers: first.flatMap((_, index) => [track(index, 'x'), track(index, 'y')]),
   };
+}
+
+/** As `Morph` tells them: ends as they are, handles from theirs. */
+function toldPoints(outline: Outline): readonly Point[] {
+  let last: Point = { x: 0, y: 0 };
+  return outline.flatMap((command) => {
+    if (command.kind === 'Z') return [];
+    const from = last;
+    last = command.to;
+    if (command.kind !== 'C') return [command.to];
+    return [command.to, minus(command.c1, from), minus(command.c2, command.to)];
+  });
+}
+
+function minus(a: Point, b: Point): Point {
+  return { x: a.x - b.x, y: a.y - b.y };
 }
 
 interface Fit {

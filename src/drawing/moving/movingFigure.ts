@@ -20,7 +20,11 @@ export interface Piece {
   readonly d: string;
 }
 
-/** What changes its shape on the way: the commands of a path, and each of its numbers in their order. */
+/**
+ * What changes its shape on the way: the commands of a path, and their numbers, x before y, millimetres. Of each command
+ * first where it ends; of a curve then its handles, each from the end it belongs to: where a limb is only carried along
+ * they stay as they are.
+ */
 export interface Morph {
   readonly letters: string;
   readonly numbers: readonly Track[];

@@ -28,7 +28,7 @@ export interface PageFace {
 /** Files the page is dressed with, read by the shell. */
 export interface PageFiles {
   readonly tokens: PageTokens;
-  /** Style sheets by name, without comments and spare white space: `sheet` for all pages, one more for each kind of page. */
+  /** Style sheets by name, in as few letters as say the same: `sheet` for all pages, one more for each kind of page. */
   readonly styles: Readonly<Record<'sheet' | 'leaflet' | 'record' | 'public' | 'desk', string>>;
   readonly fonts: readonly PageFace[];
   /** The same faces with few letters, those of `FEW_LETTERS`. */
@@ -97,21 +97,20 @@ export function pageAssets(
   logo: Uint8Array | null = null,
 ): PageAssets {
   const dressedIn = (faces: readonly PageFace[], sheets: readonly string[]) =>
-    hashed(
-      [
-        ...faces.map((font) => face(tokens.type.family, font)),
-        tokenSheet(tokens),
-        paintSheet(tokens),
-        styles.sheet,
-        ...sheets,
-      ].join(''),
-    );
-  const dressed = (...sheets: readonly string[]) => dressedIn(fonts, sheets);
+    [
+      ...faces.map((font) => face(tokens.type.family, font)),
+      tokenSheet(tokens),
+      paintSheet(tokens),
+      styles.sheet,
+      ...sheets,
+    ].join('');
+  const dressed = (...sheets: readonly string[]) => hashed(dressedIn(fonts, sheets));
+  const leaflet = (faces: readonly PageFace[]) => hashed(withoutUnasked(dressedIn(faces, [styles.leaflet])));
   return {
     photos: new Map(),
     logo: logo === null ? null : logoImage(logo),
-    leaflet: dressed(styles.leaflet),
-    leafletOfFew: dressedIn(fewLetters, [styles.leaflet]),
+    leaflet: leaflet(fonts),
+    leafletOfFew: leaflet(fewLetters),
     record: dressed(styles.record),
     public: dressed(styles.leaflet, styles.record, styles.public),
     desk: hashed(
@@ -173,6 +172,12 @@ export function tokenSheet(tokens: PageTokens): string {
     `@media screen{:root[data-theme="dark"]{color-scheme:dark;${colours(dark).join(';')}}:root[data-theme="light"]{color-scheme:light}}`,
     `@media print{:root{color-scheme:light;${colours(print).join(';')}}}`,
   ].join('');
+}
+
+/** Without the custom properties that none of its rules asks for: a leaflet is dressed by this sheet alone. */
+function withoutUnasked(sheet: string): string {
+  const asked = new Set(Array.from(sheet.matchAll(/var\((--[\w-]+)/g), ([, name]) => name));
+  return sheet.replace(/(--[\w-]+):[^;}]*;?/g, (whole, name: string) => (asked.has(name) ? whole : ''));
 }
 
 /** Paints of drawings in the page's own colours, which it gives by name. */

@@ -41,14 +41,25 @@ export function trusted(markup: string): Html {
 
 const tidied = new WeakMap<TemplateStringsArray, readonly string[]>();
 
-// Our own indentation is for readers of the source; white space stays white space, but shorter.
+// Our own indentation is for readers of the source; white space stays white space, but shorter. Beside what starts a line
+// of its own, or is a part of a table, it shows nothing.
 function unindented(literals: TemplateStringsArray): readonly string[] {
   const known = tidied.get(literals);
   if (known !== undefined) return known;
-  const tidy = literals.map((literal) => literal.replace(/\s*\n\s*/g, '\n'));
+  const tidy = literals.map((literal) =>
+    literal
+      .replace(/\s*\n\s*/g, '\n')
+      .replace(BEFORE_OWN_LINE, '')
+      .replace(AFTER_OWN_LINE, '$1'),
+  );
   tidied.set(literals, tidy);
   return tidy;
 }
+
+const OWN_LINE =
+  '</?(?:article|caption|details|div|dl|figure|h[1-6]|header|main|ol|section|summary|t(?:able|body|d|h|head|r)|ul)\\b';
+const BEFORE_OWN_LINE = new RegExp(`\\n(?=${OWN_LINE})`, 'g');
+const AFTER_OWN_LINE = new RegExp(`(${OWN_LINE}[^<>]*>)\\n`, 'g');
 
 function markupOf(value: Written, before: string): string {
   if (typeof value === 'string') return escaped(value);

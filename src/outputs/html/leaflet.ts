@@ -3,7 +3,7 @@ import { labelsOf, type LeafletLabels } from '../../messages/en/labels.ts';
 import type { Part } from '../../messages/shapes.ts';
 import type { Programme } from '../../programme/programme.ts';
 import { sheetInUse } from '../../programme/inUse.ts';
-import { saidDays } from '../../programme/sheetInUse.ts';
+import { saidDays, saidExercises } from '../../programme/sheetInUse.ts';
 import { leafletStyle, type LeafletPhotos, type PageAssets } from './assets.ts';
 import { documentText } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
@@ -25,7 +25,12 @@ import { stepsHtml } from './parts/steps.ts';
 export function leafletHtml(programme: Programme, assets: PageAssets): string {
   const labels = labelsOf(programme.language).leaflet;
   const sheet = sheetInUse(programme);
-  const block = { ...sheet, days: saidDays(sheet.days), moving: movingOf(programme) };
+  const block = {
+    ...sheet,
+    exercises: saidExercises(sheet.exercises),
+    days: saidDays(sheet.days),
+    moving: movingOf(programme),
+  };
   const body = html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
     <main>${leafletMain(programme, assets.photos)}</main>
     ${footHtml(programme, labels)}`;

@@ -77,6 +77,18 @@ describe.each(['arrival', 'script', 'inUse'] as const)('the %s of a sheet', (nam
   });
 });
 
+it.each(['leaflet', 'leafletOfFew'] as const)(
+  'the %s sheet defines no custom property that it does not ask for',
+  (name) => {
+    const { text } = assets[name];
+    const asked = new Set(Array.from(text.matchAll(/var\((--[\w-]+)/g), ([, one]) => one));
+    const defined = new Set(Array.from(text.matchAll(/[{;](--[\w-]+):/g), ([, one]) => one));
+    expect(asked.size).toBeGreaterThan(30);
+    expect([...asked].filter((one) => !defined.has(one))).toEqual([]);
+    expect([...defined].filter((one) => !asked.has(one))).toEqual([]);
+  },
+);
+
 describe('the faces of few letters', () => {
   it.each([400, 700])(
     'of weight %i have every letter that is promised, and the kerning of the whole face',

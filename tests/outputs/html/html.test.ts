@@ -53,6 +53,24 @@ describe('html', () => {
     expect(markup).toBe('<p>\ntwo\n   lines\n</p>');
   });
 
+  it('leaves no white space where none is shown, and keeps it where it parts words', () => {
+    // prettier-ignore
+    const { markup } = html`<table>
+      <tr>
+        <th>${'a'}</th>
+        <td>
+          <b>b</b>
+          <i>c</i>
+        </td>
+      </tr>
+    </table>
+    <p>d</p>
+    <p>${'\n<div>\n'}</p>`;
+    expect(markup).toBe(
+      '<table><tr><th>a</th><td><b>b</b>\n<i>c</i></td></tr></table><p>d</p>\n<p>\n&lt;div&gt;\n</p>',
+    );
+  });
+
   it.each([
     ['undefined', undefined],
     ['null', null],

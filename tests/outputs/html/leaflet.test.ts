@@ -42,6 +42,18 @@ describe.each(programmes)('the leaflet of %s', (_, programme) => {
     expect(markup).not.toContain('data-mark');
   });
 
+  it('names each amount of a coming step, and sets no list of nothing', () => {
+    const lists = markup.match(/<dl[^>]*>[^]*?<\/dl>/g) ?? [];
+    expect(lists.length).toBeGreaterThan(2);
+    for (const list of lists) {
+      const shown = list.replace(/<(d[td]) hidden[^>]*><\/\1>/g, '');
+      expect(list).toMatch(/<dd/);
+      expect(shown.match(/<dt>[^<]+<\/dt>\s<dd [^>]+>[^<]+<\/dd>/g) ?? []).toHaveLength(
+        shown.split('<dd').length - 1,
+      );
+    }
+  });
+
   it('has them all when a coming exercise is new in all its numbers', () => {
     const steps = programme.steps.map(({ prescriptions, ...step }) => ({
       ...step,

@@ -30,13 +30,25 @@ function cubics(d: string): Cubic[] {
     else if (kind === 'v') for (const y of values) line([at[0], at[1] + y]);
     else if (kind === 'l') for (let n = 0; n < values.length; n += 2) line(to(values[n]!, values[n + 1]!));
     else
-      for (let n = 0; n < values.length; n += 6) {
-        const [a, b, end] = [0, 2, 4].map((i) => to(values[n + i]!, values[n + i + 1]!)) as [Xy, Xy, Xy];
-        found.push([at, a, b, end]);
+      for (let n = 0; n < values.length; n += kind === 's' ? 4 : 6) {
+        const from = kind === 's' ? n - 2 : n;
+        const [a, b, end] = [0, 2, 4].map((i) => to(values[from + i]!, values[from + i + 1]!)) as [
+          Xy,
+          Xy,
+          Xy,
+        ];
+        found.push([at, kind === 's' ? mirrored(found.at(-1), at) : a, b, end]);
         at = end;
       }
   }
   return found;
+}
+
+// SVG 1.1, 8.3.6: the first handle of a shorthand is the second one of the curve before, mirrored at the current point.
+function mirrored(before: Cubic | undefined, [x, y]: Xy): Xy {
+  if (!before) throw new Error('a shorthand after no curve');
+  const [hx, hy] = before[2];
+  return [2 * x - hx, 2 * y - hy];
 }
 
 /** The farthest that one path is from the other where both have gone the same share of the same segment. */
@@ -103,6 +115,31 @@ describe('shortPath', () => {
     );
   });
 
+  it('puts the handles of curves within a step and a half of their places', () => {
+    fc.assert(
+      fc.property(path, (d) => {
+        const [ours, theirs] = [cubics(shortPath(d)), cubics(d)];
+        ours.forEach((one, index) => {
+          const other = theirs[index]!;
+          if (one === null || other === null || isLine(one)) return;
+          for (const n of [1, 2])
+            expect(Math.hypot(one[n]![0] - other[n]![0], one[n]![1] - other[n]![1])).toBeLessThanOrEqual(1.5);
+        });
+      }),
+      { seed: 7 },
+    );
+  });
+
+  it.each([
+    // Mirrored by half a step more is the same curve on; by more it is not.
+    ['M0 0C10 0 20 10 20 20C20 31 30 40 40 40', 1, 'm0 0c10 0 20 10 20 20s10 20 20 20'],
+    ['M0 0C10 0 20 10 20 20C20 32 30 40 40 40', 1, 'm0 0c10 0 20 10 20 20 0 12 10 20 20 20'],
+    // A straight line between two curves ends the way on.
+    ['M0 0C10 0 20 10 20 20L20 30C20 40 30 50 40 50', 1, 'm0 0c10 0 20 10 20 20v10c0 10 10 20 20 20'],
+  ])('goes on from curve to curve: %s on a grid of %i is %s', (d, unit, short) => {
+    expect(shortPath(d, unit)).toBe(short);
+  });
+
   it.each([
     ['M10 20L15 18 15 30Z', 1, 'm10 20l5-2v12z'],
     ['M10 20L16 20 16 30C16 32 16 34 16 36Z', 2, 'm5 10h3v5 3z'],
@@ -128,6 +165,13 @@ describe('shortPath', () => {
     for (const d of paths) expect(farthest(shortPath(d, 2), d, 2)).toBeLessThanOrEqual(NEAREST * 2);
   });
 });
+
+// A line as `cubics` reads it has its handles at its thirds.
+function isLine([from, a, , to]: readonly [Xy, Xy, Xy, Xy]): boolean {
+  return (
+    Math.hypot(3 * (a[0] - from[0]) - (to[0] - from[0]), 3 * (a[1] - from[1]) - (to[1] - from[1])) < 1e-6
+  );
+}
 
 function offChord([x, y]: Xy, [from, , , to]: readonly [Xy, Xy, Xy, Xy]): number {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];

@@ -2,7 +2,7 @@
 import type { Cell, Exercise } from '../../../programme/programme.ts';
 import type { SaidPart } from '../../../messages/shapes.ts';
 import type { CellName } from '../../../decisions/terms/cell.ts';
-import { html, type Html } from '../html.ts';
+import { html, nothing, type Html } from '../html.ts';
 
 /** Column headings by cell. */
 export type Columns = Readonly<Record<CellName, string>>;
@@ -30,7 +30,7 @@ export function said(parts: readonly SaidPart[], exercise: Exercise): Said {
 
 /**
  * The cells that are not in `told` already as a table of two columns, the exercise's facts first, in its order.
- * A cell without words for the patient keeps its place in the file, out of sight.
+ * Cells without words for the patient stand after them, out of sight.
  */
 export function numbersHtml(
   exercise: Exercise,
@@ -45,21 +45,33 @@ export function numbersHtml(
   const others = rest
     .filter((cell) => !facts.some((fact) => fact.cell === cell))
     .map((cell) => ({ label: columns[cell.cell], text: cell.text, cell }));
+  const rows = [...facts, ...others];
   return html`<table class="numbers">
     <caption>
       ${caption}
     </caption>
     <tbody>
-      ${[...facts, ...others].map(rowHtml)}
+      ${rows.filter(({ text }) => text !== '').map(rowHtml)}${wordlessHtml(rows.filter(({ text }) => text === ''))}
     </tbody>
   </table> `;
 }
 
-/** Cells of a coming step in one line of pairs. */
+/** Cells of a coming step in one line of names and amounts, those without words after them; nothing where there are none. */
 export function amountsHtml(cells: readonly Cell[], columns: Columns): Html {
-  return html`<ul class="amounts">
-    ${cells.map((cell) => amountHtml(cell, columns))}
-  </ul> `;
+  if (cells.length === 0) return nothing;
+  const [worded, wordless] = [
+    cells.filter(({ text }) => text !== ''),
+    cells.filter(({ text }) => text === ''),
+  ];
+  return html`<dl class="amounts">
+    ${worded.map(
+      (cell) =>
+        html`<dt>${columns[cell.cell]}</dt>
+          <dd ${cellAttributes(cell)}>${cell.text}</dd> `,
+    )}
+    ${worded.length === 0 ? html`<dt hidden></dt>` : nothing}
+    ${wordless.map((cell) => html`<dd hidden ${cellAttributes(cell)}></dd>`)}
+  </dl> `;
 }
 
 interface Row {
@@ -69,20 +81,17 @@ interface Row {
 }
 
 function rowHtml({ label, text, cell }: Row): Html {
-  if (text === '')
-    return html`<tr hidden>
-      <td colspan="2" ${cellAttributes(cell)}></td>
-    </tr> `;
   return html`<tr>
     <th scope="row">${label}</th>
     <td ${cellAttributes(cell)}>${text}</td>
   </tr> `;
 }
 
-function amountHtml(cell: Cell, columns: Columns): Html {
-  const amount = html`<span ${cellAttributes(cell)}>${cell.text}</span>`;
-  if (cell.text === '') return html`<li hidden>${amount}</li> `;
-  return html`<li><span class="label">${columns[cell.cell]}</span> ${amount}</li> `;
+function wordlessHtml(rows: readonly Row[]): Html {
+  if (rows.length === 0) return nothing;
+  return html`<tr hidden>
+    ${rows.map(({ cell }) => html`<td ${cellAttributes(cell)}></td>`)}
+  </tr> `;
 }
 
 /** `data-step data-card data-cell data-value`: how a reader of the file finds every number again. */

@@ -46,7 +46,7 @@ function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
     ${listHtml(conditions, false)}`;
 }
 
-/** What is new at once, what stays folded under it. Cells without words keep their place in the file, out of sight. */
+/** What is new at once, what stays folded under it. */
 function rowHtml(
   { title, cells, news }: Prescription,
   columns: Columns,

@@ -77,6 +77,8 @@ export interface RecordLabels {
   readonly inputs: string;
   readonly source: string;
   readonly ladder: string;
+  /** In its place on paper, where its words would be too small. */
+  readonly ladderOnScreen: string;
   readonly prescribed: string;
   readonly passedOver: string;
   readonly card: string;
@@ -191,6 +193,8 @@ const RECORD: RecordLabels = {
   inputs: 'From',
   source: 'Source',
   ladder: 'Ladder of cards by squeeze',
+  ladderOnScreen:
+    'It stands in the file, to be looked at on the screen: on paper its words would be too small.',
   prescribed: 'prescribed',
   passedOver: 'Passed over',
   card: 'Card',

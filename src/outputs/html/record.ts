@@ -37,7 +37,13 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
         ${passedOverHtml(programme, labels)}
         <div class="beside">
           ${remarksHtml(programme, labels)}
-          ${hangHtml('ladder', labels.ladder, ladderHtml(record.ladder), 'broad')}
+          ${hangHtml(
+            'ladder',
+            labels.ladder,
+            html`<p class="on-paper">${labels.ladderOnScreen}</p>
+              ${ladderHtml(record.ladder)}`,
+            'broad',
+          )}
         </div>
         ${aheadHtml(programme, leaflet, labels)} ${planHtml(programme, labels)}
         ${accountHtml(programme, labels)} ${hangHtml('note', labels.note, noteHtml(record.note))}

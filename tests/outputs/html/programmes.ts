@@ -4,14 +4,24 @@ import { orderOf } from '../../../src/shell/building/oneSet.ts';
 import { readWorkspace } from '../../../src/shell/io/workspace.ts';
 import type { Programme } from '../../../src/programme/programme.ts';
 import { otter } from '../../fixtures/programme.ts';
+import { reviewed } from './reviewed.ts';
 
 export const programmes: readonly (readonly [name: string, programme: Programme])[] = [
   ['the invented otter', otter],
-  ['marten of the shipped content', shipped('marten')],
+  ['marten of the shipped content', shipped('marten').programme],
 ];
 
+/** The same, the second at the next visit, after a log. */
+export function programmesReviewed(): typeof programmes {
+  const { consult, programme, workshop } = shipped('marten');
+  return [
+    programmes[0]!,
+    ['marten of the shipped content, after a log', reviewed(consult, programme, workshop)],
+  ];
+}
+
 /** The programme of a consult that stands in the content folder. */
-function shipped(alias: string): Programme {
+function shipped(alias: string) {
   const workspace = readWorkspace({ content: 'content', consults: 'content/consults' });
   const { library, current } = workspace;
   if (library === null)
@@ -19,9 +29,10 @@ function shipped(alias: string): Programme {
   const consult = current.find((one) => one.alias === alias);
   if (consult === undefined) throw new Error(`no consult of ${alias}`);
   const order = orderOf(consult, workspace);
-  const made = assembled(order.consult, order, { library, models: new Map(), loadleaf: '0' });
+  const workshop = { library, models: new Map(), loadleaf: '0' };
+  const made = assembled(order.consult, order, workshop);
   if (!('programme' in made)) throw new Error(`no programme of ${alias}: ${JSON.stringify(made.refusals)}`);
-  return made.programme;
+  return { consult: order.consult, programme: made.programme, workshop };
 }
 
 /** Keys whose text is an address, a code or a unit, not words for a reader. */

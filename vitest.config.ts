@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 // Two projects: `quick` is everything that needs neither a browser, nor the compiled command line, nor seconds.
@@ -7,8 +6,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     isolate: false,
-    // Browsers, watched folders and clocks are waited for: meanwhile another worker has the core.
-    maxWorkers: Math.max(3, availableParallelism()),
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,

@@ -33,7 +33,7 @@ export const ROOMS = [
     ],
   },
   { name: 'stage', files: ['src/decisions/stage'], tests: ['tests/decisions/*.test.ts'] },
-  { name: 'review', files: ['src/review'], tests: ['tests/review/*.test.ts', 'tests/laws/review.test.ts'] },
+  { name: 'review', files: ['src/review'], tests: ['tests/review/*.test.ts'] },
   {
     name: 'mechanics',
     files: ['src/mechanics'],

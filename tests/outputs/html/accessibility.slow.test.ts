@@ -13,7 +13,7 @@ import {
   violations,
   visit,
 } from './browser.ts';
-import { printed, seen } from './eye.ts';
+import { printed, seen, smallestLabelPt } from './eye.ts';
 import {
   AXE_FAULTS,
   DARK_FAULTS,
@@ -32,6 +32,8 @@ const EYE_WIDTHS = [390, 820, 1280];
 
 /** Pages of a printed record at most. */
 const RECORD_PAGES = 7;
+/** Of a label on paper, points [choice]. */
+const LABEL_PT = 7;
 const leaflet = sheets[0]![1];
 
 let browser: Browser;
@@ -71,6 +73,12 @@ describe.each(sheets)('%s', (name, markup) => {
     const { pages: count, halfEmpty } = await printed(page);
     expect(halfEmpty).toEqual([]);
     if (name.includes('record')) expect(count).toBeLessThanOrEqual(RECORD_PAGES);
+  });
+
+  it('is printed with the words of its figures 7 pt at least', async () => {
+    const page = pages.get(1280)!;
+    await visit(page, address);
+    expect(await smallestLabelPt(page)).toBeGreaterThanOrEqual(LABEL_PT);
   });
 
   it('html-validate 10.17 finds nothing', async () => {

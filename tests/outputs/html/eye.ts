@@ -47,6 +47,20 @@ export async function seen(page: Page): Promise<string[]> {
 /** A page of paper that is not the last is filled at least to here, share of its height [choice]. */
 const FILLED = 0.6;
 
+/** The smallest words of figures and charts on A4, points; Infinity where there are none. */
+export async function smallestLabelPt(page: Page): Promise<number> {
+  const before = page.viewportSize();
+  // As wide as the paper between the narrowest margins of a sheet, 10 mm.
+  await page.setViewportSize({ width: 718, height: 1000 });
+  await page.emulateMedia({ media: 'print' });
+  const sizes = await page.evaluate<number[]>(`[...document.querySelectorAll('svg text')]
+    .filter((one) => one.getBoundingClientRect().width > 0)
+    .map((one) => Number(one.getAttribute('font-size')) * one.getScreenCTM().a * 0.75)`);
+  await page.emulateMedia({ media: null });
+  if (before !== null) await page.setViewportSize(before);
+  return Math.min(Infinity, ...sizes);
+}
+
 /** The page as the browser prints it: how many pages, and which of them are left half-empty. */
 export async function printed(page: Page): Promise<{ pages: number; halfEmpty: readonly number[] }> {
   await page.emulateMedia({ colorScheme: 'light' });

@@ -34,17 +34,14 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
         ${hangHtml('pictures', labels.pictures, picturesHtml(record.pictures, labels), 'broad')}
         ${foundHtml(programme, labels)}
         ${hangHtml('exercises', labels.exercises, decidedHtml(programme, labels), 'broad')}
-        ${passedOverHtml(programme, labels)}
-        <div class="beside">
-          ${remarksHtml(programme, labels)}
-          ${hangHtml(
-            'ladder',
-            labels.ladder,
-            html`<p class="on-paper">${labels.ladderOnScreen}</p>
-              ${ladderHtml(record.ladder)}`,
-            'broad',
-          )}
-        </div>
+        ${passedOverHtml(programme, labels)} ${remarksHtml(programme, labels)}
+        ${hangHtml(
+          'ladder',
+          labels.ladder,
+          html`<p class="on-paper">${labels.ladderOnScreen}</p>
+            ${ladderHtml(record.ladder)}`,
+          'broad',
+        )}
         ${aheadHtml(programme, leaflet, labels)} ${planHtml(programme, labels)}
         ${accountHtml(programme, labels)} ${hangHtml('note', labels.note, noteHtml(record.note))}
         ${programme.letter === null ? nothing : sectionHtml(programme.letter)}

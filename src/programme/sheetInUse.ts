@@ -99,8 +99,7 @@ export function wholeDays(said: readonly SaidDay[]): readonly DayInUse[] {
   let before = PLAIN_DAY;
   for (const day of said) {
     if (!('like' in day)) before = { ...before, ...day };
-    const same = 'like' in day ? days[day.like] : before;
-    days.push({ ...PLAIN_DAY, ...same, on: day.on });
+    days.push({ ...('like' in day ? (days[day.like] as DayInUse) : before), on: day.on });
   }
   return days;
 }

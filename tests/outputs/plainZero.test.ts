@@ -13,12 +13,17 @@ const FACES = [
 ];
 
 /** What fontkit's types leave out. */
+interface Named {
+  readonly familyName: string;
+}
 interface Outlined {
   readonly path: { readonly commands: readonly { readonly command: string }[] };
 }
 
 it.each(FACES)('%s has a plain zero', (file) => {
   const face = create(readFileSync(`shared/fonts/${file}`)) as Font;
+  // A changed face does not go by the name of the one it was made from.
+  expect((face as unknown as Named).familyName).toBe('Loadleaf Hyperlegible');
   for (const way of ['tnum', 'pnum']) {
     const [zero] = face.layout('0', [way]).glyphs;
     const { path } = zero as unknown as Outlined;

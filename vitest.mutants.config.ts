@@ -12,5 +12,7 @@ export default defineConfig({
     include: [...room.tests],
     exclude: ['**/*.slow.test.ts', '**/node_modules/**'],
     testTimeout: 20_000,
+    // The modules of a room are read once for a mutant, not once for each of its test files.
+    isolate: false,
   },
 });

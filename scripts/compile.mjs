@@ -28,7 +28,7 @@ export function isCompiled() {
 
 /** Compiles, and throws with a sentence when it cannot; dist/ is then as it was. */
 export async function compile() {
-  const tsc = join(TOP, 'node_modules', 'typescript', 'bin', 'tsc');
+  const tsc = join(TOP, 'node_modules', 'typescript-native', 'bin', 'tsc');
   if (!existsSync(tsc)) throw new Error('TypeScript is not installed: npm ci --include=dev');
   const hash = hashOfSources();
   const fresh = join(TOP, 'node_modules', `.dist-${process.pid}`);

@@ -13,9 +13,9 @@ const count = { passed: 0, failed: 0 };
 
 if (await readied()) {
   await steps([
-    ['types', 'typescript/bin/tsc', ['--noEmit']],
-    ['types of the page script', 'typescript/bin/tsc', ['-p', 'src/client/tsconfig.json', '--noEmit']],
-    ['types of the desk', 'typescript/bin/tsc', ['-p', 'src/desk/tsconfig.json']],
+    ['types', 'typescript-native/bin/tsc', ['--noEmit']],
+    ['types of the page script', 'typescript-native/bin/tsc', ['-p', 'src/client/tsconfig.json', '--noEmit']],
+    ['types of the desk', 'typescript-native/bin/tsc', ['-p', 'src/desk/tsconfig.json']],
     ['lint', 'eslint/bin/eslint.js', ['--max-warnings', '0', '.']],
   ]);
   allTests(process.argv.slice(2));

@@ -289,6 +289,10 @@ describe('files of another folder', () => {
     const page = await opened();
     await page.setInputFiles('[data-open=consult]', join(folder, 'merlin-r2.md'));
     expect(await page.textContent('.earlier')).toContain('merlin-r1.md');
+    writeFileSync(join(folder, 'long-r1.md'), 'a'.repeat(256 * 1024 + 1));
+    await page.setInputFiles('[data-open=earlier]', join(folder, 'long-r1.md'));
+    await page.waitForSelector('.said:has-text("long-r1.md")');
+    expect(await page.textContent('.earlier')).toContain('merlin-r1.md');
     await page.setInputFiles('[data-open=earlier]', join(folder, 'merlin-r1.md'));
     await becomes(page, 'ready');
     const note = readFileSync('tests/cases/second-visit/out/note.txt', 'utf8').trim();

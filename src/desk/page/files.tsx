@@ -1,28 +1,20 @@
-/** Opening and saving: the one place where something leaves the page, and that onto this machine's disk. */
-import { FilePick } from './filePick.tsx';
-import { signal } from '@preact/signals';
-import {
-  consultTooLargeText,
-  earlierText,
-  FILE_WORDS,
-  laidText,
-  notOpenedText,
-  notSavedText,
-  savedText,
-} from '../../messages/en/desk/files.ts';
-import { pathOf, valueIn } from '../consult/path.ts';
-import { valueOf } from '../consult/consultText.ts';
+/** The bar of the files, and what it asks: for earlier revisions, and what to do where another hand wrote. */
+import { earlierText, FILE_WORDS } from '../../messages/en/desk/files.ts';
 import { clearDraft } from './draft.ts';
-import { folder, lieThere, type Folder } from './folder.ts';
+import { FilePick } from './filePick.tsx';
+import { openEarlier, openFiles } from './opening.ts';
+import { OpenFolder } from './persons.tsx';
+import { saveAs } from './saveAs.ts';
+import { clash, save } from './saving.ts';
 import {
+  canRedo,
+  canUndo,
   fileName,
   isChanged,
   lay,
   origin,
   others,
   redo,
-  canRedo,
-  canUndo,
   said,
   startAnew,
   startText,
@@ -30,103 +22,6 @@ import {
   undo,
   value,
 } from './state.ts';
-import { openLogs } from './log.tsx';
-import { OpenFolder } from './persons.tsx';
-import { saveAs } from './saveAs.ts';
-import { read } from './thread.ts';
-import { isUnsaved } from './unsaved.ts';
-
-/** The longest consult that is read; longer ones are not even opened. */
-const MOST_BYTES = 256 * 1024;
-/** What another hand wrote meanwhile; saving waits for a decision. */
-const clash = signal<{ readonly theirs: string; readonly overwrite: () => Promise<void> } | null>(null);
-
-export async function openFiles(
-  files: readonly File[],
-  handle: FileSystemFileHandle | null = null,
-): Promise<void> {
-  const texts: { name: string; text: string }[] = [];
-  const logs = files.filter(({ name }) => name.endsWith('.csv'));
-  for (const file of files.filter((one) => !logs.includes(one))) {
-    if (file.size > MOST_BYTES) {
-      said.value = consultTooLargeText(file.name, file.size, MOST_BYTES);
-      return;
-    }
-    const { text: found, problems } = await read(file.name, new Uint8Array(await file.arrayBuffer()));
-    if (found === null) {
-      said.value = notOpenedText(file.name, problems[0] ?? null);
-      return;
-    }
-    texts.push({ name: file.name, text: found });
-  }
-  // Of several the highest revision is laid on the desk; the others are what went before.
-  const [own, ...before] = texts.sort((a, b) => revisionOf(b.text) - revisionOf(a.text));
-  if (own === undefined) return openLogs(logs);
-  if (isUnsaved()) return;
-  lay(
-    own.text,
-    { name: own.name, text: own.text, handle, isInFolder: false },
-    before.map((one) => ({ file: `consults/${one.name}`, text: one.text })),
-  );
-  said.value = laidText(own.name);
-  await openLogs(logs);
-}
-
-function revisionOf(text: string): number {
-  const revision = valueIn(valueOf(text), pathOf('revision'));
-  return typeof revision === 'number' ? revision : 0;
-}
-
-function written(name: string, handle: FileSystemFileHandle | null, isInFolder: boolean): void {
-  origin.value = { name, text: text.value, handle, isInFolder };
-  clash.value = null;
-  clearDraft();
-  if (isInFolder) lieThere(name);
-  said.value = savedText(name);
-}
-
-/** Back to where it came from, unless somebody wrote there meanwhile; else onto the disk as a download. */
-export async function save(): Promise<void> {
-  const { handle, text: known, isInFolder } = origin.value;
-  const name = fileName.value;
-  try {
-    const put = folder.value?.put ?? null;
-    if (put !== null && (isInFolder || known === null)) return await saveInFolder(name, known, put);
-    if (handle !== null && handle.name === name) return await saveByHandle(handle, known);
-    saveAs(name, text.value, 'text/markdown');
-    written(name, null, false);
-  } catch (error) {
-    said.value = notSavedText(name, error instanceof Error ? error.message : String(error));
-  }
-}
-
-type Put = NonNullable<Folder['put']>;
-
-async function saveInFolder(name: string, known: string | null, put: Put): Promise<void> {
-  // Under another name it is another file, and must not be there yet.
-  const before = name === origin.value.name ? known : null;
-  const theirs = await put(name, text.value, before);
-  if (theirs === null) return written(name, null, true);
-  clash.value = {
-    theirs,
-    overwrite: async () => {
-      const again = await put(name, text.value, theirs);
-      if (again === null) written(name, null, true);
-    },
-  };
-}
-
-async function saveByHandle(handle: FileSystemFileHandle, known: string | null): Promise<void> {
-  const theirs = await (await handle.getFile()).text();
-  const write = async () => {
-    const file = await handle.createWritable();
-    await file.write(text.value);
-    await file.close();
-    written(handle.name, handle, false);
-  };
-  if (theirs === known) await write();
-  else clash.value = { theirs, overwrite: write };
-}
 
 export function FileBar() {
   return (
@@ -201,23 +96,6 @@ function Earlier() {
       </label>
     </p>
   );
-}
-
-async function openEarlier(files: readonly File[]): Promise<void> {
-  const logs = files.filter(({ name }) => name.endsWith('.csv'));
-  const found = await Promise.all(
-    files
-      .filter((one) => !logs.includes(one))
-      .filter(({ size }) => size <= MOST_BYTES)
-      .map(async (file) => ({
-        name: file.name,
-        ...(await read(file.name, new Uint8Array(await file.arrayBuffer()))),
-      })),
-  );
-  others.value = found.flatMap(({ name, text: one }) =>
-    one === null ? [] : [{ file: `consults/${name}`, text: one }],
-  );
-  await openLogs(logs);
 }
 
 /** Both texts line by line where they differ; nothing is written before somebody decides. */

@@ -9,21 +9,13 @@ import {
   OPEN_LOG,
   SAVE_LOG,
 } from '../../messages/en/desk/log.ts';
-import { tooLargeText } from '../../messages/en/desk/files.ts';
-import { MOST_TEXT_BYTES } from '../../content/fileSize.ts';
 import { isEmpty } from '../log/lines.ts';
 import { Grid } from './grid.tsx';
 import { Review } from './review.tsx';
 import { saveLog } from './saveLog.ts';
-import { isLogChanged, lines, takeLog, whose } from './logState.ts';
-import { logName, said } from './state.ts';
-
-export async function openLogs(files: readonly File[]): Promise<void> {
-  for (const file of files) {
-    if (file.size <= MOST_TEXT_BYTES) await takeLog(file.name, new Uint8Array(await file.arrayBuffer()));
-    else said.value = tooLargeText(file.name, file.size, MOST_TEXT_BYTES);
-  }
-}
+import { isLogChanged, lines, whose } from './logState.ts';
+import { openLogs } from './opening.ts';
+import { logName } from './state.ts';
 
 export function Log() {
   const isThere = lines.value.some((line) => !isEmpty(line));

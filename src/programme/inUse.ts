@@ -108,9 +108,10 @@ export function sheetInUse(programme: Programme): SheetInUse {
     alarms: alarmItems(),
     rules: inUse.rules,
     sitting: inUse.sitting,
-    exercises: inUse.exercises.filter(({ card }) => exercises.some((one) => one.card === card)),
+    exercises: exercises.flatMap(({ card }) => inUse.exercises.filter((one) => one.card === card)),
     stepRate: inUse.stepRate,
     days: programme.plan.map((entry) => dayInUse(entry, programme)),
+    runHeading: programme.running.heading,
   };
 }
 

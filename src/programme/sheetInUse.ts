@@ -139,8 +139,11 @@ export interface SheetInUse {
   readonly rules: RulesInUse;
   /** In order of their days; empty where nothing is counted. */
   readonly sitting: readonly SittingInUse[];
+  /** In the order of the page. */
   readonly exercises: readonly PacedExercise[];
   /** Null where the plan advises no other step rate than the usual one before the review. */
   readonly stepRate: StepRateInUse | null;
   readonly days: readonly DayInUse[];
+  /** Over what the sheet says of running, which is not read yet when the page leads to it. */
+  readonly runHeading: string;
 }

@@ -1,13 +1,14 @@
 /**
  * The leaflet in use: it knows today, folds what is not for today, and keeps a log. It only adds: without it, and on
- * paper, the sheet is whole. Whatever goes wrong here leaves the sheet as it was built.
+ * paper, the sheet is whole. Whatever goes wrong here leaves the sheet as it was built. It runs as soon as the first screen
+ * is read: what lies below that is there once the sheet is.
  */
 import { earlierText, IN_USE, keptText } from '../../messages/en/patient/inUse.ts';
 import type { DayInUse } from '../../programme/sheetInUse.ts';
 import { todayOf, type Today } from '../../scheduling/today.ts';
 import type { IsoDate } from '../../units/date.ts';
 import { alarmForm, alarmsIn } from './alarm.ts';
-import { onceArrived } from './arrived.ts';
+import { onceArrived, onceRead } from './arrived.ts';
 import { runToday } from './beat.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
@@ -28,7 +29,7 @@ import { deviceDay, type PageInUse, readSheet } from './sheet.ts';
 import { pacer } from './pacer.ts';
 import { shareBar } from './share.ts';
 import { logStore, type LogStore } from './store.ts';
-import { showToday } from './today.ts';
+import { foldOthers, showToday } from './today.ts';
 import { isCounting } from './turn.ts';
 import { shortDay } from '../../messages/en/plain.ts';
 
@@ -51,23 +52,25 @@ function start(sheet: PageInUse): void {
     const today = now();
     const alarms = alarmsIn(store.rows(), sheet);
     showToday(today, sheet, alarms);
+    foldOthers(today, sheet, alarms);
     const isBusy = Date.now() - lastEntry < STAYS_MS || isCounting();
     if (today.on === shown || (shown !== null && isBusy)) return;
     shown = today.on;
     putForms(today, book, sheet);
   };
-  store.onChange(() => {
-    lastEntry = Date.now();
-    look();
-  });
   const first = now();
   showToday(first, sheet, alarmsIn(store.rows(), sheet));
   const warn = keptWarning(store);
   store.onChange(warn);
   warn();
   putTop(first, book, sheet);
+  onceRead(() => foldOthers(first, sheet, alarmsIn(store.rows(), sheet)));
   onceArrived(() => {
     foldSections();
+    store.onChange(() => {
+      lastEntry = Date.now();
+      look();
+    });
     const notes = logNotes(book, sheet);
     store.onChange(notes);
     look();

@@ -8,7 +8,7 @@ import { element } from './element.ts';
 import { toggle } from './fold.ts';
 import { cardsOf, type CardOfDay, sessionCards } from './logForms.ts';
 
-/** Writes today over the printed next session, which stays for paper. */
+/** Writes today over the printed next session, which stays for paper. The sheet below need not be read yet. */
 export function showToday(today: Today, sheet: SheetInUse, alarms: readonly AlarmItem[]): void {
   const { startOn, reviewOn, rules, days } = sheet;
   const main = document.querySelector('main');
@@ -33,25 +33,44 @@ export function showToday(today: Today, sheet: SheetInUse, alarms: readonly Alar
   );
   week.replaceChildren(...weekAround(today.on, days).map((one) => dayLine(one, today)));
   now.querySelector('.week-now')?.toggleAttribute('hidden', today.kind === 'after');
-  const logHeading = document.getElementById('log-bar-heading');
-  const outside = today.kind === 'before' || today.kind === 'after';
-  if (logHeading !== null) logHeading.textContent = outside ? IN_USE.logAlone : IN_USE.log;
-  showWays({ run: !stops && !outside && (day?.runText ?? '') !== '', log: !outside });
+  showWays(
+    { run: !stops && !isOutside(today) && (day?.runText ?? '') !== '', log: !isOutside(today) },
+    sheet,
+  );
   now.classList.toggle('stops', stops);
-  setExercises(today, sheet, stops);
+  now.classList.toggle('without-session', stops || !hasSession(today));
+  listExercises(cardsShown(today, sheet, stops), sheet);
+}
+
+/** The list has a line for each exercise of the page, in its order. */
+function listExercises(shown: readonly string[], { exercises }: SheetInUse): void {
+  document.querySelector('.glance')?.classList.toggle('off-list', shown.length === 0);
+  document.querySelectorAll('.glance li').forEach((line, at) => {
+    line.classList.toggle('off-list', !shown.includes(exercises[at]?.card ?? ''));
+  });
+}
+
+/** Below it what is not for today waits behind its name. */
+export function foldOthers(today: Today, sheet: SheetInUse, alarms: readonly AlarmItem[]): void {
+  const cards = cardsShown(today, sheet, alarms.length > 0);
+  for (const exercise of document.querySelectorAll<HTMLElement>('[data-exercise]'))
+    setOff(exercise, !cards.includes(exercise.dataset['exercise'] ?? ''));
+  const logHeading = document.getElementById('log-bar-heading');
+  if (logHeading !== null) logHeading.textContent = isOutside(today) ? IN_USE.logAlone : IN_USE.log;
+}
+
+function isOutside({ kind }: Today): boolean {
+  return kind === 'before' || kind === 'after';
 }
 
 const NOTHING = { text: '', runText: '' };
 
 /** Ways to what is for today besides the exercises, before those to what must be found at once. */
-function showWays(shown: { readonly run: boolean; readonly log: boolean }): void {
+function showWays(shown: { readonly run: boolean; readonly log: boolean }, { runHeading }: SheetInUse): void {
   const ways = document.querySelector('.ways');
   if (ways === null) return;
   if (ways.querySelector('[data-way]') === null)
-    ways.prepend(
-      way('run', '#running', document.querySelector('#running-heading')?.textContent ?? ''),
-      way('log', '#log-bar-heading', IN_USE.log),
-    );
+    ways.prepend(way('run', '#running', runHeading), way('log', '#log-bar-heading', IN_USE.log));
   for (const one of ways.querySelectorAll<HTMLElement>('[data-way]'))
     one.hidden = !shown[one.dataset['way'] as keyof typeof shown];
 }
@@ -86,22 +105,13 @@ function dayLine({ on, text }: DayInUse, today: Today): HTMLElement {
   return element('li', on === today.on ? { 'aria-current': 'date' } : {}, label, ` ${words}`);
 }
 
-/** What is not for today waits behind its name; before the start the first session stands there. */
-function setExercises(today: Today, { days }: SheetInUse, stops: boolean): void {
-  const cards = new Set(stops ? [] : cardsToday(today, days).map(({ card }) => card));
-  const list = document.querySelectorAll<HTMLElement>('.glance li');
-  const all = [...document.querySelectorAll<HTMLElement>('[data-exercise]')];
-  all.forEach((exercise, at) => {
-    const off = !cards.has(exercise.dataset['exercise'] ?? '');
-    list[at]?.classList.toggle('off-list', off);
-    setOff(exercise, off);
-  });
-  document.querySelector('.glance')?.classList.toggle('off-list', cards.size === 0);
-  document.querySelector('.now')?.classList.toggle('without-session', stops || !hasSession(today));
-}
-
 function hasSession({ kind, moved }: Today): boolean {
   return kind === 'session' || kind === 'before' || moved === 'late';
+}
+
+/** Before the start those of the first session. */
+function cardsShown(today: Today, { days }: SheetInUse, stops: boolean): readonly string[] {
+  return stops ? [] : cardsToday(today, days).map(({ card }) => card);
 }
 
 function cardsToday(today: Today, days: readonly DayInUse[]): readonly CardOfDay[] {

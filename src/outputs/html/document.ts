@@ -1,6 +1,6 @@
 /** The frame of every page: head, policy, style and script in the one file. */
 import type { Hashed } from './assets.ts';
-import { html, nothing, trusted, type Html } from './html.ts';
+import { html, trusted, type Html } from './html.ts';
 
 export interface PageDocument {
   readonly language: string;
@@ -10,21 +10,22 @@ export interface PageDocument {
   readonly style: Hashed;
   /** Runs before the body is read. */
   readonly arrival: Hashed;
-  /** Run when it has been read, one after the other. */
-  readonly scripts: readonly Hashed[];
-  /** For the scripts to read; the page shows nothing of it. */
-  readonly block?: object;
+  /** Stands within the body, and runs when that is read as far. */
+  readonly within?: Hashed;
+  /** Runs when all of it has been read. */
+  readonly script: Hashed;
   readonly body: Html;
 }
 
 /** The whole file as text. Nothing is fetched, framed, sent or indexed; only the hashed style and scripts run. */
 export function documentText(sheet: PageDocument): string {
-  const { language, title, kind, style, arrival, scripts, block, body } = sheet;
+  const { language, title, kind, style, arrival, within, script, body } = sheet;
+  const scripts = [arrival, ...(within === undefined ? [] : [within]), script];
   const page = html`<!doctype html>
     <html lang="${language}">
       <head>
         <meta charset="utf-8" />
-        <meta http-equiv="Content-Security-Policy" content="${policy(style, [arrival, ...scripts])}" />
+        <meta http-equiv="Content-Security-Policy" content="${policy(style, scripts)}" />
         <title>${title}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="robots" content="noindex, nofollow, noarchive" />
@@ -35,8 +36,7 @@ export function documentText(sheet: PageDocument): string {
         ${element('style', style)} ${element('script', arrival)}
       </head>
       <body class="${kind}">
-        ${body} ${block === undefined ? nothing : blockHtml(block)}
-        ${scripts.map((script) => element('script', script))}
+        ${body} ${element('script', script)}
       </body>
     </html> `;
   return page.markup;
@@ -50,8 +50,9 @@ export function element(name: 'style' | 'script', { text }: Hashed): Html {
 /** The address of the block in the page. */
 const BLOCK_ID = 'sheet-in-use';
 
+/** For the scripts to read; the page shows nothing of it. */
 // A block of data is never run, so the policy need not name it. No letter in it may end it.
-function blockHtml(block: object): Html {
+export function blockHtml(block: object): Html {
   const text = JSON.stringify(block).replace(/</g, '\\u003c');
   return trusted(`<script type="application/json" id="${BLOCK_ID}">${text}</script>`);
 }

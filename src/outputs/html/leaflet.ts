@@ -5,7 +5,7 @@ import type { Programme } from '../../programme/programme.ts';
 import { sheetInUse } from '../../programme/inUse.ts';
 import { saidDays, saidExercises } from '../../programme/sheetInUse.ts';
 import { leafletStyle, type LeafletPhotos, type PageAssets } from './assets.ts';
-import { documentText } from './document.ts';
+import { blockHtml, documentText, element } from './document.ts';
 import { html, nothing, type Html } from './html.ts';
 import { contactHtml } from './parts/contact.ts';
 import { EMERGENCY_ID, emergencyHtml } from './parts/emergency.ts';
@@ -31,8 +31,9 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     days: saidDays(sheet.days),
     moving: movingOf(programme),
   };
+  const inUse = html`${blockHtml(block)}${element('script', assets.inUse)}`;
   const body = html`${mastheadHtml(programme, programme.title, labels, assets.logo)}
-    <main>${leafletMain(programme, assets.photos)}</main>
+    <main>${leafletMain(programme, assets.photos, inUse)}</main>
     ${footHtml(programme, labels)}`;
   return documentText({
     language: programme.language,
@@ -40,24 +41,36 @@ export function leafletHtml(programme: Programme, assets: PageAssets): string {
     kind: 'leaflet',
     style: leafletStyle(assets, [body.markup, JSON.stringify(block)]),
     arrival: assets.arrival,
-    scripts: [assets.script, assets.inUse],
-    block,
+    within: assets.inUse,
+    script: assets.script,
     body,
   });
 }
 
-/** What stands between masthead and foot: the leaflet itself, also where it is only looked at. */
-export function leafletMain(programme: Programme, photos: LeafletPhotos = new Map()): Html {
+/**
+ * What stands between masthead and foot: the leaflet itself, also where it is only looked at. `inUse`: what puts today onto
+ * the first screen, as soon as that is read.
+ */
+export function leafletMain(
+  programme: Programme,
+  photos: LeafletPhotos = new Map(),
+  inUse: Html = nothing,
+): Html {
   const labels = labelsOf(programme.language).leaflet;
   return html`
-    ${nextSessionHtml(programme, labels, photos)}${laterHtml(
+    ${nextSessionHtml(programme, labels, photos, inUse)}${laterHtml(
       html`${painHtml(programme)}${planHtml(programme, labels)}${helpHtml(programme)}${adviceHtml(programme)}${logHtml(programme.log)}`,
     )}
   `;
 }
 
 /** First what to do next, beside it for whom and why, then the exercises. */
-function nextSessionHtml(programme: Programme, labels: LeafletLabels, photos: LeafletPhotos): Html {
+function nextSessionHtml(
+  programme: Programme,
+  labels: LeafletLabels,
+  photos: LeafletPhotos,
+  inUse: Html,
+): Html {
   const { nextSession, exercises, steps } = programme;
   const present = steps.find((step) => step.present);
   if (present === undefined) throw new TypeError(`${programme.alias}: no step is the present one`);
@@ -75,7 +88,7 @@ function nextSessionHtml(programme: Programme, labels: LeafletLabels, photos: Le
         ${waysHtml(programme)}
       </div>
     </div>
-    ${laterHtml(html`${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels, photos.get(exercise.card)))}`)}
+    ${inUse}${laterHtml(html`${exercises.map((exercise, at) => exerciseHtml(exercise, at + 1, present.columns, labels, photos.get(exercise.card)))}`)}
   </section> `;
 }
 

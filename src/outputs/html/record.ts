@@ -27,7 +27,7 @@ export function recordHtml(programme: Programme, assets: PageAssets): string {
     kind: 'record',
     style: assets.record,
     arrival: assets.arrival,
-    scripts: [assets.script],
+    script: assets.script,
     body: html`${mastheadHtml(programme, record.heading, leaflet, assets.logo)}
       <main>
         ${stageHtml(programme, labels)} ${reviewHtml(programme)}

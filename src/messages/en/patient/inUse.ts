@@ -152,7 +152,7 @@ export const IN_USE = {
   toExercises: 'Go to the exercises',
   weight: 'Weight',
   log: 'Your log of today',
-  logAlone: 'Your log',
+  logAlone: 'Share your log',
   day: 'Day',
   morning: 'Morning check',
   morningScore: 'Pain this morning, 0 to 10',

@@ -24,8 +24,9 @@ function sourcesText(sources: readonly string[]): string {
   return some.length === 0 ? "'none'" : some.join(' ');
 }
 
-/** The policy a page of ours gives in its head. */
+/** The policy a page of ours gives in its head. Throws where there is none: nothing of the page would be let run. */
 export function policyOf(page: string): string {
-  const [, text = ''] = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(page) ?? [];
+  const [, text] = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(page) ?? [];
+  if (text === undefined) throw new TypeError('a page without a policy');
   return text.replaceAll('&#39;', "'").replaceAll('&amp;', '&');
 }

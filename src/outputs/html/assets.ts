@@ -105,7 +105,7 @@ export function pageAssets(
       ...sheets,
     ].join('');
   const dressed = (...sheets: readonly string[]) => hashed(dressedIn(fonts, sheets));
-  const leaflet = (faces: readonly PageFace[]) => hashed(withoutUnasked(dressedIn(faces, [styles.leaflet])));
+  const leaflet = (faces: readonly PageFace[]) => hashed(asked(dressedIn(faces, [styles.leaflet])));
   return {
     photos: new Map(),
     logo: logo === null ? null : logoImage(logo),
@@ -174,10 +174,28 @@ export function tokenSheet(tokens: PageTokens): string {
   ].join('');
 }
 
-/** Without the custom properties that none of its rules asks for: a leaflet is dressed by this sheet alone. */
-function withoutUnasked(sheet: string): string {
-  const asked = new Set(Array.from(sheet.matchAll(/var\((--[\w-]+)/g), ([, name]) => name));
-  return sheet.replace(/(--[\w-]+):[^;}]*;?/g, (whole, name: string) => (asked.has(name) ? whole : ''));
+/** More often than this the name of a value is shorter than the value. */
+const MOST_ASKS = 2;
+
+/**
+ * A leaflet is dressed by this sheet alone: without the custom properties that none of its rules asks for, and with the
+ * value itself where it is the same on every screen and on paper and few rules ask for it.
+ */
+function asked(sheet: string): string {
+  const times = (text: string) => sheet.split(text).length - 1;
+  const [common = ''] = /:root\{[^}]*\}/.exec(sheet) ?? [];
+  const values = Array.from(common.matchAll(/(--[\w-]+):([^;}]*)/g), ([, name = '', value = '']) => ({
+    name,
+    value,
+  }));
+  const written = values.filter(({ name }) => times(`${name}:`) === 1 && times(`var(${name})`) <= MOST_ASKS);
+  const unasked = new Set(values.filter(({ name }) => times(`var(${name})`) === 0).map(({ name }) => name));
+  const valueOf = new Map(written.map(({ name, value }) => [name, value]));
+  return sheet
+    .replace(/var\((--[\w-]+)\)/g, (whole, name: string) => valueOf.get(name) ?? whole)
+    .replace(/(--[\w-]+):[^;}]*;?/g, (whole, name: string) =>
+      valueOf.has(name) || unasked.has(name) ? '' : whole,
+    );
 }
 
 /** Paints of drawings in the page's own colours, which it gives by name. */

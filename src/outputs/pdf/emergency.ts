@@ -102,25 +102,28 @@ function abreast(pen: Pen, tag: Tag, lines: readonly string[], widthPt: number):
   };
 }
 
-/** Lines of the strip at most: it is a reminder of the box, with the words that matter most. */
-const STRIP_LINES = 2;
+/** Lines of the strip at most [choice]. */
+const STRIP_LINES = 4;
 
-/** The call to make and as many of the box's signs as stand whole on the strip, for the foot of a page. */
+/**
+ * For the foot of a page: the call to make and all of the box's signs, or the call alone. A list that left some out would
+ * read as if those were none.
+ */
 export function emergencyStrip(
   pen: Pen,
   { heading, call, lines }: EmergencyBox,
   widthPt: number,
 ): readonly Line[] {
   const style = pen.look.style('note');
-  const strip = (count: number) => {
-    const words = count === 0 ? '' : `${call} ${lines.slice(0, count).join('; ')}.`;
-    const runs = [
-      { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
-      { text: words, style },
-    ];
-    return wrap(runs, widthPt, pen.measurer);
-  };
-  for (let count = lines.length; count > 0; count--)
-    if (strip(count).length <= STRIP_LINES) return strip(count);
-  return strip(0);
+  const strip = (words: string) =>
+    wrap(
+      [
+        { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
+        { text: words, style },
+      ],
+      widthPt,
+      pen.measurer,
+    );
+  const whole = strip(`${call} ${lines.join('; ')}.`);
+  return whole.length <= STRIP_LINES ? whole : strip('');
 }

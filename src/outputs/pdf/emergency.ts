@@ -102,12 +102,13 @@ function abreast(pen: Pen, tag: Tag, lines: readonly string[], widthPt: number):
   };
 }
 
-/** Lines of the strip at most [choice]. */
-const STRIP_LINES = 4;
+/** Lines of the strip with whom to call in words; without, where that would be more [choice]. */
+const STRIP_LINES = 2;
+const STRIP_MOST_LINES = 4;
 
 /**
- * For the foot of a page: the call to make and all of the box's signs, or the call alone. A list that left some out would
- * read as if those were none.
+ * For the foot of a page: the number to call and all of the box's signs, or the number alone. A list that left some out
+ * would read as if those were none.
  */
 export function emergencyStrip(
   pen: Pen,
@@ -124,6 +125,9 @@ export function emergencyStrip(
       widthPt,
       pen.measurer,
     );
-  const whole = strip(`${call} ${lines.join('; ')}.`);
-  return whole.length <= STRIP_LINES ? whole : strip('');
+  const signs = `${lines.join('; ')}.`;
+  const whole = strip(`${call} ${signs}`);
+  if (whole.length <= STRIP_LINES) return whole;
+  const short = strip(signs);
+  return short.length <= STRIP_MOST_LINES ? short : strip('');
 }

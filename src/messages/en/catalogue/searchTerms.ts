@@ -4,7 +4,7 @@ import type { CannotDo, Muscle } from '../../../content/schema/words.ts';
 
 export const KIND_TERMS: Readonly<Record<ExerciseCard['kind'], string>> = {
   isometric: 'isometric, static hold',
-  isotonic: 'isotonic, slow strength, heavy slow resistance, HSR',
+  isotonic: 'isotonic, concentric, slow strength, heavy slow resistance, HSR',
   'energy-storage': 'energy storage, plyometric, power, fast',
   mobility: 'mobility, range of motion, ROM',
   'running-drill': 'running drill',

@@ -16,6 +16,8 @@ export interface Fonts {
   readonly bold: Face;
   /** Texts already found to have no letter that is missing, see `letters.ts`. */
   readonly printable: Set<string>;
+  /** Whether a letter can be set, of those already asked for. */
+  readonly letters: Map<string, boolean>;
 }
 
 /** First four bytes of a TrueType file (ISO/IEC 14496-22, 4.3). */
@@ -41,7 +43,7 @@ export function openFonts(
 
 /** The two faces with an empty memory. */
 export function fontsOf(regular: Face, bold: Face): Fonts {
-  return { regular, bold, printable: new Set() };
+  return { regular, bold, printable: new Set(), letters: new Map() };
 }
 
 /** Forgets every word seen: they are patients' words, and a server that lives on has no use for them. */
@@ -49,6 +51,7 @@ export function forgetWords(fonts: Fonts): void {
   fonts.regular.forget();
   fonts.bold.forget();
   fonts.printable.clear();
+  fonts.letters.clear();
 }
 
 function openFace(name: Face['name'], bytes: Uint8Array, pairs?: LetterPairs): Face {

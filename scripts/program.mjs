@@ -6,7 +6,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
-import { buildSync } from 'esbuild';
+import { build } from 'esbuild';
+import { UNASKED } from './bundle.mjs';
 
 const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 /** As deep as the rooms of the shell, which find the top of the package by the same way. */
@@ -14,8 +15,9 @@ const PROGRAM = join('program', 'whole', 'loadleaf.cjs');
 const ON_DEMAND = ['@11ty/eleventy', 'sharp'];
 
 /** Writes the program beside the rooms it is made of. `dist`: the compiled folder, in the top of the package. */
-export function bundleProgram(dist) {
-  const { warnings, outputFiles } = buildSync({
+export async function bundleProgram(dist) {
+  const { warnings, outputFiles } = await build({
+    ...UNASKED,
     entryPoints: [join(dist, 'shell', 'program.js')],
     outfile: join(dist, PROGRAM),
     write: false,

@@ -35,7 +35,7 @@ export interface DayTexts {
 
 /** `planned`: what the plan has today, before the start what it has on the first day. */
 export function todayWords(
-  { kind, on, moved, lastDoneOn, missedOn, nextOn }: Today,
+  { kind, on, moved, lastDoneOn, missedOn, nextOn, nextIfDoneOn }: Today,
   dates: DatesOfSheet,
   { text, runText }: DayTexts,
 ): TodayWords {
@@ -70,15 +70,18 @@ export function todayWords(
         next,
       ],
     };
-  if (moved === 'late' && missedOn !== null)
+  if (moved === 'late' && missedOn !== null) {
+    const moves = nextIfDoneOn !== null && nextIfDoneOn !== nextOn;
+    const then = moves ? `; your next one is then on ${weekdayAndDay(nextIfDoneOn)}` : '';
     return {
       heading: HEADINGS[kind],
       lines: [
         opening,
-        `The session of ${weekdayAndDay(missedOn)} is not in your log. If you did not do it, you can do it today, and the next one moves.${leave} Do not do two to catch up.`,
-        next,
+        `The session of ${weekdayAndDay(missedOn)} is not in your log. If you did not do it, you can do it today${then}.${leave} Do not do two to catch up.`,
+        moves ? nextLine(nextOn, 'If you do not, your next session', dates) : next,
       ],
     };
+  }
   return { heading: HEADINGS[kind], lines: [opening, next] };
 }
 
@@ -177,6 +180,8 @@ export const IN_USE = {
   line: 'Your line for the day',
   between: 'Done on the days between',
   seeEasier: 'See the easier numbers',
+  easedToday: 'Your morning score says: ease back. Today use the easier numbers.',
+  eased: 'Use the easier numbers today.',
   noNumber: 'Write a number here, for example 7.5. It is not kept as it is.',
   share: 'Share the log',
   clear: 'Delete the log',

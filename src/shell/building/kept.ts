@@ -3,6 +3,7 @@ import { hashOf } from '../io/issued.ts';
 import {
   finishedNow,
   keptNow,
+  ledgerText,
   standing,
   standingFiles,
   writeLedger,
@@ -120,5 +121,7 @@ export function without(people: Ledger['people'], aliases: readonly string[]): L
 
 /** Writes down what the next build may keep, where that is anything else than before. */
 export function writeNext(out: string, before: Ledger, next: Ledger): void {
-  if (JSON.stringify(next) !== JSON.stringify(before)) writeLedger(out, next);
+  // Of thousands it is tens of megabytes: made once.
+  const text = ledgerText(next);
+  if (text !== ledgerText(before)) writeLedger(out, text);
 }

@@ -13,8 +13,8 @@ const WORTH_A_CREW = 24;
 const THREADS_MOST = 1;
 /** Orders out for each thread: one it works on, one that waits for it. */
 const OUT_EACH = 2;
-/** Orders taken before their turn: what is made of them waits for it, so few. */
-const AHEAD = 6;
+/** Orders taken before their turn: what is made of them waits for it, two megabytes each, so few: those out, one made here. */
+const AHEAD = OUT_EACH * THREADS_MOST + 2;
 /** Of sets hardly anything outlives the next: a small nursery is enough, and three of them make the heap of the young. */
 const THREAD_LIMITS = { maxYoungGenerationSizeMb: 12 };
 

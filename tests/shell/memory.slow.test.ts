@@ -81,7 +81,7 @@ it('writes all files of one person before the first of the next', () => {
 });
 
 // What a build of hundreds of people holds at its peak is measured by hand (DEVELOPERS.md); this is what keeps it there.
-describe('the share of garbage that may lie about', () => {
+describe('what the engine is told', () => {
   const told = (...words: readonly string[]) => {
     const { status, stderr } = spawnSync(
       process.execPath,
@@ -93,9 +93,9 @@ describe('the share of garbage that may lie about', () => {
     expect(status, stderr).toBe(0);
     return stderr;
   };
-  const spared = (persons: number) => {
-    const garbage = JSON.stringify(pathToFileURL(resolve('dist/shell/building/garbage.js')).href);
-    const code = `const { spareGarbage } = await import(${garbage}); spareGarbage(${persons});`;
+  const toldOf = (persons: number) => {
+    const room = JSON.stringify(pathToFileURL(resolve('dist/shell/building/engineOfMany.js')).href);
+    const code = `const { tellOfMany } = await import(${room}); tellOfMany(${persons});`;
     return told('--input-type=module', '--eval', code);
   };
 
@@ -109,13 +109,14 @@ describe('the share of garbage that may lie about', () => {
     ),
   );
 
-  it('is six tenths of what is alive', () => {
+  it('is to let six tenths of what is alive lie about as garbage', () => {
     expect(told(MAIN, '--version')).toBe('--heap-growing-percent=60\n');
   });
 
-  it('is half of that where thousands are made', () => {
-    expect(spared(1_999)).toBe('');
-    expect(spared(2_000)).toBe('--heap-growing-percent=30\n');
+  it('is to compile later where a crew is at work, and half the garbage where thousands are made', () => {
+    const later = '--interrupt-budget=675840\n';
+    expect(toldOf(1_999)).toBe(later);
+    expect(toldOf(2_000)).toBe(`${later}--heap-growing-percent=30\n`);
   });
 });
 

@@ -4,6 +4,7 @@ import { setImmediate } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
 import { crewProgram } from '../io/assets.ts';
 import type { Delivery, Outfit } from './crewHand.ts';
+import { tellOfMany } from './engineOfMany.ts';
 import type { OneSet, Order } from './oneSet.ts';
 
 /** Fewer are made before a thread has read what it needs [measured on two cores]. */
@@ -12,8 +13,8 @@ const WORTH_A_CREW = 24;
 const THREADS_MOST = 1;
 /** Orders out for each thread: one it works on, one that waits for it. */
 const OUT_EACH = 2;
-/** Orders taken before their turn: what is made of them waits for it, so few. */
-const AHEAD = 6;
+/** Orders taken before their turn: what is made of them waits for it, two megabytes each, so few: those out, one made here. */
+const AHEAD = OUT_EACH * THREADS_MOST + 2;
 /** Of sets hardly anything outlives the next: a small nursery is enough, and three of them make the heap of the young. */
 const THREAD_LIMITS = { maxYoungGenerationSizeMb: 12 };
 
@@ -51,7 +52,8 @@ export async function* setsOfCrew(
   const crew = Array.from({ length: threads }, () => {
     const thread = new Worker(crewProgram(), { workerData: outfit, resourceLimits: THREAD_LIMITS });
     thread.on('message', (delivery: Delivery) => {
-      if (delivery !== 'begun') made.set(delivery.at, delivery.made);
+      if (delivery === 'begun') tellOfMany(orders.length);
+      else made.set(delivery.at, delivery.made);
       out.set(thread, delivery === 'begun' ? 0 : (out.get(thread) ?? 0) - 1);
       wake();
     });

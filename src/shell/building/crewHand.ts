@@ -31,7 +31,28 @@ export async function workInCrew(): Promise<void> {
     fridge,
   };
   port.on('message', ({ at, order }: { readonly at: number; readonly order: Order }) => {
-    void oneSet(order, tools).then((made) => port.postMessage({ at, made } satisfies Delivery));
+    void oneSet(order, tools).then((set) => {
+      const { made, handedOver } = inBytes(set);
+      port.postMessage({ at, made } satisfies Delivery, handedOver);
+    });
   });
   port.postMessage('begun' satisfies Delivery);
+}
+
+/**
+ * The same with every file as bytes that can be handed over as they lie: of a set of two megabytes nothing is copied, and
+ * nothing fills the memory of whoever asked, where it would be garbage that is looked for late.
+ */
+function inBytes(made: OneSet): { readonly made: OneSet; readonly handedOver: ArrayBuffer[] } {
+  if (!('set' in made)) return { made, handedOver: [] };
+  const encoder = new TextEncoder();
+  const files = made.set.files.map(({ name, bytes }) => ({
+    name,
+    // A copy of what is bytes already: they may be a window on more than the file.
+    bytes: typeof bytes === 'string' ? encoder.encode(bytes) : new Uint8Array(bytes),
+  }));
+  return {
+    made: { ...made, set: { ...made.set, files } },
+    handedOver: files.map(({ bytes }) => bytes.buffer),
+  };
 }

@@ -1,8 +1,8 @@
 /** What a build keeps of an earlier one, and what it writes down for the next. */
-import { hashOf } from '../io/issued.ts';
 import {
   finishedNow,
   keptNow,
+  ledgerText,
   standing,
   standingFiles,
   writeLedger,
@@ -13,7 +13,7 @@ import {
 } from '../io/ledger.ts';
 import type { Written } from '../io/manifest.ts';
 import type { Reuse } from '../io/reuse.ts';
-import type { OutFile, Site } from '../io/site.ts';
+import type { Site } from '../io/site.ts';
 import { settled, type Sources } from '../io/sources.ts';
 import type { Workspace } from '../io/workspace.ts';
 import type { BuildAsk, Chosen } from './buildAsk.ts';
@@ -99,12 +99,9 @@ export function finishedLibrary(
   out: string,
   { libraryKey: key }: Reuse,
   { counts }: Workspace,
-  written: readonly OutFile[],
+  written: readonly Written[],
 ): FinishedLibrary | null {
-  const files = keptNow(
-    out,
-    written.map(({ path, bytes }) => ({ path, sha256: hashOf(bytes) })),
-  );
+  const files = keptNow(out, written);
   return files === null ? null : { key, counts, files };
 }
 
@@ -120,5 +117,7 @@ export function without(people: Ledger['people'], aliases: readonly string[]): L
 
 /** Writes down what the next build may keep, where that is anything else than before. */
 export function writeNext(out: string, before: Ledger, next: Ledger): void {
-  if (JSON.stringify(next) !== JSON.stringify(before)) writeLedger(out, next);
+  // Of thousands it is tens of megabytes: made once.
+  const text = ledgerText(next);
+  if (text !== ledgerText(before)) writeLedger(out, text);
 }

@@ -5,7 +5,6 @@ import type { InUse } from '../io/person.ts';
 import type { OutFile } from '../io/site.ts';
 import { askedIn, folderOf } from './asked.ts';
 import { setsOfCrew, threadsFor } from './crew.ts';
-import { spareGarbage } from './garbage.ts';
 import { makeWay } from './haste.ts';
 import { libraryFiles, ownPages, sitePages } from './make.ts';
 import { chosenOf, oneProgramme, oneSet, orderOf, setOf, type Marked } from './oneSet.ts';
@@ -30,7 +29,6 @@ async function byCrew(
   threads: number,
 ): Promise<void> {
   const orders = asked.map((consult) => () => orderOf(consult, workspace));
-  spareGarbage(asked.length);
   const sets = setsOfCrew(orders, outfitOf(shop), threads, (order) => oneSet(order, shop));
   // While they begin.
   if (view !== null) (await libraryFiles(view, shop.pages)).forEach(put);

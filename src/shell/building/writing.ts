@@ -1,7 +1,9 @@
 /** Files on their way to the disk, and what is told of them when all are there. */
 import type { Problem } from '../../content/problem.ts';
 import type { Sealed } from '../../post/sealedFiles.ts';
+import { hashOf } from '../io/issued.ts';
 import type { Finished } from '../io/ledger.ts';
+import type { Written as WrittenFile } from '../io/manifest.ts';
 import type { PersonSet } from '../io/personSet.ts';
 import type { OutFile, Site } from '../io/site.ts';
 import type { Workspace } from '../io/workspace.ts';
@@ -19,8 +21,8 @@ export interface Written {
   readonly failed: string[];
   readonly problems: Problem[];
   readonly sealed: Sealed[];
-  /** Of the library, its pages and what they fetch. */
-  readonly library: OutFile[];
+  /** Of the library, its pages and what they fetch; their bytes are let go. */
+  readonly library: WrittenFile[];
   /** Sets in force, for the next build. */
   readonly people: (readonly [alias: string, Finished])[];
 }
@@ -57,7 +59,7 @@ export function writingOf(site: Site, workspace: Workspace, shop: Shop, work: Wo
     work,
     written,
     put: (file) => {
-      written.library.push(file);
+      written.library.push({ path: file.path, sha256: hashOf(file.bytes) });
       return site.write(file);
     },
     issue: (set, chosen) => {

@@ -28,11 +28,10 @@ export function recalled(out: string, name: string): Buffer | null {
   }
 }
 
-/** Keeps bytes under a name, or forgets them with null. A disk that takes none is no fault: nothing is kept then. */
-export function keep(out: string, name: string, bytes: Uint8Array | null): void {
+/** Keeps bytes under a name. A disk that takes none is no fault: nothing is kept then. */
+export function keep(out: string, name: string, bytes: Uint8Array): void {
   const folder = cacheFolder(out);
   try {
-    if (bytes === null) return rmSync(join(folder, name), { force: true });
     makeFolder(folder, PRIVATE_FOLDER_MODE);
     if (!isOurs(folder)) return;
     putSoon(join(folder, '.gitignore'), '# Everything here is made again when it is gone.\n*\n', true);

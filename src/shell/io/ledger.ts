@@ -65,8 +65,13 @@ export function readLedger(out: string): Ledger {
   return bytes === null ? NO_LEDGER : (JSON.parse(bytes.toString('utf8')) as Ledger);
 }
 
-export function writeLedger(out: string, ledger: Ledger | null): void {
-  keep(out, NAME, ledger === null ? null : Buffer.from(JSON.stringify(ledger)));
+export function ledgerText(ledger: Ledger): string {
+  return JSON.stringify(ledger);
+}
+
+/** `text`: of the ledger. */
+export function writeLedger(out: string, text: string): void {
+  keep(out, NAME, Buffer.from(text));
 }
 
 /** One hash for many; the same texts in another order are others. */

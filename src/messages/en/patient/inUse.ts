@@ -182,7 +182,6 @@ export const IN_USE = {
   seeEasier: 'See the easier numbers',
   easedToday: 'Your morning score says: ease back. Today use the easier numbers.',
   eased: 'Use the easier numbers today.',
-  noNumber: 'Write a number here, for example 7.5. It is not kept as it is.',
   share: 'Share the log',
   clear: 'Delete the log',
   undo: 'Bring it back',
@@ -228,4 +227,9 @@ export function earlierText(count: number): string {
   return count === 0
     ? ''
     : `${countText(count, 'entry', 'entries')} of an earlier sheet ${count === 1 ? 'is' : 'are'} kept as well.`;
+}
+
+/** What cannot be meant in a field. @example noNumberText(20, true) // => 'Not kept: write a whole number from 0 to 20.' */
+export function noNumberText(most: number, isWhole: boolean): string {
+  return `Not kept: write a ${isWhole ? 'whole ' : ''}number from 0 to ${most}${isWhole ? '' : ', for example 7.5'}.`;
 }

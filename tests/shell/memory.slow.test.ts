@@ -113,11 +113,16 @@ describe('what the engine is told', () => {
     expect(told(MAIN, '--version')).toBe('--heap-growing-percent=60\n');
   });
 
-  it('is to compile later where a crew is at work, and half the garbage where thousands are made', () => {
-    const later = '--interrupt-budget=675840\n';
-    expect(toldOf(1_999)).toBe(later);
-    expect(toldOf(2_000)).toBe(`${later}--heap-growing-percent=30\n`);
-  });
+  it.each([
+    [24, 60],
+    [1_000, 50],
+    [10_000, 20],
+  ])(
+    'is to compile later where %i are made by a crew, and to let %i per cent lie about',
+    (persons, percent) => {
+      expect(toldOf(persons)).toBe(`--interrupt-budget=675840\n--heap-growing-percent=${percent}\n`);
+    },
+  );
 });
 
 it('keeps of every consult that was read no more than a few thousand bytes', () => {

@@ -92,7 +92,7 @@ const withoutUnasked = {
       }));
     parts(/pdfkit[\\/]js[\\/]pdfkit\.node\.mjs$/, PDFKIT);
     // A table of a file's that nothing names any more goes too: making one does nothing else.
-    parts(/fontkit[\\/]dist[\\/]browser-module\.mjs$/, FONTKIT, (text) =>
+    parts(/fontkit[\\/]dist[\\/](browser-)?module\.mjs$/, FONTKIT, (text) =>
       text.replace(/\bnew (?=\(0, \$|\$6uUbQ\$)/g, '/* @__PURE__ */ new '),
     );
   },
@@ -199,6 +199,18 @@ const ABOUT = /\babout\(\s*(?:'(?:[^'\\]|\\.)*'|"(?:[^"\\]|\\.)*"|`[^`$]*`),/g;
 const shim = (name) => join(SHIMS, `${name}.ts`);
 const nothing = shim('nothing');
 
+/** What no leaflet asks for wherever it is made: packages with nothing in them, and parts left out of others. */
+export const UNASKED = {
+  alias: {
+    'linkify-it': nothing,
+    // For web fonts (WOFF2), which paper never has.
+    'brotli/decompress.js': nothing,
+    '@noble/ciphers/aes': nothing,
+    linebreak: nothing,
+  },
+  plugins: [oneLanguage, withoutUnasked, ownLetters],
+};
+
 const MARKDOWN = join(TOP, 'node_modules', 'markdown-it', 'dist');
 
 /** What the thread asks of the script that comes later goes through a shim; that script itself has the real one. */
@@ -224,15 +236,11 @@ const INSTEAD = {
   yaml: {},
   desk: { yaml: shim('yaml') },
   thread: {
+    ...UNASKED.alias,
     yaml: shim('yaml'),
-    'linkify-it': nothing,
     // Its build for browsers is no stream, and draws other bytes.
     pdfkit: join(TOP, 'node_modules', 'pdfkit', 'js', 'pdfkit.node.mjs'),
     stream: shim('stream'),
-    // For web fonts (WOFF2), which paper never has.
-    'brotli/decompress.js': nothing,
-    '@noble/ciphers/aes': nothing,
-    linebreak: nothing,
     fs: nothing,
     module: nothing,
     zlib: nothing,
@@ -301,10 +309,8 @@ function builtThread() {
       outdir: DESK,
       alias: { ...NODE, ...INSTEAD.thread },
       plugins: [
-        oneLanguage,
+        ...UNASKED.plugins,
         withoutJsonSchema,
-        withoutUnasked,
-        ownLetters,
         withoutAbout,
         wordsAlone,
         withoutOthersWords,

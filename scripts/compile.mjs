@@ -17,6 +17,7 @@ const CONFIGS = [
   'package.json',
   'package-lock.json',
   join('scripts', 'bundle.mjs'),
+  join('scripts', 'leftOut.mjs'),
   join('scripts', 'program.mjs'),
 ];
 
@@ -62,7 +63,7 @@ async function bundle(outDir) {
     writeFileSync(join(outDir, 'desk', `${name}.js`), await bundledDeskScript(name));
   for (const name of SHEETS) writeFileSync(join(outDir, 'styles', `${name}.css`), bundledSheet(name));
   const { bundleProgram } = await import('./program.mjs');
-  bundleProgram(outDir);
+  await bundleProgram(outDir);
 }
 
 // Only once it lies in its place: the engine looks at the name of a file too.

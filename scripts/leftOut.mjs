@@ -1,5 +1,6 @@
-// Parts of packages that no leaflet asks for, left out of the desk's scripts. That what is drawn without them is the same,
-// byte for byte, is the law of the desk; where a package has changed and a part is not where it was, bundling throws.
+// Parts of packages that no leaflet asks for, left out of the program and of the desk's scripts. That what is drawn without
+// them is the same, byte for byte, is a law of both; where a package has changed and a part is not where it was, bundling
+// throws.
 import ts from 'typescript';
 
 /** Reading of other files than TrueType, letters that no face of ours has, and glyphs that vary, are coloured or are PostScript. */

@@ -1,6 +1,6 @@
 // Mutation testing file by file: changes one place of the deciding code after another and asks whether a test of the
 // room notices. What is known of a file is kept, by the text of the file and of the tests of its room, and not asked
-// again; so a run that was stopped goes on where it was.
+// again; so a run that was stopped goes on where it was, and what it knows by then is a fair sample.
 //
 //   npm run mutants                        every room
 //   npm run mutants -- dosing scheduling   these rooms
@@ -38,15 +38,7 @@ if (chosen.length === 0)
     `no room and no file of one is called ${asked.join(', ')}; the rooms are ${ROOMS.map(({ name }) => name).join(', ')}`,
   );
 
-if (isRunning)
-  for (const { name: room } of ROOMS) {
-    const unknown = chosen.filter((one) => one.room === room && knownOf(room, one.file) === null);
-    for (let at = 0; at < unknown.length; at += BATCH)
-      tryOut(
-        room,
-        unknown.slice(at, at + BATCH).map(({ file }) => file),
-      );
-  }
+if (isRunning) for (const { room, files: some } of batches()) tryOut(room, some);
 const results = chosen.flatMap(({ room, file }) => {
   const known = knownOf(room, file);
   return known === null ? [] : [{ room, file, ...known }];
@@ -54,8 +46,27 @@ const results = chosen.flatMap(({ room, file }) => {
 process.stdout.write(`\n${tableOf(results)}`);
 process.exitCode = chosen.length > 0 && scoreOf(results) < BREAK ? 1 : 0;
 
+/** In turn from each room, so that a run that is stopped has tried a fair part of every one. */
+function batches() {
+  const unknown = chosen.filter(({ room, file }) => knownOf(room, file) === null);
+  return ROOMS.flatMap(({ name: room }) => {
+    const own = unknown.filter((one) => one.room === room).map(({ file }) => file);
+    const count = Math.ceil(own.length / BATCH);
+    return Array.from({ length: count }, (_, at) => ({
+      room,
+      files: own.slice(at * BATCH, (at + 1) * BATCH),
+      share: at / count,
+    }));
+  }).sort((a, b) => a.share - b.share);
+}
+
+/** In an order that has nothing to do with their names: neighbours are much alike. */
 function filesOf(room) {
-  return filesBelow('src').filter((path) => path.endsWith('.ts') && roomOf(path)?.name === room);
+  return filesBelow('src')
+    .filter((path) => path.endsWith('.ts') && roomOf(path)?.name === room)
+    .map((path) => ({ path, hash: createHash('sha256').update(path).digest('hex') }))
+    .sort((a, b) => (a.hash < b.hash ? -1 : 1))
+    .map(({ path }) => path);
 }
 
 function filesBelow(folder) {
@@ -155,7 +166,8 @@ function tableOf(some) {
   const line = (name, own) => {
     const killed = own.reduce((sum, one) => sum + one.killed, 0);
     const survived = own.reduce((sum, one) => sum + one.survivors.length, 0);
-    return `${name.padEnd(12)}${String(own.length).padStart(5)} files${String(killed + survived).padStart(7)} mutants${String(survived).padStart(6)} survived${scoreOf(own).toFixed(1).padStart(7)} %\n`;
+    const all = chosen.filter(({ room }) => name === 'all' || room === name).length;
+    return `${name.padEnd(12)}${`${own.length} of ${all}`.padStart(10)} files${String(killed + survived).padStart(7)} mutants${String(survived).padStart(6)} survived${scoreOf(own).toFixed(1).padStart(7)} %\n`;
   };
   return rows.map(([room, own]) => line(room, own)).join('') + (rows.length > 1 ? line('all', some) : '');
 }

@@ -6,7 +6,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
-import { buildSync } from 'esbuild';
+import { build } from 'esbuild';
+import { UNASKED } from './bundle.mjs';
 
 const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
 /** As deep as the rooms of the shell, which find the top of the package by the same way. */
@@ -14,8 +15,9 @@ const PROGRAM = join('program', 'whole', 'loadleaf.cjs');
 const ON_DEMAND = ['@11ty/eleventy', 'sharp'];
 
 /** Writes the program beside the rooms it is made of. `dist`: the compiled folder, in the top of the package. */
-export function bundleProgram(dist) {
-  const { warnings, outputFiles } = buildSync({
+export async function bundleProgram(dist) {
+  const { warnings, outputFiles } = await build({
+    ...UNASKED,
     entryPoints: [join(dist, 'shell', 'program.js')],
     outfile: join(dist, PROGRAM),
     write: false,
@@ -65,48 +67,22 @@ function keepLibrary(kept) {
   writeFileSync(join(TOP, 'dist', 'program', 'library.bin'), readFileSync(kept).subarray(64));
 }
 
-/** Every word of the library and of the demo's leaflets as it is shaped. */
-async function keepWords() {
-  const [
-    { readPaperAssets, version },
-    { readWorkspace },
-    { assembleProgramme },
-    { leafletPdf },
-    { forEachWord },
-  ] = await Promise.all(
-    [
-      'shell/io/assets',
-      'shell/io/workspace',
-      'programme/assemble',
-      'outputs/pdf/leaflet',
-      'outputs/pdf/fonts',
-    ].map((room) => import(`../dist/${room}.js`)),
-  );
-  const content = join(TOP, 'content');
-  const { library, current, revisionsOf } = readWorkspace({ content, consults: join(content, 'consults') });
-  const paper = await readPaperAssets(null);
-  for (const { alias } of current) {
-    const [consult] = revisionsOf(alias).consults;
-    const made = assembleProgramme(consult, null, { library, models: new Map(), loadleaf: version() });
-    await leafletPdf(made.programme, paper);
-  }
-  const { regular, bold } = paper.fonts;
-  for (const text of textsIn([...library.exercises.values(), ...library.advice.values()]))
-    forEachWord(text, (word) => regular.font.layout(word));
-  const words = { regular: regular.shaped(), bold: bold.shaped() };
-  writeFileSync(join(TOP, 'dist', 'program', 'words.json'), JSON.stringify(words));
-}
-
-function textsIn(value) {
-  if (typeof value === 'string') return [value];
-  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+/** What the two printed faces do with letters side by side. */
+async function keepLetters() {
+  const [{ create }, { letterPairsOf }, { printedFaces }] = await Promise.all([
+    import('fontkit'),
+    import('../dist/outputs/pdf/letterPairs.js'),
+    import('../dist/shell/io/assets.js'),
+  ]);
+  const pairs = Object.entries(printedFaces()).map(([cut, bytes]) => [cut, letterPairsOf(create(bytes))]);
+  writeFileSync(join(TOP, 'dist', 'program', 'letters.json'), JSON.stringify(Object.fromEntries(pairs)));
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   setFlagsFromString('--heap-growing-percent=60');
   const { wholeProgram } = await import('../dist/shell/whole.js');
   const whole = wholeProgram();
-  await keepWords();
+  await keepLetters();
   const folder = mkdtempSync(join(tmpdir(), 'loadleaf-made-'));
   const words = ['build', '--quiet', '--content', join(TOP, 'content'), '--out', join(folder, 'site')];
   const { program } = whole.load();

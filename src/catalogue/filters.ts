@@ -82,7 +82,10 @@ function optionsOf(
       option(say.KIT_NONE.value, say.KIT_NONE.label),
       ...kit.map((word) => option(word, say.capital(say.kitWord(word)))),
     ],
-    cannot: needs.map((need) => option(need, say.capital(say.NEED_WORDS[need]))),
+    cannot: needs.map((need) => ({
+      ...option(need, say.capital(say.NEED_WORDS[need])),
+      asked: say.REASON_TERMS[need] ?? '',
+    })),
   };
 }
 
@@ -92,5 +95,5 @@ function wordOptions(say: Messages, words: readonly Word[], marks: Marks | null)
 }
 
 function option(value: string, label: string, group = ''): FilterOption {
-  return { value, label, group };
+  return { value, label, group, asked: '' };
 }

@@ -93,6 +93,8 @@ export interface FilterOption {
   readonly label: string;
   /** Heading of the options it stands with; empty where they need none. */
   readonly group: string;
+  /** What is typed into the search to choose it, parted by commas; empty where it has to be pressed. */
+  readonly asked: string;
 }
 
 /** Whose a card is, in words; empty for one that stands as it was shipped. */

@@ -38,9 +38,9 @@
       maxHeight: '60vh',
       overflow: 'auto',
       padding: '1rem 1.5rem',
-      color: 'var(--ink, CanvasText)',
-      background: 'var(--paper, Canvas)',
-      borderBottom: '0.25rem solid var(--arc, currentColor)',
+      color: 'CanvasText',
+      background: 'Canvas',
+      borderBottom: '0.25rem solid currentColor',
       boxShadow: '0 0.5rem 1.5rem rgb(0 0 0 / 0.25)',
     });
     panel.setAttribute('role', 'alert');

@@ -9,6 +9,7 @@ import { alarmItems } from '../decisions/screen/alarmItems.ts';
 import { datedSitting } from '../decisions/days/sitting.ts';
 import type {
   DayInUse,
+  ExerciseInUse,
   PacedExercise,
   RulesInUse,
   SheetInUse,
@@ -108,11 +109,19 @@ export function sheetInUse(programme: Programme): SheetInUse {
     alarms: alarmItems(),
     rules: inUse.rules,
     sitting: inUse.sitting,
-    exercises: exercises.flatMap(({ card }) => inUse.exercises.filter((one) => one.card === card)),
+    exercises: exercises.flatMap(({ card }) =>
+      inUse.exercises.filter((one) => one.card === card).map((one) => withEasier(one, programme)),
+    ),
     stepRate: inUse.stepRate,
     days: programme.plan.map((entry) => dayInUse(entry, programme)),
     runHeading: programme.running.heading,
   };
+}
+
+function withEasier(paced: PacedExercise, { eased }: Programme): ExerciseInUse {
+  const cells = eased.find(({ card }) => card === paced.card)?.cells ?? {};
+  const loadKg = cells.loadKg ?? paced.loadKg ?? 0;
+  return { ...paced, easierSets: cells.sets ?? paced.sets, easierLoadKg: loadKg > 0 ? loadKg : null };
 }
 
 // A run by minutes or a ladder of walks and runs has no distance to keep to.

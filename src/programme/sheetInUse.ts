@@ -42,6 +42,12 @@ export interface PacedExercise {
   readonly firstSide: 'left' | 'right';
 }
 
+/** With what of it the easier numbers are, to which a bad morning or pain sends. */
+export interface ExerciseInUse extends PacedExercise {
+  readonly easierSets: number;
+  readonly easierLoadKg: number | null;
+}
+
 /** The beat a runner is advised to step to, from its day on. */
 export interface StepRateInUse {
   readonly stepsPerMin: number;
@@ -105,16 +111,16 @@ export function wholeDays(said: readonly SaidDay[]): readonly DayInUse[] {
 }
 
 /** An exercise as the block says it: what is otherwise than in the one before. */
-export type SaidExercise = Partial<PacedExercise>;
+export type SaidExercise = Partial<ExerciseInUse>;
 
-export function saidExercises(exercises: readonly PacedExercise[]): readonly SaidExercise[] {
+export function saidExercises(exercises: readonly ExerciseInUse[]): readonly SaidExercise[] {
   return exercises.map((one, at) => unlike(exercises[at - 1] ?? {}, one));
 }
 
 /** The whole exercises again. */
-export function wholeExercises(said: readonly SaidExercise[]): readonly PacedExercise[] {
+export function wholeExercises(said: readonly SaidExercise[]): readonly ExerciseInUse[] {
   let before = {};
-  return said.map((one) => (before = { ...before, ...one }) as PacedExercise);
+  return said.map((one) => (before = { ...before, ...one }) as ExerciseInUse);
 }
 
 function unlike<Told extends object>(before: Partial<Told>, told: Told): Partial<Told> {
@@ -140,7 +146,7 @@ export interface SheetInUse {
   /** In order of their days; empty where nothing is counted. */
   readonly sitting: readonly SittingInUse[];
   /** In the order of the page. */
-  readonly exercises: readonly PacedExercise[];
+  readonly exercises: readonly ExerciseInUse[];
   /** Null where the plan advises no other step rate than the usual one before the review. */
   readonly stepRate: StepRateInUse | null;
   readonly days: readonly DayInUse[];

@@ -40,6 +40,8 @@ export interface Today {
   readonly missedOn: IsoDate | null;
   /** The next session after today; null when there is none before the review. */
   readonly nextOn: IsoDate | null;
+  /** The same should the one left out be done today; null as well where none was left out. */
+  readonly nextIfDoneOn: IsoDate | null;
 }
 
 /**
@@ -60,6 +62,7 @@ export function todayOf(
     done: doneOn.includes(on),
     lastDoneOn: lastBefore(on, doneOn),
     missedOn: null,
+    nextIfDoneOn: null,
   };
   if (first === undefined || last === undefined || on > last.on)
     return { ...today, kind: 'after', nextOn: null };
@@ -80,6 +83,7 @@ export function todayOf(
     moved: planned.session ? 'waits' : missedOn === null ? null : 'late',
     missedOn,
     nextOn: nextSession(on, lastDoneOn, days, spacing),
+    nextIfDoneOn: missedOn === null ? null : nextSession(on, on, days, spacing),
   };
 }
 
@@ -140,10 +144,14 @@ function waiting(
   return isRested(planned, lastDoneOn, spacing) ? null : planned;
 }
 
-/** The last session planned before this day, where none was done since. Who writes nothing down has missed nothing. */
+/**
+ * The last session planned before this day, where none was done since. Who has written nothing down may write nothing
+ * down: then only the very first is asked about, until the second is planned.
+ */
 function leftOut(on: IsoDate, days: readonly PlannedDay[], doneOn: readonly IsoDate[]): IsoDate | null {
   const planned = lastPlanned(on, days);
-  if (doneOn.length === 0 || planned === null) return null;
+  if (planned === null) return null;
+  if (doneOn.length === 0) return planned === days.find(({ session }) => session)?.on ? planned : null;
   return doneOn.some((done) => done >= planned) ? null : planned;
 }
 

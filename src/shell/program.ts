@@ -4,8 +4,6 @@ import { EXIT } from './exit.ts';
 import { reportFor } from './report.ts';
 import { run } from './run.ts';
 
-export { workInCrew } from './building/crewHand.ts';
-
 /** `written`: the words after the name of the program. */
 export async function program(written: readonly string[]): Promise<void> {
   // A reader that has seen enough (`| head`) is no fault; a full disk behind `>` is.
@@ -18,4 +16,9 @@ export async function program(written: readonly string[]): Promise<void> {
     process.exit(reportFor(mannerOf(written), process).fault(error)),
   );
   process.exitCode = await run(written, process);
+}
+
+/** As a thread of the crew: the rooms a set is made in are asked for here alone, and help does without them. */
+export async function workInCrew(): Promise<void> {
+  await (await import('./building/crewHand.ts')).workInCrew();
 }

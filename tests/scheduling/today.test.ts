@@ -38,7 +38,14 @@ const ROWS: readonly Row[] = [
   { case: 'the day before', day: -1, kind: 'before', next: 0 },
   { case: 'long before', day: -400, kind: 'before', next: 0 },
   { case: 'the first day', day: 0, kind: 'session', next: 2 },
-  { case: 'a run', day: 1, kind: 'run', next: 2 },
+  {
+    case: 'the day after a first session that nobody wrote down',
+    day: 1,
+    kind: 'run',
+    moved: 'late',
+    next: 2,
+  },
+  { case: 'a run', day: 1, done: [0], kind: 'run', next: 2 },
   { case: 'a day between', day: 3, kind: 'between', next: 4 },
   { case: 'free', day: 5, kind: 'free', next: 7 },
   { case: 'the last session', day: 11, kind: 'session', next: null },
@@ -63,6 +70,18 @@ describe('todayOf', () => {
       today.nextOn === null ? null : daysBetween(MONDAY, today.nextOn),
     ]).toEqual([kind, moved, next]);
   });
+
+  it.each([
+    { left: 'the first, nothing written', day: 1, done: [], nextOn: 2, nextIfDoneOn: 3 },
+    { left: 'one that moves nothing', day: 5, done: [0, 2], nextOn: 7, nextIfDoneOn: 7 },
+    { left: 'one that moves the next', day: 8, done: [0, 2, 4], nextOn: 9, nextIfDoneOn: 10 },
+  ])(
+    'tells the next session should what was left out be done today: $left',
+    ({ day, done, nextOn, nextIfDoneOn }) => {
+      const today = todayOf(at(day), WEEK, done.map(at), SPACING);
+      expect([today.moved, today.nextOn, today.nextIfDoneOn]).toEqual(['late', at(nextOn), at(nextIfDoneOn)]);
+    },
+  );
 
   it('puts nothing late within the days before a race, nor into the easy days after it', () => {
     const race = plan('s.s....xeee.s');

@@ -1,9 +1,11 @@
 /** The program in one file, with what is kept for its start, makes the bytes that the rooms make from nothing. */
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { create } from 'fontkit';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readLibrary } from '../../src/content/readLibrary.ts';
-import { openFonts, widthPt } from '../../src/outputs/pdf/fonts.ts';
+import { letterPairsOf, type LetterPairs } from '../../src/outputs/pdf/letterPairs.ts';
+import { printedFaces } from '../../src/shell/io/assets.ts';
 import { libraryReading } from '../../src/shell/io/libraryReading.ts';
 import { readLayers } from '../../src/shell/io/layers.ts';
 import { lookAt } from '../../src/shell/io/sources.ts';
@@ -17,7 +19,7 @@ afterAll(() => own.remove());
 
 describe('the program in one file', () => {
   it('is what the command line runs, with the code the engine made of it', () => {
-    for (const file of ['whole/loadleaf.cjs', 'whole/loadleaf.cjs.cache', 'library.bin', 'words.json'])
+    for (const file of ['whole/loadleaf.cjs', 'whole/loadleaf.cjs.cache', 'library.bin', 'letters.json'])
       expect(existsSync(join('dist/program', file)), file).toBe(true);
   });
 
@@ -41,34 +43,12 @@ describe('the program in one file', () => {
 });
 
 describe('what is kept for the start', () => {
-  const bytes = (cut: string) => readFileSync(`shared/fonts/AtkinsonHyperlegibleNext_${cut}.ttf`);
-  const [regular, bold] = [bytes('400Regular'), bytes('700Bold')];
-  const words = JSON.parse(readFileSync('dist/program/words.json', 'utf8')) as Parameters<
-    typeof openFonts
-  >[2] & {};
-
-  it.each(['regular', 'bold'] as const)(
-    'the %s words have the widths and glyphs of words shaped now',
-    (cut) => {
-      const [kept, shaped] = [openFonts(regular, bold, words), openFonts(regular, bold)];
-      const keys = Object.keys(words[cut].runs);
-      expect(keys.length).toBeGreaterThan(100);
-      for (const key of keys) {
-        const [features = '', text = ''] = key.split('\u0000');
-        const layout = ({ [cut]: { font } }: typeof kept) =>
-          font.layout(text, features === '' ? undefined : features.split(','));
-        const of = ({ glyphs, positions, advanceWidth }: ReturnType<typeof layout>) => ({
-          glyphs: glyphs.map(({ id, advanceWidth: widths, codePoints }) => [id, widths, [...codePoints]]),
-          positions: positions.map(({ xAdvance }) => xAdvance),
-          advanceWidth,
-        });
-        expect(of(layout(kept)), key).toEqual(of(layout(shaped)));
-      }
-      expect(widthPt(kept[cut], 'Bend the knee 3 × 10', 11, false)).toBe(
-        widthPt(shaped[cut], 'Bend the knee 3 × 10', 11, false),
-      );
-    },
-  );
+  it('the letters are those of the two printed faces', () => {
+    const kept = JSON.parse(readFileSync('dist/program/letters.json', 'utf8')) as Record<string, LetterPairs>;
+    const faces = Object.entries(printedFaces());
+    expect(Object.keys(kept)).toEqual(faces.map(([cut]) => cut));
+    for (const [cut, bytes] of faces) expect(kept[cut], cut).toEqual(letterPairsOf(create(bytes)));
+  });
 
   it('the library read again is the library read from its files, and every place in it', () => {
     const sources = lookAt({ content: own.content, consults: join(own.content, 'consults') });

@@ -5,6 +5,7 @@
 import { askedIn, queryOf, type Asked } from './address.ts';
 import { tellNone } from './emptyAnswer.ts';
 import { isAdmitted, type Values } from './match.ts';
+import { reasonOf, reasonsIn, type Reason } from './reasons.ts';
 import { askedWords, ranked, readIndex, type WordIndex } from './search.ts';
 
 declare const libraryWords: string | undefined;
@@ -23,6 +24,7 @@ function start(form: HTMLFormElement): void {
   const inputs = new Map(groups.map((group, at) => [keys[at] ?? '', inputsOf(group)]));
   const facets = entries.map((entry) => facetsOf(entry, keys));
   const known = Object.fromEntries([...inputs].map(([key, all]) => [key, all.map(({ value }) => value)]));
+  const reasons = [...form.querySelectorAll<HTMLInputElement>('input[data-asked]')].map(reasonIn);
   const list = document.querySelector<HTMLElement>('.entries');
   let index: WordIndex | null = null;
   let isReordered = false;
@@ -35,10 +37,11 @@ function start(form: HTMLFormElement): void {
   });
   const show = (): void => {
     const now = asked();
-    const words = askedWords(now.text);
+    const { reasons: against, rest: words } = reasonsIn(askedWords(now.text), reasons);
     index ??= readIndex(typeof libraryWords === 'string' ? libraryWords : '');
     const hits = ranked(index, words);
-    const admitted = entries.map((_, at) => isAdmitted(rules, now.chosen, facets[at] ?? {}));
+    const isFor = (at: number) => !against.some(({ value }) => facets[at]?.['cannot']?.includes(value));
+    const admitted = entries.map((_, at) => isFor(at) && isAdmitted(rules, now.chosen, facets[at] ?? {}));
     const order = hits === null ? entries.map((_, at) => at) : hits.map(({ card }) => card);
     const shown = order.filter((at) => admitted[at]);
     entries.forEach((entry) => (entry.hidden = true));
@@ -47,6 +50,7 @@ function start(form: HTMLFormElement): void {
     if (hits !== null) list?.append(...shown.map((at) => entries[at] as HTMLElement));
     else if (isReordered) list?.append(...entries);
     isReordered = hits !== null;
+    tellLeftOut(form, against, entries.filter((_, at) => !isFor(at)).length);
     tell(form, shown.length, entries.length, queryOf(now, keys) !== '', hits !== null);
     if (shown.length === 0)
       tellNone({
@@ -124,6 +128,20 @@ function tell(form: HTMLFormElement, count: number, all: number, isAsked: boolea
   if (clear !== null) clear.hidden = !isAsked;
   const none = document.querySelector<HTMLElement>('[data-none]');
   if (none !== null) none.hidden = count > 0;
+}
+
+function reasonIn({ value, dataset, parentElement }: HTMLInputElement): Reason {
+  return reasonOf(value, (parentElement?.textContent ?? '').trim(), dataset['asked'] ?? '');
+}
+
+function tellLeftOut(form: HTMLFormElement, against: readonly Reason[], count: number): void {
+  const place = form.querySelector<HTMLElement>('[data-left-out]');
+  if (place === null) return;
+  const words = against.map(({ label }) => label.toLowerCase()).join(', ');
+  const sentence = (place.dataset['leftOut'] ?? '')
+    .replace('{count}', String(count))
+    .replace('{words}', words);
+  place.textContent = against.length === 0 ? '' : sentence;
 }
 
 function tellChosen(group: HTMLElement, count: number): void {

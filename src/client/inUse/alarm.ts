@@ -43,11 +43,22 @@ export function alarmForm(book: Book): HTMLElement {
   return form;
 }
 
+/** What to do now stands at the top of the page, which is shorter since. */
+function toStop(): void {
+  const heading = document.getElementById('today-heading');
+  heading?.setAttribute('tabindex', '-1');
+  heading?.focus();
+  heading?.scrollIntoView();
+}
+
 function boxOf({ store, sheet }: Book, item: string): HTMLInputElement {
   const box = element('input', { type: 'checkbox', 'data-alarm': item });
   const key = (date: string) => ({ date, occasion: 1, kind: 'alarm', card: item, side: null }) as const;
   box.addEventListener('change', () => {
-    if (box.checked) return store.write(key(deviceDay()), 'done', 'yes');
+    if (box.checked) {
+      store.write(key(deviceDay()), 'done', 'yes');
+      return toStop();
+    }
     const open = store.rows().filter((row) => row.kind === 'alarm' && row.card === item && row.done !== 'no');
     open
       .filter(({ date }) => date >= sheet.seenOn)

@@ -33,6 +33,14 @@ export function button(words: string, attributes: Attributes, press: () => void)
   return made;
 }
 
+/** The words with the number in them as one to press. */
+export function withCall(words: string, number: string): (Node | string)[] {
+  const [before = '', ...after] = words.split(number);
+  return after.length === 0
+    ? [words]
+    : [before, element('a', { href: `tel:${number}` }, number), after.join(number)];
+}
+
 /** A line that readers of the screen are told of when it changes. */
 export function spoken(attributes: Attributes = {}): HTMLElement {
   return element('p', { role: 'status', ...attributes });

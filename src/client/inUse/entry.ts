@@ -1,6 +1,6 @@
 /** The fields of one entry of the log. Each is kept as it is written, and pain and morning scores are answered at once. */
 import { LOG_DONE } from '../../content/log/columns.ts';
-import { IN_USE, ofLegText } from '../../messages/en/patient/inUse.ts';
+import { IN_USE, noNumberText, ofLegText } from '../../messages/en/patient/inUse.ts';
 import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { isoDate, type IsoDate } from '../../units/date.ts';
 import { answerTo, type Answer } from './answers.ts';
@@ -55,7 +55,9 @@ export function entryForm(book: Book, form: EntryForm): HTMLElement {
   const refresh: (() => void)[] = [];
   const put = (place: HTMLElement, field: Field, own: readonly EntryKey[]) => {
     const { line, read } = fieldOf(book, form, field, own, (fault) =>
-      fault ? say(answer, { words: IN_USE.noNumber, easier: false }) : answerNow(),
+      fault
+        ? say(answer, { words: noNumberText(mostOf(field), WHOLE.includes(field)), easier: false })
+        : answerNow(),
     );
     refresh.push(read);
     place.append(line);
@@ -180,7 +182,12 @@ export function valueOf(field: Field, text: string): string | number | null | un
   if (field === 'done') return plain;
   const value = /^\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : NaN;
   if (WHOLE.includes(field) && !Number.isInteger(value)) return undefined;
-  return value <= (MOST[field] ?? 10) ? value : undefined;
+  return value <= mostOf(field) ? value : undefined;
+}
+
+/** Scores go from 0 to 10. */
+function mostOf(field: Field): number {
+  return MOST[field] ?? 10;
 }
 
 /** Sets and whether it was done must not say two things: what was written last decides. */

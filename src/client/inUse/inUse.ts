@@ -10,6 +10,7 @@ import type { IsoDate } from '../../units/date.ts';
 import { alarmForm, alarmsIn } from './alarm.ts';
 import { onceArrived, onceRead } from './arrived.ts';
 import { runToday } from './beat.ts';
+import { easedCards, easedExercise, isEased, isMorningEased } from './eased.ts';
 import { element, spoken } from './element.ts';
 import { dateOf, type Book } from './entry.ts';
 import { foldSections, foldWhy } from './fold.ts';
@@ -30,10 +31,9 @@ import { pacer } from './pacer.ts';
 import { shareBar } from './share.ts';
 import { logStore, type LogStore } from './store.ts';
 import { foldOthers, showToday } from './today.ts';
-import { isCounting } from './turn.ts';
 import { shortDay } from '../../messages/en/plain.ts';
 
-// After an entry the page stays with its day for so long, so that midnight does not part one session.
+// After an entry, or a press of what counts, the page stays with its day for so long: midnight parts no session.
 const STAYS_MS = 60 * 60 * 1000;
 
 const sheet = readSheet();
@@ -45,20 +45,26 @@ function start(sheet: PageInUse): void {
   const store = logStore(sheet.alias, sheet.mark);
   const book: Book = { store, sheet };
   let shown: IsoDate | null = null;
-  let lastEntry = 0;
-  const now = () => todayOf(deviceDay(), sheet.days, sessionsDone(store.rows()), sheet.rules.spacing);
+  let eased = '';
+  let lastTouchMs = 0;
+  const dayOf = (on: IsoDate) => todayOf(on, sheet.days, sessionsDone(store.rows()), sheet.rules.spacing);
+  const touched = (): void => {
+    lastTouchMs = Date.now();
+  };
 
   const look = (): void => {
-    const today = now();
+    const stays = Date.now() - lastTouchMs < STAYS_MS;
+    const today = dayOf(stays && shown !== null ? shown : deviceDay());
     const alarms = alarmsIn(store.rows(), sheet);
     showToday(today, sheet, alarms);
     foldOthers(today, sheet, alarms);
-    const isBusy = Date.now() - lastEntry < STAYS_MS || isCounting();
-    if (today.on === shown || (shown !== null && isBusy)) return;
-    shown = today.on;
-    putForms(today, book, sheet);
+    const easedNow = easedCards(today.on, store.rows(), sheet).join();
+    if (today.on !== shown) putForms(today, book, sheet);
+    else if (easedNow !== eased) putExercises(today, book, sheet);
+    [shown, eased] = [today.on, easedNow];
+    showEased(today.on, book, sheet);
   };
-  const first = now();
+  const first = dayOf(deviceDay());
   showToday(first, sheet, alarmsIn(store.rows(), sheet));
   const warn = keptWarning(store);
   store.onChange(warn);
@@ -68,8 +74,11 @@ function start(sheet: PageInUse): void {
   onceArrived(() => {
     foldSections();
     store.onChange(() => {
-      lastEntry = Date.now();
+      touched();
       look();
+    });
+    document.addEventListener('click', ({ target }) => {
+      if (target instanceof Element && target.closest('.pacer') !== null) touched();
     });
     const notes = logNotes(book, sheet);
     store.onChange(notes);
@@ -87,18 +96,39 @@ function putForms(today: Today, book: Book, sheet: PageInUse): void {
   const { on, kind } = today;
   if (kind === 'before' || kind === 'after') return;
   putTop(today, book, sheet);
+  putExercises(today, book, sheet);
   const day = sheet.days.find((one) => one.on === on);
-  const between = cardsOf(day).filter((one) => one.between);
-  for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
-    const paced = pacedOf(sheet, card);
-    const place = document.querySelector(`[data-exercise="${card}"] > .text`);
-    if (paced === undefined || place === null) continue;
-    const counts = pacer(paced, place.parentElement as HTMLElement, sheet.moving);
-    if (counts !== null) (place.querySelector('.presses') ?? place).append(forms(counts));
-    place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
-  }
   const rest = [...(kind === 'run' ? [] : runForms(day, book)), sittingForm(book, on), lineForm(book, on)];
   document.querySelector('.log-bar .log-day')?.append(forms(...rest));
+}
+
+/** Under each exercise of the day what counts it and what is written of it, by the easier numbers where the log says so. */
+function putExercises(today: Today, book: Book, sheet: PageInUse): void {
+  for (const old of document.querySelectorAll('[data-exercise] [data-forms]')) old.remove();
+  const { on } = today;
+  const between = cardsOf(sheet.days.find((one) => one.on === on)).filter((one) => one.between);
+  for (const { card, between: isBetween } of [...sessionCards(today, sheet.days), ...between]) {
+    const planned = pacedOf(sheet, card);
+    const place = document.querySelector(`[data-exercise="${card}"] > .text`);
+    if (planned === undefined || place === null) continue;
+    const isEasier = isEased(card, on, book.store.rows(), sheet);
+    const paced = isEasier ? easedExercise(planned) : planned;
+    const counts = pacer(paced, place.parentElement as HTMLElement, sheet.moving);
+    const above = [...(isEasier ? [easedLine(IN_USE.eased)] : []), ...(counts === null ? [] : [counts])];
+    if (above.length > 0) (place.querySelector('.presses') ?? place).append(forms(...above));
+    place.append(forms(...exerciseForms(book, on, paced, titleOf(card), isBetween)));
+  }
+}
+
+/** Says on the first screen that this morning sends to the easier numbers. */
+function showEased(on: IsoDate, { store }: Book, sheet: PageInUse): void {
+  const line = document.querySelector<HTMLElement>('.now .eased');
+  if (line !== null) line.hidden = !isMorningEased(on, store.rows(), sheet);
+}
+
+function easedLine(words: string, attributes: Readonly<Record<string, boolean>> = {}): HTMLElement {
+  const link = element('a', { href: '#easier' }, IN_USE.seeEasier);
+  return element('p', { class: 'eased on-screen strong', ...attributes }, `${words} `, link);
 }
 
 /** What the first screen has to write into: there from the first frame, so that nothing moves under a thumb. */
@@ -107,7 +137,9 @@ function putTop({ on, kind }: Today, book: Book, sheet: PageInUse): void {
   const day = sheet.days.find((one) => one.on === on);
   const beat = day?.run || day?.race ? [runToday(day, sheet.stepRate)] : [];
   const run = kind === 'run' ? runForms(day, book) : [];
-  document.querySelector('.now .warning')?.after(forms(morningForm(book, on), ...beat, ...run));
+  document
+    .querySelector('.now .warning')
+    ?.after(forms(morningForm(book, on), easedLine(IN_USE.easedToday, { hidden: true }), ...beat, ...run));
 }
 
 /** A run is noted on the first screen where it is all there is; beside a session, with the rest of the day. */

@@ -1,7 +1,7 @@
 /** Which entries a day has: the morning, its exercises, running, sitting and a line. */
 import type { LogSide } from '../../content/log/columns.ts';
 import { IN_USE } from '../../messages/en/patient/inUse.ts';
-import type { DayInUse, PacedExercise, SheetInUse } from '../../programme/sheetInUse.ts';
+import type { DayInUse, ExerciseInUse, PacedExercise, SheetInUse } from '../../programme/sheetInUse.ts';
 import type { Today } from '../../scheduling/today.ts';
 import { entryForm, type Book } from './entry.ts';
 
@@ -106,7 +106,7 @@ export function cardsOf(day: DayInUse | undefined): readonly CardOfDay[] {
   return [...session, ...day.betweenCards.map((card) => ({ card, between: true }))];
 }
 
-export function pacedOf({ exercises }: SheetInUse, card: string): PacedExercise | undefined {
+export function pacedOf({ exercises }: SheetInUse, card: string): ExerciseInUse | undefined {
   return exercises.find((one) => one.card === card);
 }
 

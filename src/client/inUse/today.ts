@@ -4,7 +4,7 @@ import { IN_USE, todayWords } from '../../messages/en/patient/inUse.ts';
 import { shortDay } from '../../messages/en/plain.ts';
 import type { AlarmItem, DayInUse, SheetInUse } from '../../programme/sheetInUse.ts';
 import { type Today, weekAround } from '../../scheduling/today.ts';
-import { element } from './element.ts';
+import { element, withCall } from './element.ts';
 import { toggle } from './fold.ts';
 import { cardsOf, type CardOfDay, sessionCards } from './logForms.ts';
 
@@ -28,7 +28,13 @@ export function showToday(today: Today, sheet: SheetInUse, alarms: readonly Alar
   const [heading, lines, week] = panelOf(now);
   heading.textContent = words.heading;
   lines.replaceChildren(
-    ...words.lines.map((line, at) => element('p', at === 0 ? { class: 'when' } : {}, line)),
+    ...words.lines.map((line, at) =>
+      element(
+        'p',
+        at === 0 ? { class: 'when' } : {},
+        ...(stops ? withCall(line, sheet.emergencyNumber) : [line]),
+      ),
+    ),
     ...(stops ? [element('p', {}, element('a', { href: '#alarm' }, ALARM.toAlarm))] : []),
   );
   week.replaceChildren(...weekAround(today.on, days).map((one) => dayLine(one, today)));

@@ -7,8 +7,3 @@ export function takeTurn(close: () => void): void {
   if (closeRunning !== close) closeRunning?.();
   closeRunning = close;
 }
-
-/** Whether anything counts. */
-export function isCounting(): boolean {
-  return document.querySelector('.counting:not([hidden])') !== null;
-}

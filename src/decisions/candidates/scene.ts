@@ -55,8 +55,16 @@ export function pictureFor(
 ): Picture | null {
   if (isPosed(card)) return posedPicture(card, rangeDeg, load, model, side);
   const scene = drawnScene(card, model.body, side);
-  // What is only drawn does not say whether the body rises or sinks.
-  return scene === null ? null : { scene, way: 'out' };
+  return scene === null ? null : { scene, way: drawnWay(scene) };
+}
+
+/** Of what is only drawn the trunk tells: a foot that rises may as well be one that swings. */
+function drawnWay(scene: Scene): Direction {
+  if (scene.view !== 'side') return 'out';
+  const [start, end] = scene.frames;
+  return start === undefined || end === undefined
+    ? 'out'
+    : wayBetween(trunkHeightsM(start.posture), trunkHeightsM(end.posture));
 }
 
 function posedPicture(
@@ -134,10 +142,17 @@ const LEAST_WAY_M = 0.03;
 
 /** Whether what moves most, hip, shoulder or foot, goes up or down in the first half of a repetition. */
 function wayOf(start: Posture, end: Posture): Direction {
-  const [before, after] = [heightsM(start), heightsM(end)];
+  return wayBetween(heightsM(start), heightsM(end));
+}
+
+function wayBetween(before: readonly number[], after: readonly number[]): Direction {
   const rises = after.map((height, index) => height - (before[index] ?? 0));
   const rise = rises.reduce((most, next) => (Math.abs(next) > Math.abs(most) ? next : most), 0);
   return Math.abs(rise) < LEAST_WAY_M ? 'out' : rise > 0 ? 'up' : 'down';
+}
+
+function trunkHeightsM(posture: Posture): number[] {
+  return heightsM(posture).slice(0, 2);
 }
 
 /** Heights of hip, shoulder and working ankle above the lowest point of the body. */

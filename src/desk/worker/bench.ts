@@ -44,5 +44,5 @@ export function openBench(data: DeskData): Bench {
 /** As much of the typeface as tells which letters it has; the typeface itself comes with the paper. */
 function lettersOnly(runs: readonly Run[]): Fonts {
   const face = { font: { hasGlyphForCodePoint: (codePoint: number) => isInRuns(runs, codePoint) } };
-  return { regular: face, bold: face, printable: new Set() } as unknown as Fonts;
+  return { regular: face, bold: face, printable: new Set(), letters: new Map() } as unknown as Fonts;
 }

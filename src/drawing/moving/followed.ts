@@ -9,7 +9,7 @@ import type { Layer, Morph } from './movingFigure.ts';
 
 // Off by no more than this it is the same thing, moved and turned.
 const RIGID_WITHIN_M = 0.004;
-const WITHIN_MM = 3;
+const WITHIN_MM = 5;
 
 /** One layer a stroke; null when a step has other strokes than the first one. */
 export function followed(steps: readonly (readonly Stroke[])[], joints: Joints): readonly Layer[] | null {

@@ -13,7 +13,7 @@ export interface Places {
 }
 
 // What an eye does not see in a figure of a hand's height.
-const WITHIN_MM = 2;
+const WITHIN_MM = 3;
 const WITHIN_DEG = 0.2;
 const ORIGIN: Point = { x: 0, y: 0 };
 

@@ -9,6 +9,8 @@ export interface LeafletLabels {
   readonly atAGlance: string;
   /** Before how far to go in an exercise. */
   readonly howFar: string;
+  /** Before what is measured besides, overleaf. */
+  readonly alsoFar: string;
   /** Over the cautions of an exercise. */
   readonly watchFor: string;
   /** Over the table of an exercise's dose. */
@@ -130,6 +132,7 @@ const LEAFLET: LeafletLabels = {
   photoBy: 'Photo:',
   loop: 'Show it moving',
   howFar: 'How far',
+  alsoFar: 'Also',
   watchFor: 'Take care',
   dose: 'Your numbers',
   steps: 'Your steps',

@@ -179,7 +179,8 @@ const MOST_ASKS = 2;
 
 /**
  * A leaflet is dressed by this sheet alone: without the custom properties that none of its rules asks for, and with the
- * value itself where it is the same on every screen and on paper and few rules ask for it.
+ * value itself where it is the same on every screen and on paper and few rules ask for it. Nothing else knows their names,
+ * so the others are called by letters.
  */
 function asked(sheet: string): string {
   const times = (text: string) => sheet.split(text).length - 1;
@@ -191,11 +192,18 @@ function asked(sheet: string): string {
   const written = values.filter(({ name }) => times(`${name}:`) === 1 && times(`var(${name})`) <= MOST_ASKS);
   const unasked = new Set(values.filter(({ name }) => times(`var(${name})`) === 0).map(({ name }) => name));
   const valueOf = new Map(written.map(({ name, value }) => [name, value]));
-  return sheet
+  const told = sheet
     .replace(/var\((--[\w-]+)\)/g, (whole, name: string) => valueOf.get(name) ?? whole)
     .replace(/(--[\w-]+):[^;}]*;?/g, (whole, name: string) =>
       valueOf.has(name) || unasked.has(name) ? '' : whole,
     );
+  return withShortNames(told);
+}
+
+function withShortNames(sheet: string): string {
+  const names = [...new Set(Array.from(sheet.matchAll(/--[a-z][\w-]*(?=[:)])/g), ([name]) => name))];
+  const shortOf = new Map(names.map((name, at) => [name, `--${at.toString(36)}`]));
+  return sheet.replace(/--[a-z][\w-]*(?=[:)])/g, (name) => shortOf.get(name) ?? name);
 }
 
 /** Paints of drawings in the page's own colours, which it gives by name. */

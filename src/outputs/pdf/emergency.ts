@@ -102,25 +102,32 @@ function abreast(pen: Pen, tag: Tag, lines: readonly string[], widthPt: number):
   };
 }
 
-/** Lines of the strip at most: it is a reminder of the box, with the words that matter most. */
+/** Lines of the strip with whom to call in words; without, where that would be more [choice]. */
 const STRIP_LINES = 2;
+const STRIP_MOST_LINES = 4;
 
-/** The call to make and as many of the box's signs as stand whole on the strip, for the foot of a page. */
+/**
+ * For the foot of a page: the number to call and all of the box's signs, or the number alone. A list that left some out
+ * would read as if those were none.
+ */
 export function emergencyStrip(
   pen: Pen,
   { heading, call, lines }: EmergencyBox,
   widthPt: number,
 ): readonly Line[] {
   const style = pen.look.style('note');
-  const strip = (count: number) => {
-    const words = count === 0 ? '' : `${call} ${lines.slice(0, count).join('; ')}.`;
-    const runs = [
-      { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
-      { text: words, style },
-    ];
-    return wrap(runs, widthPt, pen.measurer);
-  };
-  for (let count = lines.length; count > 0; count--)
-    if (strip(count).length <= STRIP_LINES) return strip(count);
-  return strip(0);
+  const strip = (words: string) =>
+    wrap(
+      [
+        { text: `${heading} `, style: { ...style, cut: 'bold' as const } },
+        { text: words, style },
+      ],
+      widthPt,
+      pen.measurer,
+    );
+  const signs = `${lines.join('; ')}.`;
+  const whole = strip(`${call} ${signs}`);
+  if (whole.length <= STRIP_LINES) return whole;
+  const short = strip(signs);
+  return short.length <= STRIP_MOST_LINES ? short : strip('');
 }

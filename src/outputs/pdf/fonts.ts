@@ -1,16 +1,14 @@
 /** The two cuts of the leaflet's typeface, parsed once for all documents, with a memory of words already shaped. */
 import { create, type Font, type GlyphRun } from 'fontkit';
 import { learnLetters } from './pdfkit/lettersOfGlyphs.ts';
-import { keptWords, NO_WORDS, readWords, type ShapedWords } from './shapedWords.ts';
+import { shaperBy, TABULAR, type LetterPairs } from './letterPairs.ts';
 
 /** One cut. `font` is what pdfkit embeds; both draw and measure through the same memory. */
 export interface Face {
   readonly name: 'regular' | 'bold';
   readonly font: Font;
-  /** Forgets what was shaped, but for the words that were shaped beforehand. */
+  /** Forgets what was shaped. */
   forget(): void;
-  /** What was shaped so far and can be kept. */
-  shaped(): ShapedWords;
 }
 
 export interface Fonts {
@@ -18,6 +16,8 @@ export interface Fonts {
   readonly bold: Face;
   /** Texts already found to have no letter that is missing, see `letters.ts`. */
   readonly printable: Set<string>;
+  /** Whether a letter can be set, of those already asked for. */
+  readonly letters: Map<string, boolean>;
 }
 
 /** First four bytes of a TrueType file (ISO/IEC 14496-22, 4.3). */
@@ -29,24 +29,21 @@ const UNITS_PER_EM = 1000;
 /** Words kept before starting afresh; a leaflet has some 600 different ones. */
 const MEMORY_WORDS = 20_000;
 
-/** Tabular figures: all digits of one width, so that columns of numbers stand straight. */
-export const TABULAR = ['tnum'];
-
 /**
  * The parsed fonts, from the bytes of two TrueType files. Throws when a file is of another kind: a WOFF2 font passes
- * every text check and draws blank pages.
+ * every text check and draws blank pages. With the pairs of their letters few words have to be shaped.
  */
 export function openFonts(
   regular: Uint8Array,
   bold: Uint8Array,
-  words: Readonly<Record<Face['name'], ShapedWords>> = { regular: NO_WORDS, bold: NO_WORDS },
+  pairs?: Readonly<Record<Face['name'], LetterPairs>>,
 ): Fonts {
-  return fontsOf(openFace('regular', regular, words.regular), openFace('bold', bold, words.bold));
+  return fontsOf(openFace('regular', regular, pairs?.regular), openFace('bold', bold, pairs?.bold));
 }
 
 /** The two faces with an empty memory. */
 export function fontsOf(regular: Face, bold: Face): Fonts {
-  return { regular, bold, printable: new Set() };
+  return { regular, bold, printable: new Set(), letters: new Map() };
 }
 
 /** Forgets every word seen: they are patients' words, and a server that lives on has no use for them. */
@@ -54,36 +51,40 @@ export function forgetWords(fonts: Fonts): void {
   fonts.regular.forget();
   fonts.bold.forget();
   fonts.printable.clear();
+  fonts.letters.clear();
 }
 
-function openFace(name: Face['name'], bytes: Uint8Array, words: ShapedWords): Face {
+function openFace(name: Face['name'], bytes: Uint8Array, pairs?: LetterPairs): Face {
   if (TRUETYPE.some((byte, at) => bytes[at] !== byte))
     throw new Error(
       `the ${name} font is not a TrueType file; its first bytes are ${bytes.slice(0, 4).join(' ')}`,
     );
-  return faceOf(name, learnLetters(create(bytes)), words);
+  return faceOf(name, learnLetters(create(bytes)), pairs);
 }
 
 /** A face from a font fontkit has parsed. Throws when its em is not 1000 units. */
-export function faceOf(name: Face['name'], font: Font, words: ShapedWords = NO_WORDS): Face {
+export function faceOf(name: Face['name'], font: Font, pairs?: LetterPairs): Face {
   if (font.unitsPerEm !== UNITS_PER_EM)
     throw new Error(`the ${name} font has ${font.unitsPerEm} units per em; ${UNITS_PER_EM} expected`);
-  const before = readWords(words);
-  const memory = new Map<string, GlyphRun>();
+  const byPairs = pairs && shaperBy(pairs);
+  const memories = { plain: new Map<string, GlyphRun>(), tabular: new Map<string, GlyphRun>() };
   const shaped = (text: string, features?: readonly string[]): GlyphRun => {
-    const key = `${features?.join() ?? ''}\u0000${text}`;
-    const known = memory.get(key) ?? before(key);
+    const isTabular = features === TABULAR;
+    if (features !== undefined && !isTabular) return font.layout(text, features);
+    const memory = isTabular ? memories.tabular : memories.plain;
+    const known = memory.get(text);
     if (known) return known;
-    const run = font.layout(text, features);
+    const run = byPairs?.(text, isTabular) ?? font.layout(text, features);
     if (memory.size >= MEMORY_WORDS) memory.clear();
-    memory.set(key, run);
+    memory.set(text, run);
     return run;
   };
   return {
     name,
     font: Object.assign(Object.create(font) as Font, { layout: shaped }),
-    forget: () => memory.clear(),
-    shaped: () => keptWords(memory),
+    forget: () => {
+      for (const memory of Object.values(memories)) memory.clear();
+    },
   };
 }
 

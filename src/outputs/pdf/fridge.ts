@@ -12,10 +12,10 @@ import { letterRefusals } from './letters.ts';
 import { logBlocks } from './log.ts';
 import { columnsOf, columnWidthPt, firstPage, type Pages } from './pages.ts';
 import type { Pen } from './pen.ts';
+import { tableBlocks } from './prose.ts';
 import { sectionBlocks } from './section.ts';
 import { sessionBlock } from './session.ts';
 import { lookOf, type TextStyle } from './sheet.ts';
-import { tableBlock } from './table.ts';
 import { adopt, looseTag, plant, type Tag } from './tag.ts';
 import { headingBlock, plain, textBlock } from './text.ts';
 
@@ -130,7 +130,7 @@ function topBlocks(pen: Pen, tag: Tag, programme: Programme, text: TextStyle, wi
     headingBlock(pen, tag, 1, title, look.style('heading1'), widthPt, 0),
     textBlock(pen, tag, 'P', plain(dates, look.style('label', 'accent')), widthPt, look.space.hairPt),
     withGap(sessionBlock(pen, tag, nextSession, widthPt), look.space.mediumPt),
-    tableBlock(pen, tag, sessionTable(programme), text, widthPt, look.space.smallPt),
+    ...tableBlocks(pen, tag, sessionTable(programme), text, widthPt, look.space.smallPt),
   ];
 }
 

@@ -37,7 +37,7 @@ export function howToBlocks(
       const { title, body, cautions } = one.exercise;
       return [
         ...titleBlocks(pen, own, title, one.exercise.doseWords, text, widthPt),
-        ...overleafBlocks(pen, own, one, labels.howFar, text, widthPt),
+        ...overleafBlocks(pen, own, one, labels.alsoFar, text, widthPt),
         ...headedProse(pen, own, 4, body, text, widthPt),
         ...cautionBlocks(pen, own, cautions, labels.watchFor, text, widthPt),
       ];
@@ -110,13 +110,13 @@ function overleafBlocks(
   pen: Pen,
   parent: Tag,
   { exercise: { figures, howFar }, drawings }: Pictured,
-  howFarLabel: string,
+  label: string,
   text: TextStyle,
   widthPt: number,
 ): readonly Block[] {
   const pictures = figureBlocks(pen, parent, figures, drawings, widthPt);
   const [, ...more] = howFar;
   if (more.length === 0) return pictures;
-  const far = [{ label: howFarLabel, text: more.join(' ') }];
+  const far = [{ label, text: more.join(' ') }];
   return [...pictures, ...factBlocks(pen, parent, far, text, widthPt, pen.look.space.smallPt)];
 }

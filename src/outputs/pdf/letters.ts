@@ -32,8 +32,7 @@ const MEMORY_TEXTS = 20_000;
 export function lettersMissing(texts: Iterable<string>, fonts: Fonts): readonly string[] {
   const missing = new Set<string>();
   for (const text of texts)
-    for (const letter of new Set(text.normalize('NFC')))
-      if (!missing.has(letter) && !isPrintable(letter, fonts)) missing.add(letter);
+    for (const letter of text.normalize('NFC')) if (!isPrintable(letter, fonts)) missing.add(letter);
   return [...missing];
 }
 
@@ -74,6 +73,14 @@ export function letterRefusals(programme: Programme, fonts: Fonts): readonly Let
 }
 
 function isPrintable(letter: string, fonts: Fonts): boolean {
+  const known = fonts.letters.get(letter);
+  if (known !== undefined) return known;
+  const can = canBeSet(letter, fonts);
+  fonts.letters.set(letter, can);
+  return can;
+}
+
+function canBeSet(letter: string, fonts: Fonts): boolean {
   if (WHITE.test(letter) || SIGNS.has(letter)) return true;
   if (LOOSE_MARK.test(letter)) return false;
   const codePoint = letter.codePointAt(0) ?? 0;

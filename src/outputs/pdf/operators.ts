@@ -1,7 +1,8 @@
 /** Numbers, colours, rules and text as PDF operators (ISO 32000-1 annex A). */
 import type { GlyphRun } from 'fontkit';
 import type { EmbeddedFont } from 'pdfkit';
-import { forEachWord, TABULAR, type Face } from './fonts.ts';
+import { forEachWord, type Face } from './fonts.ts';
+import { TABULAR } from './letterPairs.ts';
 import type { ShownText } from './pdfkit/content.ts';
 import type { TextStyle } from './sheet.ts';
 

@@ -76,7 +76,7 @@ export function partBlocks(
 }
 
 /** A table; of a single row its cells as a list, since there is nothing to compare. */
-function tableBlocks(
+export function tableBlocks(
   pen: Pen,
   parent: Tag,
   table: Table,

@@ -4,10 +4,10 @@ import { fileURLToPath } from 'node:url';
 import type { PageAssets, PageFiles } from '../../outputs/html/assets.ts';
 import type { SealedDress } from '../../post/sealedFiles.ts';
 import type { PaperAssets } from '../../outputs/pdf/leaflet.ts';
-import type { ShapedWords } from '../../outputs/pdf/shapedWords.ts';
+import type { LetterPairs } from '../../outputs/pdf/letterPairs.ts';
 import type { LiveScripts } from '../server/server.ts';
 
-type WordsOfFaces = Readonly<Record<'regular' | 'bold', ShapedWords>>;
+type PairsOfFaces = Readonly<Record<'regular' | 'bold', LetterPairs>>;
 
 // dist/shell/ and src/shell/ lie equally deep, so the same way leads to the top from both.
 const TOP = new URL('../../../', import.meta.url);
@@ -107,7 +107,7 @@ export function liveScripts(): LiveScripts {
 
 export async function readPaperAssets(logo: Uint8Array | null): Promise<PaperAssets> {
   const { openFonts } = await import('../../outputs/pdf/fonts.ts');
-  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold), shippedWords());
+  const fonts = openFonts(bytes(PAPER_FONTS.regular), bytes(PAPER_FONTS.bold), letterPairs());
   return { fonts, tokens: tokens(), logo };
 }
 
@@ -117,10 +117,10 @@ export function shippedLibrary(): Buffer | null {
   return existsSync(place) ? readFileSync(place) : null;
 }
 
-/** The words of the shipped library and demo as they were shaped when the program was made; undefined before. */
-function shippedWords() {
-  const place = new URL('dist/program/words.json', TOP);
-  return existsSync(place) ? (JSON.parse(readFileSync(place, 'utf8')) as WordsOfFaces) : undefined;
+/** What the printed faces do with letters side by side, as it was kept when the program was made; undefined before. */
+function letterPairs() {
+  const place = new URL('dist/program/letters.json', TOP);
+  return existsSync(place) ? (JSON.parse(readFileSync(place, 'utf8')) as PairsOfFaces) : undefined;
 }
 
 /** What decides about the bytes of an output: the mark of the compiled code, and what is shipped beside it. */

@@ -270,12 +270,45 @@ describe('the log', () => {
       await entry(page, TODAY, 'done', CARD).selectOption('yes');
       await page.clock.setFixedTime('2026-03-07T00:05:00Z');
       await page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
-      expect(await page.locator('main').getAttribute('data-today-on')).toBe('2026-03-07');
+      // Heading, folds and fields are of one day.
+      expect(await page.locator('main').getAttribute('data-today-on')).toBe(TODAY);
+      expect(await page.locator(`[data-exercise="${CARD}"].off`).count()).toBe(0);
       await entry(page, TODAY, 'painDuring', CARD).selectOption('2', { force: true });
       expect((await sharedRows(page))[2]).toMatch(/^2026-03-06,1,session,prone-leg-curl,right,1,yes,,,,,2,/);
       await page.clock.setFixedTime('2026-03-07T07:00:00Z');
       await page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
       expect(await entry(page, '2026-03-07', 'morning').count()).toBe(1);
+      expect(await page.locator('main').getAttribute('data-today-on')).toBe('2026-03-07');
+    });
+  });
+
+  it('leaves a day whose pacer was left waiting overnight', async () => {
+    await phone(`${TODAY}T22:00:00Z`, async (page) => {
+      await page.locator(`[data-exercise="${CARD}"] [data-pacer="start"]`).click();
+      await page.clock.setFixedTime('2026-03-07T07:00:00Z');
+      await page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
+      expect(await page.locator('main').getAttribute('data-today-on')).toBe('2026-03-07');
+      expect(await entry(page, TODAY, 'morning').count()).toBe(0);
+      expect(await entry(page, '2026-03-07', 'morning').count()).toBe(1);
+    });
+  });
+
+  it('sends to the easier numbers after a bad morning: said at the top, counted and asked by them', async () => {
+    const EASED = 'forward-bend';
+    await phone(`${TODAY}T08:00:00Z`, async (page) => {
+      const sets = () => entry(page, TODAY, 'sets', EASED).getAttribute('placeholder');
+      const said = page.locator('.now .eased');
+      const planned = Number(await sets());
+      expect(await said.isVisible()).toBe(false);
+      await entry(page, TODAY, 'morning').selectOption('8');
+      expect(await said.innerText()).toContain('Today use the easier numbers.');
+      expect(await page.locator(`[data-exercise="${EASED}"] .eased`).isVisible()).toBe(true);
+      const eased = Number(await sets());
+      expect(eased).toBeLessThan(planned);
+      await page.locator(`[data-exercise="${EASED}"] [data-pacer="start"]`).click();
+      expect(await page.locator(`[data-exercise="${EASED}"] .bout`).innerText()).toContain(`of ${eased}`);
+      await entry(page, TODAY, 'morning').selectOption('1');
+      expect([await said.isVisible(), Number(await sets())]).toEqual([false, planned]);
     });
   });
 
@@ -291,6 +324,12 @@ describe('the log', () => {
     });
   });
 });
+
+/** Whether an element is on the screen as it stands. */
+const inView = (selector: string) => `(() => {
+  const { top, bottom } = document.querySelector('${selector}').getBoundingClientRect();
+  return top >= 0 && bottom <= innerHeight;
+})()`;
 
 describe('what comes back', () => {
   it('is read by the review entry by entry, each leg its own', async () => {
@@ -314,11 +353,15 @@ describe('what comes back', () => {
       const box = page.locator('[data-alarm="fever"]');
       await box.tap();
       expect(await nowOf(page)).toMatch(/^Stop: no exercises\s+Get in touch with us today/);
+      expect(await page.evaluate('document.activeElement.id')).toBe('today-heading');
+      expect(await page.locator('.run-today').isVisible()).toBe(false);
+      expect(await page.evaluate(inView('#today-heading'))).toBe(true);
       expect(await page.locator('[data-exercise]:not(.off)').count()).toBe(0);
       await box.tap();
       expect(await page.locator('[data-exercise]:not(.off)').count()).toBe(5);
       await page.locator('[data-alarm="footDrop"]').tap();
       expect(await nowOf(page)).toContain('Call 112 now.');
+      expect(await page.evaluate(inView('.now a[href="tel:112"]'))).toBe(true);
       await page.reload();
       expect(await nowOf(page)).toContain('Call 112 now.');
       return (await sharedRows(page)).join('\r\n');

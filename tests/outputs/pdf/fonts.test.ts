@@ -45,7 +45,7 @@ describe('fonts', () => {
     expect(shaped).toBe(3);
   });
 
-  // As a leaflet of words that were shaped beforehand does, before one with a name that nobody foresaw.
+  // As a leaflet of words shaped by pairs of letters does, before one with a letter that is none of a pair.
   it('knows the letters of a glyph that was first asked for by its number', () => {
     const { regular: face } = openFonts(regular, regular);
     const [id = 0] = create(regular)

@@ -41,7 +41,8 @@ const ofCases = CASES.flatMap((name): Named[] => {
   const made = caseMade(name);
   return 'programme' in made ? [[name, made.programme]] : [];
 });
-const sheets: readonly Named[] = [otter, letter(otter), marten, letter(marten), ...ofCases];
+const single: Named = ['otter, of one exercise', { ...otter[1], exercises: otter[1].exercises.slice(0, 1) }];
+const sheets: readonly Named[] = [otter, letter(otter), single, marten, letter(marten), ...ofCases];
 
 const textsOf = ({ heading, parts }: Section): string[] => [
   heading,

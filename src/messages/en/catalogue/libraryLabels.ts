@@ -29,6 +29,7 @@ export const LIBRARY_LABELS = {
     searchHint: 'Tendon, muscle, kind, kit, name',
     count: '{count} of {all} exercises',
     countRanked: '{count} of {all} exercises, nearest first',
+    leftOut: 'Not shown: {count} exercises that are not for “{words}”.',
     toResults: 'To the exercises',
     clear: 'Show all again',
     none: 'No exercise fits all of that. Ask for less:',

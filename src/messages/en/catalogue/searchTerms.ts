@@ -1,10 +1,10 @@
 /** Words colleagues type into the search of the library for what a card is: of the trade, in no sentence. */
 import type { ExerciseCard } from '../../../content/library.ts';
-import type { Muscle } from '../../../content/schema/words.ts';
+import type { CannotDo, Muscle } from '../../../content/schema/words.ts';
 
 export const KIND_TERMS: Readonly<Record<ExerciseCard['kind'], string>> = {
   isometric: 'isometric, static hold',
-  isotonic: 'isotonic, slow strength, heavy slow resistance, HSR',
+  isotonic: 'isotonic, concentric, slow strength, heavy slow resistance, HSR',
   'energy-storage': 'energy storage, plyometric, power, fast',
   mobility: 'mobility, range of motion, ROM',
   'running-drill': 'running drill',
@@ -19,6 +19,15 @@ export const MUSCLE_TERMS: Readonly<Record<Muscle, string>> = {
   calf: 'calf, calves, soleus, gastrocnemius, Achilles',
   'hip-flexors': 'hip flexors, iliopsoas',
   trunk: 'trunk, core, abdominals',
+};
+
+/** By which the search is asked for cards that leave nobody out for this: a reason against a card, and no word of it. */
+export const REASON_TERMS: Readonly<Partial<Record<CannotDo, string>>> = {
+  'hip-replacement': 'hip replacement, replaced hip, hip arthroplasty, THR',
+  'pregnant-or-postpartum': 'pregnant, pregnancy, postpartum, after birth',
+  'uncontrolled-blood-pressure': 'blood pressure, hypertension',
+  osteoporosis: 'osteoporosis, osteopenia',
+  dizziness: 'dizziness, dizzy, vertigo',
 };
 
 /** For what asks for nothing that does not stand in every home. */

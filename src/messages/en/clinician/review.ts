@@ -131,7 +131,9 @@ export function decisionText({ decision, before, stage, step }: Review): string 
   const place = (at: Review['before']) => `${stageWord(at.stage)} step ${at.step}`;
   const to = place({ stage, step });
   const from = place(before);
-  return `${move.charAt(0).toUpperCase()}${move.slice(1)}: ${from === to ? `${to} as it is` : `from ${from} to ${to}`}.`;
+  const isBack = decision === 'startAgain' || decision === 'easeBack';
+  const stays = isBack ? `${to}, which has none before it` : `${to} as it is`;
+  return `${move.charAt(0).toUpperCase()}${move.slice(1)}: ${from === to ? stays : `from ${from} to ${to}`}.`;
 }
 
 const ASKS: Readonly<Record<Ask['code'], (one: Ask) => string>> = {

@@ -108,10 +108,20 @@ export function captionText(frame: SceneFrame): string {
   return frame.caption ?? FRAME_WORDS[frame.name];
 }
 
-/** The same with the degrees of the hip's bend, where the picture shows them. @example 'Start: hip 5°' */
-export function captionWithDegrees(frame: SceneFrame): string {
-  if ('front' in frame || frame.hipFlexionDeg === null) return captionText(frame);
-  return `${captionText(frame)}: hip ${frame.hipFlexionDeg}°`;
+/**
+ * The same with the degrees of the hip's bend, where the picture shows them; the frame before tells whether the hip moves.
+ * @example 'Start: hip 5°'
+ */
+export function captionWithDegrees(frame: SceneFrame, at: number, frames: readonly SceneFrame[]): string {
+  const deg = hipDegOf(frame);
+  if (deg === null) return captionText(frame);
+  const before = frames[at - 1];
+  const stays = before !== undefined && hipDegOf(before) === deg;
+  return `${captionText(frame)}: hip ${stays ? 'stays at ' : ''}${deg}°`;
+}
+
+function hipDegOf(frame: SceneFrame): number | null {
+  return 'front' in frame ? null : frame.hipFlexionDeg;
 }
 
 /** The sentences that stand for the whole figure: how the body is placed, then what moves. */

@@ -35,7 +35,7 @@ export interface DayTexts {
 
 /** `planned`: what the plan has today, before the start what it has on the first day. */
 export function todayWords(
-  { kind, on, moved, lastDoneOn, missedOn, nextOn }: Today,
+  { kind, on, moved, lastDoneOn, missedOn, nextOn, nextIfDoneOn }: Today,
   dates: DatesOfSheet,
   { text, runText }: DayTexts,
 ): TodayWords {
@@ -70,15 +70,18 @@ export function todayWords(
         next,
       ],
     };
-  if (moved === 'late' && missedOn !== null)
+  if (moved === 'late' && missedOn !== null) {
+    const moves = nextIfDoneOn !== null && nextIfDoneOn !== nextOn;
+    const then = moves ? `; your next one is then on ${weekdayAndDay(nextIfDoneOn)}` : '';
     return {
       heading: HEADINGS[kind],
       lines: [
         opening,
-        `The session of ${weekdayAndDay(missedOn)} is not in your log. If you did not do it, you can do it today, and the next one moves.${leave} Do not do two to catch up.`,
-        next,
+        `The session of ${weekdayAndDay(missedOn)} is not in your log. If you did not do it, you can do it today${then}.${leave} Do not do two to catch up.`,
+        moves ? nextLine(nextOn, 'If you do not, your next session', dates) : next,
       ],
     };
+  }
   return { heading: HEADINGS[kind], lines: [opening, next] };
 }
 
@@ -177,7 +180,8 @@ export const IN_USE = {
   line: 'Your line for the day',
   between: 'Done on the days between',
   seeEasier: 'See the easier numbers',
-  noNumber: 'Write a number here, for example 7.5. It is not kept as it is.',
+  easedToday: 'Your morning score says: ease back. Today use the easier numbers.',
+  eased: 'Use the easier numbers today.',
   share: 'Share the log',
   clear: 'Delete the log',
   undo: 'Bring it back',
@@ -223,4 +227,9 @@ export function earlierText(count: number): string {
   return count === 0
     ? ''
     : `${countText(count, 'entry', 'entries')} of an earlier sheet ${count === 1 ? 'is' : 'are'} kept as well.`;
+}
+
+/** What cannot be meant in a field. @example noNumberText(20, true) // => 'Not kept: write a whole number from 0 to 20.' */
+export function noNumberText(most: number, isWhole: boolean): string {
+  return `Not kept: write a ${isWhole ? 'whole ' : ''}number from 0 to ${most}${isWhole ? '' : ', for example 7.5'}.`;
 }

@@ -22,21 +22,48 @@ function stepHtml(step: StepTable, labels: LeafletLabels, places: Places): Html 
     <h3>${step.heading}</h3>
     <p class="strong">${linked(step.change, places)}</p>
     ${goOnHtml(step, labels)}
-    <table class="preview">
-      <caption>
-        ${step.caption}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">${labels.exercise}</th>
-          <th scope="col">${labels.amount}</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${step.prescriptions.map((prescription) => rowHtml(prescription, step.columns, labels, places))}
-      </tbody>
-    </table>
+    <div class="preview">
+      ${step.prescriptions.length === 1 ? oneHtml(step, labels, places) : allHtml(step, labels, places)}
+    </div>
   </div> `;
+}
+
+/** A row for each exercise. */
+function allHtml(step: StepTable, labels: LeafletLabels, places: Places): Html {
+  return html`<table>
+    <caption>
+      ${step.caption}
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">${labels.exercise}</th>
+        <th scope="col">${labels.amount}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${step.prescriptions.map(
+        (prescription) =>
+          html`<tr>
+            <th scope="row"><bdi>${linked(prescription.title, places)}</bdi></th>
+            <td>${amountHtml(prescription, step.columns, labels)}</td>
+          </tr> `,
+      )}
+    </tbody>
+  </table> `;
+}
+
+/** A single exercise is compared with nothing. */
+function oneHtml(
+  { caption, prescriptions, columns }: StepTable,
+  labels: LeafletLabels,
+  places: Places,
+): Html {
+  return html`<h4>${caption}</h4>
+    ${prescriptions.map(
+      (prescription) =>
+        html`<p><bdi>${linked(prescription.title, places)}</bdi></p>
+          ${amountHtml(prescription, columns, labels)}`,
+    )}`;
 }
 
 function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
@@ -47,26 +74,16 @@ function goOnHtml({ goOnWhen }: StepTable, labels: LeafletLabels): Html {
 }
 
 /** What is new at once, what stays folded under it. */
-function rowHtml(
-  { title, cells, news }: Prescription,
-  columns: Columns,
-  { asBefore }: LeafletLabels,
-  places: Places,
-): Html {
+function amountHtml({ cells, news }: Prescription, columns: Columns, { asBefore }: LeafletLabels): Html {
   const kept = cells.filter(({ cell }) => !news.includes(cell));
   const isNothingKept = kept.every(({ text }) => text === '');
-  return html`<tr>
-    <th scope="row"><bdi>${linked(title, places)}</bdi></th>
-    <td>
-      ${amountsHtml(isNothingKept ? cells : cells.filter(({ cell }) => news.includes(cell)), columns)}
-      ${
-        isNothingKept
-          ? nothing
-          : html`<details>
-              <summary>${asBefore}</summary>
-              ${amountsHtml(kept, columns)}
-            </details>`
-      }
-    </td>
-  </tr> `;
+  if (isNothingKept) return amountsHtml(cells, columns);
+  return html`${amountsHtml(
+      cells.filter(({ cell }) => news.includes(cell)),
+      columns,
+    )}
+    <details>
+      <summary>${asBefore}</summary>
+      ${amountsHtml(kept, columns)}
+    </details>`;
 }

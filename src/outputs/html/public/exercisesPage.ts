@@ -56,6 +56,7 @@ function formHtml(filters: readonly Filter[]): Html {
     </p>
     <p class="tally">
       <output data-count="${LABELS.count}" data-ranked="${LABELS.countRanked}" for="search"></output>
+      <span role="status" data-left-out="${LABELS.leftOut}"></span>
       <button type="submit">${LABELS.toResults}</button>
       <button type="button" data-clear hidden>${LABELS.clear}</button>
     </p>
@@ -74,10 +75,16 @@ function filterHtml(filter: Filter): Html {
 
 function groupHtml({ key, rule, heading, options }: Filter, group: string): Html {
   const type = rule === 'atMost' ? 'radio' : 'checkbox';
-  const choice = (value: string, label: string, isChosen: boolean) =>
+  const choice = (value: string, label: string, isChosen: boolean, asked = '') =>
     html`<li>
       <label
-        ><input type="${type}" name="${key}" value="${value}" ${isChosen ? trusted('checked') : nothing} />
+        ><input
+          type="${type}"
+          name="${key}"
+          value="${value}"
+          ${isChosen ? trusted('checked') : nothing}
+          ${asked === '' ? nothing : html`data-asked="${asked}"`}
+        />
         ${label}</label
       >
     </li> `;
@@ -85,7 +92,7 @@ function groupHtml({ key, rule, heading, options }: Filter, group: string): Html
     <legend class="${group === '' ? 'unseen' : 'group'}">${group === '' ? heading : group}</legend>
     <ul>
       ${rule === 'atMost' ? choice('', LABELS.anyBend, true) : nothing}
-      ${options.filter((option) => option.group === group).map(({ value, label }) => choice(value, label, false))}
+      ${options.filter((option) => option.group === group).map(({ value, label, asked }) => choice(value, label, false, asked))}
     </ul>
   </fieldset> `;
 }

@@ -3,7 +3,15 @@ declare module 'fontkit' {
   export interface GlyphRun {
     readonly advanceWidth: number;
     readonly glyphs: readonly Glyph[];
-    readonly positions: readonly { readonly xAdvance: number }[];
+    readonly positions: readonly GlyphPosition[];
+  }
+
+  /** How far a glyph moves on, and how far it is moved aside itself. */
+  export interface GlyphPosition {
+    readonly xAdvance: number;
+    readonly xOffset: number;
+    readonly yOffset: number;
+    readonly yAdvance: number;
   }
 
   export interface Glyph {

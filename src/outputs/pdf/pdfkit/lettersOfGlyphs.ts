@@ -1,6 +1,6 @@
 /**
  * Glyphs that keep their letters. fontkit 2.0.4 keeps a glyph as it was first asked for, and pdfkit 0.20.2, which cuts the
- * font, asks by its number alone. A glyph known so far only from words that were shaped beforehand is then kept without its
+ * font, asks by its number alone. A glyph known so far only from words shaped by `letterPairs.ts` is then kept without its
  * letters, and in every later document of the process it can neither be copied nor searched nor read aloud. Not reported
  * upstream, as far as was searched.
  */

@@ -224,6 +224,22 @@ describe('the index', () => {
     expect(none).toEqual([`0 of ${shipped.cards.length} exercises`, true]);
   });
 
+  it.each([
+    ['osteoporosis', 'osteoporosis', 'osteoporosis'],
+    ['pregnancy bridge', 'pregnant-or-postpartum', 'pregnant or postpartum'],
+    ['dizzy', 'dizziness', 'dizziness'],
+  ])('shows for %j no card that is not for such a person, and says so', async (typed, need, words) => {
+    const [ids, said] = await opened(browser, `${site.address}exercises.html`, {}, async (page) => {
+      await page.locator('#search').fill(typed);
+      return [await shown(page), await page.locator('[data-left-out]').textContent()] as const;
+    });
+    const barred = shipped.cards.filter(({ facets }) => facets.cannot.includes(need)).map(({ id }) => id);
+    expect(barred.length).toBeGreaterThan(5);
+    expect(ids.filter((one) => hrefs(barred).includes(one))).toEqual([]);
+    expect(ids.length).toBeGreaterThan(0);
+    expect(said).toBe(`Not shown: ${barred.length} exercises that are not for “${words}”.`);
+  });
+
   it('puts the nearest first, and its own order back', async () => {
     const [first, own] = await opened(browser, `${site.address}exercises.html`, {}, async (page) => {
       await page.locator('#search').fill('hip hinge');

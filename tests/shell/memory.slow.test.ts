@@ -115,8 +115,8 @@ describe('what the engine is told', () => {
 
   it.each([
     [24, 60],
-    [1_000, 50],
-    [10_000, 20],
+    [1_000, 55],
+    [10_000, 30],
   ])(
     'is to compile later where %i are made by a crew, and to let %i per cent lie about',
     (persons, percent) => {

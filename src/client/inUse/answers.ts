@@ -27,6 +27,10 @@ export function answerTo(entries: readonly LogRow[], rows: readonly LogRow[], sh
   if (first.kind === 'morning') return toMorning(first, rows, sheet);
   const gate = worstGate(entries, sheet);
   const words = [painWords(first.kind, gate), amountWords(entries, sheet)].filter((one) => one !== '');
+  // Only where nothing else is said of the next time.
+  const goesOn = gate === null || gate.gate.next === 'carry-on';
+  if (words.length > 0 && goesOn && first.kind !== 'run' && wholeOf(entries) === 'part')
+    words.push(ANSWERS.part);
   if (words.length === 0) return { words: doneWords(entries), easier: false };
   const isExercise = first.kind === 'session' || first.kind === 'between';
   return { words: words.join(' '), easier: isExercise && gate?.gate.next === 'ease-back' };
@@ -81,11 +85,17 @@ function isMore(entry: LogRow, paced: PacedExercise): boolean {
 }
 
 function doneWords(entries: readonly LogRow[]): string {
+  const whole = wholeOf(entries);
+  if (whole === null) return '';
+  return whole === 'no' && entries[0]?.kind === 'run' ? ANSWERS.noRun : ANSWERS[whole];
+}
+
+/** Of legs of which one was done and the other was not, a part was. */
+function wholeOf(entries: readonly LogRow[]): NonNullable<LogRow['done']> | null {
   const done = entries.flatMap((entry) => entry.done ?? []);
   const [first] = done;
-  if (first === undefined) return '';
-  const whole = done.every((one) => one === first) ? first : 'part';
-  return whole === 'no' && entries[0]?.kind === 'run' ? ANSWERS.noRun : ANSWERS[whole];
+  if (first === undefined) return null;
+  return done.every((one) => one === first) ? first : 'part';
 }
 
 function toMorning({ morning, date }: LogRow, rows: readonly LogRow[], sheet: SheetInUse): Answer {

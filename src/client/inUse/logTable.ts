@@ -2,6 +2,7 @@
 import { IN_USE, soFarText } from '../../messages/en/patient/inUse.ts';
 import type { SheetInUse } from '../../programme/sheetInUse.ts';
 import { daysBetween, type IsoDate } from '../../units/date.ts';
+import { runsOfDays } from './runsOfDays.ts';
 import { element, svgElement } from './element.ts';
 import type { LogRow } from '../../content/log/columns.ts';
 
@@ -63,7 +64,6 @@ export function weeksPicture(sheet: SheetInUse, rows: readonly LogRow[], today: 
     ({ kind, morning, date }) => kind === 'morning' && morning !== null && date >= first.on,
   );
   const words = soFarText([...done].filter((on) => on >= first.on).length, planned, usual);
-  const line = scores.map(({ date, morning }) => `${x(date)},${y(morning ?? 0)}`).join(' ');
   const picture = svgElement(
     'svg',
     {
@@ -73,7 +73,12 @@ export function weeksPicture(sheet: SheetInUse, rows: readonly LogRow[], today: 
       'aria-label': `${IN_USE.morningsPicture}. ${words}`,
     },
     svgElement('line', { class: 'usual', x1: 0, x2: width, y1: y(usual), y2: y(usual) }),
-    svgElement('polyline', { class: 'mornings', points: line }),
+    ...runsOfDays(scores).map((run) =>
+      svgElement('polyline', {
+        class: 'mornings',
+        points: run.map(({ date, morning }) => `${x(date)},${y(morning ?? 0)}`).join(' '),
+      }),
+    ),
     ...scores.map(({ date, morning }) =>
       svgElement('circle', { class: 'morning', cx: x(date), cy: y(morning ?? 0), r: 2 }),
     ),
